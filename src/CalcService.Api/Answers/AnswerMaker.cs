@@ -1,0 +1,125 @@
+using System.Text.Json;
+using CalcService.Api.Canonical;
+using CalcService.Api.Contract;
+using CalcService.Api.Reading;
+using CalcService.Api.Units;
+using CalcService.Engine;
+using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
+
+namespace CalcService.Api.Answers;
+
+/// <summary>Everything that an answer is made of besides its numbers.</summary>
+public sealed record AnswerContext(
+    string Operation, string Rules, UnitSystem Units, ReadOnlyMemory<byte> CanonicalInput, CompoundProvenance? Compound, bool Full, DateTimeOffset ComputedAt);
+
+/// <summary>Wraps an outcome in the envelope that all calculations share.</summary>
+public static class AnswerMaker
+{
+    /// <summary>Version of the contract; it only grows within 1.</summary>
+    public const string ContractVersion = "1.0";
+
+    /// <param name="outcome">What the engine computed.</param>
+    /// <param name="toContract">Maps the numbers to a system of units.</param>
+    /// <param name="context">The rest.</param>
+    public static Answer<TResult> Make<TEngine, TResult>(Outcome<TEngine> outcome, Func<TEngine, UnitSystem, TResult> toContract, AnswerContext context)
+        where TResult : class
+    {
+        var result = toContract(outcome.Result, context.Units);
+        var metric = context.Units == UnitSystem.Metric ? result : toContract(outcome.Result, UnitSystem.Metric);
+        return new()
+        {
+            Decision = outcome.Decision,
+            Result = result,
+            Findings = [.. outcome.Findings.Select(finding => Finding(finding, context.Units))],
+            SafetyNotes = [.. outcome.SafetyNotes.Select(note => new AnswerSafetyNote { Code = note.Code, Text = note.Text })],
+            Assumptions = [.. outcome.Assumptions.Select(assumption => new AnswerAssumption
+            {
+                Pointer = assumption.Pointer,
+                Text = assumption.Text,
+                Value = In(assumption.Value, context.Units),
+                Origin = assumption.Origin,
+            })],
+            Trace = [.. outcome.Trace.Select(step => Step(step, context.Units))],
+            Provenance = new()
+            {
+                RecordId = RecordId(context),
+                Operation = context.Operation,
+                Contract = ContractVersion,
+                Rules = context.Rules,
+                Engine = EngineVersion.Current,
+                Compound = context.Compound,
+                InputDigest = Digest.Of(context.CanonicalInput.Span),
+                ResultDigest = ResultDigest(outcome, metric),
+                ComputedAt = context.ComputedAt,
+            },
+            Input = context.Full ? JsonElement.Parse(context.CanonicalInput.Span) : null,
+        };
+    }
+
+    public static AnswerSource Source(Source source) => new()
+    {
+        Document = source.Document,
+        Clause = source.Clause,
+        Basis = JsonNamingPolicy.CamelCase.ConvertName(source.Basis.ToString()),
+    };
+
+    private static AnswerFinding Finding(Finding finding, UnitSystem units) => new()
+    {
+        Code = finding.Definition.Code,
+        Severity = finding.Severity,
+        Pointer = finding.Pointer,
+        Related = finding.Related,
+        Message = AnswerText.Fill(finding.Definition.Message, finding, units),
+        Measured = In(finding.Measured, units),
+        Limit = In(finding.Limit, units),
+        Action = AnswerText.Fill(finding.Definition.Action, finding, units),
+        Source = Source(finding.Source ?? finding.Definition.Source),
+    };
+
+    private static AnswerTraceStep Step(TraceStep step, UnitSystem units) => new()
+    {
+        Of = step.Of,
+        Symbol = step.Formula.Symbol,
+        Name = step.Formula.Name,
+        Formula = $"{step.Formula.Symbol} = {step.Formula.Expression}",
+        Substituted = AnswerText.Substitute(step, units),
+        Value = Quantity.From(step.Value, units),
+        Source = Source(new(step.Formula.Document, step.Formula.Clause, step.Formula.Basis)),
+    };
+
+    private static Quantity? In(Measure? measure, UnitSystem units) => measure is { } value ? Quantity.From(value, units) : null;
+
+    private static string RecordId(AnswerContext context)
+    {
+        // Canonical by construction: members in order, no white space, nothing that needs escaping.
+        byte[] head = [.. "{\"engine\":\""u8, .. System.Text.Encoding.UTF8.GetBytes(EngineVersion.Current), .. "\",\"input\":"u8];
+        byte[] tail = [.. ",\"operation\":\""u8, .. System.Text.Encoding.UTF8.GetBytes(context.Operation), .. "\",\"rules\":\""u8,
+            .. System.Text.Encoding.UTF8.GetBytes(context.Rules), .. "\"}"u8];
+        return Digest.Of(head, context.CanonicalInput.Span, tail);
+    }
+
+    private static string ResultDigest<TEngine, TResult>(Outcome<TEngine> outcome, TResult metric)
+        where TResult : class
+    {
+        var digested = new DigestedAnswer<TResult>
+        {
+            Decision = outcome.Decision,
+            Result = metric,
+            Findings = [.. outcome.Findings.Select(finding => new DigestedFinding
+            {
+                Code = finding.Definition.Code,
+                Severity = finding.Severity,
+                Pointer = finding.Pointer,
+                Measured = In(finding.Measured, UnitSystem.Metric),
+                Limit = In(finding.Limit, UnitSystem.Metric),
+            })],
+            Assumptions = [.. outcome.Assumptions.Select(assumption => new DigestedAssumption
+            {
+                Pointer = assumption.Pointer,
+                Value = In(assumption.Value, UnitSystem.Metric),
+            })],
+        };
+        return Digest.Of(CanonicalJson.Answer(ShapeTable.Of<DigestedAnswer<TResult>>(), digested).Span);
+    }
+}

@@ -1,0 +1,85 @@
+using System.Text;
+using CalcService.Api.Canonical;
+using CalcService.Api.Units;
+using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
+
+namespace CalcService.Api.Answers;
+
+/// <summary>Writes messages and formulas with their numbers in the units of the answer.</summary>
+public static class AnswerText
+{
+    private const int MessageDigits = 4;
+
+    private static readonly Dictionary<string, string> Signs = new(StringComparer.Ordinal)
+    {
+        ["degC"] = " °C", ["degF"] = " °F", ["deg"] = "°", ["1"] = "", ["cm3"] = " cm³", ["in3"] = " in³", ["mm2"] = " mm²", ["in2"] = " in²",
+        ["mg/m3"] = " mg/m³", ["mo"] = " months", ["%"] = " %", ["kg/m3"] = " kg/m³",
+    };
+
+    /// <summary>A measure as a person writes it.</summary>
+    public static string Of(Measure measure, UnitSystem units, int digits)
+    {
+        var quantity = Quantity.From(measure, units);
+        return CanonicalNumber.Write(Rounding.ToDigits(quantity.Value, digits)) + Signs.GetValueOrDefault(quantity.Unit, " " + quantity.Unit);
+    }
+
+    /// <summary>Fills a finding's template: {measured}, {limit} and its own words by name.</summary>
+    public static string Fill(string template, Finding finding, UnitSystem units)
+    {
+        if (!template.Contains('{', StringComparison.Ordinal))
+        {
+            return template;
+        }
+
+        var text = new StringBuilder(template);
+        void Put(string name, Measure? value) => text.Replace("{" + name + "}", value is { } measure ? Of(measure, units, MessageDigits) : "?");
+
+        Put("measured", finding.Measured);
+        Put("limit", finding.Limit);
+        foreach (var word in finding.Words)
+        {
+            if (word.Text is { } said)
+            {
+                text.Replace("{" + word.Name + "}", said);
+            }
+            else
+            {
+                Put(word.Name, word.Value);
+            }
+        }
+
+        return text.ToString();
+    }
+
+    /// <summary>The expression with each symbol replaced by its number and unit.</summary>
+    public static string Substitute(TraceStep step, UnitSystem units)
+    {
+        var expression = step.Formula.Expression;
+        var text = new StringBuilder();
+        for (var i = 0; i < expression.Length;)
+        {
+            var end = i;
+            while (end < expression.Length && (char.IsLetter(expression[end]) || (end > i && (char.IsAsciiDigit(expression[end]) || expression[end] == '_'))))
+            {
+                end++;
+            }
+
+            if (end == i)
+            {
+                text.Append(expression[i++]);
+                continue;
+            }
+
+            var symbol = expression[i..end];
+            var known = step.Substitutions.FirstOrDefault(substitution => substitution.Symbol == symbol);
+            text.Append(known.Symbol is null ? symbol : Bracketed(Of(known.Value, units, Rounding.AnswerDigits)));
+            i = end;
+        }
+
+        return text.ToString();
+    }
+
+    /// <summary>A number with a unit is bracketed, so that a power or a minus before it says what it means.</summary>
+    private static string Bracketed(string number) => number.Contains(' ', StringComparison.Ordinal) || number[0] == '-' ? $"({number})" : number;
+}

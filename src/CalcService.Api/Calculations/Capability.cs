@@ -1,0 +1,101 @@
+using CalcService.Api.Answers;
+using CalcService.Api.Contract;
+using CalcService.Api.Problems;
+using CalcService.Api.Reading;
+using CalcService.Api.Units;
+using CalcService.Engine;
+using CalcService.Engine.Rules;
+using FluentValidation;
+
+namespace CalcService.Api.Calculations;
+
+/// <summary>What came of one body: the status, the answer or problem, and the client's reference.</summary>
+public readonly record struct Processed(int Status, object Body, string? Reference);
+
+/// <summary>A calculation, from the bytes of a request to the answer. Single requests and batch lines go the same way.</summary>
+public interface ICapability
+{
+    /// <summary>Name of the calculation, as in its path.</summary>
+    string Operation { get; }
+
+    /// <summary>Type of the request.</summary>
+    Type RequestType { get; }
+
+    /// <summary>Type of the answer.</summary>
+    Type AnswerType { get; }
+
+    /// <summary>Reads, validates and computes one body.</summary>
+    Processed Process(ReadOnlySpan<byte> body, bool full, CancellationToken cancellationToken);
+}
+
+/// <summary>The way that all calculations share: read, validate, map, calculate, map.</summary>
+public abstract class Capability<TRequest, TResult, TEngine>(IValidator<TRequest> validator, TimeProvider clock) : ICapability
+    where TRequest : class, ICalculationRequest
+    where TResult : class
+{
+    private static readonly ObjectShape Shape = ShapeTable.Of<TRequest>();
+
+    public abstract string Operation { get; }
+
+    public Type RequestType => typeof(TRequest);
+
+    public Type AnswerType => typeof(Answer<TResult>);
+
+    public Processed Process(ReadOnlySpan<byte> body, bool full, CancellationToken cancellationToken)
+    {
+        var read = BodyReader.Read(body, Shape);
+        var reference = (read.Value as TRequest)?.Reference;
+        if (read.Errors.Count > 0)
+        {
+            return Refuse([.. read.Errors.Select(ProblemError.From)], read.Errors.Any(error => error.IsUnreadable), reference);
+        }
+
+        var request = (TRequest)read.Value!;
+        var errors = RequestCheck.Errors(validator, request);
+        var rules = request.Rules is { } edition ? RuleBook.Find(edition) : RuleBook.Current;
+        if (rules is null)
+        {
+            errors = [.. errors, new() { Pointer = "/rules", Code = "unknown-rules", Detail = $"No such edition; known: {string.Join(", ", RuleBook.All.Select(book => book.Edition))}." }];
+        }
+
+        if (errors.Count > 0)
+        {
+            return Refuse(errors, isUnreadable: false, reference);
+        }
+
+        try
+        {
+            return new(200, Answer(request, rules!, full, cancellationToken), reference);
+        }
+        catch (NonFiniteResultException)
+        {
+            return Refuse([new() { Pointer = "", Code = "not-finite", Detail = "A number of the result overflows: the sizes do not belong together." }], false, reference);
+        }
+    }
+
+    /// <summary>The request with its profile replaced by the sheet and without units: what the canonical form is made of.</summary>
+    protected abstract TRequest Resolve(TRequest request);
+
+    /// <summary>Which compound the request means; null where the calculation needs none.</summary>
+    protected abstract CompoundProvenance? CompoundOf(TRequest request);
+
+    /// <summary>Maps to the engine and computes.</summary>
+    protected abstract Outcome<TEngine> Calculate(TRequest request, RuleBook rules, Budget budget, CancellationToken cancellationToken);
+
+    /// <summary>Maps the numbers back.</summary>
+    protected abstract TResult ToContract(TRequest request, TEngine result, UnitSystem units);
+
+    private Answer<TResult> Answer(TRequest request, RuleBook rules, bool full, CancellationToken cancellationToken)
+    {
+        var outcome = Calculate(request, rules, new Budget(Budget.DefaultSteps, trace: full), cancellationToken);
+        var canonical = Canonical.CanonicalJson.Request(Shape, Resolve(request));
+        return AnswerMaker.Make(outcome, (result, units) => ToContract(request, result, units),
+            new(Operation, rules.Edition, request.Units ?? UnitSystem.Metric, canonical, CompoundOf(request), full, clock.GetUtcNow()));
+    }
+
+    private static Processed Refuse(IReadOnlyList<ProblemError> errors, bool isUnreadable, string? reference)
+    {
+        var kind = isUnreadable ? ProblemKinds.Unreadable : ProblemKinds.NotComputable;
+        return new(kind.Status, kind.With(errors: errors), reference);
+    }
+}

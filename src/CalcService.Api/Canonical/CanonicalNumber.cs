@@ -1,0 +1,38 @@
+using System.Globalization;
+
+namespace CalcService.Api.Canonical;
+
+/// <summary>
+/// Writes a double as RFC 8785 asks (ECMAScript Number::toString): shortest digits, plain from 1e-6 up to below 1e21,
+/// else with an exponent that has its sign and no leading zeros. System.Text.Json writes 1E-07 where this is 1e-7.
+/// </summary>
+public static class CanonicalNumber
+{
+    public static string Write(double value)
+    {
+        if (value == 0)
+        {
+            return "0";
+        }
+
+        // The framework finds the shortest digits; only its exponents differ.
+        var text = value.ToString("R", CultureInfo.InvariantCulture);
+        var e = text.IndexOf('E', StringComparison.Ordinal);
+        if (e < 0)
+        {
+            return text;
+        }
+
+        var sign = value < 0 ? "-" : "";
+        var mantissa = text[sign.Length..e];
+        var digits = mantissa.Replace(".", "", StringComparison.Ordinal);
+        var exponent = int.Parse(text.AsSpan(e + 1), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture);
+        return exponent switch
+        {
+            >= 21 => $"{sign}{mantissa}e+{exponent.ToString(CultureInfo.InvariantCulture)}",
+            >= 0 => sign + digits.PadRight(exponent + 1, '0'),
+            >= -6 => $"{sign}0.{new string('0', -exponent - 1)}{digits}",
+            _ => $"{sign}{mantissa}e{exponent.ToString(CultureInfo.InvariantCulture)}",
+        };
+    }
+}

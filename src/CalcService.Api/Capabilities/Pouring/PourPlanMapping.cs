@@ -1,0 +1,130 @@
+using CalcService.Api.Contract;
+using CalcService.Api.Units;
+using CalcService.Engine.Compounds;
+using CalcService.Engine.Pouring;
+using CalcService.Engine.Provenance;
+
+namespace CalcService.Api.Capabilities.Pouring;
+
+/// <summary>A pour plan from the contract to the engine and back.</summary>
+public static class PourPlanMapping
+{
+    /// <param name="request">A valid request.</param>
+    /// <param name="sheet">The sheet of its compound.</param>
+    public static PourPlanInput ToEngine(PourPlanRequest request, Engine.Compounds.CompoundSheet sheet) => new()
+    {
+        PourAt = request.PourAt,
+        Compound = sheet,
+        Conditions = new()
+        {
+            AirK = request.Conditions?.AirTemperature?.Si,
+            SteelK = request.Conditions?.SteelTemperature?.Si,
+            CompoundK = request.Conditions?.CompoundTemperature?.Si,
+            RelativeHumidity = request.Conditions?.RelativeHumidity?.Si,
+            Room = request.Conditions?.Room is { } room ? new(room.Volume.Si, room.AirChanges.Si) : null,
+        },
+        Ends = [.. request.Ends.Select(end => new Engine.Pouring.PourEnd(
+            end.Id, end.Quantity, end.Rope.ToEngine(), end.Socket.Basket.ToEngine(), end.Socket.Basket.Tolerance is not null))],
+        Stock = request.Stock is { } stock
+            ? [.. stock.Select(lot => new Engine.Compounds.StockLot(lot.Lot, lot.Kit, lot.Count, lot.ExpiresOn, lot.MadeOn))]
+            : null,
+        Mixers = request.Crew?.Mixers,
+        PourTimeS = request.Crew?.PourTime?.Si,
+        Allowance = request.Allowance?.Si,
+        VesselResidueM3 = request.VesselResidue?.Si,
+        Objective = request.Objective,
+    };
+
+    /// <param name="result">What was computed.</param>
+    /// <param name="currency">Currency of the sheet's costs.</param>
+    /// <param name="units">Units of the answer.</param>
+    public static PourPlanResult ToContract(Engine.Pouring.PourPlanResult result, string? currency, UnitSystem units)
+    {
+        Quantity Volume(double si) => Quantity.From(Measure.Volume(si), units);
+        Quantity Duration(double si) => Quantity.From(Measure.Duration(si), units);
+        GelTimeBand Band(GelBand band) => new() { Earliest = Duration(band.EarliestS), Expected = Duration(band.ExpectedS), Latest = Duration(band.LatestS) };
+
+        return new()
+        {
+            Ends = [.. result.Ends.Select(end => End(end, units))],
+            Dose = result.Dose is { } dose
+                ? new() { PerKit = dose.PerKit, Total = result.Mix is { } one ? dose.PerKit * one.Kits.Sum(kit => kit.Count) : null }
+                : null,
+            DoseBasis = result.Dose is { } basis
+                ? new() { Place = basis.Place, Temperature = Quantity.From(Measure.Temperature(basis.TemperatureK), units) }
+                : null,
+            GelInVessel = result.Gel is { } gel ? Band(gel.InVessel) : null,
+            GelInCone = result.Gel is { } cone ? Band(cone.InCone) : null,
+            PotLife = Quantity.From(result.Gel?.PotLifeS, QuantityKind.Duration, units),
+            Mixes = result.Mix is { } mix ? [Mix(mix, result.Ends, units)] : [],
+            Kits = [.. result.Kits.Select(kit => new PlannedKits { Kit = kit.Kit, FromStock = kit.FromStock, ToBuy = kit.ToBuy })],
+            Totals = new()
+            {
+                Needed = Volume(result.NeededM3),
+                Mixed = Quantity.From(result.Mix?.MixedM3, QuantityKind.Volume, units),
+                Leftover = Quantity.From(result.Mix?.MixedM3 - result.NeededM3, QuantityKind.Volume, units),
+                Cost = result.Cost,
+                StockValue = result.StockValue,
+                Currency = currency,
+            },
+            Optimality = result.Mix is null ? null : new() { Status = "optimal", Gap = Quantity.From(Measure.Fraction(0), units) },
+            DewPoint = Quantity.From(result.DewPointK, QuantityKind.Temperature, units),
+            FrostPoint = Quantity.From(result.FrostPointK, QuantityKind.Temperature, units),
+            Vapour = result.Vapour is { } vapour
+                ? new()
+                {
+                    Peak = Quantity.From(Measure.AirFraction(vapour.Peak), units),
+                    TimeWeighted = Quantity.From(Measure.AirFraction(vapour.TimeWeighted), units),
+                }
+                : null,
+        };
+    }
+
+    private static PlannedEnd End(Engine.Pouring.PlannedEnd end, UnitSystem units)
+    {
+        Quantity Length(double si) => Quantity.From(Measure.Length(si), units);
+        var (rope, fill) = (end.Rope, end.Fill);
+        return new()
+        {
+            Id = end.Id,
+            Quantity = end.Quantity,
+            Rope = new()
+            {
+                BreakingForce = Quantity.From(rope.BreakingForceN, QuantityKind.Force, units),
+                BreakingForceFrom = rope.BreakingForceN is null ? null : rope.BreakingForceCertified ? "certificate" : "estimate",
+                MetallicArea = Quantity.From(rope.MetallicAreaM2, QuantityKind.Area, units),
+                Mass = Quantity.From(rope.MassKgPerM, QuantityKind.LinearDensity, units),
+                WireCount = rope.WireCount,
+                WireDiameter = Quantity.From(rope.WireDiameterM, QuantityKind.Length, units),
+            },
+            BasketVolume = Quantity.From(Measure.Volume(fill.BasketM3), units),
+            SteelVolume = Quantity.From(fill.SteelM3, QuantityKind.Volume, units),
+            ResinVolume = new()
+            {
+                Low = Quantity.From(fill.LowM3, QuantityKind.Volume, units),
+                Nominal = Quantity.From(fill.NominalM3, QuantityKind.Volume, units),
+                High = Quantity.From(Measure.Volume(fill.HighM3), units),
+            },
+            IncludedAngle = Quantity.From(Measure.Angle(end.IncludedAngleRad), units),
+            WireSpacing = [.. end.Wires.Select(wires => new WireRoom
+            {
+                Place = wires.Place,
+                BasketDiameter = Length(wires.BasketDiameterM),
+                Centres = Length(wires.CentresM),
+                Clear = Length(wires.ClearM),
+            })],
+        };
+    }
+
+    private static PlannedMix Mix(Mix mix, IReadOnlyList<Engine.Pouring.PlannedEnd> ends, UnitSystem units) => new()
+    {
+        Number = mix.Number,
+        Kits = [.. mix.Kits.Select(kit => new MixKit { Kit = kit.Kit, Lot = kit.Lot, Count = kit.Count })],
+        Fills = [.. ends.Select(end => new MixFill { End = end.Id, Count = end.Quantity })],
+        Needed = Quantity.From(Measure.Volume(mix.NeededM3), units),
+        Mixed = Quantity.From(Measure.Volume(mix.MixedM3), units),
+        Leftover = Quantity.From(Measure.Volume(mix.MixedM3 - mix.NeededM3), units),
+        StartsAt = mix.StartsAt,
+        UsedIn = Quantity.From(mix.UsedInS, QuantityKind.Duration, units),
+    };
+}

@@ -1,0 +1,129 @@
+using CalcService.Api.Contract;
+using CalcService.Api.Units;
+using CalcService.Engine.Pouring;
+using CalcService.Engine.Provenance;
+
+namespace CalcService.Api.Capabilities.Pouring;
+
+/// <summary>A pour to plan.</summary>
+public sealed record PourPlanRequest : ICalculationRequest
+{
+    /// <inheritdoc/>
+    public string? Reference { get; init; }
+
+    /// <summary>Edition of the rules, such as 2026-11; the current one if absent.</summary>
+    public string? Rules { get; init; }
+
+    /// <summary>Units of the answer: metric (if absent) or inch.</summary>
+    public UnitSystem? Units { get; init; }
+
+    /// <summary>When mixing starts. Expiry dates are judged at its offset.</summary>
+    public required DateTimeOffset PourAt { get; init; }
+
+    /// <summary>The compound.</summary>
+    public required Compound Compound { get; init; }
+
+    /// <summary>The readings of the day. A reading that is missing is never taken from another.</summary>
+    public PourConditions? Conditions { get; init; }
+
+    /// <summary>The rope ends to socket.</summary>
+    public required IReadOnlyList<PourEnd> Ends { get; init; }
+
+    /// <summary>Kits on the shelf. Absent for a quote.</summary>
+    public IReadOnlyList<StockLot>? Stock { get; init; }
+
+    /// <summary>Who pours.</summary>
+    public Crew? Crew { get; init; }
+
+    /// <summary>Allowance on the resin; 10 % if absent.</summary>
+    [Kind(QuantityKind.Fraction)]
+    public Quantity? Allowance { get; init; }
+
+    /// <summary>Compound that stays in the mixing vessel, for each mix; none if absent.</summary>
+    [Kind(QuantityKind.Volume)]
+    public Quantity? VesselResidue { get; init; }
+
+    /// <summary>What the best set of kits is: leastCost, leastWaste or fewestKits. If absent, leastCost where all kits have costs, else leastWaste.</summary>
+    public PourObjective? Objective { get; init; }
+}
+
+/// <summary>The readings of the day.</summary>
+public sealed record PourConditions
+{
+    /// <summary>Temperature of the air where the pour is.</summary>
+    [Kind(QuantityKind.Temperature)]
+    public Quantity? AirTemperature { get; init; }
+
+    /// <summary>Temperature of socket and wires, measured on the steel.</summary>
+    [Kind(QuantityKind.Temperature)]
+    public Quantity? SteelTemperature { get; init; }
+
+    /// <summary>Temperature of the compound before it is mixed.</summary>
+    [Kind(QuantityKind.Temperature)]
+    public Quantity? CompoundTemperature { get; init; }
+
+    /// <summary>Relative humidity of the air.</summary>
+    [Kind(QuantityKind.Fraction)]
+    public Quantity? RelativeHumidity { get; init; }
+
+    /// <summary>The room, for the vapour in its air.</summary>
+    public Room? Room { get; init; }
+}
+
+/// <summary>A room and its ventilation.</summary>
+public sealed record Room
+{
+    /// <summary>Volume of air.</summary>
+    [Kind(QuantityKind.Volume)]
+    public required Quantity Volume { get; init; }
+
+    /// <summary>Air changes.</summary>
+    [Kind(QuantityKind.Rate)]
+    public required Quantity AirChanges { get; init; }
+}
+
+/// <summary>Equal rope ends in equal sockets.</summary>
+public sealed record PourEnd
+{
+    /// <summary>Your name for these ends, different for each entry.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>How many.</summary>
+    public required int Quantity { get; init; }
+
+    /// <summary>The rope.</summary>
+    public required Contract.Rope Rope { get; init; }
+
+    /// <summary>The socket.</summary>
+    public required Socket Socket { get; init; }
+}
+
+/// <summary>Kits of one size and lot on the shelf.</summary>
+public sealed record StockLot
+{
+    /// <summary>Lot number.</summary>
+    public required string Lot { get; init; }
+
+    /// <summary>Code of the kit, as on the sheet.</summary>
+    public required string Kit { get; init; }
+
+    /// <summary>Kits on the shelf.</summary>
+    public required int Count { get; init; }
+
+    /// <summary>Last good day. If absent, madeOn and the sheet's shelf life give it; without either the lot is not used.</summary>
+    public DateOnly? ExpiresOn { get; init; }
+
+    /// <summary>Date of manufacture.</summary>
+    public DateOnly? MadeOn { get; init; }
+}
+
+/// <summary>Who pours.</summary>
+public sealed record Crew
+{
+    /// <summary>People or machines that mix side by side; one if absent.</summary>
+    public int? Mixers { get; init; }
+
+    /// <summary>Time to fill one basket.</summary>
+    [Kind(QuantityKind.Duration)]
+    public Quantity? PourTime { get; init; }
+}

@@ -1,0 +1,123 @@
+using CalcService.Api.Catalogues;
+using CalcService.Api.Contract;
+using CalcService.Api.Validation;
+using CalcService.Engine.Pouring;
+using CalcService.Engine.Provenance;
+using FluentValidation;
+
+namespace CalcService.Api.Capabilities.Pouring;
+
+/// <summary>What a pour plan's request may be. Cautions of the trade are findings, not errors.</summary>
+public sealed class PourPlanValidator : AbstractValidator<PourPlanRequest>
+{
+    /// <summary>Most baskets in one request.</summary>
+    public const int MostBaskets = 1000;
+
+    private readonly CompoundCatalogue _compounds;
+
+    public PourPlanValidator(CompoundCatalogue compounds)
+    {
+        _compounds = compounds;
+        RuleFor(request => request.Compound).SetValidator(new CompoundValidator(compounds));
+        RuleFor(request => request.Conditions!).SetValidator(new PourConditionsValidator()).When(request => request.Conditions is not null);
+        RuleFor(request => request.Ends).NotEmpty().WithErrorCode("required").WithMessage("At least one end is required.");
+        RuleForEach(request => request.Ends).SetValidator(new PourEndValidator());
+        RuleForEach(request => request.Stock).SetValidator(new StockLotValidator());
+        RuleFor(request => request.Crew!).SetValidator(new CrewValidator()).When(request => request.Crew is not null);
+        RuleFor(request => request.Allowance).Between(0, 200, "%", QuantityKind.Fraction);
+        RuleFor(request => request.VesselResidue).Between(0, 10, "L", QuantityKind.Volume);
+        RuleFor(request => request).Custom(CheckWhole);
+    }
+
+    private void CheckWhole(PourPlanRequest request, ValidationContext<PourPlanRequest> context)
+    {
+        var baskets = request.Ends.Sum(end => (long)end.Quantity);
+        if (baskets > MostBaskets)
+        {
+            context.Fail(nameof(PourPlanRequest.Ends), $"{baskets} baskets; at most {MostBaskets} are allowed.", RuleWords.RangeCode);
+        }
+
+        CompoundSheetValidator.FindTwins(request.Ends, end => end.Id, (first, second) =>
+            context.Contradict($"Ends[{first}].Id", $"Ends[{second}].Id", "Two entries have the same id."));
+        if (_compounds.SheetOf(request.Compound) is { } sheet)
+        {
+            CheckAgainstSheet(request, sheet, context);
+        }
+    }
+
+    private static void CheckAgainstSheet(PourPlanRequest request, CompoundSheet sheet, ValidationContext<PourPlanRequest> context)
+    {
+        if (request.Objective == PourObjective.LeastCost && sheet.Kits.Any(kit => kit.Cost is null))
+        {
+            context.Contradict(nameof(PourPlanRequest.Objective), nameof(PourPlanRequest.Compound), "leastCost needs the cost of every kit.");
+        }
+
+        for (var i = 0; i < request.Stock?.Count; i++)
+        {
+            if (sheet.Kits.All(kit => kit.Code != request.Stock[i].Kit))
+            {
+                context.Fail($"Stock[{i}].Kit", $"No such kit on the sheet; known: {string.Join(", ", sheet.Kits.Select(kit => kit.Code))}.", "unknown-kit");
+            }
+        }
+    }
+}
+
+/// <summary>What readings may be.</summary>
+public sealed class PourConditionsValidator : AbstractValidator<PourConditions>
+{
+    public PourConditionsValidator()
+    {
+        RuleFor(conditions => conditions.AirTemperature).Between(-45, 60, "degC", QuantityKind.Temperature);
+        RuleFor(conditions => conditions.SteelTemperature).Between(-60, 150, "degC", QuantityKind.Temperature);
+        RuleFor(conditions => conditions.CompoundTemperature).Between(-30, 100, "degC", QuantityKind.Temperature);
+        RuleFor(conditions => conditions.RelativeHumidity).Between(1, 100, "%", QuantityKind.Fraction);
+        RuleFor(conditions => conditions.Room!).SetValidator(new RoomValidator()).When(conditions => conditions.Room is not null);
+    }
+}
+
+/// <summary>What a room may be.</summary>
+public sealed class RoomValidator : AbstractValidator<Room>
+{
+    public RoomValidator()
+    {
+        RuleFor(room => room.Volume).Between(.5, 1000000, "m3", QuantityKind.Volume);
+        RuleFor(room => room.AirChanges).Between(0, 1000, "1/h", QuantityKind.Rate);
+    }
+}
+
+/// <summary>What an end may be.</summary>
+public sealed class PourEndValidator : AbstractValidator<PourEnd>
+{
+    public PourEndValidator()
+    {
+        RuleFor(end => end.Quantity).Between(1, PourPlanValidator.MostBaskets);
+        RuleFor(end => end.Rope).SetValidator(new RopeValidator());
+        RuleFor(end => end.Socket).SetValidator(new SocketValidator());
+    }
+}
+
+/// <summary>What a lot on the shelf may be.</summary>
+public sealed class StockLotValidator : AbstractValidator<StockLot>
+{
+    public StockLotValidator()
+    {
+        RuleFor(lot => lot.Count).Between(0, 100000);
+        RuleFor(lot => lot).Custom((lot, context) =>
+        {
+            if (lot is { ExpiresOn: { } expires, MadeOn: { } made } && expires < made)
+            {
+                context.Contradict(nameof(StockLot.ExpiresOn), nameof(StockLot.MadeOn), "The lot ran out before it was made.");
+            }
+        });
+    }
+}
+
+/// <summary>What a crew may be.</summary>
+public sealed class CrewValidator : AbstractValidator<Crew>
+{
+    public CrewValidator()
+    {
+        RuleFor(crew => crew.Mixers).Between(1, 100);
+        RuleFor(crew => crew.PourTime).Between(1, 28800, "s", QuantityKind.Duration);
+    }
+}

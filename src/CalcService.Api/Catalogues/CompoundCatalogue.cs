@@ -1,0 +1,69 @@
+using CalcService.Api.Canonical;
+using CalcService.Api.Contract;
+using CalcService.Api.Problems;
+using CalcService.Api.Reading;
+
+namespace CalcService.Api.Catalogues;
+
+/// <summary>A compound that requests can name by its id.</summary>
+public sealed record CompoundProfile(string Id, CompoundSheet Sheet, Engine.Compounds.CompoundSheet EngineSheet, string Digest);
+
+/// <summary>The compounds that the service knows. It holds no product's data: the one that ships with it is invented.</summary>
+public sealed class CompoundCatalogue
+{
+    private const string Folder = "CalcService.Api.Compounds.";
+
+    private CompoundCatalogue(IReadOnlyList<CompoundProfile> all) => All = all;
+
+    public IReadOnlyList<CompoundProfile> All { get; }
+
+    /// <summary>Reads the sheets that ship with the service through the same reader and validator as a sheet in a request.</summary>
+    /// <exception cref="InvalidDataException">A sheet is not valid.</exception>
+    public static CompoundCatalogue Load()
+    {
+        var assembly = typeof(CompoundCatalogue).Assembly;
+        return new([.. assembly.GetManifestResourceNames()
+            .Where(name => name.StartsWith(Folder, StringComparison.Ordinal))
+            .Order(StringComparer.Ordinal)
+            .Select(name =>
+            {
+                using var stream = assembly.GetManifestResourceStream(name)!;
+                using var body = new MemoryStream();
+                stream.CopyTo(body);
+                return Read(name[Folder.Length..].Replace(".json", "", StringComparison.Ordinal), body.ToArray());
+            })]);
+    }
+
+    public CompoundProfile? Find(string id) => All.FirstOrDefault(profile => profile.Id == id);
+
+    /// <summary>The sheet that a request means, or null where it names none or both.</summary>
+    public CompoundSheet? SheetOf(Compound compound) =>
+        compound.Profile is { } id ? Find(id)?.Sheet : compound.Sheet;
+
+    /// <summary>The sheet of a valid request, for the engine.</summary>
+    public Engine.Compounds.CompoundSheet EngineSheetOf(Compound compound) =>
+        compound.Profile is { } id ? Find(id)!.EngineSheet : compound.Sheet!.ToEngine();
+
+    /// <summary>Which compound a valid request means.</summary>
+    public CompoundProvenance ProvenanceOf(Compound compound) => new()
+    {
+        Profile = compound.Profile,
+        Digest = compound.Profile is { } id ? Find(id)!.Digest : DigestOf(compound.Sheet!),
+    };
+
+    /// <summary>The digest of a sheet.</summary>
+    public static string DigestOf(CompoundSheet sheet) => Digest.Of(CanonicalJson.Request(ShapeTable.Of<CompoundSheet>(), sheet).Span);
+
+    private static CompoundProfile Read(string id, byte[] body)
+    {
+        var read = BodyReader.Read(body, ShapeTable.Of<CompoundSheet>());
+        var errors = read.Errors.Count > 0 ? [.. read.Errors.Select(ProblemError.From)] : RequestCheck.Errors(new CompoundSheetValidator(), (CompoundSheet)read.Value!);
+        if (errors.Count > 0)
+        {
+            throw new InvalidDataException($"Compound sheet {id}: " + string.Join("; ", errors.Select(error => $"{error.Pointer} {error.Detail}")));
+        }
+
+        var sheet = (CompoundSheet)read.Value!;
+        return new(id, sheet, sheet.ToEngine(), DigestOf(sheet));
+    }
+}

@@ -1,0 +1,200 @@
+using CalcService.Api.Units;
+using CalcService.Engine.Provenance;
+
+namespace CalcService.Api.Contract;
+
+/// <summary>Which compound: exactly one of profile and sheet.</summary>
+public sealed record Compound
+{
+    /// <summary>Id of a compound at /v1/compounds.</summary>
+    public string? Profile { get; init; }
+
+    /// <summary>The data sheet of the compound in hand.</summary>
+    public CompoundSheet? Sheet { get; init; }
+}
+
+/// <summary>Data sheet of a two-part socketing compound. Copy it from the maker's sheet; what the sheet doesn't state, leave out.</summary>
+public sealed record CompoundSheet
+{
+    /// <summary>Name of the compound.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Kits that it is sold in; a kit is mixed whole or not at all.</summary>
+    public required IReadOnlyList<CompoundKit> Kits { get; init; }
+
+    /// <summary>Measured gel times, by temperature and dose.</summary>
+    public IReadOnlyList<CompoundGelTime>? GelTimes { get; init; }
+
+    /// <summary>Currency of the costs, such as EUR.</summary>
+    public string? Currency { get; init; }
+
+    /// <summary>When it has its full strength. Read by the cure of a cone.</summary>
+    public CompoundFullStrength? FullStrength { get; init; }
+
+    /// <summary>Temperatures at which it may be poured; they hold for air, steel and compound each.</summary>
+    public CompoundTemperatures? Pouring { get; init; }
+
+    /// <summary>Doses of accelerator for each kit, by temperature: bands without gaps, coldest first, covering the pouring range.</summary>
+    public IReadOnlyList<CompoundDoses>? Doses { get; init; }
+
+    /// <summary>Usable share of the gel time.</summary>
+    [Kind(QuantityKind.Fraction)]
+    public Quantity? PotLife { get; init; }
+
+    /// <summary>Mixing.</summary>
+    public CompoundMixing? Mixing { get; init; }
+
+    /// <summary>Whole calendar months that a sealed kit keeps from its date of manufacture.</summary>
+    [Kind(QuantityKind.CalendarMonths)]
+    public Quantity? ShelfLife { get; init; }
+
+    /// <summary>Temperatures that the cured cone stands in service. Read by the match of rope and socket.</summary>
+    public CompoundTemperatures? Service { get; init; }
+
+    /// <summary>Properties when cured. The density bounds the vapour of a pour; the others are read by cure and load transfer.</summary>
+    public CompoundCured? Cured { get; init; }
+
+    /// <summary>The curing reaction. The activation energy is read where a dose has one gel time; the others by the cure of a cone.</summary>
+    public CompoundReaction? Reaction { get; init; }
+
+    /// <summary>What it gives off until it has gelled.</summary>
+    public CompoundVapour? Vapour { get; init; }
+
+    /// <summary>yes where the compound is invented for demonstration.</summary>
+    public Fact? Demonstration { get; init; }
+}
+
+/// <summary>A kit: resin with its hardener.</summary>
+public sealed record CompoundKit
+{
+    /// <summary>What the kit is called.</summary>
+    public required string Code { get; init; }
+
+    /// <summary>Volume when mixed.</summary>
+    [Kind(QuantityKind.Volume)]
+    public required Quantity Volume { get; init; }
+
+    /// <summary>Cost, a plain amount in the sheet's currency.</summary>
+    public decimal? Cost { get; init; }
+}
+
+/// <summary>A measured gel time.</summary>
+public sealed record CompoundGelTime
+{
+    /// <summary>Temperature of the measurement.</summary>
+    [Kind(QuantityKind.Temperature)]
+    public required Quantity Temperature { get; init; }
+
+    /// <summary>Doses for each kit.</summary>
+    public required int Doses { get; init; }
+
+    /// <summary>Time to gel.</summary>
+    [Kind(QuantityKind.Duration)]
+    public required Quantity Time { get; init; }
+}
+
+/// <summary>Full strength at a temperature.</summary>
+public sealed record CompoundFullStrength
+{
+    /// <summary>Temperature of the statement.</summary>
+    [Kind(QuantityKind.Temperature)]
+    public required Quantity Temperature { get; init; }
+
+    /// <summary>Time from gel to full strength.</summary>
+    [Kind(QuantityKind.Duration)]
+    public required Quantity AfterGel { get; init; }
+}
+
+/// <summary>A range of temperatures.</summary>
+public sealed record CompoundTemperatures
+{
+    /// <summary>Lowest allowed.</summary>
+    [Kind(QuantityKind.Temperature)]
+    public required Quantity Minimum { get; init; }
+
+    /// <summary>Highest allowed.</summary>
+    [Kind(QuantityKind.Temperature)]
+    public required Quantity Maximum { get; init; }
+}
+
+/// <summary>Doses for each kit in a band of temperature.</summary>
+public sealed record CompoundDoses
+{
+    /// <summary>Lower edge, in the band.</summary>
+    [Kind(QuantityKind.Temperature)]
+    public required Quantity From { get; init; }
+
+    /// <summary>Upper edge, not in the band; the last band includes it.</summary>
+    [Kind(QuantityKind.Temperature)]
+    public required Quantity Below { get; init; }
+
+    /// <summary>Doses for each kit.</summary>
+    public required int PerKit { get; init; }
+}
+
+/// <summary>Mixing of a kit.</summary>
+public sealed record CompoundMixing
+{
+    /// <summary>Time to mix one kit.</summary>
+    [Kind(QuantityKind.Duration)]
+    public required Quantity Time { get; init; }
+}
+
+/// <summary>Properties of the cured compound.</summary>
+public sealed record CompoundCured
+{
+    /// <summary>Density.</summary>
+    [Kind(QuantityKind.Density)]
+    public Quantity? Density { get; init; }
+
+    /// <summary>Compressive strength.</summary>
+    [Kind(QuantityKind.Stress)]
+    public Quantity? CompressiveStrength { get; init; }
+
+    /// <summary>Modulus of elasticity.</summary>
+    [Kind(QuantityKind.Stress)]
+    public Quantity? Modulus { get; init; }
+
+    /// <summary>Poisson's ratio.</summary>
+    [Kind(QuantityKind.Fraction)]
+    public Quantity? PoissonRatio { get; init; }
+
+    /// <summary>Volumetric shrinkage from liquid to cured.</summary>
+    [Kind(QuantityKind.Fraction)]
+    public Quantity? VolumetricShrinkage { get; init; }
+
+    /// <summary>Thermal conductivity.</summary>
+    [Kind(QuantityKind.ThermalConductivity)]
+    public Quantity? Conductivity { get; init; }
+
+    /// <summary>Specific heat.</summary>
+    [Kind(QuantityKind.SpecificHeat)]
+    public Quantity? SpecificHeat { get; init; }
+}
+
+/// <summary>The curing reaction.</summary>
+public sealed record CompoundReaction
+{
+    /// <summary>Heat of the reaction for each mass of resin.</summary>
+    [Kind(QuantityKind.SpecificEnergy)]
+    public Quantity? Heat { get; init; }
+
+    /// <summary>Reacting resin in the mixed compound, by mass.</summary>
+    [Kind(QuantityKind.Fraction)]
+    public Quantity? ResinFraction { get; init; }
+
+    /// <summary>Activation energy of gelling.</summary>
+    [Kind(QuantityKind.MolarEnergy)]
+    public Quantity? ActivationEnergy { get; init; }
+}
+
+/// <summary>Vapour that the compound gives off.</summary>
+public sealed record CompoundVapour
+{
+    /// <summary>Name of the substance in lower case, such as styrene.</summary>
+    public required string Substance { get; init; }
+
+    /// <summary>Its share of the mixed compound, by mass.</summary>
+    [Kind(QuantityKind.Fraction)]
+    public Quantity? MassFraction { get; init; }
+}

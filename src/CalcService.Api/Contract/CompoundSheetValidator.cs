@@ -1,0 +1,185 @@
+using CalcService.Api.Validation;
+using CalcService.Engine.Provenance;
+using FluentValidation;
+
+namespace CalcService.Api.Contract;
+
+/// <summary>What a data sheet may state, and where it would contradict itself.</summary>
+public sealed class CompoundSheetValidator : AbstractValidator<CompoundSheet>
+{
+    /// <summary>Sizes of kit on one sheet.</summary>
+    public const int MostKits = 20;
+
+    public CompoundSheetValidator()
+    {
+        RuleFor(sheet => sheet.Kits).Must(kits => kits.Count is > 0 and <= MostKits)
+            .WithErrorCode(RuleWords.RangeCode).WithMessage($"A sheet has 1 to {MostKits} sizes of kit.");
+        RuleForEach(sheet => sheet.Kits).SetValidator(new CompoundKitValidator());
+        RuleForEach(sheet => sheet.GelTimes).SetValidator(new CompoundGelTimeValidator());
+        RuleForEach(sheet => sheet.Doses).SetValidator(new CompoundDosesValidator());
+        RuleFor(sheet => sheet.FullStrength!).SetValidator(new CompoundFullStrengthValidator()).When(sheet => sheet.FullStrength is not null);
+        RuleFor(sheet => sheet.Pouring!).SetValidator(new CompoundTemperaturesValidator()).When(sheet => sheet.Pouring is not null);
+        RuleFor(sheet => sheet.Service!).SetValidator(new CompoundTemperaturesValidator()).When(sheet => sheet.Service is not null);
+        RuleFor(sheet => sheet.PotLife).Between(1, 100, "%", QuantityKind.Fraction);
+        RuleFor(sheet => sheet.Mixing!).SetValidator(new CompoundMixingValidator()).When(sheet => sheet.Mixing is not null);
+        RuleFor(sheet => sheet.ShelfLife).Between(1, 240, "mo", QuantityKind.CalendarMonths)
+            .Must(life => life is null || life.Si == Math.Floor(life.Si)).WithErrorCode("not-integer").WithMessage("Whole months are expected.");
+        RuleFor(sheet => sheet.Cured!).SetValidator(new CompoundCuredValidator()).When(sheet => sheet.Cured is not null);
+        RuleFor(sheet => sheet.Reaction!).SetValidator(new CompoundReactionValidator()).When(sheet => sheet.Reaction is not null);
+        RuleFor(sheet => sheet.Vapour!).SetValidator(new CompoundVapourValidator()).When(sheet => sheet.Vapour is not null);
+        RuleFor(sheet => sheet).Custom((sheet, context) =>
+        {
+            FindTwins(sheet.Kits, kit => kit.Code, (first, second) => context.Contradict(
+                $"{nameof(CompoundSheet.Kits)}[{first}].Code", $"{nameof(CompoundSheet.Kits)}[{second}].Code", "Two kits have the same code."));
+            FindTwins(sheet.GelTimes ?? [], row => (row.Temperature.Si, row.Doses), (first, second) => context.Contradict(
+                $"{nameof(CompoundSheet.GelTimes)}[{first}]", $"{nameof(CompoundSheet.GelTimes)}[{second}]", "Two gel times for the same temperature and dose."));
+            CheckBands(sheet, context);
+        });
+    }
+
+    /// <summary>Reports each entry that has the key of an earlier one.</summary>
+    internal static void FindTwins<TItem, TKey>(IReadOnlyList<TItem> items, Func<TItem, TKey> keyOf, Action<int, int> report)
+        where TKey : notnull
+    {
+        var seen = new Dictionary<TKey, int>();
+        for (var i = 0; i < items.Count; i++)
+        {
+            if (!seen.TryAdd(keyOf(items[i]), i))
+            {
+                report(seen[keyOf(items[i])], i);
+            }
+        }
+    }
+
+    private static void CheckBands(CompoundSheet sheet, ValidationContext<CompoundSheet> context)
+    {
+        if (sheet.Doses is not { Count: > 0 } bands)
+        {
+            return;
+        }
+
+        for (var i = 1; i < bands.Count; i++)
+        {
+            if (bands[i].From.Si != bands[i - 1].Below.Si)
+            {
+                context.Contradict($"{nameof(CompoundSheet.Doses)}[{i - 1}].Below", $"{nameof(CompoundSheet.Doses)}[{i}].From",
+                    "The dose bands have a gap, overlap or are not in order, coldest first.");
+            }
+        }
+
+        if (sheet.Pouring is { } pouring && bands[0].From.Si > pouring.Minimum.Si)
+        {
+            context.Contradict($"{nameof(CompoundSheet.Doses)}[0].From", "Pouring.Minimum", "The dose bands do not cover the pouring range.");
+        }
+
+        if (sheet.Pouring is { } range && bands[^1].Below.Si < range.Maximum.Si)
+        {
+            context.Contradict($"{nameof(CompoundSheet.Doses)}[{bands.Count - 1}].Below", "Pouring.Maximum", "The dose bands do not cover the pouring range.");
+        }
+    }
+}
+
+/// <summary>What a kit may be.</summary>
+public sealed class CompoundKitValidator : AbstractValidator<CompoundKit>
+{
+    public CompoundKitValidator()
+    {
+        RuleFor(kit => kit.Volume).Between(1, 200000, "mL", QuantityKind.Volume);
+        RuleFor(kit => kit.Cost).InclusiveBetween(0, 1_000_000).WithErrorCode(RuleWords.RangeCode)
+            .WithMessage("{PropertyValue} is out of range; allowed: 0 to 1000000.");
+    }
+}
+
+/// <summary>What a gel time may be.</summary>
+public sealed class CompoundGelTimeValidator : AbstractValidator<CompoundGelTime>
+{
+    public CompoundGelTimeValidator()
+    {
+        RuleFor(row => row.Temperature).Between(-60, 150, "degC", QuantityKind.Temperature);
+        RuleFor(row => row.Doses).Between(0, 100);
+        RuleFor(row => row.Time).Between(.1, 10080, "min", QuantityKind.Duration);
+    }
+}
+
+/// <summary>What a dose band may be.</summary>
+public sealed class CompoundDosesValidator : AbstractValidator<CompoundDoses>
+{
+    public CompoundDosesValidator()
+    {
+        RuleFor(band => band.From).Between(-60, 150, "degC", QuantityKind.Temperature);
+        RuleFor(band => band.Below).Between(-60, 150, "degC", QuantityKind.Temperature);
+        RuleFor(band => band.PerKit).Between(0, 100);
+        RuleFor(band => band).Custom((band, context) =>
+        {
+            if (band.From.Si >= band.Below.Si)
+            {
+                context.Contradict(nameof(CompoundDoses.From), nameof(CompoundDoses.Below), "The band is empty.");
+            }
+        });
+    }
+}
+
+/// <summary>What a full strength may be.</summary>
+public sealed class CompoundFullStrengthValidator : AbstractValidator<CompoundFullStrength>
+{
+    public CompoundFullStrengthValidator()
+    {
+        RuleFor(full => full.Temperature).Between(-60, 150, "degC", QuantityKind.Temperature);
+        RuleFor(full => full.AfterGel).Between(0, 720, "h", QuantityKind.Duration);
+    }
+}
+
+/// <summary>What a range of temperatures may be.</summary>
+public sealed class CompoundTemperaturesValidator : AbstractValidator<CompoundTemperatures>
+{
+    public CompoundTemperaturesValidator()
+    {
+        RuleFor(range => range.Minimum).Between(-100, 400, "degC", QuantityKind.Temperature);
+        RuleFor(range => range.Maximum).Between(-100, 400, "degC", QuantityKind.Temperature);
+        RuleFor(range => range).Custom((range, context) =>
+        {
+            if (range.Minimum.Si > range.Maximum.Si)
+            {
+                context.Contradict(nameof(CompoundTemperatures.Minimum), nameof(CompoundTemperatures.Maximum), "The minimum is above the maximum.");
+            }
+        });
+    }
+}
+
+/// <summary>What mixing may take.</summary>
+public sealed class CompoundMixingValidator : AbstractValidator<CompoundMixing>
+{
+    public CompoundMixingValidator() => RuleFor(mixing => mixing.Time).Between(0, 240, "min", QuantityKind.Duration);
+}
+
+/// <summary>What the properties of the cured compound may be.</summary>
+public sealed class CompoundCuredValidator : AbstractValidator<CompoundCured>
+{
+    public CompoundCuredValidator()
+    {
+        RuleFor(cured => cured.Density).Between(.5, 5, "g/mL", QuantityKind.Density);
+        RuleFor(cured => cured.CompressiveStrength).Between(1, 1000, "MPa", QuantityKind.Stress);
+        RuleFor(cured => cured.Modulus).Between(100, 100000, "MPa", QuantityKind.Stress);
+        RuleFor(cured => cured.PoissonRatio).Between(0, .499, "1", QuantityKind.Fraction);
+        RuleFor(cured => cured.VolumetricShrinkage).Between(0, 20, "%", QuantityKind.Fraction);
+        RuleFor(cured => cured.Conductivity).Between(.05, 10, "W/(m.K)", QuantityKind.ThermalConductivity);
+        RuleFor(cured => cured.SpecificHeat).Between(300, 5000, "J/(kg.K)", QuantityKind.SpecificHeat);
+    }
+}
+
+/// <summary>What the numbers of the reaction may be.</summary>
+public sealed class CompoundReactionValidator : AbstractValidator<CompoundReaction>
+{
+    public CompoundReactionValidator()
+    {
+        RuleFor(reaction => reaction.Heat).Between(1, 1000, "kJ/kg", QuantityKind.SpecificEnergy);
+        RuleFor(reaction => reaction.ResinFraction).Between(1, 100, "%", QuantityKind.Fraction);
+        RuleFor(reaction => reaction.ActivationEnergy).Between(10, 200, "kJ/mol", QuantityKind.MolarEnergy);
+    }
+}
+
+/// <summary>What the vapour may be.</summary>
+public sealed class CompoundVapourValidator : AbstractValidator<CompoundVapour>
+{
+    public CompoundVapourValidator() => RuleFor(vapour => vapour.MassFraction).Between(0, 100, "%", QuantityKind.Fraction);
+}

@@ -1,0 +1,45 @@
+using CalcService.Engine.Compounds;
+using CalcService.Engine.Ropes;
+
+namespace CalcService.Api.Contract;
+
+/// <summary>The trade's things from the contract to the engine.</summary>
+public static class ContractMapping
+{
+    public static Engine.Ropes.Rope ToEngine(this Rope rope) => new()
+    {
+        DiameterM = rope.Diameter.Si,
+        Construction = rope.Construction,
+        Core = rope.Core ?? RopeCore.Unknown,
+        Grade = rope.Grade,
+        Finish = rope.Finish ?? WireFinish.Unknown,
+        CertifiedBreakingForceN = rope.Certificate?.BreakingForce?.Si,
+        MetallicAreaM2 = rope.MetallicArea?.Si,
+        WireCount = rope.WireCount,
+        OuterWireDiameterM = rope.OuterWireDiameter?.Si,
+    };
+
+    public static Engine.Sockets.Basket ToEngine(this Basket basket) => new()
+    {
+        SmallEndDiameterM = basket.SmallEndDiameter.Si,
+        LargeEndDiameterM = basket.LargeEndDiameter.Si,
+        LengthM = basket.Length.Si,
+        ToleranceM = basket.Tolerance?.Si ?? 0,
+    };
+
+    public static Engine.Compounds.CompoundSheet ToEngine(this CompoundSheet sheet) => new()
+    {
+        Name = sheet.Name,
+        Kits = [.. sheet.Kits.Select(kit => new Kit(kit.Code, kit.Volume.Si, kit.Cost))],
+        GelTimes = [.. (sheet.GelTimes ?? []).Select(row => new GelTime(row.Temperature.Si, row.Doses, row.Time.Si))],
+        Doses = [.. (sheet.Doses ?? []).Select(band => new DoseBand(band.From.Si, band.Below.Si, band.PerKit))],
+        Pouring = sheet.Pouring is { } pouring ? new(pouring.Minimum.Si, pouring.Maximum.Si) : null,
+        PotLife = sheet.PotLife?.Si,
+        MixingTimeS = sheet.Mixing?.Time.Si,
+        ShelfLifeMonths = (int?)sheet.ShelfLife?.Si,
+        DensityKgPerM3 = sheet.Cured?.Density?.Si,
+        ActivationEnergyJPerMol = sheet.Reaction?.ActivationEnergy?.Si,
+        Vapour = sheet.Vapour is { } vapour ? new(vapour.Substance, vapour.MassFraction?.Si) : null,
+        Demonstration = sheet.Demonstration == Fact.Yes,
+    };
+}

@@ -1,0 +1,50 @@
+using CalcService.Api.Units;
+using CalcService.Engine.Provenance;
+using CalcService.Engine.Ropes;
+
+namespace CalcService.Api.Contract;
+
+/// <summary>A steel wire rope.</summary>
+public sealed record Rope
+{
+    /// <summary>Nominal diameter.</summary>
+    [Kind(QuantityKind.Length)]
+    public required Quantity Diameter { get; init; }
+
+    /// <summary>Class of the rope, such as 6x36. The classes that can be estimated stand at /v1/rope-classes; others need metallicArea, wireCount and outerWireDiameter.</summary>
+    public string? Construction { get; init; }
+
+    /// <summary>What the middle of the rope is made of.</summary>
+    public RopeCore? Core { get; init; }
+
+    /// <summary>Rope grade by its designation, such as 1770.</summary>
+    public int? Grade { get; init; }
+
+    /// <summary>Surface or steel of the wires.</summary>
+    public WireFinish? Finish { get; init; }
+
+    /// <summary>The rope's certificate. What it states beats every estimate.</summary>
+    public RopeCertificate? Certificate { get; init; }
+
+    /// <summary>Metallic area, from the rope's certificate.</summary>
+    [Kind(QuantityKind.Area)]
+    public Quantity? MetallicArea { get; init; }
+
+    /// <summary>Number of wires in the broom, from the rope's certificate.</summary>
+    public int? WireCount { get; init; }
+
+    /// <summary>Diameter of the outer wires, from the rope's certificate.</summary>
+    [Kind(QuantityKind.Length)]
+    public Quantity? OuterWireDiameter { get; init; }
+}
+
+/// <summary>Certificate of a rope.</summary>
+public sealed record RopeCertificate
+{
+    /// <summary>Number of the certificate, kept with the record.</summary>
+    public string? Number { get; init; }
+
+    /// <summary>Minimum breaking force as certified.</summary>
+    [Kind(QuantityKind.Force)]
+    public Quantity? BreakingForce { get; init; }
+}

@@ -1,0 +1,37 @@
+using CalcService.Api.Validation;
+using CalcService.Engine.Provenance;
+using FluentValidation;
+
+namespace CalcService.Api.Contract;
+
+/// <summary>What a rope's numbers may be.</summary>
+public sealed class RopeValidator : AbstractValidator<Rope>
+{
+    public RopeValidator()
+    {
+        RuleFor(rope => rope.Diameter).Between(1, 200, "mm", QuantityKind.Length);
+        RuleFor(rope => rope.Grade).Between(500, 3000);
+        RuleFor(rope => rope.Certificate!).SetValidator(new RopeCertificateValidator()).When(rope => rope.Certificate is not null);
+        RuleFor(rope => rope.MetallicArea).Between(.1, 30000, "mm2", QuantityKind.Area);
+        RuleFor(rope => rope.WireCount).Between(1, 10000);
+        RuleFor(rope => rope.OuterWireDiameter).Between(.05, 20, "mm", QuantityKind.Length);
+        RuleFor(rope => rope).Custom((rope, context) =>
+        {
+            if (rope.MetallicArea is { } area && area.Si > Math.PI / 4 * rope.Diameter.Si * rope.Diameter.Si)
+            {
+                context.Contradict(nameof(Rope.MetallicArea), nameof(Rope.Diameter), "The metallic area is larger than a solid bar of the rope's diameter.");
+            }
+
+            if (rope.OuterWireDiameter is { } wire && wire.Si > rope.Diameter.Si)
+            {
+                context.Contradict(nameof(Rope.OuterWireDiameter), nameof(Rope.Diameter), "A wire is thicker than the rope.");
+            }
+        });
+    }
+}
+
+/// <summary>What a rope certificate's numbers may be.</summary>
+public sealed class RopeCertificateValidator : AbstractValidator<RopeCertificate>
+{
+    public RopeCertificateValidator() => RuleFor(certificate => certificate.BreakingForce).Between(.1, 50000, "kN", QuantityKind.Force);
+}

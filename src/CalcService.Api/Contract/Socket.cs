@@ -1,0 +1,31 @@
+using CalcService.Api.Units;
+using CalcService.Engine.Provenance;
+
+namespace CalcService.Api.Contract;
+
+/// <summary>A socket, as far as the pour needs it.</summary>
+public sealed record Socket
+{
+    /// <summary>The conical basket.</summary>
+    public required Basket Basket { get; init; }
+}
+
+/// <summary>The conical basket of a socket. The rope comes in through the small end; the mouth is the large end.</summary>
+public sealed record Basket
+{
+    /// <summary>Bore at the small end.</summary>
+    [Kind(QuantityKind.Length)]
+    public required Quantity SmallEndDiameter { get; init; }
+
+    /// <summary>Bore at the mouth.</summary>
+    [Kind(QuantityKind.Length)]
+    public required Quantity LargeEndDiameter { get; init; }
+
+    /// <summary>Length along the axis.</summary>
+    [Kind(QuantityKind.Length)]
+    public required Quantity Length { get; init; }
+
+    /// <summary>How far each size may be off, either way. Without it the sizes are taken as exact.</summary>
+    [Kind(QuantityKind.Length)]
+    public Quantity? Tolerance { get; init; }
+}

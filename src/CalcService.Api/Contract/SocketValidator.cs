@@ -1,0 +1,36 @@
+using CalcService.Api.Validation;
+using CalcService.Engine.Provenance;
+using FluentValidation;
+
+namespace CalcService.Api.Contract;
+
+/// <summary>What a socket's numbers may be.</summary>
+public sealed class SocketValidator : AbstractValidator<Socket>
+{
+    public SocketValidator() => RuleFor(socket => socket.Basket).SetValidator(new BasketValidator());
+}
+
+/// <summary>What a basket's sizes may be.</summary>
+public sealed class BasketValidator : AbstractValidator<Basket>
+{
+    public BasketValidator()
+    {
+        RuleFor(basket => basket.SmallEndDiameter).Between(1, 400, "mm", QuantityKind.Length);
+        RuleFor(basket => basket.LargeEndDiameter).Between(1, 1000, "mm", QuantityKind.Length);
+        RuleFor(basket => basket.Length).Between(1, 3000, "mm", QuantityKind.Length);
+        RuleFor(basket => basket.Tolerance).Between(0, 50, "mm", QuantityKind.Length);
+        RuleFor(basket => basket).Custom((basket, context) =>
+        {
+            if (basket.SmallEndDiameter.Si >= basket.LargeEndDiameter.Si)
+            {
+                context.Contradict(nameof(Basket.SmallEndDiameter), nameof(Basket.LargeEndDiameter), "The small end is not smaller than the mouth.");
+            }
+
+            var smallest = Math.Min(basket.SmallEndDiameter.Si, basket.Length.Si);
+            if (basket.Tolerance is { } tolerance && tolerance.Si > smallest / 2)
+            {
+                context.Contradict(nameof(Basket.Tolerance), nameof(Basket.SmallEndDiameter), "The tolerance is more than half of the smallest size.");
+            }
+        });
+    }
+}

@@ -1,0 +1,28 @@
+using System.Text.Json;
+using CalcService.Api.Hosting;
+
+namespace CalcService.Api.Problems;
+
+/// <summary>Writes a problem, the same way in every environment.</summary>
+public static class ProblemWriter
+{
+    public const string MediaType = "application/problem+json";
+
+    public static async Task WriteAsync(HttpContext http, Problem problem)
+    {
+        var body = JsonSerializer.SerializeToUtf8Bytes(problem, ApiJson.Options);
+        http.Response.StatusCode = problem.Status;
+        http.Response.ContentType = MediaType;
+        http.Response.ContentLength = body.Length;
+        http.Response.Headers.CacheControl = "no-store";
+        if (problem.Status is 429 or 503)
+        {
+            http.Response.Headers.RetryAfter = "5";
+        }
+
+        if (!HttpMethods.IsHead(http.Request.Method))
+        {
+            await http.Response.Body.WriteAsync(body, http.RequestAborted);
+        }
+    }
+}

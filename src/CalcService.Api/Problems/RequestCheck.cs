@@ -1,0 +1,19 @@
+using CalcService.Api.Validation;
+using FluentValidation;
+
+namespace CalcService.Api.Problems;
+
+/// <summary>Runs a validator on a request that was read clean.</summary>
+public static class RequestCheck
+{
+    public static IReadOnlyList<ProblemError> Errors<T>(IValidator<T> validator, T request)
+    {
+        var validation = validator.Validate(request);
+        return validation.IsValid ? [] : [.. validation.Errors.Select(error => new ProblemError
+        {
+            Pointer = Pointers.FromPropertyPath(error.PropertyName),
+            Code = error.ErrorCode,
+            Detail = error.ErrorMessage,
+        })];
+    }
+}

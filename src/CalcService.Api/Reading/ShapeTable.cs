@@ -1,0 +1,91 @@
+using System.Collections.Concurrent;
+using System.Reflection;
+using System.Runtime.CompilerServices;
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using CalcService.Api.Units;
+
+namespace CalcService.Api.Reading;
+
+/// <summary>Longest text or list that a member takes, where it differs from the usual.</summary>
+[AttributeUsage(AttributeTargets.Property)]
+public sealed class AtMostAttribute(int count) : Attribute
+{
+    public int Count { get; } = count;
+}
+
+/// <summary>Makes the shapes of the contract's types, once each.</summary>
+public static class ShapeTable
+{
+    /// <summary>Longest text where a member says nothing else.</summary>
+    public const int TextLength = 128;
+
+    /// <summary>Most items of a list where a member says nothing else.</summary>
+    public const int ListItems = 1000;
+
+    private static readonly ConcurrentDictionary<Type, ObjectShape> Objects = new();
+
+    /// <summary>The shape of a contract type.</summary>
+    public static ObjectShape Of<T>() => Of(typeof(T));
+
+    /// <summary>The shape of a contract type.</summary>
+    public static ObjectShape Of(Type type) => Objects.GetOrAdd(type, static type => new ObjectShape(type, Members(type)));
+
+    /// <summary>The name of a member on the wire.</summary>
+    public static string NameOf(PropertyInfo property) => JsonNamingPolicy.CamelCase.ConvertName(property.Name);
+
+    private static MemberShape[] Members(Type type)
+    {
+        var nullability = new NullabilityInfoContext();
+        return [.. Ancestry(type)
+            .SelectMany(ancestor => ancestor.GetProperties(BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly))
+            .Where(property => property.GetIndexParameters().Length == 0
+                && property.GetCustomAttribute<JsonIgnoreAttribute>() is null && property.Name != "EqualityContract")
+            .Select(property =>
+            {
+                var nullable = System.Nullable.GetUnderlyingType(property.PropertyType) is not null
+                    || nullability.Create(property).ReadState == NullabilityState.Nullable;
+                var member = typeof(MemberShape<,>).MakeGenericType(type, property.PropertyType);
+                return (MemberShape)Activator.CreateInstance(member, property, NameOf(property), ShapeOf(property.PropertyType, property),
+                    property.IsDefined(typeof(RequiredMemberAttribute)), nullable)!;
+            })];
+    }
+
+    private static IEnumerable<Type> Ancestry(Type type) =>
+        type.BaseType is { } parent && parent != typeof(object) ? Ancestry(parent).Append(type) : [type];
+
+    private static Shape ShapeOf(Type type, PropertyInfo member)
+    {
+        type = System.Nullable.GetUnderlyingType(type) ?? type;
+        if (type == typeof(Quantity))
+        {
+            return new QuantityShape(member.GetCustomAttribute<KindAttribute>() is { } kind ? UnitTable.Of(kind.Kind) : null);
+        }
+
+        if (type.IsEnum)
+        {
+            return new EnumShape(type, [.. Enum.GetNames(type).Select(name =>
+                KeyValuePair.Create(JsonNamingPolicy.CamelCase.ConvertName(name), Enum.Parse(type, name)))]);
+        }
+
+        if (type.IsGenericType && type.GetGenericTypeDefinition() == typeof(IReadOnlyList<>))
+        {
+            var item = type.GetGenericArguments()[0];
+            var list = typeof(ListShape<>).MakeGenericType(item);
+            return (Shape)Activator.CreateInstance(list, ShapeOf(item, member), member.GetCustomAttribute<AtMostAttribute>()?.Count ?? ListItems)!;
+        }
+
+        return Type.GetTypeCode(type) switch
+        {
+            TypeCode.String => new TextShape(member.GetCustomAttribute<AtMostAttribute>()?.Count ?? TextLength),
+            TypeCode.Int32 or TypeCode.Int64 => new IntegerShape(),
+            TypeCode.Decimal => new DecimalShape(),
+            TypeCode.Boolean => new BooleanShape(),
+            TypeCode.Double => new NumberShape(),
+            _ when type == typeof(DateOnly) => new DateShape(),
+            _ when type == typeof(DateTimeOffset) => new InstantShape(),
+            _ when type == typeof(JsonElement) => new AnyShape(),
+            _ => Of(type),
+        };
+    }
+}

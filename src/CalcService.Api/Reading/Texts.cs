@@ -1,0 +1,56 @@
+using System.Globalization;
+
+namespace CalcService.Api.Reading;
+
+/// <summary>Texts of the contract: plain text, dates and date-times.</summary>
+public static class Texts
+{
+    /// <summary>Earlier years are what clients send who never set a date.</summary>
+    public const int FirstYear = 1950;
+
+    /// <summary>Later years leave no room to add a schedule.</summary>
+    public const int LastYear = 2199;
+
+    /// <summary>Whether every character is one that a person can see and that can't turn a log or a page around.</summary>
+    public static bool IsPlain(string text)
+    {
+        foreach (var c in text)
+        {
+            if (char.IsControl(c) || c is '\u061C' or '\u200E' or '\u200F' or (>= '\u2028' and <= '\u202E') or (>= '\u2066' and <= '\u2069') or '\uFEFF')
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    /// <summary>yyyy-MM-dd from 1950 to 2199.</summary>
+    public static DateOnly? Date(string text) =>
+        DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)
+            && date.Year is >= FirstYear and <= LastYear ? date : null;
+
+    /// <summary>RFC 3339 date-time with Z or an offset; −00:00, which says that the offset is unknown, is none.</summary>
+    public static DateTimeOffset? Instant(string text)
+    {
+        if (text.Length < 20 || text[10] != 'T' || text.EndsWith("-00:00", StringComparison.Ordinal))
+        {
+            return null;
+        }
+
+        var hasOffset = text[^1] == 'Z' || (text.Length >= 25 && text[^6] is '+' or '-');
+        var isPlain = DateTimeOffset.TryParseExact(text, Formats, CultureInfo.InvariantCulture, DateTimeStyles.None, out var instant);
+        return hasOffset && isPlain && instant.Year is >= FirstYear and <= LastYear ? instant : null;
+    }
+
+    /// <summary>A date-time as answers and the canonical form write it.</summary>
+    public static string Write(DateTimeOffset instant) =>
+        instant.ToString("yyyy-MM-dd'T'HH:mm:ss.FFFFFFFzzz", CultureInfo.InvariantCulture);
+
+    public static string Write(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
+    private static readonly string[] Formats =
+    [
+        "yyyy-MM-dd'T'HH:mm:sszzz", "yyyy-MM-dd'T'HH:mm:ss'Z'", "yyyy-MM-dd'T'HH:mm:ss.FFFFFFFzzz", "yyyy-MM-dd'T'HH:mm:ss.FFFFFFF'Z'",
+    ];
+}

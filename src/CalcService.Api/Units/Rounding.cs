@@ -1,0 +1,34 @@
+using System.Globalization;
+
+namespace CalcService.Api.Units;
+
+/// <summary>Rounding to significant decimal digits, half to even.</summary>
+public static class Rounding
+{
+    /// <summary>Digits of a request's number in SI: what the engine computes with and digests cover.</summary>
+    public const int InputDigits = 12;
+
+    /// <summary>Digits of an answer's number.</summary>
+    public const int AnswerDigits = 6;
+
+    /// <summary>The nearest double to the value with so many digits; −0 becomes 0, non-finite values stay as they are.</summary>
+    public static double ToDigits(double value, int digits)
+    {
+        if (value == 0 || !double.IsFinite(value))
+        {
+            return value == 0 ? 0 : value;
+        }
+
+        var places = digits - 1 - (int)Math.Floor(Math.Log10(Math.Abs(value)));
+        // Powers of ten up to 22 are exact in a double, and one division or product rounds once.
+        return places switch
+        {
+            >= 0 and <= 22 => Math.Round(value * PowersOfTen[places]) / PowersOfTen[places],
+            < 0 and >= -22 => Math.Round(value / PowersOfTen[-places]) * PowersOfTen[-places],
+            _ => double.Parse(value.ToString("E" + (digits - 1), CultureInfo.InvariantCulture), CultureInfo.InvariantCulture),
+        };
+    }
+
+    private static readonly double[] PowersOfTen =
+        [.. Enumerable.Range(0, 23).Select(n => double.Parse("1e" + n, CultureInfo.InvariantCulture))];
+}

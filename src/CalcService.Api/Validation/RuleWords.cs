@@ -1,0 +1,39 @@
+using CalcService.Api.Units;
+using CalcService.Engine.Provenance;
+using FluentValidation;
+using FluentValidation.Results;
+
+namespace CalcService.Api.Validation;
+
+/// <summary>Words to write validators with.</summary>
+public static class RuleWords
+{
+    public const string RangeCode = "range";
+    public const string ContradictionCode = "contradiction";
+
+    /// <summary>A quantity from one value to another, in a unit of its kind.</summary>
+    public static IRuleBuilderOptions<T, Quantity?> Between<T>(
+        this IRuleBuilder<T, Quantity?> rule, double least, double most, string unit, QuantityKind kind) =>
+        rule.SetValidator(new QuantityRange<T>(least, most, UnitTable.Of(kind).Find(unit)!)).WithErrorCode(RangeCode);
+
+    /// <summary>A whole number from one value to another; absent passes.</summary>
+    public static IRuleBuilderOptions<T, int?> Between<T>(this IRuleBuilder<T, int?> rule, int least, int most) =>
+        rule.InclusiveBetween(least, most).WithErrorCode(RangeCode)
+            .WithMessage($"{{PropertyValue}} is out of range; allowed: {least} to {most}.");
+
+    /// <summary>A whole number from one value to another.</summary>
+    public static IRuleBuilderOptions<T, int> Between<T>(this IRuleBuilder<T, int> rule, int least, int most) =>
+        rule.InclusiveBetween(least, most).WithErrorCode(RangeCode)
+            .WithMessage($"{{PropertyValue}} is out of range; allowed: {least} to {most}.");
+
+    /// <summary>Two members of the same object that can't both be: an error at each.</summary>
+    public static void Contradict<T>(this ValidationContext<T> context, string first, string second, string message)
+    {
+        context.Fail(first, message);
+        context.Fail(second, message);
+    }
+
+    /// <summary>An error at a member below this object.</summary>
+    public static void Fail<T>(this ValidationContext<T> context, string member, string message, string code = ContradictionCode) =>
+        context.AddFailure(new ValidationFailure(context.PropertyChain.BuildPropertyPath(member), message) { ErrorCode = code });
+}

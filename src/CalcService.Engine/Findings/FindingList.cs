@@ -1,0 +1,20 @@
+namespace CalcService.Engine.Findings;
+
+/// <summary>The findings of one calculation.</summary>
+public sealed class FindingList
+{
+    private readonly List<Finding> _findings = [];
+
+    public void Add(Finding finding) => _findings.Add(finding);
+
+    /// <summary>Worst first, then by pointer and code, so that the same input gives the same list.</summary>
+    public IReadOnlyList<Finding> Sorted() =>
+        [.. _findings
+            .OrderByDescending(finding => finding.Severity)
+            .ThenBy(finding => finding.Pointer, StringComparer.Ordinal)
+            .ThenBy(finding => finding.Definition.Code, StringComparer.Ordinal)];
+
+    /// <summary>The decision that the worst finding gives.</summary>
+    public static Decision DecisionOf(IReadOnlyList<Finding> findings) =>
+        findings.Count == 0 ? Decision.Proceed : (Decision)findings.Max(finding => finding.Severity);
+}

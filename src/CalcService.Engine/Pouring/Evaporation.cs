@@ -1,0 +1,42 @@
+using CalcService.Engine.Provenance;
+
+namespace CalcService.Engine.Pouring;
+
+/// <summary>How fast open compound gives off vapour.</summary>
+public static class Evaporation
+{
+    /// <summary>
+    /// ln P = 105.93 − 8685.9/T − 12.42·ln T + 7.5583·10⁻⁶·T², T in K; in Pa. Range 242.54 to 636 K.
+    /// </summary>
+    [Formula("styrene-vapour-pressure", "Perry's Chemical Engineers' Handbook", "Table 2-8, styrene", Basis.Published,
+        Symbol = "P_v", Name = "vapour pressure of styrene", Expression = "exp(105.93 − 8685.9/T − 12.42·ln(T) + 7.5583e-6·T²)",
+        Kind = QuantityKind.Stress, Range = "242.54 to 636 K")]
+    public static double StyreneVapourPressurePa(double kelvins, Trace trace) =>
+        trace.Step("styrene-vapour-pressure",
+            Math.Exp(105.93 - (8685.9 / kelvins) - (12.42 * Math.Log(kelvins)) + (7.5583e-6 * kelvins * kelvins)),
+            new Substitution("T", Measure.Kelvins(kelvins)));
+
+    /// <summary>
+    /// G = 8.24·10⁻⁸·M^0.835·X·P_v·(1/29 + 1/M)^0.25·v^0.5·A/(T^0.05·d^0.5·P^0.5) in g/s, with M (g/mol), X mole
+    /// fraction, P_v (torr), v air speed (ft/min), A surface (cm²), T (K), d length of the surface along the air (cm),
+    /// P 1 atm; takes SI and returns kg/s.
+    /// </summary>
+    [Formula("evaporation-rate", "US EPA ChemSTEER user guide", "EPA/OPPT model for low air speed", Basis.Published,
+        Symbol = "G", Name = "vapour from one open surface",
+        Expression = "8.24e-8·M^0.835·X·P_v·(1/29 + 1/M)^0.25·v^0.5·A/(T^0.05·d^0.5·P^0.5) [g/mol, torr, ft/min, cm², K, cm, atm → g/s]",
+        Kind = QuantityKind.MassFlow, Range = "air up to 100 ft/min (0.508 m/s) at 1 atm")]
+    public static double RateKgPerS(
+        double molarMassGPerMol, double moleFraction, double vapourPressurePa, double airSpeedMPerS, double surfaceM2,
+        double kelvins, double lengthM, Trace trace)
+    {
+        var torr = vapourPressurePa * 760 / 101325;
+        var feetPerMinute = airSpeedMPerS / .3048 * 60;
+        var gramsPerSecond = 8.24e-8 * Math.Pow(molarMassGPerMol, .835) * moleFraction * torr
+            * Math.Pow((1.0 / 29) + (1 / molarMassGPerMol), .25) * Math.Sqrt(feetPerMinute) * (surfaceM2 * 1e4)
+            / (Math.Pow(kelvins, .05) * Math.Sqrt(lengthM * 100));
+        return trace.Step("evaporation-rate", gramsPerSecond / 1000,
+            new("M", Measure.Count(molarMassGPerMol)), new("X", Measure.Fraction(moleFraction)), new("P_v", Measure.Stress(vapourPressurePa)),
+            new("v", new Measure(airSpeedMPerS, QuantityKind.Speed)), new("A", Measure.Area(surfaceM2)),
+            new("T", Measure.Kelvins(kelvins)), new("d", Measure.Length(lengthM)));
+    }
+}

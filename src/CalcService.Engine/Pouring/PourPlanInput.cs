@@ -1,0 +1,66 @@
+using CalcService.Engine.Compounds;
+using CalcService.Engine.Ropes;
+using CalcService.Engine.Sockets;
+
+namespace CalcService.Engine.Pouring;
+
+/// <summary>A room by its volume (m³) and its air changes (1/s).</summary>
+public sealed record Room(double VolumeM3, double AirChangesPerS);
+
+/// <summary>The readings of the day. Null where nobody read it; nothing is taken from another reading.</summary>
+public sealed record PourConditions
+{
+    public double? AirK { get; init; }
+
+    public double? SteelK { get; init; }
+
+    public double? CompoundK { get; init; }
+
+    /// <summary>Relative humidity, 0 to 1.</summary>
+    public double? RelativeHumidity { get; init; }
+
+    public Room? Room { get; init; }
+}
+
+/// <summary>Equal rope ends in equal sockets.</summary>
+public sealed record PourEnd(string Id, int Quantity, Rope Rope, Basket Basket, bool ToleranceStated);
+
+/// <summary>What the best set of kits is.</summary>
+public enum PourObjective
+{
+    /// <summary>Least money for the kits to buy, then least value from the shelf.</summary>
+    LeastCost,
+
+    /// <summary>Least compound left over.</summary>
+    LeastWaste,
+
+    /// <summary>Fewest kits to open.</summary>
+    FewestKits,
+}
+
+/// <summary>A pour to plan.</summary>
+public sealed record PourPlanInput
+{
+    public required DateTimeOffset PourAt { get; init; }
+
+    public required CompoundSheet Compound { get; init; }
+
+    public required PourConditions Conditions { get; init; }
+
+    public required IReadOnlyList<PourEnd> Ends { get; init; }
+
+    /// <summary>Null for a quote, which draws on no shelf.</summary>
+    public IReadOnlyList<StockLot>? Stock { get; init; }
+
+    public int? Mixers { get; init; }
+
+    /// <summary>Time to fill one basket.</summary>
+    public double? PourTimeS { get; init; }
+
+    public double? Allowance { get; init; }
+
+    /// <summary>Compound that stays in the mixing vessel, for each mix.</summary>
+    public double? VesselResidueM3 { get; init; }
+
+    public PourObjective? Objective { get; init; }
+}

@@ -1,0 +1,65 @@
+using CalcService.Engine.Compounds;
+using CalcService.Engine.Ropes;
+using CalcService.Engine.Sockets;
+
+namespace CalcService.Engine.Pouring;
+
+/// <summary>Room for the compound around the wires at one section of the basket.</summary>
+/// <param name="Place">smallEnd, oneThird or mouth.</param>
+/// <param name="BasketDiameterM">Bore there.</param>
+/// <param name="CentresM">Distance of the wires' centres when they are spread evenly.</param>
+/// <param name="ClearM">Clear gap between two wires; negative where they can't fit.</param>
+public sealed record WireSpacing(string Place, double BasketDiameterM, double CentresM, double ClearM);
+
+/// <summary>One kind of end with what it takes.</summary>
+public sealed record PlannedEnd(
+    string Id, int Quantity, RopeFacts Rope, BasketFill Fill, double IncludedAngleRad, IReadOnlyList<WireSpacing> Wires);
+
+/// <summary>Doses with the place whose temperature decided.</summary>
+public sealed record DosePlan(int PerKit, string Place, double TemperatureK);
+
+/// <summary>When the compound gels in the vessel, in the cone, and how long it may be used.</summary>
+public sealed record GelPlan(GelBand InVessel, GelBand InCone, double? PotLifeS);
+
+/// <summary>Kits of one size and lot in a mix; the lot is null where they have to be bought.</summary>
+public sealed record MixKit(string Kit, string? Lot, int Count);
+
+/// <summary>Compound mixed at one time.</summary>
+public sealed record Mix(
+    int Number, IReadOnlyList<MixKit> Kits, double NeededM3, double MixedM3, DateTimeOffset StartsAt, double? UsedInS);
+
+/// <summary>Kits of one size for the whole job.</summary>
+public sealed record KitCount(string Kit, int FromStock, int ToBuy);
+
+/// <summary>What the vapour reaches in the room, parts by volume.</summary>
+public sealed record VapourResult(double Peak, double TimeWeighted);
+
+/// <summary>A plan. Whatever could not be computed is null and has its finding.</summary>
+public sealed record PourPlanResult
+{
+    public required IReadOnlyList<PlannedEnd> Ends { get; init; }
+
+    public DosePlan? Dose { get; init; }
+
+    public GelPlan? Gel { get; init; }
+
+    /// <summary>The one mix of the job; null where no set of kits could be found.</summary>
+    public Mix? Mix { get; init; }
+
+    public required IReadOnlyList<KitCount> Kits { get; init; }
+
+    public required double NeededM3 { get; init; }
+
+    /// <summary>Cost of the kits to buy; null without costs or kits.</summary>
+    public decimal? Cost { get; init; }
+
+    /// <summary>Worth of the kits taken from stock at the sheet's costs.</summary>
+    public decimal? StockValue { get; init; }
+
+    public double? DewPointK { get; init; }
+
+    /// <summary>Set where the dew point lies below 0 °C: frost forms at this temperature.</summary>
+    public double? FrostPointK { get; init; }
+
+    public VapourResult? Vapour { get; init; }
+}

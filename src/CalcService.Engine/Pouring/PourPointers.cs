@@ -1,0 +1,17 @@
+namespace CalcService.Engine.Pouring;
+
+/// <summary>Names of the members that findings of a pour point to.</summary>
+internal static class PourPointers
+{
+    public const string Air = "/conditions/airTemperature";
+    public const string Steel = "/conditions/steelTemperature";
+    public const string Compound = "/conditions/compoundTemperature";
+    public const string Humidity = "/conditions/relativeHumidity";
+    public const string Room = "/conditions/room";
+    public const string PourTime = "/crew/pourTime";
+    public const string Mixers = "/crew/mixers";
+    public const string Sheet = "/compound";
+    public const string PourAt = "/pourAt";
+    public const string Stock = "/stock";
+    public const string Ends = "/ends";
+}

@@ -1,0 +1,29 @@
+using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
+using CalcService.Engine.Rules;
+
+namespace CalcService.Engine.Pouring;
+
+/// <summary>What the steps of one plan share: the question, the rules, and where findings, assumptions and trace go.</summary>
+internal sealed record PourScope(PourPlanInput Input, PouringRules Rules, Budget Budget, CancellationToken CancellationToken)
+{
+    public FindingList Findings { get; } = new();
+
+    public List<Assumption> Assumptions { get; } = [];
+
+    public Trace Trace { get; } = new(Budget.Trace);
+
+    public void Find(FindingDefinition definition, string pointer, Measure? measured = null, Measure? limit = null,
+        IReadOnlyList<string>? related = null, Severity? severity = null, Source? source = null, params FindingWord[] words) =>
+        Findings.Add(new Finding(definition, severity ?? definition.Severities[0], pointer)
+        {
+            Measured = measured,
+            Limit = limit,
+            Related = related ?? [],
+            Source = source,
+            Words = words,
+        });
+
+    public void Assume(string pointer, string text, Measure? value, AssumptionOrigin origin) =>
+        Assumptions.Add(new(pointer, text, value, origin));
+}

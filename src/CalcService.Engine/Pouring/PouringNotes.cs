@@ -1,0 +1,18 @@
+using CalcService.Engine.Findings;
+
+namespace CalcService.Engine.Pouring;
+
+/// <summary>Cautions that are said with every pour plan.</summary>
+public static class PouringNotes
+{
+    public static IReadOnlyList<SafetyNote> All { get; } =
+    [
+        new("who-decides", "The compound's data sheet, the rope and socket makers' instructions, local codes and a competent person stand above this answer."),
+        new("mixing-order", "Stir the dose into the resin before the hardener goes in. Peroxide and accelerator never meet undiluted: they can explode."),
+        new("whole-kits", "Mix whole kits only. Never split a kit, never top up compound that has set."),
+        new("protect-people", "Eye and skin protection on; breathe no vapour; no flame, spark or hot surface near open compound."),
+        new("left-over", "Leave left-over mix in a thin layer, without a lid, away from anything that burns: in bulk it heats up."),
+        new("socket-strength", "This plan does not compare the socket's strength with the rope's breaking force, nor the socket with its duty."),
+        new("test-load", "Nobody stands under or in line with a test load."),
+    ];
+}

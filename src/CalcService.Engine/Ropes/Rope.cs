@@ -1,0 +1,54 @@
+namespace CalcService.Engine.Ropes;
+
+/// <summary>What the middle of the rope is made of.</summary>
+public enum RopeCore
+{
+    /// <summary>Not said.</summary>
+    Unknown,
+
+    /// <summary>Fibre core.</summary>
+    Fibre,
+
+    /// <summary>Independent wire rope core, or a wire strand core in the small classes.</summary>
+    Iwrc,
+}
+
+/// <summary>Surface or steel of the wires.</summary>
+public enum WireFinish
+{
+    /// <summary>Not said.</summary>
+    Unknown,
+
+    /// <summary>Uncoated carbon steel.</summary>
+    Bright,
+
+    /// <summary>Zinc or zinc alloy coated carbon steel.</summary>
+    Galvanized,
+
+    /// <summary>Stainless steel.</summary>
+    Stainless,
+}
+
+/// <summary>A rope as the request describes it. What a certificate states beats every estimate.</summary>
+public sealed record Rope
+{
+    public required double DiameterM { get; init; }
+
+    /// <summary>Class designation, such as 6x36.</summary>
+    public string? Construction { get; init; }
+
+    public RopeCore Core { get; init; }
+
+    /// <summary>R_r, the rope grade in N/mm².</summary>
+    public int? Grade { get; init; }
+
+    public WireFinish Finish { get; init; }
+
+    public double? CertifiedBreakingForceN { get; init; }
+
+    public double? MetallicAreaM2 { get; init; }
+
+    public int? WireCount { get; init; }
+
+    public double? OuterWireDiameterM { get; init; }
+}

@@ -1,0 +1,43 @@
+using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
+
+namespace CalcService.Engine.Rules.Edition202611;
+
+/// <summary>The limits of a pour in the edition of November 2026.</summary>
+public static class PouringRules2026Nov
+{
+    private static readonly Source ConeTradition = new("DIN 3092 and EN 13411-4 tradition", "", Basis.FromMemory);
+    private static readonly Source Energy = new("J. Appl. Polym. Sci. 102", "p. 1870, redox-cured polyester", Basis.Published);
+    private static readonly Source Osha = new("29 CFR 1910.1000", "Table Z-2, styrene", Basis.Law);
+    private static readonly Source Niosh = new("NIOSH Pocket Guide to Chemical Hazards", "styrene", Basis.Published);
+
+    public static PouringRules Rules { get; } = new()
+    {
+        DewMargin = Limit("steel at least this far above the dew point", Measure.TemperatureDifference(3),
+            new("ISO 8502-4 and ISO 12944-7", "", Basis.FromMemory)),
+        HighestOrdinaryGrade = Limit("above this grade special precautions, ask the rope supplier", Measure.Stress(1960e6),
+            new("ISO 7595:1984; BS 7035:1989", "§1", Basis.Published)),
+        BasketLengthInDiameters = Limit("basket at least this many rope diameters long", Measure.Count(5), ConeTradition),
+        ConeAngleLeast = Limit("included angle of the cone at least", Measure.Angle(5 * Math.PI / 180), ConeTradition),
+        ConeAngleMost = Limit("included angle of the cone at most", Measure.Angle(18 * Math.PI / 180), ConeTradition),
+        Allowance = Limit("allowance on the resin where none is given", Measure.Fraction(.10), Source.CommonPractice),
+        AssumedActivationEnergy = (
+            Limit("activation energy of gelling from one gel time, low", new(40e3, QuantityKind.MolarEnergy), Energy),
+            Limit("activation energy of gelling from one gel time, expected", new(50e3, QuantityKind.MolarEnergy), Energy),
+            Limit("activation energy of gelling from one gel time, high", new(60e3, QuantityKind.MolarEnergy), Energy)),
+        MixingFactor = Limit("air exchange near the work is this many times less than in the room as a whole", Measure.Count(10),
+            new("US EPA mass balance model for general ventilation, worst-case mixing", "", Basis.FromMemory)),
+        AirSpeed = Limit("air speed over open resin indoors", new Measure(.508, QuantityKind.Speed),
+            new("US EPA ChemSTEER user guide, default of 100 ft/min", "", Basis.FromMemory)),
+        Air =
+        [
+            new("styrene", 104.15,
+                LegalCeiling: Limit("styrene in air, ceiling", Measure.AirFraction(200e-6), Osha),
+                LegalTimeWeighted: Limit("styrene in air, eight-hour mean", Measure.AirFraction(100e-6), Osha),
+                RecommendedShortTerm: Limit("styrene in air, short term", Measure.AirFraction(100e-6), Niosh),
+                RecommendedTimeWeighted: Limit("styrene in air, working-day mean", Measure.AirFraction(50e-6), Niosh)),
+        ],
+    };
+
+    private static RuleLimit Limit(string text, Measure value, Source source) => new(PouringRules.General, text, value, source);
+}

@@ -1,0 +1,37 @@
+using System.Globalization;
+using System.Security.Cryptography;
+using System.Text;
+using CalcService.Engine.Findings;
+using CalcService.Engine.Rules.Edition202611;
+
+namespace CalcService.Engine.Rules;
+
+/// <summary>All limits of one dated edition. An edition never changes once it is out; a change is a new edition.</summary>
+public sealed record RuleBook(string Edition, PouringRules Pouring)
+{
+    /// <summary>Every edition that can still be computed, newest first.</summary>
+    public static IReadOnlyList<RuleBook> All { get; } = [new("2026-11", PouringRules2026Nov.Rules)];
+
+    /// <summary>The edition used where the request names none.</summary>
+    public static RuleBook Current => All[0];
+
+    /// <summary>The edition of this name, or null.</summary>
+    public static RuleBook? Find(string edition) =>
+        All.FirstOrDefault(book => string.Equals(book.Edition, edition, StringComparison.Ordinal));
+
+    /// <summary>Every limit of the edition.</summary>
+    public IReadOnlyList<RuleLimit> Limits => Pouring.All;
+
+    /// <summary>SHA-256 over every limit with its source, so that an edition that changed shows.</summary>
+    public string Digest()
+    {
+        var text = new StringBuilder(Edition);
+        foreach (var limit in Limits)
+        {
+            text.Append(CultureInfo.InvariantCulture,
+                $"\n{limit.RuleSet}|{limit.Text}|{limit.Value?.Si:R}|{limit.Value?.Kind}|{limit.Source.Document}|{limit.Source.Clause}|{limit.Source.Basis}");
+        }
+
+        return "sha256:" + Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text.ToString())));
+    }
+}

@@ -1,0 +1,40 @@
+using CalcService.Engine.Compounds;
+using CalcService.Engine.Numerics.Covering;
+using CalcService.Engine.Pouring;
+using CalcService.Engine.Provenance;
+using CalcService.Engine.Ropes;
+using CalcService.Engine.Sockets;
+
+namespace CalcService.Engine.SelfTest;
+
+/// <summary>The proof, run at every start before the service says that it is ready, that it computes right here.</summary>
+public static class KnownAnswers
+{
+    private const double Zero = DewPoint.ZeroCelsiusK;
+
+    /// <summary>Computes all of them.</summary>
+    public static IReadOnlyList<KnownAnswer> Run()
+    {
+        var kits = new CoverItem[] { new(300, 19, 0, null), new(700, 41, 0, null), new(1100, 62, 0, null) };
+        var cover = CoveringTable.Solve(kits, 7777, CoverObjective.Cost, new Budget(Budget.DefaultSteps), CancellationToken.None);
+        return
+        [
+            new("rope-breaking-force", "6x7 fibre core, 20 mm, grade 1770", 235, .5,
+                RopeFormulas.BreakingForceN(.020, 1770e6, .332, Trace.None) / 1e3, "kN", new("API Spec 9A", "Table C.1", Basis.Published)),
+            new("rope-mass", "6x7 fibre core, 20 mm", 138, .5,
+                RopeFormulas.MassKgPerM(.020, .345, Trace.None) * 100, "kg/100 m", new("API Spec 9A", "Table C.1", Basis.Published)),
+            new("basket-volume", "frustum 23/45/100 mm", 93.960, .0005,
+                Basket.VolumeM3(.023, .045, .100, Trace.None) * 1e6, "cm3", new("volume of the frustum of a cone", "by hand", Basis.Derived)),
+            new("dew-point", "air at 20 °C and 60 %", 12.008, .03,
+                DewPoint.OverWaterK(20 + Zero, .60, Trace.None) - Zero, "degC", new("IAPWS saturation pressure", "solved for the dew point", Basis.Published)),
+            new("gel-time", "half-way in 1/T between 40 and 10 min", 20, 1e-9,
+                GelModel.GelTimeS(40, 280, GelModel.ActivationEnergyJPerMol(280, 40, 300, 10, Trace.None), 2 / ((1 / 280.0) + (1 / 300.0)), Trace.None),
+                "min", new("geometric mean on an Arrhenius line", "", Basis.Derived)),
+            new("styrene-vapour-pressure", "at 20 °C", 599.4, .1,
+                Evaporation.StyreneVapourPressurePa(20 + Zero, Trace.None), "Pa", new("Perry's Chemical Engineers' Handbook", "Table 2-8", Basis.Published)),
+            new("cover", "7777 mL from kits of 300, 700, 1100 mL at 19, 41, 62", 448, 0,
+                cover is null ? double.NaN : (cover[0] * 19) + (cover[1] * 41) + (cover[2] * 62), "1",
+                new("integer programme, solved independently", "", Basis.Derived)),
+        ];
+    }
+}
