@@ -1,1 +1,3 @@
-return;
+using CalcService.Api;
+
+ServiceHost.Create(args).Run();

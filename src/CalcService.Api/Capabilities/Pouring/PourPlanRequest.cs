@@ -8,7 +8,7 @@ namespace CalcService.Api.Capabilities.Pouring;
 /// <summary>A pour to plan.</summary>
 public sealed record PourPlanRequest : ICalculationRequest
 {
-    /// <inheritdoc/>
+    /// <summary>Your own reference, such as a job number; comes back as the id of a batch line.</summary>
     public string? Reference { get; init; }
 
     /// <summary>Edition of the rules, such as 2026-11; the current one if absent.</summary>

@@ -1,0 +1,117 @@
+using System.Text.Json;
+using CalcService.Api.Calculations;
+using CalcService.Api.Canonical;
+using CalcService.Api.Hosting;
+using CalcService.Api.Problems;
+
+namespace CalcService.Api.Batches;
+
+/// <summary>
+/// POST of many requests, one a line; one line of output for each, in order, then a summary. A batch that ends without
+/// its summary proves nothing.
+/// </summary>
+public static class BatchEndpoint
+{
+    public const string MediaType = "application/x-ndjson";
+
+    /// <summary>Tells the client that it must read while it sends.</summary>
+    public const string ModeHeader = "Batch-Mode";
+
+    private static readonly byte[] LineFeed = "\n"u8.ToArray();
+
+    public static async Task HandleAsync(HttpContext http, ICapability capability, Readiness readiness, IHostApplicationLifetime lifetime)
+    {
+        var (full, problem) = RequestHead.ReadDetail(http.Request);
+        problem ??= RequestHead.CheckAccept(http.Request, MediaType) ?? HttpBody.CheckHeaders(http.Request, MediaType);
+        if (!readiness.IsReady)
+        {
+            problem = ProblemKinds.Unavailable.With();
+        }
+
+        if (problem is not null)
+        {
+            await ProblemWriter.WriteAsync(http, problem);
+            return;
+        }
+
+        using var stopping = CancellationTokenSource.CreateLinkedTokenSource(http.RequestAborted, lifetime.ApplicationStopping);
+        var stream = HttpBody.Open(http.Request);
+        await using (stream == http.Request.Body ? null : stream)
+        {
+            await using var head = new HeadStream(stream);
+            var unreadable = await ReadHeadAsync(head, stopping.Token);
+            if (unreadable is not null)
+            {
+                await ProblemWriter.WriteAsync(http, unreadable);
+                return;
+            }
+
+            http.Response.ContentType = MediaType;
+            http.Response.Headers[ModeHeader] = head.IsWhole ? "buffered" : "streaming";
+            await WriteLinesAsync(http, capability, full, head, stopping.Token);
+        }
+    }
+
+    private static async Task<Problem?> ReadHeadAsync(HeadStream head, CancellationToken cancellationToken)
+    {
+        try
+        {
+            await head.ReadHeadAsync(Limits.BufferedBatchBytes, cancellationToken);
+            return null;
+        }
+        catch (Exception failure) when (HttpBody.IsBadEncoding(failure))
+        {
+            return ProblemKinds.Unreadable.With("The body is not what its Content-Encoding says.");
+        }
+    }
+
+    private static async Task WriteLinesAsync(HttpContext http, ICapability capability, bool full, Stream input, CancellationToken stopping)
+    {
+        long lines = 0, answered = 0;
+        using var reader = new LineReader(input, Limits.LineBytes);
+        Problem? aborted = null;
+        try
+        {
+            while (await reader.NextAsync(stopping) is { } line)
+            {
+                if (++lines > Limits.BatchLines)
+                {
+                    aborted = ProblemKinds.TooLarge.With($"More than {Limits.BatchLines} lines.");
+                    break;
+                }
+
+                var processed = line.IsTooLong
+                    ? new Processed(413, ProblemKinds.TooLarge.With($"The line is longer than {Limits.LineBytes} bytes."), null)
+                    : capability.Process(line.Bytes.Span, full, stopping);
+                answered += processed.Status == 200 ? 1 : 0;
+                await WriteAsync(http, new BatchLine
+                {
+                    Line = line.Number,
+                    Id = processed.Reference,
+                    Status = processed.Status,
+                    Answer = processed.Status == 200 ? processed.Body : null,
+                    Problem = processed.Body as Problem,
+                });
+            }
+        }
+        catch (Exception failure) when (HttpBody.IsBadEncoding(failure))
+        {
+            aborted = ProblemKinds.Unreadable.With("The body is not what its Content-Encoding says.");
+        }
+        catch (OperationCanceledException) when (!http.RequestAborted.IsCancellationRequested)
+        {
+            aborted = ProblemKinds.Unavailable.With("The service is stopping; send the batch again.");
+        }
+
+        object end = aborted is null
+            ? new BatchEnd { Summary = new() { Lines = lines, Answered = answered, Rejected = lines - answered, InputDigest = Digest.Of(reader.Digest) } }
+            : new BatchAborted { Aborted = aborted };
+        await WriteAsync(http, end);
+    }
+
+    private static async Task WriteAsync(HttpContext http, object line)
+    {
+        await JsonSerializer.SerializeAsync(http.Response.Body, line, line.GetType(), ApiJson.Options, http.RequestAborted);
+        await http.Response.Body.WriteAsync(LineFeed, http.RequestAborted);
+    }
+}

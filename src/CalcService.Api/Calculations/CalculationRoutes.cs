@@ -1,0 +1,40 @@
+using CalcService.Api.Batches;
+using CalcService.Api.Hosting;
+using CalcService.Api.OpenApi;
+
+namespace CalcService.Api.Calculations;
+
+/// <summary>Maps a capability to its paths.</summary>
+public static class CalculationRoutes
+{
+    private const string Tag = "Calculations";
+    private static readonly int[] Refusals = [400, 406, 408, 413, 415, 422, 500, 503];
+    private static readonly int[] BatchRefusals = [400, 406, 408, 415, 500, 503];
+
+    /// <param name="app">The application.</param>
+    /// <param name="id">Operation id in the OpenAPI document, such as planPour.</param>
+    /// <param name="summary">What it answers.</param>
+    /// <param name="description">More about it.</param>
+    /// <param name="examples">Requests that run as they stand.</param>
+    public static void MapCalculation<TCapability>(
+        this IEndpointRouteBuilder app, string id, string summary, string description, IReadOnlyList<RequestExample> examples)
+        where TCapability : ICapability
+    {
+        var capability = app.ServiceProvider.GetRequiredService<TCapability>();
+        app.MapPost($"/v1/{capability.Operation}", (HttpContext http, Readiness readiness) => CalculationEndpoint.HandleAsync(http, capability, readiness))
+            .Describe(id, summary, Tag)
+            .WithDescription(description)
+            .Accepts(capability.RequestType, CalculationEndpoint.MediaType)
+            .Produces(200, capability.AnswerType, CalculationEndpoint.MediaType)
+            .ProducesProblems(Refusals)
+            .WithMetadata(new CalculationMetadata(IsBatch: false, examples));
+        app.MapPost($"/v1/{capability.Operation}/batch", (HttpContext http, Readiness readiness, IHostApplicationLifetime lifetime) =>
+                BatchEndpoint.HandleAsync(http, capability, readiness, lifetime))
+            .Describe(id + "Batch", summary + ", many at once", Tag)
+            .WithDescription("Takes one request a line and answers line by line, in order. Up to 8 MiB the service reads everything before it writes; above, "
+                + "the header Batch-Mode says streaming and the client must read while it sends.")
+            .Produces<string>(200, BatchEndpoint.MediaType)
+            .ProducesProblems(BatchRefusals)
+            .WithMetadata(new CalculationMetadata(IsBatch: true, examples));
+    }
+}

@@ -1,0 +1,142 @@
+using CalcService.Api.OpenApi;
+
+namespace CalcService.Api.Capabilities.Pouring;
+
+/// <summary>Requests that run as they stand: an invented yard with an invented compound.</summary>
+public static class PourPlanExamples
+{
+    public static IReadOnlyList<RequestExample> All { get; } =
+    [
+        new("plan", "Six pendant ends on a cool morning, kits on the shelf", """
+            {
+              "reference": "JOB-0417",
+              "pourAt": "2026-03-12T08:30:00+01:00",
+              "units": "metric",
+              "compound": { "profile": "demonstration" },
+              "conditions": {
+                "airTemperature": { "value": 9, "unit": "degC" },
+                "steelTemperature": { "value": 8, "unit": "degC" },
+                "compoundTemperature": { "value": 18, "unit": "degC" },
+                "relativeHumidity": { "value": 72, "unit": "%" },
+                "room": { "volume": { "value": 180, "unit": "m3" }, "airChanges": { "value": 6, "unit": "1/h" } }
+              },
+              "ends": [
+                {
+                  "id": "A",
+                  "quantity": 6,
+                  "rope": { "diameter": { "value": 20, "unit": "mm" }, "construction": "6x36", "core": "iwrc", "grade": 1770, "finish": "bright" },
+                  "socket": {
+                    "basket": {
+                      "smallEndDiameter": { "value": 23, "unit": "mm" },
+                      "largeEndDiameter": { "value": 45, "unit": "mm" },
+                      "length": { "value": 100, "unit": "mm" },
+                      "tolerance": { "value": 0.5, "unit": "mm" }
+                    }
+                  }
+                }
+              ],
+              "stock": [ { "lot": "A-118", "kit": "small", "count": 4, "expiresOn": "2027-01-31" } ],
+              "crew": { "mixers": 1, "pourTime": { "value": 2, "unit": "min" } },
+              "allowance": { "value": 10, "unit": "%" },
+              "objective": "leastCost"
+            }
+            """),
+        new("care", "Air and steel ask for different doses, and the shelf is short", """
+            {
+              "reference": "JOB-0418",
+              "pourAt": "2026-03-13T07:00:00+01:00",
+              "compound": { "profile": "demonstration" },
+              "conditions": {
+                "airTemperature": { "value": 9, "unit": "degC" },
+                "steelTemperature": { "value": 5, "unit": "degC" },
+                "compoundTemperature": { "value": 16, "unit": "degC" },
+                "relativeHumidity": { "value": 55, "unit": "%" },
+                "room": { "volume": { "value": 180, "unit": "m3" }, "airChanges": { "value": 6, "unit": "1/h" } }
+              },
+              "ends": [
+                {
+                  "id": "boom-pendant",
+                  "quantity": 2,
+                  "rope": {
+                    "diameter": { "value": 1, "unit": "in" },
+                    "construction": "6x36",
+                    "core": "iwrc",
+                    "grade": 1960,
+                    "finish": "galvanized",
+                    "certificate": { "number": "C-2207", "breakingForce": { "value": 460, "unit": "kN" } }
+                  },
+                  "socket": {
+                    "basket": {
+                      "smallEndDiameter": { "value": 29, "unit": "mm" },
+                      "largeEndDiameter": { "value": 58, "unit": "mm" },
+                      "length": { "value": 130, "unit": "mm" },
+                      "tolerance": { "value": 0.5, "unit": "mm" }
+                    }
+                  }
+                }
+              ],
+              "stock": [
+                { "lot": "A-118", "kit": "small", "count": 1, "expiresOn": "2027-01-31" },
+                { "lot": "A-102", "kit": "small", "count": 0, "expiresOn": "2026-01-31" }
+              ],
+              "crew": { "mixers": 1, "pourTime": { "value": 2, "unit": "min" } }
+            }
+            """),
+        new("stop", "Damp air: the cold steel is wet, and the only lot on the shelf ran out", """
+            {
+              "reference": "JOB-0419",
+              "pourAt": "2026-03-14T07:00:00+01:00",
+              "compound": { "profile": "demonstration" },
+              "conditions": {
+                "airTemperature": { "value": 9, "unit": "degC" },
+                "steelTemperature": { "value": 8, "unit": "degC" },
+                "compoundTemperature": { "value": 18, "unit": "degC" },
+                "relativeHumidity": { "value": 97, "unit": "%" }
+              },
+              "ends": [
+                {
+                  "id": "A",
+                  "quantity": 1,
+                  "rope": { "diameter": { "value": 20, "unit": "mm" }, "construction": "6x36", "core": "iwrc", "grade": 1770, "finish": "bright" },
+                  "socket": {
+                    "basket": {
+                      "smallEndDiameter": { "value": 23, "unit": "mm" },
+                      "largeEndDiameter": { "value": 45, "unit": "mm" },
+                      "length": { "value": 100, "unit": "mm" }
+                    }
+                  }
+                }
+              ],
+              "stock": [ { "lot": "A-097", "kit": "medium", "count": 2, "expiresOn": "2026-02-28" } ],
+              "crew": { "mixers": 1, "pourTime": { "value": 2, "unit": "min" } }
+            }
+            """),
+        new("missing", "Nobody measured the steel: undetermined", """
+            {
+              "reference": "JOB-0420",
+              "pourAt": "2026-03-14T07:00:00+01:00",
+              "compound": { "profile": "demonstration" },
+              "conditions": {
+                "airTemperature": { "value": 9, "unit": "degC" },
+                "compoundTemperature": { "value": 18, "unit": "degC" },
+                "relativeHumidity": { "value": 60, "unit": "%" }
+              },
+              "ends": [
+                {
+                  "id": "A",
+                  "quantity": 1,
+                  "rope": { "diameter": { "value": 20, "unit": "mm" }, "construction": "6x36", "core": "iwrc", "grade": 1770, "finish": "bright" },
+                  "socket": {
+                    "basket": {
+                      "smallEndDiameter": { "value": 23, "unit": "mm" },
+                      "largeEndDiameter": { "value": 45, "unit": "mm" },
+                      "length": { "value": 100, "unit": "mm" }
+                    }
+                  }
+                }
+              ],
+              "crew": { "mixers": 1, "pourTime": { "value": 2, "unit": "min" } }
+            }
+            """),
+    ];
+}

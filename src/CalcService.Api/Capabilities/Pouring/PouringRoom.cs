@@ -1,0 +1,15 @@
+using CalcService.Api.Calculations;
+
+namespace CalcService.Api.Capabilities.Pouring;
+
+/// <summary>The room of pour planning: its services and its paths.</summary>
+public static class PouringRoom
+{
+    public static void AddPouring(this IServiceCollection services) => services.AddSingleton<PourPlanCapability>();
+
+    public static void MapPouring(this IEndpointRouteBuilder app) => app.MapCalculation<PourPlanCapability>(
+        "planPour",
+        "Plan a pour",
+        "Volumes, dose, pot life, whole kits by lot, and whether today's air and steel allow it. Without stock it is a quote. The decision follows the worst finding.",
+        PourPlanExamples.All);
+}

@@ -1,0 +1,25 @@
+namespace CalcService.Api.Hosting;
+
+/// <summary>State of an instance.</summary>
+public sealed record Health
+{
+    /// <summary>live, ready or unready.</summary>
+    public required string Status { get; init; }
+}
+
+/// <summary>Probes for whoever runs the service.</summary>
+public static class HealthEndpoints
+{
+    private const string Tag = "Operation";
+
+    public static void MapHealth(this IEndpointRouteBuilder app)
+    {
+        app.MapGet("/health/live", () => Results.Json(new Health { Status = "live" }, ApiJson.Options))
+            .Describe<Health>("getLive", "Whether the process runs", Tag);
+        app.MapGet("/health/ready", (Readiness readiness) => readiness.IsReady
+                ? Results.Json(new Health { Status = "ready" }, ApiJson.Options)
+                : Results.Json(new Health { Status = "unready" }, ApiJson.Options, statusCode: 503))
+            .Describe<Health>("getReady", "Whether it takes calculations", Tag)
+            .Produces<Health>(503, "application/json");
+    }
+}

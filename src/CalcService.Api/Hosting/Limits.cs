@@ -1,0 +1,20 @@
+namespace CalcService.Api.Hosting;
+
+/// <summary>What the service takes at the most; /v1/build tells it.</summary>
+public static class Limits
+{
+    /// <summary>Bytes of a body, after decompression.</summary>
+    public const int BodyBytes = 1 << 20;
+
+    /// <summary>Bytes of a line of a batch.</summary>
+    public const int LineBytes = 64 << 10;
+
+    /// <summary>Lines of a batch.</summary>
+    public const int BatchLines = 1_000_000;
+
+    /// <summary>Bytes of a batch that are read before anything is written; above, the client must read while it sends.</summary>
+    public const int BufferedBatchBytes = 8 << 20;
+
+    /// <summary>Longest time for one calculation before the service says that it is not available.</summary>
+    public static TimeSpan CalculationTime { get; } = TimeSpan.FromSeconds(30);
+}

@@ -1,0 +1,73 @@
+using System.Text.Json.Nodes;
+using CalcService.Api.Batches;
+using CalcService.Api.Calculations;
+using Microsoft.OpenApi;
+using Swashbuckle.AspNetCore.SwaggerGen;
+
+namespace CalcService.Api.OpenApi;
+
+/// <summary>A request that runs as it stands, for the documentation and the .http files.</summary>
+/// <param name="Name">Short name, also the name in the .http file.</param>
+/// <param name="Summary">What it shows.</param>
+/// <param name="Body">The request.</param>
+public sealed record RequestExample(string Name, string Summary, string Body);
+
+/// <summary>Marks the endpoint of a calculation with its examples.</summary>
+/// <param name="IsBatch">Whether it takes many requests, one a line.</param>
+/// <param name="Examples">Requests that run as they stand.</param>
+public sealed record CalculationMetadata(bool IsBatch, IReadOnlyList<RequestExample> Examples);
+
+/// <summary>Adds what all calculations share to the document: ?detail=full, examples, and the lines of a batch.</summary>
+public sealed class CalculationOperations : IOperationFilter
+{
+    public void Apply(OpenApiOperation operation, OperationFilterContext context)
+    {
+        var endpoint = context.ApiDescription.ActionDescriptor.EndpointMetadata.OfType<CalculationMetadata>().SingleOrDefault();
+        if (endpoint is null)
+        {
+            return;
+        }
+
+        operation.Parameters ??= [];
+        operation.Parameters.Add(new OpenApiParameter
+        {
+            Name = "detail",
+            In = ParameterLocation.Query,
+            Description = "full fills trace and input.",
+            Schema = new OpenApiSchema { Type = JsonSchemaType.String, Enum = [(JsonNode)"full"] },
+        });
+        if (endpoint.IsBatch)
+        {
+            Batch(operation, endpoint);
+        }
+        else if (operation.RequestBody?.Content?[CalculationEndpoint.MediaType] is OpenApiMediaType body)
+        {
+            body.Examples = endpoint.Examples.ToDictionary(example => example.Name, IOpenApiExample (example) =>
+                new OpenApiExample { Summary = example.Summary, Value = JsonNode.Parse(example.Body) });
+        }
+    }
+
+    /// <summary>A stream of JSON values has no schema in OpenAPI 3.1: it is text, and its lines are described in words.</summary>
+    private static void Batch(OpenApiOperation operation, CalculationMetadata endpoint)
+    {
+        var line = string.Join("\n", endpoint.Examples.Select(example => JsonNode.Parse(example.Body)!.ToJsonString()));
+        operation.RequestBody = new OpenApiRequestBody
+        {
+            Required = true,
+            Description = "One request a line, as for the single calculation.",
+            Content = new Dictionary<string, IOpenApiMediaType>
+            {
+                [BatchEndpoint.MediaType] = new OpenApiMediaType { Schema = Text("Lines of JSON, each a request."), Example = (JsonNode)(line + "\n") },
+            },
+        };
+        ((OpenApiResponse)operation.Responses!["200"]).Content = new Dictionary<string, IOpenApiMediaType>
+        {
+            [BatchEndpoint.MediaType] = new OpenApiMediaType
+            {
+                Schema = Text("Lines of JSON: {line, id, status, answer | problem} for each request in order, then {summary} or {aborted}. Without its summary a batch proves nothing."),
+            },
+        };
+    }
+
+    private static OpenApiSchema Text(string description) => new() { Type = JsonSchemaType.String, Description = description };
+}

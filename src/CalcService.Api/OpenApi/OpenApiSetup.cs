@@ -1,0 +1,59 @@
+using CalcService.Api.Answers;
+using Microsoft.OpenApi;
+using Swashbuckle.AspNetCore.SwaggerGen;
+
+namespace CalcService.Api.OpenApi;
+
+/// <summary>The OpenAPI document at /openapi/v1.json and the interactive documentation at /docs.</summary>
+public static class OpenApiSetup
+{
+    private const string Description =
+        "Plans, schedules and judges the ends of steel wire ropes in poured resin sockets. Answers are for competent people: the compound's data sheet, "
+        + "the rope and socket makers' instructions and local codes stand above them. The compound called demonstration is invented.";
+
+    public static void AddOpenApiDocument(this IServiceCollection services)
+    {
+        services.AddEndpointsApiExplorer();
+        services.AddSwaggerGen(options =>
+        {
+            options.SwaggerDoc("v1", new OpenApiInfo { Title = "CalcService", Version = AnswerMaker.ContractVersion, Description = Description });
+            options.OperationFilter<CalculationOperations>();
+            options.DocumentFilter<DocumentDetails>();
+        });
+        services.ConfigureSwagger(options =>
+        {
+            options.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1;
+            options.RouteTemplate = "openapi/{documentName}.json";
+        });
+        services.AddSingleton<ISchemaGenerator, ShapeSchemas>();
+    }
+
+    public static void UseOpenApiDocument(this IApplicationBuilder app)
+    {
+        app.UseSwagger();
+        app.UseSwaggerUI(options =>
+        {
+            options.RoutePrefix = "docs";
+            options.DocumentTitle = "CalcService";
+            options.SwaggerEndpoint("/openapi/v1.json", "v1");
+            options.EnableTryItOutByDefault();
+            // Nothing is fetched from outside.
+            options.EnableValidator(null);
+        });
+    }
+}
+
+/// <summary>What belongs to the document as a whole.</summary>
+public sealed class DocumentDetails : IDocumentFilter
+{
+    public void Apply(OpenApiDocument swaggerDoc, DocumentFilterContext context)
+    {
+        swaggerDoc.Servers = [new OpenApiServer { Url = "/", Description = "This service." }];
+        swaggerDoc.Tags = new HashSet<OpenApiTag>
+        {
+            new() { Name = "Calculations", Description = "Decisions with their numbers, findings, cautions and trail." },
+            new() { Name = "Catalogues", Description = "What the service knows." },
+            new() { Name = "Operation", Description = "Whether it runs." },
+        };
+    }
+}

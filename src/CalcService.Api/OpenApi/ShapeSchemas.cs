@@ -1,0 +1,169 @@
+using System.Reflection;
+using System.Text.Json.Nodes;
+using CalcService.Api.Reading;
+using CalcService.Api.Units;
+using CalcService.Api.Validation;
+using FluentValidation;
+using FluentValidation.Validators;
+using Microsoft.AspNetCore.Mvc.ApiExplorer;
+using Microsoft.OpenApi;
+using Swashbuckle.AspNetCore.SwaggerGen;
+
+namespace CalcService.Api.OpenApi;
+
+/// <summary>
+/// Schemas from the same table of shapes that the reader uses, so that the document can't promise what the reader
+/// refuses. Requests are closed, answers open; a member that may be absent may be null.
+/// </summary>
+public sealed class ShapeSchemas(IServiceProvider services) : ISchemaGenerator
+{
+    private static readonly Assembly[] Documented = [typeof(ShapeSchemas).Assembly, typeof(Engine.EngineVersion).Assembly];
+
+    private readonly XmlSummaries _summaries = new(Documented);
+
+    public IOpenApiSchema GenerateSchema(
+        Type modelType, SchemaRepository schemaRepository, MemberInfo? memberInfo = null, ParameterInfo? parameterInfo = null, ApiParameterRouteInfo? routeInfo = null) =>
+        modelType == typeof(string) ? new OpenApiSchema { Type = JsonSchemaType.String } : Object(ShapeTable.Of(modelType), schemaRepository);
+
+    /// <summary>Name of a type's schema: Answer of PourPlanResult is PourPlanAnswer.</summary>
+    public static string NameOf(Type type) => type.IsGenericType
+        ? type.GetGenericArguments()[0].Name.Replace("Result", "", StringComparison.Ordinal) + type.Name[..type.Name.IndexOf('`', StringComparison.Ordinal)]
+        : type.Name;
+
+    private OpenApiSchemaReference Object(ObjectShape shape, SchemaRepository repository)
+    {
+        if (repository.TryLookupByType(shape.Type, out var known))
+        {
+            return known;
+        }
+
+        var name = NameOf(shape.Type);
+        if (repository.Schemas.ContainsKey(name))
+        {
+            throw new InvalidOperationException($"Two contract types are called {name}.");
+        }
+
+        repository.RegisterType(shape.Type, name);
+        var isRequest = services.GetService(typeof(IValidator<>).MakeGenericType(shape.Type)) is not null;
+        var schema = new OpenApiSchema
+        {
+            Type = JsonSchemaType.Object,
+            Description = _summaries.Of(shape.Type),
+            AdditionalPropertiesAllowed = !isRequest,
+            Properties = new Dictionary<string, IOpenApiSchema>(),
+            Required = new HashSet<string>(),
+        };
+        var reference = repository.AddDefinition(name, schema);
+        foreach (var member in shape.Members)
+        {
+            if (member.Required)
+            {
+                schema.Required.Add(member.Name);
+            }
+
+            schema.Properties[member.Name] = Member(shape, member, repository);
+        }
+
+        return reference;
+    }
+
+    private IOpenApiSchema Member(ObjectShape owner, MemberShape member, SchemaRepository repository)
+    {
+        var limits = Limits(owner.Type, member);
+        var description = _summaries.Of(member.Property);
+        var range = limits.OfType<IQuantityRange>().FirstOrDefault();
+        if (range is not null)
+        {
+            description = $"{description} Allowed: {range.Text}.";
+        }
+
+        var schema = Value(member.Shape, repository);
+        if (schema is OpenApiSchemaReference reference)
+        {
+            if (!member.Nullable)
+            {
+                return new OpenApiSchemaReference(reference.Reference.Id!) { Description = description };
+            }
+
+            return new OpenApiSchema { Description = description, OneOf = [new OpenApiSchema { Type = JsonSchemaType.Null }, reference] };
+        }
+
+        var inline = (OpenApiSchema)schema;
+        inline.Description = description;
+        if (member.Nullable && inline.Type is { } type)
+        {
+            inline.Type = type | JsonSchemaType.Null;
+        }
+
+        if (limits.OfType<IBetweenValidator>().FirstOrDefault() is { } between)
+        {
+            inline.Minimum = Convert.ToString(between.From, System.Globalization.CultureInfo.InvariantCulture);
+            inline.Maximum = Convert.ToString(between.To, System.Globalization.CultureInfo.InvariantCulture);
+        }
+
+        return inline;
+    }
+
+    private IOpenApiSchema Value(Shape shape, SchemaRepository repository) => shape switch
+    {
+        ObjectShape value => Object(value, repository),
+        QuantityShape value => Quantity(value.Kind, repository),
+        EnumShape value => Enum(value, repository),
+        ListShape value => new OpenApiSchema { Type = JsonSchemaType.Array, Items = Value(value.Item, repository), MaxItems = value.MaxItems },
+        TextShape value => new OpenApiSchema { Type = JsonSchemaType.String, MaxLength = value.MaxLength },
+        IntegerShape => new OpenApiSchema { Type = JsonSchemaType.Integer, Format = "int32" },
+        DecimalShape or NumberShape => new OpenApiSchema { Type = JsonSchemaType.Number, Format = "double" },
+        BooleanShape => new OpenApiSchema { Type = JsonSchemaType.Boolean },
+        DateShape => new OpenApiSchema { Type = JsonSchemaType.String, Format = "date" },
+        InstantShape => new OpenApiSchema { Type = JsonSchemaType.String, Format = "date-time" },
+        _ => new OpenApiSchema { Type = JsonSchemaType.Object, AdditionalPropertiesAllowed = true },
+    };
+
+    private static OpenApiSchemaReference Quantity(UnitKind? kind, SchemaRepository repository)
+    {
+        var name = kind?.Name ?? nameof(Units.Quantity);
+        if (!repository.Schemas.ContainsKey(name))
+        {
+            var unit = new OpenApiSchema { Type = JsonSchemaType.String, Description = "Code of the unit, case-sensitive." };
+            if (kind is not null)
+            {
+                unit.Enum = [.. kind.Units.Select(known => (JsonNode)known.Code)];
+            }
+
+            repository.AddDefinition(name, new OpenApiSchema
+            {
+                Type = JsonSchemaType.Object,
+                Description = kind is null ? "A number of any kind with its unit." : $"A number with its unit; {kind.Metric.Code} in metric answers.",
+                AdditionalPropertiesAllowed = kind is null,
+                Required = new HashSet<string> { "value", "unit" },
+                Properties = new Dictionary<string, IOpenApiSchema>
+                {
+                    ["value"] = new OpenApiSchema { Type = JsonSchemaType.Number, Format = "double", Description = "The number." },
+                    ["unit"] = unit,
+                },
+            });
+        }
+
+        return new OpenApiSchemaReference(name);
+    }
+
+    private OpenApiSchemaReference Enum(EnumShape shape, SchemaRepository repository)
+    {
+        if (!repository.Schemas.ContainsKey(shape.Type.Name))
+        {
+            repository.AddDefinition(shape.Type.Name, new OpenApiSchema
+            {
+                Type = JsonSchemaType.String,
+                Description = _summaries.Of(shape.Type),
+                Enum = [.. shape.Words.Select(word => (JsonNode)word.Key)],
+            });
+        }
+
+        return new OpenApiSchemaReference(shape.Type.Name);
+    }
+
+    private IPropertyValidator[] Limits(Type owner, MemberShape member) =>
+        services.GetService(typeof(IValidator<>).MakeGenericType(owner)) is IValidator validator
+            ? [.. validator.CreateDescriptor().GetValidatorsForMember(member.Property.Name).Select(rule => rule.Validator)]
+            : [];
+}

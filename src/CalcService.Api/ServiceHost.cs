@@ -1,0 +1,50 @@
+using System.Text.Json;
+using CalcService.Api.Capabilities.Pouring;
+using CalcService.Api.Catalogues;
+using CalcService.Api.Hosting;
+using CalcService.Api.OpenApi;
+using CalcService.Engine.Findings;
+using CalcService.Engine.Pouring;
+using FluentValidation;
+using Serilog;
+
+namespace CalcService.Api;
+
+/// <summary>The whole pipeline, used by the program, the tests and the benchmarks alike.</summary>
+public static class ServiceHost
+{
+    /// <summary>Every finding that any room can raise.</summary>
+    public static IReadOnlyList<FindingDefinition> Findings { get; } = [.. PouringFindings.All];
+
+    /// <summary>Builds the service without starting it.</summary>
+    public static WebApplication Create(string[] args)
+    {
+        var builder = WebApplication.CreateBuilder(args);
+        builder.WebHost.ConfigureKestrel(kestrel =>
+        {
+            kestrel.AddServerHeader = false;
+            // Bodies are counted by our own reader, decoded and for batches without end.
+            kestrel.Limits.MaxRequestBodySize = null;
+        });
+        builder.Services.AddServiceLog(builder.Configuration);
+        builder.Services.ConfigureHttpJsonOptions(options => options.SerializerOptions.PropertyNamingPolicy = JsonNamingPolicy.CamelCase);
+        builder.Services.AddSingleton(TimeProvider.System);
+        builder.Services.AddSingleton(CompoundCatalogue.Load());
+        builder.Services.AddSingleton<Readiness>().AddHostedService(services => services.GetRequiredService<Readiness>());
+        builder.Services.AddValidatorsFromAssemblyContaining<PourPlanValidator>(ServiceLifetime.Singleton);
+        builder.Services.AddPouring();
+        builder.Services.AddOpenApiDocument();
+
+        var app = builder.Build();
+        app.UseSerilogRequestLogging(ServiceLog.Requests);
+        app.UseStandardHeaders();
+        app.UseErrorPath();
+        app.UseOpenApiDocument();
+        app.UseRouting();
+        app.MapPouring();
+        app.MapCatalogues(Findings);
+        app.MapHealth();
+        app.MapProblemPage();
+        return app;
+    }
+}
