@@ -1,3 +1,5 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
 using System.Text.Json.Nodes;
 using CalcService.Api.Batches;
 using CalcService.Api.Calculations;
@@ -20,6 +22,9 @@ public sealed record CalculationMetadata(bool IsBatch, IReadOnlyList<RequestExam
 /// <summary>Adds what all calculations share to the document: ?detail=full, examples, and the lines of a batch.</summary>
 public sealed class CalculationOperations : IOperationFilter
 {
+    /// <summary>An example is shown as a person would type it.</summary>
+    private static readonly JsonSerializerOptions Plain = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
     public void Apply(OpenApiOperation operation, OperationFilterContext context)
     {
         var endpoint = context.ApiDescription.ActionDescriptor.EndpointMetadata.OfType<CalculationMetadata>().SingleOrDefault();
@@ -50,7 +55,7 @@ public sealed class CalculationOperations : IOperationFilter
     /// <summary>A stream of JSON values has no schema in OpenAPI 3.1: it is text, and its lines are described in words.</summary>
     private static void Batch(OpenApiOperation operation, CalculationMetadata endpoint)
     {
-        var line = string.Join("\n", endpoint.Examples.Select(example => JsonNode.Parse(example.Body)!.ToJsonString()));
+        var line = string.Join("\n", endpoint.Examples.Select(example => JsonNode.Parse(example.Body)!.ToJsonString(Plain)));
         operation.RequestBody = new OpenApiRequestBody
         {
             Required = true,

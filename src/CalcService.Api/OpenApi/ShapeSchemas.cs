@@ -44,12 +44,11 @@ public sealed class ShapeSchemas(IServiceProvider services) : ISchemaGenerator
         }
 
         repository.RegisterType(shape.Type, name);
-        var isRequest = services.GetService(typeof(IValidator<>).MakeGenericType(shape.Type)) is not null;
         var schema = new OpenApiSchema
         {
             Type = JsonSchemaType.Object,
             Description = _summaries.Of(shape.Type),
-            AdditionalPropertiesAllowed = !isRequest,
+            AdditionalPropertiesAllowed = !IsRequest(shape.Type),
             Properties = new Dictionary<string, IOpenApiSchema>(),
             Required = new HashSet<string>(),
         };
@@ -78,6 +77,12 @@ public sealed class ShapeSchemas(IServiceProvider services) : ISchemaGenerator
         }
 
         var schema = Value(member.Shape, repository);
+        if (schema is OpenApiSchema { MaxItems: not null } list && !IsRequest(owner.Type))
+        {
+            // Answers are as long as they are.
+            list.MaxItems = null;
+        }
+
         if (schema is OpenApiSchemaReference reference)
         {
             if (!member.Nullable)
@@ -161,6 +166,9 @@ public sealed class ShapeSchemas(IServiceProvider services) : ISchemaGenerator
 
         return new OpenApiSchemaReference(shape.Type.Name);
     }
+
+    /// <summary>Requests are what has a validator; a check at start holds the two together.</summary>
+    private bool IsRequest(Type type) => services.GetService(typeof(IValidator<>).MakeGenericType(type)) is not null;
 
     private IPropertyValidator[] Limits(Type owner, MemberShape member) =>
         services.GetService(typeof(IValidator<>).MakeGenericType(owner)) is IValidator validator
