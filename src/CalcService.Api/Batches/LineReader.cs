@@ -33,7 +33,8 @@ public sealed class LineReader(Stream stream, int maxLine) : IDisposable
             var feed = _buffer.AsSpan(_start, _end - _start).IndexOf((byte)'\n');
             if (feed < 0 && !_ended)
             {
-                if (_end - _start > maxLine)
+                // One byte more may be the carriage return of a line that just fits.
+                if (_end - _start > maxLine + 1)
                 {
                     // Nothing of it is kept: it is only known to be too long.
                     isTooLong = true;

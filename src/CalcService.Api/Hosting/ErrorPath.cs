@@ -25,7 +25,10 @@ public static partial class ErrorPath
             catch (Exception) when (http.RequestAborted.IsCancellationRequested)
             {
                 // The client has gone: there is nobody to answer. 499 shows in the request log only.
-                http.Response.StatusCode = 499;
+                if (!http.Response.HasStarted)
+                {
+                    http.Response.StatusCode = 499;
+                }
             }
             catch (BadHttpRequestException refused) when (!http.Response.HasStarted)
             {
