@@ -1,5 +1,4 @@
 using System.Buffers;
-using System.Text;
 
 namespace CalcService.Api.Reading;
 
@@ -212,49 +211,6 @@ public ref struct JsonCursor(ReadOnlySpan<byte> text)
         return _position == _text.Length || Fail("something stands after the end");
     }
 
-    /// <summary>Text of a string's bytes; null where an escape is half a surrogate pair.</summary>
-    public static string? Decode(ReadOnlySpan<byte> raw, bool escaped)
-    {
-        if (!escaped)
-        {
-            return Encoding.UTF8.GetString(raw);
-        }
-
-        var text = new StringBuilder(raw.Length);
-        while (!raw.IsEmpty)
-        {
-            var next = raw.IndexOf((byte)'\\');
-            text.Append(Encoding.UTF8.GetString(next < 0 ? raw : raw[..next]));
-            if (next < 0)
-            {
-                break;
-            }
-
-            raw = raw[(next + 1)..];
-            if (raw[0] == (byte)'u')
-            {
-                text.Append((char)Hex(raw[1..5]));
-                raw = raw[5..];
-            }
-            else
-            {
-                text.Append(raw[0] switch { (byte)'n' => '\n', (byte)'t' => '\t', (byte)'r' => '\r', (byte)'b' => '\b', (byte)'f' => '\f', var c => (char)c });
-                raw = raw[1..];
-            }
-        }
-
-        var result = text.ToString();
-        for (var i = 0; i < result.Length; i++)
-        {
-            if (char.IsSurrogate(result[i]) && !(i + 1 < result.Length && char.IsSurrogatePair(result[i], result[++i])))
-            {
-                return null;
-            }
-        }
-
-        return result;
-    }
-
     private bool SkipItems(int depth, byte open, byte close)
     {
         if (!Enter(depth) || !Take(open))
@@ -289,7 +245,7 @@ public ref struct JsonCursor(ReadOnlySpan<byte> text)
         var kind = _position < _text.Length ? _text[_position] : (byte)0;
         if (kind == (byte)'u')
         {
-            if (_position + 5 > _text.Length || Hex(_text.Slice(_position + 1, 4)) < 0)
+            if (_position + 5 > _text.Length || JsonText.Hex(_text.Slice(_position + 1, 4)) < 0)
             {
                 return Fail("an escape is not four hexadecimal digits");
             }
@@ -333,21 +289,5 @@ public ref struct JsonCursor(ReadOnlySpan<byte> text)
     {
         Error ??= error;
         return false;
-    }
-
-    private static int Hex(ReadOnlySpan<byte> digits)
-    {
-        var value = 0;
-        foreach (var digit in digits)
-        {
-            if (!char.IsAsciiHexDigit((char)digit))
-            {
-                return -1;
-            }
-
-            value = (value << 4) | ((digit & 0xF) + (digit > '9' ? 9 : 0));
-        }
-
-        return value;
     }
 }

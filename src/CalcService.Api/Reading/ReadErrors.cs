@@ -1,0 +1,100 @@
+using System.Globalization;
+using System.Text;
+
+namespace CalcService.Api.Reading;
+
+/// <summary>The place that the reader is at, and everything wrong so far.</summary>
+public sealed class ReadErrors
+{
+    /// <summary>Errors listed at the most; one more says that there were more.</summary>
+    public const int Most = 100;
+
+    private const int ShownCharacters = 40;
+
+    private readonly List<ReadError> _errors = [];
+    private readonly object[] _path = new object[JsonCursor.MaxDepth + 1];
+
+    /// <summary>Levels below the root.</summary>
+    public int Depth { get; private set; }
+
+    public IReadOnlyList<ReadError> All => _errors;
+
+    public bool IsFull => _errors.Count >= Most;
+
+    /// <summary>Goes down to a member or an item.</summary>
+    public void Enter(object segment) => _path[Depth++] = segment;
+
+    /// <summary>Goes back up.</summary>
+    public void Leave() => Depth--;
+
+    /// <summary>400 at this place.</summary>
+    public void Unreadable(string code, string detail) => Add(code, detail, isUnreadable: true);
+
+    /// <summary>422 at this place.</summary>
+    public void NotComputable(string code, string detail) => Add(code, detail, isUnreadable: false);
+
+    /// <summary>400 at a member of this place.</summary>
+    public void UnreadableAt(string member, string code, string detail)
+    {
+        Enter(member);
+        Unreadable(code, detail);
+        Leave();
+    }
+
+    /// <summary>422 at a member of this place.</summary>
+    public void NotComputableAt(string member, string code, string detail)
+    {
+        Enter(member);
+        NotComputable(code, detail);
+        Leave();
+    }
+
+    /// <summary>The body is no JSON: said however many errors there were before.</summary>
+    public void NotJson(string detail) => _errors.Add(new("", "syntax", detail, IsUnreadable: true));
+
+    /// <summary>What a client sent, short and safe enough to show it back.</summary>
+    public static string Show(string text)
+    {
+        var shown = text.Length > ShownCharacters ? string.Concat(text.AsSpan(0, ShownCharacters), "…") : text;
+        return Texts.IsPlain(shown) ? shown : string.Concat(shown.Select(c => Texts.IsPlain(c.ToString()) ? c : '\uFFFD'));
+    }
+
+    private void Add(string code, string detail, bool isUnreadable)
+    {
+        if (!IsFull)
+        {
+            _errors.Add(new(Pointer(), code, detail, isUnreadable));
+            return;
+        }
+
+        // Nothing is lost without being said, and one unreadable error makes the whole body unreadable.
+        var more = new ReadError("", "too-many-errors", $"More than {Most} errors; only the first are listed.", isUnreadable);
+        if (_errors.Count == Most)
+        {
+            _errors.Add(more);
+        }
+        else if (isUnreadable)
+        {
+            _errors[Most] = more;
+        }
+    }
+
+    private string Pointer()
+    {
+        var pointer = new StringBuilder();
+        foreach (var segment in _path.AsSpan(0, Depth))
+        {
+            pointer.Append('/');
+            if (segment is string name)
+            {
+                pointer.Append(name.Replace("~", "~0", StringComparison.Ordinal).Replace("/", "~1", StringComparison.Ordinal));
+            }
+            else
+            {
+                pointer.Append(CultureInfo.InvariantCulture, $"{segment}");
+            }
+        }
+
+        return pointer.ToString();
+    }
+}
