@@ -1,7 +1,6 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
-using System.Text.Unicode;
 
 namespace CalcService.Api.Hosting;
 
@@ -15,8 +14,9 @@ public static class ApiJson
         var options = new JsonSerializerOptions
         {
             PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
-            // °C and µ stay readable; < > & ' stay escaped.
-            Encoder = JavaScriptEncoder.Create(UnicodeRanges.All),
+            // What a person reads in a terminal stays readable: °C, the sheet's. Nothing here is HTML, and the texts of
+            // a request can't hold markup.
+            Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
             Converters = { new JsonStringEnumConverter(JsonNamingPolicy.CamelCase, allowIntegerValues: false) },
         };
         options.MakeReadOnly(populateMissingResolver: true);

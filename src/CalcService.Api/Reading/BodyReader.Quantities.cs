@@ -103,7 +103,7 @@ public ref partial struct BodyReader
     {
         if (kind.Find(code) is not { } unit)
         {
-            _errors.NotComputableAt(Unit, "unit", $"\"{ReadErrors.Show(code)}\" is no unit of {kind.Name}; allowed: {Allowed(kind)}.");
+            _errors.NotComputableAt(Unit, "unit", $"“{ReadErrors.Show(code)}” is no unit of {kind.Name}; allowed: {Allowed(kind)}.");
             return null;
         }
 
@@ -121,12 +121,12 @@ public ref partial struct BodyReader
     {
         if (value is null)
         {
-            _errors.NotComputableAt(Value, "required", "\"value\" is required.");
+            _errors.NotComputableAt(Value, "required", "value is required.");
         }
 
         if (unit is null)
         {
-            _errors.NotComputableAt(Unit, "required", $"\"unit\" is required; allowed: {Allowed(kind)}.");
+            _errors.NotComputableAt(Unit, "required", $"unit is required; allowed: {Allowed(kind)}.");
         }
 
         return null;

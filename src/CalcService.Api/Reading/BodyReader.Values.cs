@@ -25,15 +25,15 @@ public ref partial struct BodyReader
             case DateShape when Texts.Date(text) is { } date:
                 return date;
             case DateShape:
-                return Refuse("date", $"\"{ReadErrors.Show(text)}\" is no date yyyy-MM-dd from {Texts.FirstYear} to {Texts.LastYear}.");
+                return Refuse("date", $"“{ReadErrors.Show(text)}” is no date yyyy-MM-dd from {Texts.FirstYear} to {Texts.LastYear}.");
             case InstantShape when Texts.Instant(text) is { } instant:
                 return instant;
             case InstantShape:
-                return Refuse("date-time", $"\"{ReadErrors.Show(text)}\" is no date-time yyyy-MM-ddThh:mm:ss with Z or an offset, from {Texts.FirstYear} to {Texts.LastYear}.");
+                return Refuse("date-time", $"“{ReadErrors.Show(text)}” is no date-time yyyy-MM-ddThh:mm:ss with Z or an offset, from {Texts.FirstYear} to {Texts.LastYear}.");
             case TextShape { MaxLength: var most } when text.Length > most:
                 return Refuse("too-long", $"{text.Length} characters; at most {most} are allowed.");
             case TextShape when text.Length == 0 || !Texts.IsPlain(text):
-                return Refuse("text", "The text is empty or holds control or direction characters.");
+                return Refuse("text", "The text is empty or holds control characters, direction characters, < or >.");
             default:
                 return text;
         }
@@ -49,7 +49,7 @@ public ref partial struct BodyReader
             }
         }
 
-        return Refuse("enum", $"\"{ReadErrors.Show(text)}\" is not allowed; allowed: {string.Join(", ", words.Words.Select(word => word.Key))}.");
+        return Refuse("enum", $"“{ReadErrors.Show(text)}” is not allowed; allowed: {string.Join(", ", words.Words.Select(word => word.Key))}.");
     }
 
     private object? ReadNumber(Shape shape)

@@ -204,7 +204,7 @@ public ref partial struct BodyReader
         {
             if (shape.Members[i].Required && (given & (1UL << i)) == 0)
             {
-                _errors.NotComputableAt(shape.Members[i].Name, "required", $"\"{shape.Members[i].Name}\" is required.");
+                _errors.NotComputableAt(shape.Members[i].Name, "required", $"“{shape.Members[i].Name}” is required.");
             }
         }
     }
@@ -217,7 +217,7 @@ public ref partial struct BodyReader
         var shown = ReadErrors.Show(name);
         if (isDuplicate)
         {
-            _errors.UnreadableAt(shown, "duplicate-member", $"\"{shown}\" stands there twice.");
+            _errors.UnreadableAt(shown, "duplicate-member", $"“{shown}” stands there twice.");
         }
         else if (_errors.IsFull)
         {
@@ -226,8 +226,8 @@ public ref partial struct BodyReader
         else
         {
             var meant = known.FirstOrDefault(member => string.Equals(member, name, StringComparison.OrdinalIgnoreCase));
-            var hint = meant is null ? $"known: {string.Join(", ", known)}." : $"did you mean \"{meant}\"?";
-            _errors.UnreadableAt(shown, "unknown-member", $"\"{shown}\" is not known here; {hint}");
+            var hint = meant is null ? $"known: {string.Join(", ", known)}." : $"did you mean “{meant}”?";
+            _errors.UnreadableAt(shown, "unknown-member", $"“{shown}” is not known here; {hint}");
         }
     }
 
@@ -235,7 +235,7 @@ public ref partial struct BodyReader
     {
         ObjectShape => "an object",
         ListShape => "a list",
-        QuantityShape => "a quantity {\"value\", \"unit\"}",
+        QuantityShape => "a quantity {value, unit}",
         IntegerShape or DecimalShape => "a number",
         _ => "a text",
     });

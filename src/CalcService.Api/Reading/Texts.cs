@@ -11,12 +11,12 @@ public static class Texts
     /// <summary>Later years leave no room to add a schedule.</summary>
     public const int LastYear = 2199;
 
-    /// <summary>Whether every character is one that a person can see and that can't turn a log or a page around.</summary>
+    /// <summary>Whether every character is one that a person can see and that can't turn a log or a page around: no control or direction characters, no markup.</summary>
     public static bool IsPlain(string text)
     {
         foreach (var c in text)
         {
-            if (char.IsControl(c) || c is '\u061C' or '\u200E' or '\u200F' or (>= '\u2028' and <= '\u202E') or (>= '\u2066' and <= '\u2069') or '\uFEFF')
+            if (char.IsControl(c) || c is '<' or '>' or '\u061C' or '\u200E' or '\u200F' or (>= '\u2028' and <= '\u202E') or (>= '\u2066' and <= '\u2069') or '\uFEFF')
             {
                 return false;
             }
