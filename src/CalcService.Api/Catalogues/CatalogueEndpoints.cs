@@ -20,6 +20,7 @@ namespace CalcService.Api.Catalogues;
 public static class CatalogueEndpoints
 {
     private const string Tag = "Catalogues";
+    private static readonly int[] Refusals = [429, 500];
 
     public static void MapCatalogues(this IEndpointRouteBuilder app, IReadOnlyList<FindingDefinition> findings)
     {
@@ -27,14 +28,18 @@ public static class CatalogueEndpoints
         app.MapCatalogue("/v1/rules", "listRules", "Every finding that can be raised", new RuleList { Rules = rules });
         app.MapGet("/v1/rules/{code}", (HttpContext http, [Description("Code of a finding.")] string code) =>
                 rules.FirstOrDefault(rule => rule.Code == code) is { } rule ? WriteAsync(http, rule) : ProblemWriter.WriteAsync(http, ProblemKinds.NotFound.With($"No finding has this code; /v1/rules lists them.")))
-            .Describe<RuleEntry>("getRule", "One finding", Tag).ProducesProblems(404);
+            .Describe<RuleEntry>("getRule", "One finding", Tag)
+            .WithDescription("What a finding means, what to do about it, and the limits that it holds against.")
+            .ProducesProblems([404, .. Refusals]);
         app.MapCatalogue("/v1/rule-sets", "listRuleSets", "Rule sets with their limits, by edition", RuleSets());
         app.MapCatalogue("/v1/compounds", "listCompounds", "Compounds that a request can name", Compounds(app.ServiceProvider.GetRequiredService<CompoundCatalogue>()));
         app.MapCatalogue("/v1/rope-classes", "listRopeClasses", "Rope classes that can be estimated", RopeClasses());
         app.MapCatalogue("/v1/units", "listUnits", "Units of requests and answers", Units());
         app.MapCatalogue("/v1/build", "getBuild", "Which build this is, and what it takes", Build());
         app.MapGet("/v1/self-test", (HttpContext http, Readiness readiness) => WriteAsync(http, SelfTest(readiness)))
-            .Describe<SelfTestReport>("getSelfTest", "The start-up proof that this instance computes right", Tag);
+            .Describe<SelfTestReport>("getSelfTest", "The start-up proof that this instance computes right", Tag)
+            .WithDescription("Known answers with what this instance computed when it started.")
+            .ProducesProblems(Refusals);
     }
 
     private static void MapCatalogue<T>(this IEndpointRouteBuilder app, string path, string id, string summary, T catalogue)
@@ -53,7 +58,10 @@ public static class CatalogueEndpoints
             }
 
             return WriteAsync(http, body);
-        })).Describe<T>(id, summary, Tag);
+        })).Describe<T>(id, summary, Tag)
+            .WithDescription("Comes with an ETag. Sent back as If-None-Match, it gives 304 until the catalogue changes.")
+            .Produces(StatusCodes.Status304NotModified)
+            .ProducesProblems(Refusals);
     }
 
     private static Task WriteAsync<T>(HttpContext http, T body)
