@@ -10,7 +10,7 @@ internal static class Expect
     public static double ResinVolume { get; } =
         ((Math.PI / 12 * 100 * ((23 * 23) + (23 * 45) + (45 * 45))) - (184 * 100 * 1.00302)) / 1000;
 
-    /// <summary>Answers carry six digits; this is half of the last one that both sides print.</summary>
+    /// <summary>Half a unit of the last digit of 75.504; answers carry six.</summary>
     public const double ResinTolerance = 0.0005;
 
     /// <summary>A rope 38.5 m thick: a slip of the unit.</summary>
@@ -25,7 +25,6 @@ internal static class Expect
     }
 
     /// <summary>Runs a client against the address in the first argument; 0 if it found what it must.</summary>
-#pragma warning disable CA1031 // Whatever goes wrong, the client has failed and says why.
     public static async Task<int> RunAsync(string client, string[] args, Func<Uri, CancellationToken, Task> run)
     {
         using var limit = new CancellationTokenSource(TimeSpan.FromSeconds(30));
@@ -41,5 +40,4 @@ internal static class Expect
             return 1;
         }
     }
-#pragma warning restore CA1031
 }
