@@ -75,10 +75,17 @@ internal static class DoseAndGel
         var vessel = Math.Max(compound, air);
         var coldest = Math.Min(Math.Min(air, steel), compound);
         CheckMeasured(scope, model, vessel, compound >= air ? PourPointers.Compound : PourPointers.Air);
+        if (steel > vessel)
+        {
+            CheckMeasured(scope, model, steel, PourPointers.Steel);
+        }
+
         CheckMeasured(scope, model, coldest, coldest == steel ? PourPointers.Steel : coldest == air ? PourPointers.Air : PourPointers.Compound);
         var inVessel = model.At(vessel, scope.Trace);
         var inCold = model.At(coldest, scope.Trace);
-        return new(inVessel, new(inVessel.EarliestS, inCold.ExpectedS, inCold.LatestS), PotLife(scope, inVessel));
+        // Steel that stood in the sun hastens the cone; the vessel doesn't know of it.
+        var inWarm = steel > vessel ? model.At(steel, scope.Trace) : inVessel;
+        return new(inVessel, new(inWarm.EarliestS, inCold.ExpectedS, inCold.LatestS), PotLife(scope, inVessel));
     }
 
     /// <summary>t_pot = p·t_gel, p the usable share of the sheet, t_gel the earliest gel in the vessel; in s.</summary>

@@ -66,9 +66,9 @@ internal static class VapourCheck
         double Rate(double diameter) => Evaporation.RateKgPerS(limits.MolarMassGPerMol, 1, pressure, speed.Si,
             Math.PI / 4 * diameter * diameter, compoundK, diameter, scope.Trace);
 
-        // A vessel as wide as it is filled high.
-        var vessel = Math.Cbrt(4 * mixedM3 / Math.PI);
-        return Rate(vessel) + scope.Input.Ends.Sum(end => end.Quantity * Rate(end.Basket.LargeEndDiameterM));
+        // A vessel as wide as it is filled high; none where nothing is mixed.
+        var vessel = mixedM3 > 0 ? Rate(Math.Cbrt(4 * mixedM3 / Math.PI)) : 0;
+        return vessel + scope.Input.Ends.Sum(end => end.Quantity * Rate(end.Basket.LargeEndDiameterM));
     }
 
     private static void Compare(PourScope scope, AirLimits limits, VapourResult result)

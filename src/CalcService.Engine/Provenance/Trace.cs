@@ -22,7 +22,11 @@ public sealed class Trace(bool on)
     public static Trace None { get; } = new(false);
 
     /// <summary>What the following steps are computed for.</summary>
-    public string Of { get; set; } = "";
+    public string Of
+    {
+        get;
+        set => field = on ? value : field;
+    } = "";
 
     public IReadOnlyList<TraceStep> Steps => _steps;
 

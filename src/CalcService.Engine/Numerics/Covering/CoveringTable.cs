@@ -34,7 +34,8 @@ public static class CoveringTable
         var cells = (demand + unit - 1) / unit;
         var length = cells + (items.Max(item => item.Size) / unit);
         var limits = items.Select(item => Limit(item, cells, unit)).ToArray();
-        if (!budget.TrySpend(limits.Sum(limit => length * (limit is { } most ? most + 1 : 1))))
+        // The first comparison keeps the sum of the second inside a long.
+        if (length > budget.Left || !budget.TrySpend(limits.Sum(limit => length * (limit is { } most ? most + 1L : 1))))
         {
             return null;
         }
