@@ -86,7 +86,7 @@ public sealed class CompoundKitValidator : AbstractValidator<CompoundKit>
     {
         RuleFor(kit => kit.Volume).Between(1, 200000, "mL", QuantityKind.Volume);
         RuleFor(kit => kit.Cost).InclusiveBetween(0, 1_000_000).WithErrorCode(RuleWords.RangeCode)
-            .WithMessage("{PropertyValue} is out of range; allowed: 0 to 1000000.");
+            .WithMessage((_, found) => RuleWords.OutOfRange(found, 0, 1_000_000));
     }
 }
 
