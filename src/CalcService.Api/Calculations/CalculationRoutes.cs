@@ -8,8 +8,8 @@ namespace CalcService.Api.Calculations;
 public static class CalculationRoutes
 {
     private const string Tag = "Calculations";
-    private static readonly int[] Refusals = [400, 406, 408, 413, 415, 422, 429, 500, 503];
-    private static readonly int[] BatchRefusals = [400, 406, 408, 415, 429, 500, 503];
+    private static readonly int[] Refusals = [400, 406, 408, 413, 415, 422, 500, 503];
+    private static readonly int[] BatchRefusals = [400, 406, 408, 415, 500, 503];
 
     /// <param name="app">The application.</param>
     /// <param name="id">Operation id in the OpenAPI document, such as planPour.</param>
