@@ -104,6 +104,30 @@ public sealed class PourBoundaryTests
     }
 
     [Fact]
+    public void Lot_marked_good_until_the_last_day_of_its_shelf_life_is_marked_right() =>
+        Assert.Empty(GoodPour.Plan(GoodPour.Input with { Stock = [new("A", "small", 4, new(2027, 3, 1), new(2026, 1, 1))] }).Findings);
+
+    [Theory]
+    [InlineData(1, 60, "vapour-above-law peak, vapour-above-recommended peak")]
+    [InlineData(2, 60, "vapour-above-recommended peak")]
+    [InlineData(5, 0, "vapour-above-law eight-hour mean, vapour-above-recommended eight-hour mean, vapour-above-recommended peak")]
+    [InlineData(8, 0, "vapour-above-recommended eight-hour mean")]
+    public void Peak_and_mean_are_each_held_against_their_own_limits(double volumeM3, double changesPerHour, string expected)
+    {
+        // A ventilated cabinet has a high peak and a low mean, a closed one keeps its peak all day.
+        var plan = Plan(c => c with { Room = new(volumeM3, changesPerHour / 3600) });
+        Assert.Equal(expected, string.Join(", ", plan.Findings
+            .Select(finding => $"{finding.Definition.Code} {finding.Words.Single(word => word.Name == "which").Text}").Order(StringComparer.Ordinal)));
+        foreach (var finding in plan.Findings)
+        {
+            var peak = finding.Words.Any(word => word.Text == "peak");
+            Assert.Equal(peak ? plan.Result.Vapour!.Peak : plan.Result.Vapour!.TimeWeighted, finding.Measured!.Value.Si);
+            var law = finding.Definition == PouringFindings.VapourAboveLaw;
+            Assert.Equal((law, peak) switch { (true, true) => 200e-6, (false, false) => 50e-6, _ => 100e-6 }, finding.Limit!.Value.Si);
+        }
+    }
+
+    [Fact]
     public void Grade_1960_is_ordinary() =>
         Assert.Empty(GoodPour.Plan(GoodPour.Input with
         {

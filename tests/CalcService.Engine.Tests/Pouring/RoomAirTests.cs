@@ -40,6 +40,8 @@ public sealed class RoomAirTests
     [Theory]
     [InlineData(0, 1440, 28800)]
     [InlineData(1e-6, 1440, 28800)]
+    [InlineData(1.1e-5, 28800, 28800)] // just below where the series hands over to the closed form
+    [InlineData(1.4e-5, 28800, 28800)]
     [InlineData(.6, 1440, 28800)]
     [InlineData(6, 1440, 28800)]
     [InlineData(6, 28800, 28800)]

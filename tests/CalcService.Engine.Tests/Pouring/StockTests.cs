@@ -67,19 +67,43 @@ public sealed class StockTests
     }
 
     [Theory]
+    [InlineData(300, true)]
+    [InlineData(300.001, false)]
+    public void Stock_that_holds_exactly_what_is_needed_is_enough(double neededMillilitres, bool enough)
+    {
+        var plan = GoodPour.Plan(Needing(neededMillilitres) with { Stock = [GoodPour.Lot("A", "small", 1, "2026-12-31")] });
+        Assert.Equal(enough, plan.Findings.All(finding => finding.Definition != PouringFindings.StockShort));
+        Assert.Equal(enough, plan.Result.Kits.All(kit => kit.ToBuy == 0));
+    }
+
+    [Fact]
+    public void Kit_never_counts_for_more_than_it_holds()
+    {
+        // 300.2 mL don't cover 300.5 mL, though both are about 300 and both round up to 301.
+        var pour = Needing(300.5);
+        var plan = GoodPour.Plan(pour with { Compound = pour.Compound with { Kits = [new("odd", 300.2e-6, 1)] } });
+        Assert.Equal(2, Assert.Single(plan.Result.Kits).ToBuy);
+    }
+
+    [Theory]
     [InlineData(PourObjective.LeastCost, "4 1 1")] // 179 in 3000 mL
     [InlineData(PourObjective.LeastWaste, "4 1 1")] // 3000 mL is the next multiple of 100, and this its cheapest cover
     [InlineData(PourObjective.FewestKits, "0 0 3")] // three kits; 0 1 2 would be 50 mL too little
     public void Objective_chooses_the_kits(PourObjective objective, string kits)
     {
+        var plan = GoodPour.Plan(Needing(2950) with { Objective = objective });
+        Assert.Equal(kits, string.Join(' ', plan.Result.Kits.Select(kit => kit.ToBuy)));
+    }
+
+    /// <summary>A basket full of steel and a vessel that keeps this much, so that the need is known to the last digit.</summary>
+    private static PourPlanInput Needing(double millilitres)
+    {
         var end = GoodPour.End("A", 1);
-        var plan = GoodPour.Plan(GoodPour.Input with
+        return GoodPour.Input with
         {
             Ends = [end with { Rope = end.Rope with { MetallicAreaM2 = 1 } }],
-            VesselResidueM3 = 2950e-6,
-            Objective = objective,
-        });
-        Assert.Equal(kits, string.Join(' ', plan.Result.Kits.Select(kit => kit.ToBuy)));
+            VesselResidueM3 = millilitres / 1e6,
+        };
     }
 
     private static Outcome<PourPlanResult> Plan(int ends, params StockLot[] stock) =>
