@@ -26,25 +26,25 @@ public static class FindingCases
         new("reading-missing", Severity.Unknown, Steel, At(c => c with { SteelK = null }), "vapour-not-computed"),
         new("reading-missing", Severity.Unknown, Compound, At(c => c with { CompoundK = null }), "vapour-not-computed"),
         new("reading-missing", Severity.Unknown, "/conditions/relativeHumidity", At(c => c with { RelativeHumidity = null })),
-        new("sheet-silent", Severity.Unknown, "/compound", Sheet(s => s with { Pouring = null })),
+        new("sheet-silent", Severity.Unknown, "/compound/sheet/pouring", Sheet(s => s with { Pouring = null })),
     ];
 
     private static IEnumerable<FindingCase> DoseAndGel =>
     [
-        new("sheet-silent", Severity.Unknown, "/compound", Sheet(s => s with { Doses = [] }), "vapour-not-computed"),
-        new("sheet-silent", Severity.Unknown, "/compound", Sheet(s => s with { GelTimes = [] }), "vapour-not-computed"),
+        new("sheet-silent", Severity.Unknown, "/compound/sheet/doses", Sheet(s => s with { Doses = [] }), "vapour-not-computed"),
+        new("sheet-silent", Severity.Unknown, "/compound/sheet/gelTimes", Sheet(s => s with { GelTimes = [] }), "vapour-not-computed"),
         new("dose-unknown", Severity.Unknown, Steel, Sheet(s => s with { Doses = [new(2 + Zero, 15 + Zero, 0)] }), "vapour-not-computed"),
         new("dose-edge", Severity.Caution, Steel, At(c => c with { AirK = 8 + Zero, SteelK = 6 + Zero })),
-        new("gel-time-unknown", Severity.Unknown, "/compound", Sheet(s => s with { GelTimes = [new(20 + Zero, 1, 780)] }), "vapour-not-computed"),
+        new("gel-time-unknown", Severity.Unknown, "/compound/sheet/gelTimes", Sheet(s => s with { GelTimes = [new(20 + Zero, 1, 780)] }), "vapour-not-computed"),
         new("gel-time-extrapolated", Severity.Caution, Air, Sheet(s => s with { GelTimes = [new(5 + Zero, 0, 3960), new(21 + Zero, 0, 1380)] })),
         new("gel-time-extrapolated", Severity.Caution, Steel, Sheet(s => s with { GelTimes = [new(21 + Zero, 0, 1380), new(35 + Zero, 0, 600)] })),
-        new("gel-time-from-one-point", Severity.Caution, "/compound", Sheet(s => s with { GelTimes = [new(20 + Zero, 0, 1440)] })),
+        new("gel-time-from-one-point", Severity.Caution, "/compound/sheet/gelTimes", Sheet(s => s with { GelTimes = [new(20 + Zero, 0, 1440)] })),
     ];
 
     private static IEnumerable<FindingCase> Time =>
     [
-        new("sheet-silent", Severity.Unknown, "/compound", Sheet(s => s with { PotLife = null })),
-        new("sheet-silent", Severity.Unknown, "/compound", Sheet(s => s with { MixingTimeS = null })),
+        new("sheet-silent", Severity.Unknown, "/compound/sheet/potLife", Sheet(s => s with { PotLife = null })),
+        new("sheet-silent", Severity.Unknown, "/compound/sheet/mixing", Sheet(s => s with { MixingTimeS = null })),
         new("pour-time-missing", Severity.Unknown, "/crew/pourTime", pour => pour with { PourTimeS = null }),
         new("pot-life-too-short", Severity.Stop, "/crew/pourTime", pour => pour with { PourTimeS = 1200 }),
         new("mix-outlasts-pot-life", Severity.Stop, "/ends", pour => pour with { PourTimeS = 500 }),
@@ -70,12 +70,21 @@ public static class FindingCases
     private static IEnumerable<FindingCase> RopeAndSocket =>
     [
         new("rope-area-unknown", Severity.Unknown, Rope + "/construction",
-            End(r => r with { Construction = "locked coil", WireCount = 100, OuterWireDiameterM = .001 })),
-        new("wire-fit-unknown", Severity.Unknown, Rope + "/wireCount", End(r => r with { Construction = null, MetallicAreaM2 = 184e-6 })),
-        new("wires-do-not-fit", Severity.Stop, Basket, End(r => r with { OuterWireDiameterM = .0014 })),
+            End(r => r with { Construction = "locked coil", WireCount = 100, OuterWireDiameterM = .001 }), "socket-strength-missing"),
+        new("wire-fit-unknown", Severity.Unknown, Rope + "/wireCount", End(r => r with { Construction = "locked coil", MetallicAreaM2 = 184e-6 }), "socket-strength-missing"),
+        new("wires-do-not-fit", Severity.Stop, Basket, End(r => r with { MetallicAreaM2 = 380e-6 })),
+        new("fit-depends-on-tolerance", Severity.Caution, Basket + "/tolerance", End(r => r with { MetallicAreaM2 = 370e-6 })),
+        new("fit-depends-on-tolerance", Severity.Caution, Basket + "/tolerance", End(r => r with { DiameterM = .0226, MetallicAreaM2 = 184e-6, CertifiedBreakingForceN = 252e3 }), "basket-short"),
+        new("rope-loose", Severity.Note, Basket + "/smallEndDiameter", End(r => r with { DiameterM = .011 })),
+        new("rope-identity-missing", Severity.Unknown, Rope + "/construction",
+            End(r => r with { Construction = null, MetallicAreaM2 = 184e-6, WireCount = 265, OuterWireDiameterM = .001 }), "socket-strength-missing"),
+        new("rope-identity-missing", Severity.Unknown, Rope + "/core",
+            End(r => r with { Core = RopeCore.Unknown, MetallicAreaM2 = 184e-6, WireCount = 265, CertifiedBreakingForceN = 252e3 })),
+        new("socket-weaker-than-rope", Severity.Stop, "/ends/0/socket/breakingForce", pour => pour with { Ends = [pour.Ends[0] with { SocketBreakingForceN = 252e3 }] }),
+        new("socket-strength-missing", Severity.Caution, "/ends/0/socket/breakingForce", pour => pour with { Ends = [pour.Ends[0] with { SocketBreakingForceN = null }] }),
         new("rope-does-not-enter", Severity.Stop, Basket + "/smallEndDiameter", Socket(b => b with { SmallEndDiameterM = .020 })),
         new("grade-above-ordinary", Severity.Caution, Rope + "/grade", End(r => r with { Grade = 2160 })),
-        new("rope-fact-missing", Severity.Caution, Rope + "/grade", End(r => r with { Grade = null })),
+        new("rope-fact-missing", Severity.Caution, Rope + "/grade", End(r => r with { Grade = null }), "socket-strength-missing"),
         new("rope-fact-missing", Severity.Caution, Rope + "/finish", End(r => r with { Finish = WireFinish.Unknown })),
         new("stainless-rope", Severity.Caution, Rope + "/finish", End(r => r with { Finish = WireFinish.Stainless })),
         new("basket-short", Severity.Note, Basket + "/length", Socket(b => b with { LengthM = .099 })),
@@ -87,9 +96,12 @@ public static class FindingCases
     [
         new("vapour-above-law", Severity.Stop, Room, At(c => c with { Room = new(5, 0) }), "vapour-above-recommended"),
         new("vapour-above-recommended", Severity.Caution, Room, At(c => c with { Room = new(8, 0) })),
-        new("room-missing", Severity.Caution, Room, At(c => c with { Room = null })),
-        new("vapour-not-computed", Severity.Caution, "/compound", Sheet(s => s with { Vapour = null })),
-        new("vapour-not-computed", Severity.Caution, "/compound", Sheet(s => s with { Vapour = new("acetone", .1) })),
+        new("room-missing", Severity.Unknown, Room, At(c => c with { Room = null })),
+        new("vapour-not-computed", Severity.Unknown, "/compound/sheet/vapour", Sheet(s => s with { Vapour = null })),
+        new("vapour-not-computed", Severity.Unknown, "/compound/sheet/vapour", Sheet(s => s with { Vapour = new("acetone", .1) })),
+        new("vapour-may-exceed-law", Severity.Caution, Room, At(c => c with { Room = new(1, 60.0 / 3600) }), "vapour-above-recommended"),
+        new("outdoors", Severity.Caution, "/conditions/place", At(c => c with { Place = PourPlace.Outdoors, Room = null })),
+        new("confined-space", Severity.Caution, "/conditions/place", At(c => c with { Place = PourPlace.Confined })),
     ];
 
     private static Func<PourPlanInput, PourPlanInput> At(Func<PourConditions, PourConditions> change) =>

@@ -49,7 +49,22 @@ public static class GoodPour
         quantity,
         new() { DiameterM = .020, Construction = "6x36", Core = RopeCore.Iwrc, Grade = 1770, Finish = WireFinish.Bright },
         new() { SmallEndDiameterM = .023, LargeEndDiameterM = .045, LengthM = .100, ToleranceM = .0005 },
-        ToleranceStated: true);
+        ToleranceStated: true,
+        SocketBreakingForceN: 310e3);
+
+    /// <summary>An end of unknown metal in a cylinder of 50 mm bore, so that its resin is the volume given.</summary>
+    public static PourEnd Cylinder(string id, int quantity, double volumeM3)
+    {
+        var end = End(id, quantity);
+        return end with
+        {
+            Rope = end.Rope with { Construction = null },
+            Basket = end.Basket with
+            {
+                SmallEndDiameterM = .05, LargeEndDiameterM = .05, LengthM = volumeM3 / (Math.PI / 4 * .05 * .05), ToleranceM = 0,
+            },
+        };
+    }
 
     public static StockLot Lot(string lot, string kit, int count, string? expiresOn) => new(lot, kit, count,
         expiresOn is null ? null : DateOnly.ParseExact(expiresOn, "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture), null);

@@ -76,9 +76,10 @@ public sealed class PourPlanTests
     public void Vapour_is_that_of_every_open_surface_until_the_last_cone_has_gelled()
     {
         var plan = GoodPour.Plan(GoodPour.Input);
-        var pressure = Evaporation.StyreneVapourPressurePa(20 + Zero, Trace.None);
+        // As warm as the air, which is warmer than the compound.
+        var pressure = Evaporation.StyreneVapourPressurePa(22 + Zero, Trace.None);
         // Two mouths of 45 mm, and a vessel as wide as it is filled high with one kit of 300 mL.
-        double Open(double d) => Evaporation.RateKgPerS(104.15, 1, pressure, .508, Math.PI / 4 * d * d, 20 + Zero, d, Trace.None);
+        double Open(double d) => Evaporation.RateKgPerS(104.15, 1, pressure, .508, Math.PI / 4 * d * d, 22 + Zero, d, Trace.None);
         var source = (2 * Open(.045)) + Open(Math.Cbrt(4 * 300e-6 / Math.PI));
         // 6 air changes an hour in 5000 m³, of which one in ten counts near the work.
         const double changes = .6 / 3600;
@@ -104,15 +105,35 @@ public sealed class PourPlanTests
     }
 
     [Fact]
-    public void Basket_overfilled_with_steel_still_gives_numbers()
+    public void Basket_overfilled_with_steel_is_a_stop_without_volumes()
     {
         var end = GoodPour.End("A", 1);
         var plan = GoodPour.Plan(GoodPour.Input with { Ends = [end with { Rope = end.Rope with { MetallicAreaM2 = 2000e-6 } }] });
 
         Assert.Equal(Decision.DoNotProceed, plan.Decision);
-        Assert.Equal(0, plan.Result.NeededM3);
-        Assert.True(double.IsFinite(plan.Result.Vapour!.Peak));
-        Assert.True(double.IsFinite(plan.Result.Vapour.TimeWeighted));
+        Assert.Contains(plan.Findings, finding => finding.Definition == PouringFindings.WiresDoNotFit);
+        Assert.Null(plan.Result.NeededM3);
+        Assert.Null(plan.Result.Mix);
+        Assert.Null(plan.Result.Vapour);
+    }
+
+    [Fact]
+    public void Pot_life_that_cannot_be_kept_is_a_stop_even_where_no_kits_could_be_planned()
+    {
+        var plan = GoodPour.Plan(GoodPour.Input with { Ends = [GoodPour.End("A", 300)] }, steps: 10);
+        Assert.Null(plan.Result.Mix);
+        Assert.Equal(Decision.DoNotProceed, plan.Decision);
+    }
+
+    [Fact]
+    public void Substance_is_known_however_it_is_capitalised()
+    {
+        var plan = GoodPour.Plan(GoodPour.Input with
+        {
+            Compound = GoodPour.Sheet with { Vapour = new("Styrene", .18) },
+            Conditions = GoodPour.Input.Conditions with { Room = new(5, 0) },
+        });
+        Assert.Equal(Decision.DoNotProceed, plan.Decision);
     }
 
     [Fact]

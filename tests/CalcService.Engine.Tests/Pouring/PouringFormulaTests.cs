@@ -1,4 +1,3 @@
-using CalcService.Engine.Pouring;
 using CalcService.Engine.Tests.Numerics;
 using CalcService.Engine.Tests.Provenance;
 using CsCheck;
@@ -52,25 +51,11 @@ public sealed class PouringFormulaTests
     {
         var plan = GoodPour.Plan(GoodPour.Input with
         {
-            Ends = [Cylinder("A", 6, 100e-6), Cylinder("B", 2, 250e-6)],
+            Ends = [GoodPour.Cylinder("A", 6, 100e-6), GoodPour.Cylinder("B", 2, 250e-6)],
             Allowance = .10,
             VesselResidueM3 = 40e-6,
         });
-        Printed.Matches(1250e-6, plan.Result.NeededM3);
-    }
-
-    /// <summary>An end of unknown metal in a cylinder of 50 mm bore, so that its resin is the volume given.</summary>
-    private static PourEnd Cylinder(string id, int quantity, double volumeM3)
-    {
-        var end = GoodPour.End(id, quantity);
-        return end with
-        {
-            Rope = end.Rope with { Construction = null },
-            Basket = end.Basket with
-            {
-                SmallEndDiameterM = .05, LargeEndDiameterM = .05, LengthM = volumeM3 / (Math.PI / 4 * .05 * .05), ToleranceM = 0,
-            },
-        };
+        Printed.Matches(1250e-6, plan.Result.NeededM3!.Value);
     }
 
     /// <summary>A plan whose stock is one kit size that holds just enough, so that the number of kits is known.</summary>
@@ -79,7 +64,7 @@ public sealed class PouringFormulaTests
         const double small = 100e-6;
         var input = GoodPour.Input with
         {
-            Ends = [Cylinder("A", baskets, small * kits / baskets)],
+            Ends = [GoodPour.Cylinder("A", baskets, small * kits / baskets)],
             Compound = GoodPour.Input.Compound with { Kits = [new("only", small, 1)], MixingTimeS = mixS },
             Mixers = mixers,
             PourTimeS = pourS,

@@ -1,4 +1,5 @@
 using CalcService.Engine.Compounds;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Pouring;
 
 namespace CalcService.Engine.Tests.Pouring;
@@ -77,6 +78,23 @@ public sealed class StockTests
     }
 
     [Fact]
+    public void Lot_is_used_no_longer_than_its_shelf_life_whatever_is_printed_on_it()
+    {
+        // Made in 2020 with a shelf life of 14 months, marked good until 2030.
+        var plan = Plan(1, new StockLot("A", "small", 4, new(2030, 1, 1), new(2020, 1, 1)));
+        Assert.Equal(1, plan.Result.Kits.Sum(kit => kit.ToBuy));
+        Assert.Contains(plan.Findings, finding => finding.Definition == PouringFindings.LotExpired && finding.Severity == Severity.Stop);
+    }
+
+    [Fact]
+    public void Expired_lot_that_would_not_have_been_enough_either_is_a_note()
+    {
+        var plan = Plan(10, GoodPour.Lot("A", "small", 1, "2026-03-11"));
+        Assert.Equal(Severity.Note, Assert.Single(plan.Findings, finding => finding.Definition == PouringFindings.LotExpired).Severity);
+        Assert.Equal(Decision.ProceedWithCare, plan.Decision);
+    }
+
+    [Fact]
     public void Kit_never_counts_for_more_than_it_holds()
     {
         // 300.2 mL don't cover 300.5 mL, though both are about 300 and both round up to 301.
@@ -95,16 +113,13 @@ public sealed class StockTests
         Assert.Equal(kits, string.Join(' ', plan.Result.Kits.Select(kit => kit.ToBuy)));
     }
 
-    /// <summary>A basket full of steel and a vessel that keeps this much, so that the need is known to the last digit.</summary>
-    private static PourPlanInput Needing(double millilitres)
+    /// <summary>A basket of 1 mL and a vessel that keeps the rest, so that the need is known to the last digit.</summary>
+    private static PourPlanInput Needing(double millilitres) => GoodPour.Input with
     {
-        var end = GoodPour.End("A", 1);
-        return GoodPour.Input with
-        {
-            Ends = [end with { Rope = end.Rope with { MetallicAreaM2 = 1 } }],
-            VesselResidueM3 = millilitres / 1e6,
-        };
-    }
+        Ends = [GoodPour.Cylinder("A", 1, 1e-6)],
+        Allowance = 0,
+        VesselResidueM3 = (millilitres - 1) / 1e6,
+    };
 
     private static Outcome<PourPlanResult> Plan(int ends, params StockLot[] stock) =>
         GoodPour.Plan(GoodPour.Input with { Ends = [GoodPour.End("A", ends)], Stock = stock });
