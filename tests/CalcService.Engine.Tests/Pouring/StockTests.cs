@@ -89,7 +89,7 @@ public sealed class StockTests
     [Fact]
     public void Expired_lot_that_would_not_have_been_enough_either_is_a_note()
     {
-        var plan = Plan(10, GoodPour.Lot("A", "small", 1, "2026-03-11"));
+        var plan = Plan(5, GoodPour.Lot("A", "small", 1, "2026-03-11"));
         Assert.Equal(Severity.Note, Assert.Single(plan.Findings, finding => finding.Definition == PouringFindings.LotExpired).Severity);
         Assert.Equal(Decision.ProceedWithCare, plan.Decision);
     }
