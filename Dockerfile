@@ -15,6 +15,6 @@ ENV ASPNETCORE_HTTP_PORTS=8080 DOTNET_EnableDiagnostics=0
 EXPOSE 8080
 USER $APP_UID
 # The image has no curl; bash speaks enough HTTP for a probe.
-HEALTHCHECK --interval=10s --timeout=3s --start-period=5s \
+HEALTHCHECK --interval=10s --timeout=3s \
   CMD ["bash", "-c", "exec 3<>/dev/tcp/127.0.0.1/8080 && printf 'GET /health/ready HTTP/1.0\\r\\n\\r\\n' >&3 && head -n 1 <&3 | grep -q ' 200 '"]
 ENTRYPOINT ["dotnet", "CalcService.Api.dll"]

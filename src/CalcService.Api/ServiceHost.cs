@@ -1,4 +1,3 @@
-using System.Text.Json;
 using CalcService.Api.Capabilities.Pouring;
 using CalcService.Api.Catalogues;
 using CalcService.Api.Hosting;
@@ -27,7 +26,6 @@ public static class ServiceHost
             kestrel.Limits.MaxRequestBodySize = null;
         });
         builder.Services.AddServiceLog(builder.Configuration);
-        builder.Services.ConfigureHttpJsonOptions(options => options.SerializerOptions.PropertyNamingPolicy = JsonNamingPolicy.CamelCase);
         builder.Services.AddSingleton(TimeProvider.System);
         builder.Services.AddSingleton(CompoundCatalogue.Load());
         builder.Services.AddSingleton<Readiness>().AddHostedService(services => services.GetRequiredService<Readiness>());

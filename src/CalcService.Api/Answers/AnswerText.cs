@@ -1,4 +1,5 @@
 using System.Text;
+using System.Text.RegularExpressions;
 using CalcService.Api.Canonical;
 using CalcService.Api.Units;
 using CalcService.Engine.Findings;
@@ -7,7 +8,7 @@ using CalcService.Engine.Provenance;
 namespace CalcService.Api.Answers;
 
 /// <summary>Writes messages and formulas with their numbers in the units of the answer.</summary>
-public static class AnswerText
+public static partial class AnswerText
 {
     private const int MessageDigits = 4;
 
@@ -24,33 +25,24 @@ public static class AnswerText
         return CanonicalNumber.Write(Rounding.ToDigits(quantity.Value, digits)) + Signs.GetValueOrDefault(quantity.Unit, " " + quantity.Unit);
     }
 
-    /// <summary>Fills a finding's template: {measured}, {limit} and its own words by name.</summary>
-    public static string Fill(string template, Finding finding, UnitSystem units)
+    /// <summary>Fills a finding's template, {measured}, {limit} and its own words by name, in one pass: what a client sent is never a template.</summary>
+    public static string Fill(string template, Finding finding, UnitSystem units) =>
+        Place().Replace(template, match => Word(match.Groups[1].Value, finding, units));
+
+    private static string Word(string name, Finding finding, UnitSystem units)
     {
-        if (!template.Contains('{', StringComparison.Ordinal))
+        var word = finding.Words.FirstOrDefault(word => word.Name == name);
+        var measure = name switch
         {
-            return template;
-        }
-
-        var text = new StringBuilder(template);
-        void Put(string name, Measure? value) => text.Replace("{" + name + "}", value is { } measure ? Of(measure, units, MessageDigits) : "?");
-
-        Put("measured", finding.Measured);
-        Put("limit", finding.Limit);
-        foreach (var word in finding.Words)
-        {
-            if (word.Text is { } said)
-            {
-                text.Replace("{" + word.Name + "}", said);
-            }
-            else
-            {
-                Put(word.Name, word.Value);
-            }
-        }
-
-        return text.ToString();
+            "measured" => finding.Measured,
+            "limit" => finding.Limit,
+            _ => word.Value,
+        };
+        return word.Text ?? (measure is { } value ? Of(value, units, MessageDigits) : "?");
     }
+
+    [GeneratedRegex(@"\{(\w+)\}")]
+    private static partial Regex Place();
 
     /// <summary>The expression with each symbol replaced by its number and unit.</summary>
     public static string Substitute(TraceStep step, UnitSystem units)
@@ -73,12 +65,16 @@ public static class AnswerText
 
             var symbol = expression[i..end];
             var known = step.Substitutions.FirstOrDefault(substitution => substitution.Symbol == symbol);
-            text.Append(known.Symbol is null ? symbol : Bracketed(Of(known.Value, units, Rounding.AnswerDigits)));
+            text.Append(known.Symbol is null ? symbol : Bracketed(Of(known, units)));
             i = end;
         }
 
         return text.ToString();
     }
+
+    private static string Of(Substitution known, UnitSystem units) => known.Unit is { } unit
+        ? $"{CanonicalNumber.Write(Rounding.ToDigits(known.Value.Si, Rounding.AnswerDigits))} {unit}"
+        : Of(known.Value, units, Rounding.AnswerDigits);
 
     /// <summary>A number with a unit is bracketed, so that a power or a minus before it says what it means.</summary>
     private static string Bracketed(string number) => number.Contains(' ', StringComparison.Ordinal) || number[0] == '-' ? $"({number})" : number;

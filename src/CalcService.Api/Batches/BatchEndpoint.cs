@@ -61,42 +61,37 @@ public static class BatchEndpoint
         }
         catch (Exception failure) when (HttpBody.IsBadEncoding(failure))
         {
-            return ProblemKinds.Unreadable.With("The body is not what its Content-Encoding says.");
+            return BadEncoding();
         }
     }
 
     private static async Task WriteLinesAsync(HttpContext http, ICapability capability, bool full, Stream input, CancellationToken stopping)
     {
         long lines = 0, answered = 0;
-        using var reader = new LineReader(input, Limits.LineBytes);
+        using var reader = new LineReader(input, Limits.LineBytes, Limits.BatchLines);
         Problem? aborted = null;
         try
         {
-            while (await reader.NextAsync(stopping) is { } line)
+            while (true)
             {
-                if (++lines > Limits.BatchLines)
+                (var line, aborted) = await NextAsync(reader, stopping);
+                if (line is not { } next)
                 {
-                    aborted = ProblemKinds.TooLarge.With($"More than {Limits.BatchLines} lines.");
                     break;
                 }
 
-                var processed = line.IsTooLong
-                    ? new Processed(413, ProblemKinds.TooLarge.With($"The line is longer than {Limits.LineBytes} bytes."), null)
-                    : capability.Process(line.Bytes.Span, full, stopping);
+                var processed = Process(next, capability, full, stopping);
+                lines++;
                 answered += processed.Status == 200 ? 1 : 0;
                 await WriteAsync(http, new BatchLine
                 {
-                    Line = line.Number,
+                    Line = next.Number,
                     Id = processed.Reference,
                     Status = processed.Status,
                     Answer = processed.Status == 200 ? processed.Body : null,
                     Problem = processed.Body as Problem,
                 });
             }
-        }
-        catch (Exception failure) when (HttpBody.IsBadEncoding(failure))
-        {
-            aborted = ProblemKinds.Unreadable.With("The body is not what its Content-Encoding says.");
         }
         catch (OperationCanceledException) when (!http.RequestAborted.IsCancellationRequested)
         {
@@ -108,6 +103,32 @@ public static class BatchEndpoint
             : new BatchAborted { Aborted = aborted };
         await WriteAsync(http, end);
     }
+
+    /// <summary>The next line, or why there is none before the end.</summary>
+    private static async ValueTask<(Line? Line, Problem? Aborted)> NextAsync(LineReader reader, CancellationToken cancellationToken)
+    {
+        try
+        {
+            var line = await reader.NextAsync(cancellationToken);
+            return (line, reader.HasMore ? ProblemKinds.TooLarge.With($"More than {Limits.BatchLines} lines.") : null);
+        }
+        catch (Exception failure) when (HttpBody.IsBadEncoding(failure))
+        {
+            return (null, BadEncoding());
+        }
+    }
+
+    private static Processed Process(Line line, ICapability capability, bool full, CancellationToken cancellationToken)
+    {
+        if (line.IsTooLong)
+        {
+            return new(413, ProblemKinds.TooLarge.With($"The line is longer than {Limits.LineBytes} bytes."), null);
+        }
+
+        return capability.Process(line.Bytes.Span, full, cancellationToken);
+    }
+
+    private static Problem BadEncoding() => ProblemKinds.Unreadable.With("The body is not what its Content-Encoding says.");
 
     private static async Task WriteAsync(HttpContext http, object line)
     {

@@ -12,7 +12,7 @@ public readonly record struct Line(long Number, ReadOnlyMemory<byte> Bytes, bool
 /// Splits a stream at line feeds, takes a carriage return before them away, and leaves blank lines out. Digests all
 /// bytes it reads. A line longer than the limit is handed over as too long, and reading goes on behind it.
 /// </summary>
-public sealed class LineReader(Stream stream, int maxLine) : IDisposable
+public sealed class LineReader(Stream stream, int maxLine, long maxLines) : IDisposable
 {
     private readonly IncrementalHash _digest = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
     private readonly byte[] _buffer = new byte[2 * maxLine];
@@ -21,10 +21,13 @@ public sealed class LineReader(Stream stream, int maxLine) : IDisposable
     private bool _ended;
     private long _number;
 
+    /// <summary>Whether reading ended at the last line allowed although there were more.</summary>
+    public bool HasMore { get; private set; }
+
     /// <summary>SHA-256 over what was read so far.</summary>
     public IncrementalHash Digest => _digest;
 
-    /// <summary>The next line that isn't blank, or null at the end.</summary>
+    /// <summary>The next line that isn't blank, or null at the end and after the last line allowed.</summary>
     public async ValueTask<Line?> NextAsync(CancellationToken cancellationToken)
     {
         var isTooLong = false;
@@ -48,6 +51,12 @@ public sealed class LineReader(Stream stream, int maxLine) : IDisposable
             var length = feed < 0 ? _end - _start : feed;
             if (feed < 0 && length == 0 && !isTooLong)
             {
+                return null;
+            }
+
+            if (_number == maxLines)
+            {
+                HasMore = true;
                 return null;
             }
 

@@ -24,15 +24,15 @@ public static class CalculationEndpoint
             return;
         }
 
-        using var time = CancellationTokenSource.CreateLinkedTokenSource(http.RequestAborted);
-        time.CancelAfter(Limits.CalculationTime);
-        var (body, unread) = await HttpBody.ReadAsync(http.Request, Limits.BodyBytes, time.Token);
+        var (body, unread) = await HttpBody.ReadAsync(http.Request, Limits.BodyBytes, http.RequestAborted);
         if (unread is not null)
         {
             await ProblemWriter.WriteAsync(http, unread);
             return;
         }
 
+        using var time = CancellationTokenSource.CreateLinkedTokenSource(http.RequestAborted);
+        time.CancelAfter(Limits.CalculationTime);
         var processed = capability.Process(body, full, time.Token);
         if (processed.Body is Problem refused)
         {
@@ -43,6 +43,6 @@ public static class CalculationEndpoint
         var answer = JsonSerializer.SerializeToUtf8Bytes(processed.Body, capability.AnswerType, ApiJson.Options);
         http.Response.ContentType = MediaType;
         http.Response.ContentLength = answer.Length;
-        await http.Response.Body.WriteAsync(answer, time.Token);
+        await http.Response.Body.WriteAsync(answer, http.RequestAborted);
     }
 }

@@ -1,5 +1,6 @@
 using System.IO.Compression;
 using System.Net.Http.Headers;
+using CalcService.Api.Hosting;
 using CalcService.Api.Problems;
 
 namespace CalcService.Api.Calculations;
@@ -25,7 +26,7 @@ public static class HttpBody
     /// <summary>The decoded body as a stream.</summary>
     public static Stream Open(HttpRequest request) => Encoding(request) switch
     {
-        "gzip" => new GZipStream(request.Body, CompressionMode.Decompress, leaveOpen: true),
+        "gzip" => new WholeGzipStream(request.Body),
         "br" => new BrotliStream(request.Body, CompressionMode.Decompress, leaveOpen: true),
         _ => request.Body,
     };
@@ -41,6 +42,8 @@ public static class HttpBody
             return ([], TooLarge(limit));
         }
 
+        using var time = CancellationTokenSource.CreateLinkedTokenSource(cancellationToken);
+        time.CancelAfter(Limits.BodyTime);
         var body = new byte[Math.Max(4096, (int)(request.ContentLength ?? 0) + 1)];
         var length = 0;
         var stream = Open(request);
@@ -49,7 +52,7 @@ public static class HttpBody
             try
             {
                 int read;
-                while ((read = await stream.ReadAsync(body.AsMemory(length), cancellationToken)) > 0)
+                while ((read = await stream.ReadAsync(body.AsMemory(length), time.Token)) > 0)
                 {
                     length += read;
                     if (length > limit)
@@ -66,6 +69,10 @@ public static class HttpBody
             catch (Exception failure) when (IsBadEncoding(failure))
             {
                 return ([], ProblemKinds.Unreadable.With("The body is not what its Content-Encoding says."));
+            }
+            catch (OperationCanceledException) when (!cancellationToken.IsCancellationRequested)
+            {
+                return ([], ProblemKinds.RequestTimeout.With());
             }
         }
 

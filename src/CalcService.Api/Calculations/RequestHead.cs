@@ -36,7 +36,12 @@ public static class RequestHead
             return ProblemKinds.NotAcceptable.With();
         }
 
+        // The most specific range decides: "application/json;q=0, */*" refuses what "*/*" alone would take.
         var offered = new MediaTypeHeaderValue(mediaType);
-        return accepted.Any(range => range.Quality is not 0 && offered.IsSubsetOf(new MediaTypeHeaderValue(range.MediaType))) ? null : ProblemKinds.NotAcceptable.With();
+        var best = accepted
+            .Where(range => offered.IsSubsetOf(new MediaTypeHeaderValue(range.MediaType)))
+            .OrderBy(range => range.MatchesAllTypes ? 2 : range.MatchesAllSubTypes ? 1 : 0)
+            .FirstOrDefault();
+        return best is null || best.Quality is 0 ? ProblemKinds.NotAcceptable.With() : null;
     }
 }

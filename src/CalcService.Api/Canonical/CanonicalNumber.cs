@@ -30,6 +30,7 @@ public static class CanonicalNumber
         return exponent switch
         {
             >= 21 => $"{sign}{mantissa}e+{exponent.ToString(CultureInfo.InvariantCulture)}",
+            >= 0 when digits.Length > exponent + 1 => sign + digits.Insert(exponent + 1, "."),
             >= 0 => sign + digits.PadRight(exponent + 1, '0'),
             >= -6 => $"{sign}0.{new string('0', -exponent - 1)}{digits}",
             _ => $"{sign}{mantissa}e{exponent.ToString(CultureInfo.InvariantCulture)}",

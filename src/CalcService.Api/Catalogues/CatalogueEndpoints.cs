@@ -1,9 +1,6 @@
 using System.ComponentModel;
 using System.Reflection;
-using System.Text.Json;
 using CalcService.Api.Answers;
-using CalcService.Api.Calculations;
-using CalcService.Api.Canonical;
 using CalcService.Api.Capabilities.Pouring;
 using CalcService.Api.Hosting;
 using CalcService.Api.Problems;
@@ -20,51 +17,44 @@ namespace CalcService.Api.Catalogues;
 public static class CatalogueEndpoints
 {
     private const string Tag = "Catalogues";
+    private static readonly int[] Refusals = [500];
 
     public static void MapCatalogues(this IEndpointRouteBuilder app, IReadOnlyList<FindingDefinition> findings)
     {
-        var rules = findings.Select(Rule).ToArray();
+        var rules = findings.Select(Rule).OrderBy(rule => rule.Code, StringComparer.Ordinal).ToArray();
         app.MapCatalogue("/v1/rules", "listRules", "Every finding that can be raised", new RuleList { Rules = rules });
-        app.MapGet("/v1/rules/{code}", (HttpContext http, [Description("Code of a finding.")] string code) =>
-                rules.FirstOrDefault(rule => rule.Code == code) is { } rule ? WriteAsync(http, rule) : ProblemWriter.WriteAsync(http, ProblemKinds.NotFound.With($"No finding has this code; /v1/rules lists them.")))
-            .Describe<RuleEntry>("getRule", "One finding", Tag).ProducesProblems(404);
+        app.MapRule(rules.ToDictionary(rule => rule.Code, rule => new Representation(rule), StringComparer.Ordinal));
         app.MapCatalogue("/v1/rule-sets", "listRuleSets", "Rule sets with their limits, by edition", RuleSets());
         app.MapCatalogue("/v1/compounds", "listCompounds", "Compounds that a request can name", Compounds(app.ServiceProvider.GetRequiredService<CompoundCatalogue>()));
         app.MapCatalogue("/v1/rope-classes", "listRopeClasses", "Rope classes that can be estimated", RopeClasses());
         app.MapCatalogue("/v1/units", "listUnits", "Units of requests and answers", Units());
         app.MapCatalogue("/v1/build", "getBuild", "Which build this is, and what it takes", Build());
-        app.MapGet("/v1/self-test", (HttpContext http, Readiness readiness) => WriteAsync(http, SelfTest(readiness)))
-            .Describe<SelfTestReport>("getSelfTest", "The start-up proof that this instance computes right", Tag);
+        app.MapGet("/v1/self-test", (Readiness readiness) => Results.Json(SelfTest(readiness), ApiJson.Options))
+            .Describe<SelfTestReport>("getSelfTest", "The start-up proof that this instance computes right", Tag)
+            .WithDescription("Known answers with what this instance computed when it started.")
+            .ProducesProblems(Refusals);
     }
 
     private static void MapCatalogue<T>(this IEndpointRouteBuilder app, string path, string id, string summary, T catalogue)
         where T : class
     {
-        var body = JsonSerializer.SerializeToUtf8Bytes(catalogue, ApiJson.Options);
-        var tag = $"\"{Digest.Of(body)[7..39]}\"";
-        app.MapGet(path, (Delegate)(Task (HttpContext http) =>
-        {
-            http.Response.Headers.ETag = tag;
-            http.Response.Headers.CacheControl = "no-cache";
-            if (http.Request.Headers.IfNoneMatch.Any(given => given == tag || given == "*"))
-            {
-                http.Response.StatusCode = StatusCodes.Status304NotModified;
-                return Task.CompletedTask;
-            }
-
-            return WriteAsync(http, body);
-        })).Describe<T>(id, summary, Tag);
+        var content = new Representation(catalogue);
+        app.MapGet(path, (Delegate)(Task (HttpContext http) => content.WriteAsync(http))).DescribeCatalogue<T>(id, summary);
     }
 
-    private static Task WriteAsync<T>(HttpContext http, T body)
-        where T : class => WriteAsync(http, JsonSerializer.SerializeToUtf8Bytes(body, ApiJson.Options));
+    private static void MapRule(this IEndpointRouteBuilder app, Dictionary<string, Representation> rules) =>
+        app.MapGet("/v1/rules/{code}", (HttpContext http, [Description("Code of a finding.")] string code) =>
+                rules.TryGetValue(code, out var rule)
+                    ? rule.WriteAsync(http)
+                    : ProblemWriter.WriteAsync(http, ProblemKinds.NotFound.With("No finding has this code; /v1/rules lists them.")))
+            .DescribeCatalogue<RuleEntry>("getRule", "One finding")
+            .ProducesProblems(404);
 
-    private static async Task WriteAsync(HttpContext http, byte[] body)
-    {
-        http.Response.ContentType = CalculationEndpoint.MediaType;
-        http.Response.ContentLength = body.Length;
-        await http.Response.Body.WriteAsync(body, http.RequestAborted);
-    }
+    private static RouteHandlerBuilder DescribeCatalogue<T>(this RouteHandlerBuilder endpoint, string id, string summary) =>
+        endpoint.Describe<T>(id, summary, Tag)
+            .WithDescription("Comes with an ETag. Sent back as If-None-Match, it gives 304 until the content changes.")
+            .Produces(StatusCodes.Status304NotModified)
+            .ProducesProblems(Refusals);
 
     private static RuleEntry Rule(FindingDefinition definition) => new()
     {

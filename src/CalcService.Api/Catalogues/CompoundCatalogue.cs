@@ -13,7 +13,13 @@ public sealed class CompoundCatalogue
 {
     private const string Folder = "CalcService.Api.Compounds.";
 
-    private CompoundCatalogue(IReadOnlyList<CompoundProfile> all) => All = all;
+    private readonly HashSet<string> _demonstrations;
+
+    private CompoundCatalogue(IReadOnlyList<CompoundProfile> all)
+    {
+        All = all;
+        _demonstrations = [.. all.Where(profile => profile.EngineSheet.Demonstration).Select(profile => Unflagged(profile.Sheet))];
+    }
 
     public IReadOnlyList<CompoundProfile> All { get; }
 
@@ -40,9 +46,17 @@ public sealed class CompoundCatalogue
     public CompoundSheet? SheetOf(Compound compound) =>
         compound.Profile is { } id ? Find(id)?.Sheet : compound.Sheet;
 
-    /// <summary>The sheet of a valid request, for the engine.</summary>
-    public Engine.Compounds.CompoundSheet EngineSheetOf(Compound compound) =>
-        compound.Profile is { } id ? Find(id)!.EngineSheet : compound.Sheet!.ToEngine();
+    /// <summary>The sheet of a valid request, for the engine. A demonstration sheet that lost its flag stays one.</summary>
+    public Engine.Compounds.CompoundSheet EngineSheetOf(Compound compound)
+    {
+        if (compound.Profile is { } id)
+        {
+            return Find(id)!.EngineSheet;
+        }
+
+        var sheet = compound.Sheet!.ToEngine();
+        return sheet.Demonstration || !_demonstrations.Contains(Unflagged(compound.Sheet!)) ? sheet : sheet with { Demonstration = true };
+    }
 
     /// <summary>Which compound a valid request means.</summary>
     public CompoundProvenance ProvenanceOf(Compound compound) => new()
@@ -53,6 +67,8 @@ public sealed class CompoundCatalogue
 
     /// <summary>The digest of a sheet.</summary>
     public static string DigestOf(CompoundSheet sheet) => Digest.Of(CanonicalJson.Request(ShapeTable.Of<CompoundSheet>(), sheet).Span);
+
+    private static string Unflagged(CompoundSheet sheet) => DigestOf(sheet with { Demonstration = null });
 
     private static CompoundProfile Read(string id, byte[] body)
     {

@@ -33,6 +33,7 @@ public sealed class CompoundSheetValidator : AbstractValidator<CompoundSheet>
                 $"{nameof(CompoundSheet.Kits)}[{first}].Code", $"{nameof(CompoundSheet.Kits)}[{second}].Code", "Two kits have the same code."));
             FindTwins(sheet.GelTimes ?? [], row => (row.Temperature.Si, row.Doses), (first, second) => context.Contradict(
                 $"{nameof(CompoundSheet.GelTimes)}[{first}]", $"{nameof(CompoundSheet.GelTimes)}[{second}]", "Two gel times for the same temperature and dose."));
+            CheckGelTimes(sheet, context);
             CheckBands(sheet, context);
         });
     }
@@ -47,6 +48,23 @@ public sealed class CompoundSheetValidator : AbstractValidator<CompoundSheet>
             if (!seen.TryAdd(keyOf(items[i]), i))
             {
                 report(seen[keyOf(items[i])], i);
+            }
+        }
+    }
+
+    /// <summary>For one dose, warmer gels sooner. A typing error here would promise a pot life that isn't there.</summary>
+    private static void CheckGelTimes(CompoundSheet sheet, ValidationContext<CompoundSheet> context)
+    {
+        var rows = (sheet.GelTimes ?? []).Select((row, index) => (row, index)).GroupBy(entry => entry.row.Doses);
+        foreach (var dose in rows)
+        {
+            foreach (var ((cold, first), (warm, second)) in dose.OrderBy(entry => entry.row.Temperature.Si).ToArray() is var sorted ? sorted.Zip(sorted.Skip(1)) : [])
+            {
+                if (warm.Temperature.Si > cold.Temperature.Si && warm.Time.Si >= cold.Time.Si)
+                {
+                    context.Contradict($"{nameof(CompoundSheet.GelTimes)}[{first}].Time", $"{nameof(CompoundSheet.GelTimes)}[{second}].Time",
+                        "The warmer of two gel times with the same dose is not the shorter one.");
+                }
             }
         }
     }
@@ -85,8 +103,10 @@ public sealed class CompoundKitValidator : AbstractValidator<CompoundKit>
     public CompoundKitValidator()
     {
         RuleFor(kit => kit.Volume).Between(1, 200000, "mL", QuantityKind.Volume);
+        RuleFor(kit => kit.Cost).Must(cost => cost is not { } amount || decimal.Round(amount, 4) == amount)
+            .WithErrorCode(RuleWords.RangeCode).WithMessage("A cost has at most four decimals.");
         RuleFor(kit => kit.Cost).InclusiveBetween(0, 1_000_000).WithErrorCode(RuleWords.RangeCode)
-            .WithMessage("{PropertyValue} is out of range; allowed: 0 to 1000000.");
+            .WithMessage((_, found) => RuleWords.OutOfRange(found, 0, 1_000_000));
     }
 }
 

@@ -8,6 +8,10 @@ public sealed record Socket
 {
     /// <summary>The conical basket.</summary>
     public required Basket Basket { get; init; }
+
+    /// <summary>Breaking force of the socket, from its maker. Without it socket and rope are not compared.</summary>
+    [Kind(QuantityKind.Force)]
+    public Quantity? BreakingForce { get; init; }
 }
 
 /// <summary>The conical basket of a socket. The rope comes in through the small end; the mouth is the large end.</summary>

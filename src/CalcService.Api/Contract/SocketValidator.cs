@@ -7,7 +7,11 @@ namespace CalcService.Api.Contract;
 /// <summary>What a socket's numbers may be.</summary>
 public sealed class SocketValidator : AbstractValidator<Socket>
 {
-    public SocketValidator() => RuleFor(socket => socket.Basket).SetValidator(new BasketValidator());
+    public SocketValidator()
+    {
+        RuleFor(socket => socket.Basket).SetValidator(new BasketValidator());
+        RuleFor(socket => socket.BreakingForce).Between(.1, 100000, "kN", QuantityKind.Force);
+    }
 }
 
 /// <summary>What a basket's sizes may be.</summary>
@@ -24,6 +28,11 @@ public sealed class BasketValidator : AbstractValidator<Basket>
             if (basket.SmallEndDiameter.Si >= basket.LargeEndDiameter.Si)
             {
                 context.Contradict(nameof(Basket.SmallEndDiameter), nameof(Basket.LargeEndDiameter), "The small end is not smaller than the mouth.");
+            }
+
+            if (basket.LargeEndDiameter.Si - basket.SmallEndDiameter.Si > 2 * basket.Length.Si)
+            {
+                context.Contradict(nameof(Basket.LargeEndDiameter), nameof(Basket.Length), "The cone is wider than 90° included.");
             }
 
             var smallest = Math.Min(basket.SmallEndDiameter.Si, basket.Length.Si);

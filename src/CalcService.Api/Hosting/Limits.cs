@@ -9,11 +9,14 @@ public static class Limits
     /// <summary>Bytes of a line of a batch.</summary>
     public const int LineBytes = 64 << 10;
 
-    /// <summary>Lines of a batch.</summary>
+    /// <summary>Lines of a batch, blank ones too.</summary>
     public const int BatchLines = 1_000_000;
 
     /// <summary>Bytes of a batch that are read before anything is written; above, the client must read while it sends.</summary>
     public const int BufferedBatchBytes = 8 << 20;
+
+    /// <summary>Longest time for a body to arrive.</summary>
+    public static TimeSpan BodyTime { get; } = TimeSpan.FromSeconds(30);
 
     /// <summary>Longest time for one calculation before the service says that it is not available.</summary>
     public static TimeSpan CalculationTime { get; } = TimeSpan.FromSeconds(30);

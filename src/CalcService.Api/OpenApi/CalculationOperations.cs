@@ -39,7 +39,7 @@ public sealed class CalculationOperations : IOperationFilter
             Name = "detail",
             In = ParameterLocation.Query,
             Description = "full fills trace and input.",
-            Schema = new OpenApiSchema { Type = JsonSchemaType.String, Enum = [(JsonNode)"full"] },
+            Schema = Detail(context.SchemaRepository),
         });
         if (endpoint.IsBatch)
         {
@@ -50,6 +50,23 @@ public sealed class CalculationOperations : IOperationFilter
             body.Examples = endpoint.Examples.ToDictionary(example => example.Name, IOpenApiExample (example) =>
                 new OpenApiExample { Summary = example.Summary, Value = JsonNode.Parse(example.Body) });
         }
+    }
+
+    /// <summary>One name for all calculations, so that generated clients have one type for it.</summary>
+    private static OpenApiSchemaReference Detail(SchemaRepository repository)
+    {
+        const string Name = "Detail";
+        if (!repository.Schemas.ContainsKey(Name))
+        {
+            repository.AddDefinition(Name, new OpenApiSchema
+            {
+                Type = JsonSchemaType.String,
+                Description = "How much an answer tells.",
+                Enum = [(JsonNode)"full"],
+            });
+        }
+
+        return new OpenApiSchemaReference(Name);
     }
 
     /// <summary>A stream of JSON values has no schema in OpenAPI 3.1: it is text, and its lines are described in words.</summary>

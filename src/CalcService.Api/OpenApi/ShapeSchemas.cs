@@ -76,13 +76,7 @@ public sealed class ShapeSchemas(IServiceProvider services) : ISchemaGenerator
             description = $"{description} Allowed: {range.Text}.";
         }
 
-        var schema = Value(member.Shape, repository);
-        if (schema is OpenApiSchema { MaxItems: not null } list && !IsRequest(owner.Type))
-        {
-            // Answers are as long as they are.
-            list.MaxItems = null;
-        }
-
+        var schema = Value(member.Shape, IsRequest(owner.Type), repository);
         if (schema is OpenApiSchemaReference reference)
         {
             if (!member.Nullable)
@@ -109,13 +103,14 @@ public sealed class ShapeSchemas(IServiceProvider services) : ISchemaGenerator
         return inline;
     }
 
-    private IOpenApiSchema Value(Shape shape, SchemaRepository repository) => shape switch
+    /// <summary>Only requests have limits of length: answers are as long as they are.</summary>
+    private IOpenApiSchema Value(Shape shape, bool limited, SchemaRepository repository) => shape switch
     {
         ObjectShape value => Object(value, repository),
         QuantityShape value => Quantity(value.Kind, repository),
         EnumShape value => Enum(value, repository),
-        ListShape value => new OpenApiSchema { Type = JsonSchemaType.Array, Items = Value(value.Item, repository), MaxItems = value.MaxItems },
-        TextShape value => new OpenApiSchema { Type = JsonSchemaType.String, MaxLength = value.MaxLength },
+        ListShape value => new OpenApiSchema { Type = JsonSchemaType.Array, Items = Value(value.Item, limited, repository), MaxItems = limited ? value.MaxItems : null },
+        TextShape value => new OpenApiSchema { Type = JsonSchemaType.String, MaxLength = limited ? value.MaxLength : null },
         IntegerShape => new OpenApiSchema { Type = JsonSchemaType.Integer, Format = "int32" },
         DecimalShape or NumberShape => new OpenApiSchema { Type = JsonSchemaType.Number, Format = "double" },
         BooleanShape => new OpenApiSchema { Type = JsonSchemaType.Boolean },

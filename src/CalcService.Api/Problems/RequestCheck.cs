@@ -1,3 +1,4 @@
+using CalcService.Api.Reading;
 using CalcService.Api.Validation;
 using FluentValidation;
 
@@ -9,11 +10,17 @@ public static class RequestCheck
     public static IReadOnlyList<ProblemError> Errors<T>(IValidator<T> validator, T request)
     {
         var validation = validator.Validate(request);
-        return validation.IsValid ? [] : [.. validation.Errors.Select(error => new ProblemError
+        if (validation.IsValid)
+        {
+            return [];
+        }
+
+        var errors = validation.Errors.Take(ReadErrors.Most).Select(error => new ProblemError
         {
             Pointer = Pointers.FromPropertyPath(error.PropertyName),
             Code = error.ErrorCode,
             Detail = error.ErrorMessage,
-        })];
+        });
+        return validation.Errors.Count <= ReadErrors.Most ? [.. errors] : [.. errors, ProblemError.From(ReadErrors.TooMany(isUnreadable: false))];
     }
 }

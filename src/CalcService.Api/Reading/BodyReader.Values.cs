@@ -32,7 +32,7 @@ public ref partial struct BodyReader
                 return Refuse("date-time", $"“{ReadErrors.Show(text)}” is no date-time yyyy-MM-ddThh:mm:ss with Z or an offset, from {Texts.FirstYear} to {Texts.LastYear}.");
             case TextShape { MaxLength: var most } when text.Length > most:
                 return Refuse("too-long", $"{text.Length} characters; at most {most} are allowed.");
-            case TextShape when text.Length == 0 || !Texts.IsPlain(text):
+            case TextShape when string.IsNullOrWhiteSpace(text) || !Texts.IsPlain(text):
                 return Refuse("text", "The text is empty or holds control characters, direction characters, < or >.");
             default:
                 return text;

@@ -52,6 +52,9 @@ public sealed class ReadErrors
     /// <summary>The body is no JSON: said however many errors there were before.</summary>
     public void NotJson(string detail) => _errors.Add(new("", "syntax", detail, IsUnreadable: true));
 
+    /// <summary>Says that more is wrong than is listed.</summary>
+    public static ReadError TooMany(bool isUnreadable) => new("", "too-many-errors", $"More than {Most} errors; only the first are listed.", isUnreadable);
+
     /// <summary>What a client sent, short and safe enough to show it back.</summary>
     public static string Show(string text)
     {
@@ -68,7 +71,7 @@ public sealed class ReadErrors
         }
 
         // Nothing is lost without being said, and one unreadable error makes the whole body unreadable.
-        var more = new ReadError("", "too-many-errors", $"More than {Most} errors; only the first are listed.", isUnreadable);
+        var more = TooMany(isUnreadable);
         if (_errors.Count == Most)
         {
             _errors.Add(more);

@@ -38,9 +38,15 @@ public static class Texts
             return null;
         }
 
+        // What the framework would let pass: a missing offset, which it takes from the machine, and a point without digits.
         var hasOffset = text[^1] == 'Z' || (text.Length >= 25 && text[^6] is '+' or '-');
+        if (!hasOffset || (text[19] == '.' && !char.IsAsciiDigit(text[20])))
+        {
+            return null;
+        }
+
         var isPlain = DateTimeOffset.TryParseExact(text, Formats, CultureInfo.InvariantCulture, DateTimeStyles.None, out var instant);
-        return hasOffset && isPlain && instant.Year is >= FirstYear and <= LastYear ? instant : null;
+        return isPlain && instant.Year is >= FirstYear and <= LastYear ? instant : null;
     }
 
     /// <summary>A date-time as answers and the canonical form write it.</summary>
@@ -49,8 +55,6 @@ public static class Texts
 
     public static string Write(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
-    private static readonly string[] Formats =
-    [
-        "yyyy-MM-dd'T'HH:mm:sszzz", "yyyy-MM-dd'T'HH:mm:ss'Z'", "yyyy-MM-dd'T'HH:mm:ss.FFFFFFFzzz", "yyyy-MM-dd'T'HH:mm:ss.FFFFFFF'Z'",
-    ];
+    // K reads Z as UTC; a literal 'Z' would leave the offset to the machine's own time zone.
+    private static readonly string[] Formats = ["yyyy-MM-dd'T'HH:mm:ssK", "yyyy-MM-dd'T'HH:mm:ss.FFFFFFFK"];
 }

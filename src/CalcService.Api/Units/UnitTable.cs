@@ -46,9 +46,10 @@ public static class UnitTable
             new("N/mm2", "N/mm2", v => Pressure.FromNewtonsPerSquareMillimeter(v).Pascals, v => Pressure.FromPascals(v).NewtonsPerSquareMillimeter),
             new("psi", "[psi]", v => Pressure.FromPoundsForcePerSquareInch(v).Pascals, v => Pressure.FromPascals(v).PoundsForcePerSquareInch)),
         Kind(QuantityKind.Temperature, "K", "degC", "degF",
+            // K stands first: a client that invents 0 of the first unit is refused, where 0 °C would be computed with.
+            Plain("K", "K"),
             new("degC", "Cel", v => Temperature.FromDegreesCelsius(v).Kelvins, v => Temperature.FromKelvins(v).DegreesCelsius),
-            new("degF", "[degF]", v => Temperature.FromDegreesFahrenheit(v).Kelvins, v => Temperature.FromKelvins(v).DegreesFahrenheit),
-            Plain("K", "K")),
+            new("degF", "[degF]", v => Temperature.FromDegreesFahrenheit(v).Kelvins, v => Temperature.FromKelvins(v).DegreesFahrenheit)),
         Kind(QuantityKind.TemperatureDifference, "K", "K", "K", Plain("K", "K")),
         Kind(QuantityKind.Duration, "s", "min", "min",
             Plain("s", "s"),

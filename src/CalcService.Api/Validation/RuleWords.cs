@@ -1,3 +1,4 @@
+using System.Globalization;
 using CalcService.Api.Units;
 using CalcService.Engine.Provenance;
 using FluentValidation;
@@ -19,12 +20,16 @@ public static class RuleWords
     /// <summary>A whole number from one value to another; absent passes.</summary>
     public static IRuleBuilderOptions<T, int?> Between<T>(this IRuleBuilder<T, int?> rule, int least, int most) =>
         rule.InclusiveBetween(least, most).WithErrorCode(RangeCode)
-            .WithMessage($"{{PropertyValue}} is out of range; allowed: {least} to {most}.");
+            .WithMessage((_, found) => OutOfRange(found, least, most));
 
     /// <summary>A whole number from one value to another.</summary>
     public static IRuleBuilderOptions<T, int> Between<T>(this IRuleBuilder<T, int> rule, int least, int most) =>
         rule.InclusiveBetween(least, most).WithErrorCode(RangeCode)
-            .WithMessage($"{{PropertyValue}} is out of range; allowed: {least} to {most}.");
+            .WithMessage((_, found) => OutOfRange(found, least, most));
+
+    /// <summary>Says what was found and what is allowed, the same in every culture.</summary>
+    public static string OutOfRange(IFormattable? found, IFormattable least, IFormattable most) =>
+        string.Create(CultureInfo.InvariantCulture, $"{found} is out of range; allowed: {least} to {most}.");
 
     /// <summary>Two members of the same object that can't both be: an error at each.</summary>
     public static void Contradict<T>(this ValidationContext<T> context, string first, string second, string message)

@@ -8,7 +8,10 @@ namespace CalcService.Engine.Compounds;
 /// <param name="MadeOn">Date of manufacture.</param>
 public sealed record StockLot(string Lot, string Kit, int Count, DateOnly? ExpiresOn, DateOnly? MadeOn)
 {
-    /// <summary>The last good day that counts: as printed, else from the date of manufacture and the sheet's shelf life.</summary>
-    public DateOnly? LastGoodDay(int? shelfLifeMonths) =>
-        ExpiresOn ?? (MadeOn is { } made && shelfLifeMonths is { } months ? made.AddMonths(months) : null);
+    /// <summary>The last good day that counts: the earlier of the printed one and the date of manufacture plus the sheet's shelf life.</summary>
+    public DateOnly? LastGoodDay(int? shelfLifeMonths)
+    {
+        DateOnly? byAge = MadeOn is { } made && shelfLifeMonths is { } months ? made.AddMonths(months) : null;
+        return ExpiresOn is { } printed && !(byAge < printed) ? printed : byAge;
+    }
 }

@@ -17,7 +17,7 @@ public static class DewPoint
         Kind = QuantityKind.Temperature, Range = "air from −45 to 60 °C")]
     public static double OverWaterK(double airK, double relativeHumidity, Trace trace) =>
         trace.Step("dew-point", Magnus(airK, relativeHumidity, 17.62, 243.12),
-            new("U", Measure.Fraction(relativeHumidity)), new("t", Measure.Temperature(airK)));
+            new("U", Measure.Count(relativeHumidity)), Substitution.In("t", airK - ZeroCelsiusK, "°C"));
 
     /// <summary>
     /// T_f = b·γ/(a − γ), γ as for the dew point, over ice a = 22.46, b = 272.62 °C; in K. It holds where T_f is
@@ -28,7 +28,7 @@ public static class DewPoint
         Kind = QuantityKind.Temperature, Range = "frost points from −65 to 0 °C")]
     public static double OverIceK(double airK, double relativeHumidity, Trace trace) =>
         trace.Step("frost-point", Magnus(airK, relativeHumidity, 22.46, 272.62),
-            new("U", Measure.Fraction(relativeHumidity)), new("t", Measure.Temperature(airK)));
+            new("U", Measure.Count(relativeHumidity)), Substitution.In("t", airK - ZeroCelsiusK, "°C"));
 
     private static double Magnus(double airK, double relativeHumidity, double a, double b)
     {

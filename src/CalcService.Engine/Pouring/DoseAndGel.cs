@@ -14,23 +14,22 @@ internal static class DoseAndGel
 {
     public static DosePlan? Dose(PourScope scope)
     {
-        var conditions = scope.Input.Conditions;
-        if (conditions is not { AirK: { } air, SteelK: { } steel })
-        {
-            return null;
-        }
-
         var sheet = scope.Input.Compound;
         if (sheet.Doses.Count == 0)
         {
-            scope.Find(PouringFindings.SheetSilent, PourPointers.Sheet, words: new FindingWord("what", "doses by temperature"));
+            scope.SheetSilent(PourPointers.Doses, "doses by temperature");
+            return null;
+        }
+
+        if (scope.Input.Conditions is not { AirK: { } air, SteelK: { } steel })
+        {
             return null;
         }
 
         var (place, pointer, decides) = steel <= air ? ("steel", PourPointers.Steel, steel) : ("air", PourPointers.Air, air);
         if (sheet.DosesPerKitAt(decides) is not { } doses)
         {
-            scope.Find(PouringFindings.DoseUnknown, pointer, Measure.Temperature(decides), related: [PourPointers.Sheet]);
+            scope.Find(PouringFindings.DoseUnknown, pointer, Measure.Temperature(decides), related: [PourPointers.Doses]);
             return null;
         }
 
@@ -46,9 +45,14 @@ internal static class DoseAndGel
 
     public static GelPlan? Gel(PourScope scope, DosePlan? dose)
     {
+        if (scope.Input.Compound.PotLife is null)
+        {
+            scope.SheetSilent(PourPointers.PotLife, "pot life");
+        }
+
         if (scope.Input.Compound.GelTimes.Count == 0)
         {
-            scope.Find(PouringFindings.SheetSilent, PourPointers.Sheet, words: new FindingWord("what", "gel times"));
+            scope.SheetSilent(PourPointers.GelTimes, "gel times");
             return null;
         }
 
@@ -61,13 +65,13 @@ internal static class DoseAndGel
         var (low, expected, high) = (assumed.Low.Value!.Value, assumed.Expected.Value!.Value, assumed.High.Value!.Value);
         if (GelModel.For(scope.Input.Compound, dose.PerKit, new(low.Si, expected.Si, high.Si)) is not { } model)
         {
-            scope.Find(PouringFindings.GelTimeUnknown, PourPointers.Sheet, words: new FindingWord("doses", Text(dose.PerKit)));
+            scope.Find(PouringFindings.GelTimeUnknown, PourPointers.GelTimes, words: new FindingWord("doses", Text(dose.PerKit)));
             return null;
         }
 
         if (model.IsAssumed)
         {
-            scope.Find(PouringFindings.GelTimeFromOnePoint, PourPointers.Sheet, words: [new("low", low), new("high", high)]);
+            scope.Find(PouringFindings.GelTimeFromOnePoint, PourPointers.GelTimes, words: [new("low", low), new("high", high)]);
             scope.Assume("/compound/sheet/reaction/activationEnergy", "activation energy of gelling, from one gel time",
                 expected, AssumptionOrigin.RuleSet);
         }
@@ -75,10 +79,18 @@ internal static class DoseAndGel
         var vessel = Math.Max(compound, air);
         var coldest = Math.Min(Math.Min(air, steel), compound);
         CheckMeasured(scope, model, vessel, compound >= air ? PourPointers.Compound : PourPointers.Air);
+        if (steel > vessel)
+        {
+            CheckMeasured(scope, model, steel, PourPointers.Steel);
+        }
+
         CheckMeasured(scope, model, coldest, coldest == steel ? PourPointers.Steel : coldest == air ? PourPointers.Air : PourPointers.Compound);
         var inVessel = model.At(vessel, scope.Trace);
         var inCold = model.At(coldest, scope.Trace);
-        return new(inVessel, new(inVessel.EarliestS, inCold.ExpectedS, inCold.LatestS), PotLife(scope, inVessel));
+        // Steel that stood in the sun hastens the cone; the vessel doesn't know of it.
+        var inWarm = steel > vessel ? model.At(steel, scope.Trace) : inVessel;
+        double? potLife = scope.Input.Compound.PotLife is { } share ? PotLifeS(share, inVessel.EarliestS, scope.Trace) : null;
+        return new(inVessel, new(inWarm.EarliestS, inCold.ExpectedS, inCold.LatestS), potLife);
     }
 
     /// <summary>t_pot = p·t_gel, p the usable share of the sheet, t_gel the earliest gel in the vessel; in s.</summary>
@@ -87,24 +99,13 @@ internal static class DoseAndGel
     public static double PotLifeS(double share, double gelTimeS, Trace trace) =>
         trace.Step("pot-life", share * gelTimeS, new("p", Measure.Fraction(share)), new("t_gel", Measure.Duration(gelTimeS)));
 
-    private static double? PotLife(PourScope scope, GelBand inVessel)
-    {
-        if (scope.Input.Compound.PotLife is { } share)
-        {
-            return PotLifeS(share, inVessel.EarliestS, scope.Trace);
-        }
-
-        scope.Find(PouringFindings.SheetSilent, PourPointers.Sheet, words: new FindingWord("what", "pot life"));
-        return null;
-    }
-
     private static void CheckMeasured(PourScope scope, GelModel model, double kelvins, string pointer)
     {
         if (!model.IsAssumed && !model.Measured.Contains(kelvins))
         {
             var (minimum, maximum) = (Measure.Temperature(model.Measured.MinimumK), Measure.Temperature(model.Measured.MaximumK));
             scope.Find(PouringFindings.GelTimeExtrapolated, pointer, Measure.Temperature(kelvins),
-                kelvins < minimum.Si ? minimum : maximum, [PourPointers.Sheet], words: [new("minimum", minimum), new("maximum", maximum)]);
+                kelvins < minimum.Si ? minimum : maximum, [PourPointers.GelTimes], words: [new("minimum", minimum), new("maximum", maximum)]);
         }
     }
 

@@ -1,3 +1,4 @@
+using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Ropes;
 using CalcService.Engine.Sockets;
@@ -24,7 +25,7 @@ internal static class EndPlanner
         var planned = new PlannedEnd(
             end.Id, end.Quantity, rope, BasketFill.Of(basket, rope, scope.Trace), angle, Spacing(basket, rope, scope.Trace));
         CheckRope(scope, end.Rope, rope, pointer + "/rope");
-        CheckFit(scope, end, planned, pointer);
+        FitChecks.Check(scope, end, planned, pointer);
         CheckProportions(scope, end, angle, pointer);
         scope.Trace.Of = "";
         return planned;
@@ -52,14 +53,15 @@ internal static class EndPlanner
             scope.Find(PouringFindings.RopeAreaUnknown, pointer + "/construction", related: [pointer + "/core", pointer + "/metallicArea"]);
         }
 
+        CheckIdentity(scope, rope, pointer);
         if (rope.Grade is not { } grade)
         {
             scope.Find(PouringFindings.RopeFactMissing, pointer + "/grade",
                 words: [new("what", "grade"), new("why", "above the ordinary grades special precautions hold")]);
         }
-        else if (grade * 1e6 > scope.Rules.HighestOrdinaryGrade.Value!.Value.Si)
+        else if (grade > scope.Rules.HighestOrdinaryGrade.Value!.Value.Si)
         {
-            scope.Find(PouringFindings.HighGrade, pointer + "/grade", Measure.Stress(grade * 1e6), scope.Rules.HighestOrdinaryGrade.Value);
+            scope.Find(PouringFindings.HighGrade, pointer + "/grade", Measure.Count(grade), scope.Rules.HighestOrdinaryGrade.Value);
         }
 
         if (rope.Finish == WireFinish.Stainless)
@@ -73,24 +75,16 @@ internal static class EndPlanner
         }
     }
 
-    private static void CheckFit(PourScope scope, PourEnd end, PlannedEnd planned, string pointer)
+    private static void CheckIdentity(PourScope scope, Rope rope, string pointer)
     {
-        var smallEnd = end.Basket.SmallEndDiameterM;
-        if (end.Rope.DiameterM >= smallEnd)
+        if (rope.Construction is null)
         {
-            scope.Find(PouringFindings.RopeDoesNotEnter, pointer + "/socket/basket/smallEndDiameter",
-                Measure.Length(end.Rope.DiameterM), Measure.Length(smallEnd), [pointer + "/rope/diameter"]);
+            scope.Find(PouringFindings.RopeIdentityMissing, pointer + "/construction", words: new FindingWord("what", "construction"));
         }
 
-        if (planned.Wires.Count == 0)
+        if (rope.Core == RopeCore.Unknown)
         {
-            scope.Find(PouringFindings.WireFitUnknown, pointer + "/rope/wireCount", related: [pointer + "/rope/outerWireDiameter"]);
-        }
-        else if (planned.Wires.MinBy(wires => wires.ClearM) is { ClearM: < 0 } tightest)
-        {
-            scope.Find(PouringFindings.WiresDoNotFit, pointer + "/socket/basket", Measure.Length(tightest.ClearM), Measure.Length(0),
-                [pointer + "/rope"],
-                words: [new("place", "small end"), new("wire", Measure.Length(planned.Rope.WireDiameterM!.Value))]);
+            scope.Find(PouringFindings.RopeIdentityMissing, pointer + "/core", words: new FindingWord("what", "core"));
         }
     }
 

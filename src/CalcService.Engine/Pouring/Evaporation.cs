@@ -23,7 +23,7 @@ public static class Evaporation
     /// </summary>
     [Formula("evaporation-rate", "US EPA ChemSTEER user guide", "EPA/OPPT model for low air speed", Basis.Published,
         Symbol = "G", Name = "vapour from one open surface",
-        Expression = "8.24e-8·M^0.835·X·P_v·(1/29 + 1/M)^0.25·v^0.5·A/(T^0.05·d^0.5·P^0.5) [g/mol, torr, ft/min, cm², K, cm, atm → g/s]",
+        Expression = "8.24e-8·M^0.835·X·P_v·(1/29 + 1/M)^0.25·v^0.5·A/(T^0.05·d^0.5·P^0.5) in g/s",
         Kind = QuantityKind.MassFlow, Range = "air up to 100 ft/min (0.508 m/s) at 1 atm")]
     public static double RateKgPerS(
         double molarMassGPerMol, double moleFraction, double vapourPressurePa, double airSpeedMPerS, double surfaceM2,
@@ -35,8 +35,8 @@ public static class Evaporation
             * Math.Pow((1.0 / 29) + (1 / molarMassGPerMol), .25) * Math.Sqrt(feetPerMinute) * (surfaceM2 * 1e4)
             / (Math.Pow(kelvins, .05) * Math.Sqrt(lengthM * 100));
         return trace.Step("evaporation-rate", gramsPerSecond / 1000,
-            new("M", Measure.Count(molarMassGPerMol)), new("X", Measure.Fraction(moleFraction)), new("P_v", Measure.Stress(vapourPressurePa)),
-            new("v", new Measure(airSpeedMPerS, QuantityKind.Speed)), new("A", Measure.Area(surfaceM2)),
-            new("T", Measure.Kelvins(kelvins)), new("d", Measure.Length(lengthM)));
+            Substitution.In("M", molarMassGPerMol, "g/mol"), new("X", Measure.Count(moleFraction)), Substitution.In("P_v", torr, "torr"),
+            Substitution.In("v", feetPerMinute, "ft/min"), Substitution.In("A", surfaceM2 * 1e4, "cm²"),
+            Substitution.In("T", kelvins, "K"), Substitution.In("d", lengthM * 100, "cm"), Substitution.In("P", 1, "atm"));
     }
 }

@@ -33,7 +33,7 @@ internal static class KitPlanner
         var usable = kits.Select((_, i) => (long)sizes[i] * onShelf[i]).Sum();
         var isQuote = scope.Input.Stock is null;
         var isShort = !isQuote && usable < demand;
-        shelf.ReportUnusable(isShort);
+        shelf.ReportUnusable(needed: isShort && usable + kits.Select((kit, i) => sizes[i] * shelf.CountUnusable(kit.Code)).Sum() >= demand);
         if (isShort)
         {
             scope.Find(PouringFindings.StockShort, PourPointers.Stock, Measure.Volume(usable / MillilitresPerM3), Measure.Volume(neededM3));

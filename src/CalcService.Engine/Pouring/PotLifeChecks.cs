@@ -1,4 +1,3 @@
-using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Pouring;
@@ -17,7 +16,7 @@ internal static class PotLifeChecks
 
         if (input.Compound.MixingTimeS is null)
         {
-            scope.Find(PouringFindings.SheetSilent, PourPointers.Sheet, words: new FindingWord("what", "mixing time"));
+            scope.SheetSilent(PourPointers.Mixing, "mixing time");
         }
 
         if (input.PourTimeS is not { } pourTime || input.Compound.MixingTimeS is not { } mixingTime)

@@ -26,15 +26,16 @@ public static class PourPlan
         var dose = DoseAndGel.Dose(scope);
         var gel = DoseAndGel.Gel(scope, dose);
         var needed = Needed(scope, ends);
-        var kits = KitPlanner.Plan(scope, needed);
-        var mix = kits is null ? null : Mix(scope, kits, needed, gel);
+        var kits = needed is { } volume ? KitPlanner.Plan(scope, volume) : null;
+        // Without kits at least one is mixed, so that a pot life that can't be kept is still found.
+        var usedIn = PotLifeChecks.UsedInS(scope, kits?.MixKits.Sum(kit => kit.Count) ?? 1, ends.Sum(end => end.Quantity), gel?.PotLifeS);
 
         var result = new PourPlanResult
         {
             Ends = ends,
             Dose = dose,
             Gel = gel,
-            Mix = mix,
+            Mix = kits is null ? null : new(1, kits.MixKits, needed!.Value, kits.MixedM3, input.PourAt, usedIn),
             Kits = kits?.Counts ?? [],
             NeededM3 = needed,
             Cost = kits?.Cost,
@@ -46,7 +47,8 @@ public static class PourPlan
         return new(result, scope.Findings.Sorted(), PouringNotes.All, scope.Assumptions, scope.Trace.Steps);
     }
 
-    private static double Needed(PourScope scope, PlannedEnd[] ends)
+    /// <summary>What has to be mixed; null where the steel leaves no room in some basket, which is a stop of its own.</summary>
+    private static double? Needed(PourScope scope, PlannedEnd[] ends)
     {
         var input = scope.Input;
         if (input.Allowance is null)
@@ -59,14 +61,12 @@ public static class PourPlan
             scope.Assume("/vesselResidue", "nothing stays in the vessel beyond the allowance", Measure.Volume(0), AssumptionOrigin.Default);
         }
 
-        return KitPlanner.NeededM3(input.Allowance ?? scope.Rules.Allowance.Value!.Value.Si,
-            ends.Sum(end => end.Quantity * end.Fill.HighM3), input.VesselResidueM3 ?? 0, scope.Trace);
-    }
+        if (ends.Any(end => end.Fill.HighM3 is null))
+        {
+            return null;
+        }
 
-    private static Mix Mix(PourScope scope, KitPlan kits, double needed, GelPlan? gel)
-    {
-        var baskets = scope.Input.Ends.Sum(end => end.Quantity);
-        var usedIn = PotLifeChecks.UsedInS(scope, kits.MixKits.Sum(kit => kit.Count), baskets, gel?.PotLifeS);
-        return new(1, kits.MixKits, needed, kits.MixedM3, scope.Input.PourAt, usedIn);
+        return KitPlanner.NeededM3(input.Allowance ?? scope.Rules.Allowance.Value!.Value.Si,
+            ends.Sum(end => end.Quantity * end.Fill.HighM3!.Value), input.VesselResidueM3 ?? 0, scope.Trace);
     }
 }

@@ -7,6 +7,22 @@ namespace CalcService.Engine.Pouring;
 /// <summary>A room by its volume (m³) and its air changes (1/s).</summary>
 public sealed record Room(double VolumeM3, double AirChangesPerS);
 
+/// <summary>Where the pour is.</summary>
+public enum PourPlace
+{
+    /// <summary>Not said.</summary>
+    Unknown,
+
+    /// <summary>In a room.</summary>
+    Indoors,
+
+    /// <summary>In the open.</summary>
+    Outdoors,
+
+    /// <summary>In a confined space.</summary>
+    Confined,
+}
+
 /// <summary>The readings of the day. Null where nobody read it; nothing is taken from another reading.</summary>
 public sealed record PourConditions
 {
@@ -19,11 +35,19 @@ public sealed record PourConditions
     /// <summary>Relative humidity, 0 to 1.</summary>
     public double? RelativeHumidity { get; init; }
 
+    public PourPlace Place { get; init; }
+
     public Room? Room { get; init; }
+
+    /// <summary>Air speed over the open compound.</summary>
+    public double? AirSpeedMPerS { get; init; }
+
+    /// <summary>How many times less the air is exchanged near the work than in the room as a whole.</summary>
+    public double? MixingFactor { get; init; }
 }
 
 /// <summary>Equal rope ends in equal sockets.</summary>
-public sealed record PourEnd(string Id, int Quantity, Rope Rope, Basket Basket, bool ToleranceStated);
+public sealed record PourEnd(string Id, int Quantity, Rope Rope, Basket Basket, bool ToleranceStated, double? SocketBreakingForceN = null);
 
 /// <summary>What the best set of kits is.</summary>
 public enum PourObjective

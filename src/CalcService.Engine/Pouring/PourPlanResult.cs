@@ -48,7 +48,7 @@ public sealed record PourPlanResult
 
     public required IReadOnlyList<KitCount> Kits { get; init; }
 
-    public required double NeededM3 { get; init; }
+    public required double? NeededM3 { get; init; }
 
     /// <summary>Cost of the kits to buy; null without costs or kits.</summary>
     public decimal? Cost { get; init; }

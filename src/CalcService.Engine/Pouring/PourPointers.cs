@@ -10,7 +10,16 @@ internal static class PourPointers
     public const string Room = "/conditions/room";
     public const string PourTime = "/crew/pourTime";
     public const string Mixers = "/crew/mixers";
+    public const string Place = "/conditions/place";
+    public const string MixingFactor = "/conditions/mixingFactor";
+    public const string AirSpeed = "/conditions/airSpeed";
     public const string Sheet = "/compound";
+    public const string PouringRange = "/compound/sheet/pouring";
+    public const string Doses = "/compound/sheet/doses";
+    public const string GelTimes = "/compound/sheet/gelTimes";
+    public const string PotLife = "/compound/sheet/potLife";
+    public const string Mixing = "/compound/sheet/mixing";
+    public const string Vapour = "/compound/sheet/vapour";
     public const string PourAt = "/pourAt";
     public const string Stock = "/stock";
     public const string Ends = "/ends";

@@ -24,6 +24,10 @@ internal sealed record PourScope(PourPlanInput Input, PouringRules Rules, Budget
             Words = words,
         });
 
+    /// <summary>The sheet doesn't state what a safety rule needs.</summary>
+    public void SheetSilent(string pointer, string what) =>
+        Find(PouringFindings.SheetSilent, pointer, words: new FindingWord("what", what));
+
     public void Assume(string pointer, string text, Measure? value, AssumptionOrigin origin) =>
         Assumptions.Add(new(pointer, text, value, origin));
 }

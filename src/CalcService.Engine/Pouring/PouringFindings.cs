@@ -27,13 +27,13 @@ public static class PouringFindings
     public static FindingDefinition OutsidePouringRange { get; } = Stop("outside-pouring-range",
         "A temperature lies outside the pouring range of the sheet, which holds for air, steel and compound each.",
         "{reading} at {measured} is outside the sheet's pouring range of {minimum} to {maximum}.",
-        "Warm or cool what is outside the range, or wait; ask the compound's maker before pouring outside it.",
+        "Warm or cool what is outside the range, or wait.",
         Source.DataSheet("pouring"));
 
     public static FindingDefinition PotLifeTooShort { get; } = Stop("pot-life-too-short",
         "Mixing one kit and filling one basket takes longer than the compound can be used.",
         "Mixing a kit and filling one basket takes {measured}; the pot life is {limit}.",
-        "Cool the compound, shorten the fill or split the basket's kits over more mixers; do not pour gelling compound.",
+        "Use cooler compound or shorten mixing and filling. Do not pour compound that thickens.",
         Source.DataSheet("potLife"));
 
     public static FindingDefinition MixOutlastsPotLife { get; } = Stop("mix-outlasts-pot-life",
@@ -43,14 +43,14 @@ public static class PouringFindings
         Source.DataSheet("potLife"));
 
     public static FindingDefinition LotExpired { get; } = Define("lot-expired", [Severity.Stop, Severity.Note],
-        "A lot is past its last good day. It is never used; a stop where the plan would have needed it.",
+        "A lot is past its last good day. It is never used; a stop where only this lot would make the stock enough.",
         "Lot {lot} was good until {expiresOn}, {days} days before the pour.",
-        "Take the lot off the shelf. Buy what the plan lists.",
-        Source.DataSheet("shelfLife"));
+        "Take the lot off the shelf; do not mix it.",
+        new("the date on the pack, or the sheet's shelf life", "", Basis.DataSheet));
 
     public static FindingDefinition WiresDoNotFit { get; } = Stop("wires-do-not-fit",
-        "The wires spread evenly would overlap in a section of the basket.",
-        "At the {place} the wires of {wire} overlap: clear gap {measured}.",
+        "The wires take more of the small end than equal circles can fill, π/(2√3).",
+        "At the small end the wires fill {measured} of the section; no more than {limit} can be filled.",
         "Check rope and socket against each other; this basket is too small for this rope.",
         Geometry);
 
@@ -61,14 +61,20 @@ public static class PouringFindings
         Geometry);
 
     public static FindingDefinition VapourAboveLaw { get; } = Stop("vapour-above-law",
-        "The vapour in the room would exceed a legal limit.",
+        "The vapour in the room exceeds a legal limit even if the air mixes perfectly.",
         "{substance} in the room reaches {measured} ({which}); the law allows {limit}.",
-        "Ventilate more, pour in smaller lots or outdoors, or work with the breathing protection that the law asks for.",
+        "Ventilate more, or pour less at a time.",
         Rules.Air[0].LegalCeiling.Source, [.. Rules.Air.SelectMany(air => new[] { air.LegalCeiling, air.LegalTimeWeighted })]);
+
+    public static FindingDefinition VapourMayExceedLaw { get; } = Define("vapour-may-exceed-law", [Severity.Caution],
+        "The vapour near the work may exceed a legal limit where the air mixes badly.",
+        "{substance} near the work may reach {measured} ({which}); the law allows {limit}.",
+        "Ventilate more and measure the air where people breathe.",
+        Rules.Air[0].LegalCeiling.Source, [Rules.MixingFactor, .. Rules.Air.SelectMany(air => new[] { air.LegalCeiling, air.LegalTimeWeighted })]);
 
     public static FindingDefinition VapourAboveRecommended { get; } = Define("vapour-above-recommended", [Severity.Caution],
         "The vapour in the room would exceed a recommended limit.",
-        "{substance} in the room reaches {measured} ({which}); {limit} is recommended.",
+        "{substance} near the work may reach {measured} ({which}); {limit} is recommended.",
         "Ventilate more; keep vessels closed and the pour short.",
         Rules.Air[0].RecommendedTimeWeighted.Source, [.. Rules.Air.SelectMany(air => new[] { air.RecommendedShortTerm, air.RecommendedTimeWeighted })]);
 
@@ -120,7 +126,7 @@ public static class PouringFindings
 
     public static FindingDefinition DoseEdge { get; } = Define("dose-edge", [Severity.Caution],
         "Air and steel lie in different dose bands of the sheet.",
-        "By the steel the dose is {steelDoses}, by the air {airDoses}; the colder one decided.",
+        "By the steel the dose is {steelDoses} for each kit, by the air {airDoses}; the colder one decided.",
         "Bring air and steel closer together, and read both again right before mixing.",
         Source.DataSheet("doses"));
 
@@ -173,16 +179,55 @@ public static class PouringFindings
         "Ask the rope and compound makers for their procedure with stainless wire.",
         Source.CommonPractice);
 
-    public static FindingDefinition RoomMissing { get; } = Define("room-missing", [Severity.Caution],
-        "Without room and air changes the vapour isn't computed.",
+    public static FindingDefinition RoomMissing { get; } = Unknown("room-missing",
+        "Without room and air changes nobody knows whether the vapour stays within its limits.",
         "The room is not given: vapour not computed.",
-        "Give conditions.room, and measure the air where people stand.",
-        Prudence);
+        "Give conditions.room, or conditions.place where the pour is outdoors.");
 
-    public static FindingDefinition VapourNotComputed { get; } = Define("vapour-not-computed", [Severity.Caution],
-        "The vapour of this compound can't be computed.",
+    public static FindingDefinition VapourNotComputed { get; } = Unknown("vapour-not-computed",
+        "Whether the vapour of this compound stays within its limits can't be computed.",
         "Vapour not computed: {why}.",
-        "Go by the safety data sheet of the compound.",
+        "Go by the safety data sheet of the compound, and give what is missing.");
+
+    public static FindingDefinition Outdoors { get; } = Define("outdoors", [Severity.Caution],
+        "Outdoors no vapour is computed, and wind, sun and rain change the readings.",
+        "The pour is outdoors: vapour not computed.",
+        "Stand upwind, keep sun and rain off steel and compound, and read again right before the pour.",
+        Source.CommonPractice);
+
+    public static FindingDefinition ConfinedSpace { get; } = Define("confined-space", [Severity.Caution],
+        "The pour is in a confined space: vapour gathers, and people need a way out and somebody outside.",
+        "The pour is in a confined space.",
+        "Work by the local rules for confined spaces; measure the air.",
+        new("29 CFR 1910.146", "", Basis.FromMemory));
+
+    public static FindingDefinition RopeIdentityMissing { get; } = Unknown("rope-identity-missing",
+        "The construction or the core of the rope isn't known: a fibre core has to come out of the broom.",
+        "The {what} of the rope is not given.",
+        "Take it from the rope's certificate.");
+
+    public static FindingDefinition FitDependsOnTolerance { get; } = Define("fit-depends-on-tolerance", [Severity.Caution],
+        "Rope or wires fit the basket as given, but not at the small end of its tolerance.",
+        "At the smallest sizes that the tolerance allows, the {what} do not fit.",
+        "Measure the basket more closely.",
+        Geometry);
+
+    public static FindingDefinition RopeLoose { get; } = Define("rope-loose", [Severity.Note],
+        "The small end is more than twice as wide as the rope.",
+        "Small end of {measured} for a rope of {limit}.",
+        "Check the units of both sizes; seal and centre the rope.",
+        Source.CommonPractice);
+
+    public static FindingDefinition SocketWeaker { get; } = Stop("socket-weaker-than-rope",
+        "The socket is not stronger than the rope.",
+        "The socket breaks at {measured}; the rope at {limit}.",
+        "Take a socket whose strength exceeds the rope's minimum breaking force.",
+        new("ISO 17558", "scope", Basis.Published));
+
+    public static FindingDefinition SocketStrengthMissing { get; } = Define("socket-strength-missing", [Severity.Caution],
+        "The strength of socket or rope isn't known, so they are not compared.",
+        "The {what} is not known: socket and rope are not compared.",
+        "Give socket.breakingForce from the socket's maker, and the rope's certificate.",
         Prudence);
 
     public static FindingDefinition BasketShort { get; } = Define("basket-short", [Severity.Note],
@@ -205,7 +250,8 @@ public static class PouringFindings
             SteelAtDewPoint, SteelNearDewPoint, OutsidePouringRange, PotLifeTooShort, MixOutlastsPotLife, LotExpired, WiresDoNotFit,
             RopeDoesNotEnter, VapourAboveLaw, VapourAboveRecommended, ReadingMissing, PourTimeMissing, SheetSilent, DoseUnknown,
             GelTimeUnknown, RopeAreaUnknown, WireFitUnknown, LotExpiryMissing, BudgetSpent, DoseEdge, GelTimeExtrapolated,
-            GelTimeFromOnePoint, StockShort, ExpiryBeyondShelfLife, Demonstration, HighGrade, RopeFactMissing, Stainless, RoomMissing,
+            GelTimeFromOnePoint, StockShort, VapourMayExceedLaw, Outdoors, ConfinedSpace, RopeIdentityMissing, FitDependsOnTolerance, RopeLoose,
+            SocketWeaker, SocketStrengthMissing, ExpiryBeyondShelfLife, Demonstration, HighGrade, RopeFactMissing, Stainless, RoomMissing,
             VapourNotComputed, BasketShort, ConeAngleUnusual,
         }.OrderBy(definition => definition.Code, StringComparer.Ordinal),
     ];

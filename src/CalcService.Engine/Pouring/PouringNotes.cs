@@ -12,7 +12,7 @@ public static class PouringNotes
         new("whole-kits", "Mix whole kits only. Never split a kit, never top up compound that has set."),
         new("protect-people", "Eye and skin protection on; breathe no vapour; no flame, spark or hot surface near open compound."),
         new("left-over", "Leave left-over mix in a thin layer, without a lid, away from anything that burns: in bulk it heats up."),
-        new("socket-strength", "This plan does not compare the socket's strength with the rope's breaking force, nor the socket with its duty."),
+        new("match", "This plan does not judge whether socket and rope suit their duty."),
         new("test-load", "Nobody stands under or in line with a test load."),
     ];
 }

@@ -15,7 +15,7 @@ internal static class ReadingChecks
         CheckReading(scope, "Compound", conditions.CompoundK, PourPointers.Compound);
         if (scope.Input.Compound.Pouring is null)
         {
-            scope.Find(PouringFindings.SheetSilent, PourPointers.Sheet, words: new FindingWord("what", "pouring range"));
+            scope.SheetSilent(PourPointers.PouringRange, "pouring range");
         }
 
         if (conditions.RelativeHumidity is null)
@@ -50,7 +50,7 @@ internal static class ReadingChecks
         {
             var (minimum, maximum) = (Measure.Temperature(range.MinimumK), Measure.Temperature(range.MaximumK));
             scope.Find(PouringFindings.OutsidePouringRange, pointer, Measure.Temperature(read), read < range.MinimumK ? minimum : maximum,
-                [PourPointers.Sheet], words: [new("reading", reading), new("minimum", minimum), new("maximum", maximum)]);
+                [PourPointers.PouringRange], words: [new("reading", reading), new("minimum", minimum), new("maximum", maximum)]);
         }
     }
 

@@ -39,7 +39,7 @@ public static class RoomAir
         Kind = QuantityKind.AirFraction, Range = "dilute vapour")]
     public static double AirFraction(double concentrationKgPerM3, double molarMassGPerMol, Trace trace) =>
         trace.Step("air-fraction", concentrationKgPerM3 * 1000 / molarMassGPerMol * 24.465e-3,
-            new("C", new Measure(concentrationKgPerM3, QuantityKind.MassConcentration)), new("M", Measure.Count(molarMassGPerMol)));
+            new("C", new Measure(concentrationKgPerM3, QuantityKind.MassConcentration)), Substitution.In("M", molarMassGPerMol, "g/mol"));
 
     private static double MeanDecay(double x) => x < 1e-4 ? 1 - (x / 2) + (x * x / 6) : (1 - Math.Exp(-x)) / x;
 

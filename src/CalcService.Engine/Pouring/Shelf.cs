@@ -56,8 +56,15 @@ internal sealed class Shelf
         }
     }
 
+    /// <summary>Kits of a size that only their date, or its absence, keeps from being used.</summary>
+    public long CountUnusable(string kit) =>
+        _expired.Select(expired => expired.Index).Concat(_undated)
+            .Select(index => _scope.Input.Stock![index])
+            .Where(lot => lot.Kit == kit)
+            .Sum(lot => (long)lot.Count);
+
     /// <summary>Says which lots were left on the shelf because of their date.</summary>
-    /// <param name="needed">Whether the usable lots fell short, so that the plan would have needed them.</param>
+    /// <param name="needed">Whether the stock would have been enough with them.</param>
     public void ReportUnusable(bool needed)
     {
         var lots = _scope.Input.Stock ?? [];
@@ -65,7 +72,7 @@ internal sealed class Shelf
         foreach (var (index, lastGoodDay) in _expired)
         {
             var lot = lots[index];
-            var pointer = $"{PourPointers.Stock}/{index}/" + (lot.ExpiresOn is null ? "madeOn" : "expiresOn");
+            var pointer = $"{PourPointers.Stock}/{index}/" + (lot.ExpiresOn == lastGoodDay ? "expiresOn" : "madeOn");
             _scope.Find(PouringFindings.LotExpired, pointer, Measure.Days(lastGoodDay.DayNumber - today.DayNumber), Measure.Days(0),
                 [PourPointers.PourAt], needed && lot.Count > 0 ? Severity.Stop : Severity.Note,
                 words: [new("lot", lot.Lot), new("expiresOn", Day(lastGoodDay)),

@@ -1,3 +1,4 @@
+using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
@@ -9,85 +10,115 @@ internal static class VapourCheck
 {
     private const double WorkingDayS = 8 * 3600;
 
-    public static VapourResult? Check(PourScope scope, double mixedM3, double? lastGelS)
+    public static VapourResult? Check(PourScope scope, double? mixedM3, double? lastGelS)
     {
-        var sheet = scope.Input.Compound;
-        if (sheet.Vapour is not { } vapour)
+        var conditions = scope.Input.Conditions;
+        if (conditions.Place == PourPlace.Outdoors)
         {
-            NotComputed(scope, "the sheet names no vapour");
+            scope.Find(PouringFindings.Outdoors, PourPointers.Place);
             return null;
         }
 
-        if (scope.Rules.Air.FirstOrDefault(air => air.Substance == vapour.Substance) is not { } limits)
+        if (conditions.Place == PourPlace.Confined)
         {
-            NotComputed(scope, "limits and vapour pressure of this substance are not known here");
+            scope.Find(PouringFindings.ConfinedSpace, PourPointers.Place);
+        }
+
+        if (conditions.Room is not { } room)
+        {
+            scope.Find(PouringFindings.RoomMissing, PourPointers.Room, related: [PourPointers.Place]);
             return null;
         }
 
-        if (scope.Input.Conditions.Room is not { } room)
+        return scope.Input.Compound.Vapour is { } vapour ? Check(scope, vapour, room, mixedM3, lastGelS) : NotComputed(scope, "the sheet names no vapour");
+    }
+
+    private static VapourResult? Check(PourScope scope, VapourSource vapour, Room room, double? mixedM3, double? lastGelS)
+    {
+        var limits = scope.Rules.Air.FirstOrDefault(air => string.Equals(air.Substance, vapour.Substance, StringComparison.OrdinalIgnoreCase));
+        if (limits is null)
         {
-            scope.Find(PouringFindings.RoomMissing, PourPointers.Room);
-            return null;
+            return NotComputed(scope, "limits and vapour pressure of this substance are not known here");
         }
 
-        if (lastGelS is not { } gel || scope.Input.Conditions.CompoundK is not { } compound)
+        if (mixedM3 is not { } mixed || lastGelS is not { } gel || scope.Input.Conditions is not { CompoundK: { } compound, AirK: { } air })
         {
-            NotComputed(scope, "it is not known how long the compound stays open");
-            return null;
+            return NotComputed(scope, "it is not known how much stays open, how warm and how long");
         }
 
-        var airChanges = room.AirChangesPerS / scope.Rules.MixingFactor.Value!.Value.Si;
-        var source = SourceKgPerS(scope, limits, compound, mixedM3);
-        var peak = RoomAir.ConcentrationKgPerM3(source, room.VolumeM3, airChanges, gel, scope.Trace);
-        var mean = RoomAir.MeanKgPerM3(source, room.VolumeM3, airChanges, gel, WorkingDayS, scope.Trace);
-        if (vapour.MassFraction is { } share && sheet.DensityKgPerM3 is { } density)
+        var source = SourceKgPerS(scope, limits, Math.Max(compound, air), mixed);
+        var most = scope.Input.Compound.DensityKgPerM3 is { } density && vapour.MassFraction is { } share ? share * density * mixed / room.VolumeM3 : double.PositiveInfinity;
+        VapourResult With(double mixingFactor, Trace trace)
         {
+            var airChanges = room.AirChangesPerS / mixingFactor;
+            var peak = RoomAir.ConcentrationKgPerM3(source, room.VolumeM3, airChanges, gel, trace);
+            var mean = RoomAir.MeanKgPerM3(source, room.VolumeM3, airChanges, gel, WorkingDayS, trace);
             // No more than all of it can be in the air.
-            var everything = share * density * mixedM3 / room.VolumeM3;
-            (peak, mean) = (Math.Min(peak, everything), Math.Min(mean, everything));
+            return new(
+                RoomAir.AirFraction(Math.Min(peak, most), limits.MolarMassGPerMol, trace),
+                RoomAir.AirFraction(Math.Min(mean, most), limits.MolarMassGPerMol, trace));
         }
 
-        var result = new VapourResult(
-            RoomAir.AirFraction(peak, limits.MolarMassGPerMol, scope.Trace),
-            RoomAir.AirFraction(mean, limits.MolarMassGPerMol, scope.Trace));
-        Compare(scope, limits, result);
+        var factor = scope.Input.Conditions.MixingFactor ?? Assumed(scope, PourPointers.MixingFactor, scope.Rules.MixingFactor);
+        var result = With(factor, scope.Trace);
+        Compare(scope, limits, result, surely: With(scope.Input.Conditions.MixingFactor ?? 1, Trace.None));
         return result;
     }
 
-    private static double SourceKgPerS(PourScope scope, AirLimits limits, double compoundK, double mixedM3)
+    private static double SourceKgPerS(PourScope scope, AirLimits limits, double kelvins, double mixedM3)
     {
-        var speed = scope.Rules.AirSpeed.Value!.Value;
-        scope.Assume(PourPointers.Room, "air speed over the open compound", speed, AssumptionOrigin.RuleSet);
-        scope.Assume(PourPointers.Room, "air exchange near the work this many times less than in the room as a whole",
-            scope.Rules.MixingFactor.Value, AssumptionOrigin.RuleSet);
-        scope.Assume(PourPointers.Room, "the open surface gives off vapour as if it were the pure substance", Measure.Fraction(1), AssumptionOrigin.RuleSet);
+        var speed = scope.Input.Conditions.AirSpeedMPerS ?? Assumed(scope, PourPointers.AirSpeed, scope.Rules.AirSpeed);
+        scope.Assume(PourPointers.Vapour, "the open surface gives off vapour as if it were the pure substance", Measure.Fraction(1), AssumptionOrigin.RuleSet);
 
-        var pressure = Evaporation.StyreneVapourPressurePa(compoundK, scope.Trace);
-        double Rate(double diameter) => Evaporation.RateKgPerS(limits.MolarMassGPerMol, 1, pressure, speed.Si,
-            Math.PI / 4 * diameter * diameter, compoundK, diameter, scope.Trace);
+        var pressure = Evaporation.StyreneVapourPressurePa(kelvins, scope.Trace);
+        double Rate(double diameter) => Evaporation.RateKgPerS(limits.MolarMassGPerMol, 1, pressure, speed,
+            Math.PI / 4 * diameter * diameter, kelvins, diameter, scope.Trace);
 
         // A vessel as wide as it is filled high.
-        var vessel = Math.Cbrt(4 * mixedM3 / Math.PI);
-        return Rate(vessel) + scope.Input.Ends.Sum(end => end.Quantity * Rate(end.Basket.LargeEndDiameterM));
+        return Rate(Math.Cbrt(4 * mixedM3 / Math.PI)) + scope.Input.Ends.Sum(end => end.Quantity * Rate(end.Basket.LargeEndDiameterM));
     }
 
-    private static void Compare(PourScope scope, AirLimits limits, VapourResult result)
+    private static double Assumed(PourScope scope, string pointer, RuleLimit rule)
     {
-        Against(scope, PouringFindings.VapourAboveLaw, result.Peak, limits.LegalCeiling, limits.Substance, "peak");
-        Against(scope, PouringFindings.VapourAboveLaw, result.TimeWeighted, limits.LegalTimeWeighted, limits.Substance, "eight-hour mean");
-        Against(scope, PouringFindings.VapourAboveRecommended, result.Peak, limits.RecommendedShortTerm, limits.Substance, "peak");
-        Against(scope, PouringFindings.VapourAboveRecommended, result.TimeWeighted, limits.RecommendedTimeWeighted, limits.Substance, "eight-hour mean");
+        scope.Assume(pointer, rule.Text, rule.Value, AssumptionOrigin.RuleSet);
+        return rule.Value!.Value.Si;
     }
 
-    private static void Against(PourScope scope, FindingDefinition definition, double reached, RuleLimit limit, string substance, string which)
+    /// <summary>
+    /// A stop only where the law's limit is exceeded without the assumed mixing factor, which is a rule of thumb: what
+    /// may be exceeded with it is a caution.
+    /// </summary>
+    private static void Compare(PourScope scope, AirLimits limits, VapourResult result, VapourResult surely)
     {
-        if (reached > limit.Value!.Value.Si)
+        Law(result.Peak, surely.Peak, limits.LegalCeiling, "peak");
+        Law(result.TimeWeighted, surely.TimeWeighted, limits.LegalTimeWeighted, "eight-hour mean");
+        Against(PouringFindings.VapourAboveRecommended, result.Peak, limits.RecommendedShortTerm, "peak");
+        Against(PouringFindings.VapourAboveRecommended, result.TimeWeighted, limits.RecommendedTimeWeighted, "eight-hour mean");
+
+        void Law(double may, double surely, RuleLimit limit, string which)
         {
+            if (!Against(PouringFindings.VapourAboveLaw, surely, limit, which))
+            {
+                Against(PouringFindings.VapourMayExceedLaw, may, limit, which);
+            }
+        }
+
+        bool Against(FindingDefinition definition, double reached, RuleLimit limit, string which)
+        {
+            if (reached <= limit.Value!.Value.Si)
+            {
+                return false;
+            }
+
             scope.Find(definition, PourPointers.Room, Measure.AirFraction(reached), limit.Value, [PourPointers.Ends], source: limit.Source,
-                words: [new("substance", substance), new("which", which)]);
+                words: [new("substance", limits.Substance), new("which", which)]);
+            return true;
         }
     }
 
-    private static void NotComputed(PourScope scope, string why) =>
-        scope.Find(PouringFindings.VapourNotComputed, PourPointers.Sheet, words: new FindingWord("why", why));
+    private static VapourResult? NotComputed(PourScope scope, string why)
+    {
+        scope.Find(PouringFindings.VapourNotComputed, PourPointers.Vapour, words: new FindingWord("why", why));
+        return null;
+    }
 }

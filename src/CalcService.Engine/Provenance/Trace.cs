@@ -1,7 +1,14 @@
 namespace CalcService.Engine.Provenance;
 
 /// <summary>One symbol of a formula with the number that stood for it.</summary>
-public readonly record struct Substitution(string Symbol, Measure Value);
+/// <param name="Symbol">The symbol.</param>
+/// <param name="Value">The number.</param>
+/// <param name="Unit">The unit that the number is in, where the formula holds in that unit only.</param>
+public readonly record struct Substitution(string Symbol, Measure Value, string? Unit = null)
+{
+    /// <summary>A number in the unit of an empirical formula.</summary>
+    public static Substitution In(string symbol, double number, string unit) => new(symbol, Measure.Count(number), unit);
+}
 
 /// <summary>One formula as it was computed.</summary>
 /// <param name="Formula">The formula.</param>
@@ -22,7 +29,11 @@ public sealed class Trace(bool on)
     public static Trace None { get; } = new(false);
 
     /// <summary>What the following steps are computed for.</summary>
-    public string Of { get; set; } = "";
+    public string Of
+    {
+        get;
+        set => field = on ? value : field;
+    } = "";
 
     public IReadOnlyList<TraceStep> Steps => _steps;
 

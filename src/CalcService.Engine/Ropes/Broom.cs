@@ -51,6 +51,9 @@ public static class Broom
         trace.Step("wire-spacing", Math.Sqrt(Math.PI * sectionDiameterM * sectionDiameterM / (2 * Math.Sqrt(3) * wires)),
             new("D", Measure.Length(sectionDiameterM)), new("n", Measure.Count(wires)));
 
+    /// <summary>π/(2√3), the largest share of a plane that equal circles cover.</summary>
+    public static double DensestFill { get; } = Math.PI / (2 * Math.Sqrt(3));
+
     /// <summary>Density of steel, kg/m³.</summary>
     public const double SteelDensityKgPerM3 = 7850;
 }

@@ -22,7 +22,7 @@ public sealed record RuleBook(string Edition, PouringRules Pouring)
     /// <summary>Every limit of the edition.</summary>
     public IReadOnlyList<RuleLimit> Limits => Pouring.All;
 
-    /// <summary>SHA-256 over every limit with its source, so that an edition that changed shows.</summary>
+    /// <summary>SHA-256 over every limit with its source and every substance, so that an edition that changed shows.</summary>
     public string Digest()
     {
         var text = new StringBuilder(Edition);
@@ -30,6 +30,11 @@ public sealed record RuleBook(string Edition, PouringRules Pouring)
         {
             text.Append(CultureInfo.InvariantCulture,
                 $"\n{limit.RuleSet}|{limit.Text}|{limit.Value?.Si:R}|{limit.Value?.Kind}|{limit.Source.Document}|{limit.Source.Clause}|{limit.Source.Basis}");
+        }
+
+        foreach (var air in Pouring.Air)
+        {
+            text.Append(CultureInfo.InvariantCulture, $"\n{air.Substance}|{air.MolarMassGPerMol:R}");
         }
 
         return "sha256:" + Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text.ToString())));

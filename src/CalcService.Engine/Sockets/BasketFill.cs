@@ -8,8 +8,8 @@ namespace CalcService.Engine.Sockets;
 /// <param name="SteelM3">Metal of the broom; null where the rope's area isn't known.</param>
 /// <param name="LowM3">Least resin: the smallest basket with the most metal.</param>
 /// <param name="NominalM3">Resin at the sizes as given.</param>
-/// <param name="HighM3">Most resin: the largest basket; without an area no metal is counted on. Kits are planned on this.</param>
-public sealed record BasketFill(double BasketM3, double? SteelM3, double? LowM3, double? NominalM3, double HighM3)
+/// <param name="HighM3">Most resin: the largest basket; without an area no metal is counted on. Kits are planned on this. Each is null where the steel leaves no room.</param>
+public sealed record BasketFill(double BasketM3, double? SteelM3, double? LowM3, double? NominalM3, double? HighM3)
 {
     public static BasketFill Of(Basket basket, RopeFacts rope, Trace trace)
     {
@@ -28,9 +28,9 @@ public sealed record BasketFill(double BasketM3, double? SteelM3, double? LowM3,
         return new(
             gross,
             steel,
-            Math.Max(0, Resin(Gross(smallest, trace), mostSteel, trace)),
-            Math.Max(0, Resin(gross, steel, trace)),
-            Math.Max(0, Resin(Gross(largest, trace), Steel(largest, area, trace), trace)));
+            Room(Resin(Gross(smallest, trace), mostSteel, trace)),
+            Room(Resin(gross, steel, trace)),
+            Room(Resin(Gross(largest, trace), Steel(largest, area, trace), trace)));
     }
 
     /// <summary>V_r = V − V_s; in m³.</summary>
@@ -38,6 +38,9 @@ public sealed record BasketFill(double BasketM3, double? SteelM3, double? LowM3,
         Expression = "V − V_s", Kind = QuantityKind.Volume, Range = "basket filled to the mouth")]
     public static double Resin(double basketM3, double steelM3, Trace trace) =>
         trace.Step("resin-volume", basketM3 - steelM3, new("V", Measure.Volume(basketM3)), new("V_s", Measure.Volume(steelM3)));
+
+    /// <summary>Where the steel takes it all there is no volume of resin, rather than one of 0.</summary>
+    private static double? Room(double resinM3) => resinM3 > 0 ? resinM3 : null;
 
     private static double Gross(Basket basket, Trace trace) =>
         Basket.VolumeM3(basket.SmallEndDiameterM, basket.LargeEndDiameterM, basket.LengthM, trace);

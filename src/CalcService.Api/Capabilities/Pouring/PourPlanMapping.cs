@@ -21,10 +21,13 @@ public static class PourPlanMapping
             SteelK = request.Conditions?.SteelTemperature?.Si,
             CompoundK = request.Conditions?.CompoundTemperature?.Si,
             RelativeHumidity = request.Conditions?.RelativeHumidity?.Si,
+            Place = request.Conditions?.Place ?? PourPlace.Unknown,
+            AirSpeedMPerS = request.Conditions?.AirSpeed?.Si,
+            MixingFactor = request.Conditions?.MixingFactor?.Si,
             Room = request.Conditions?.Room is { } room ? new(room.Volume.Si, room.AirChanges.Si) : null,
         },
         Ends = [.. request.Ends.Select(end => new Engine.Pouring.PourEnd(
-            end.Id, end.Quantity, end.Rope.ToEngine(), end.Socket.Basket.ToEngine(), end.Socket.Basket.Tolerance is not null))],
+            end.Id, end.Quantity, end.Rope.ToEngine(), end.Socket.Basket.ToEngine(), end.Socket.Basket.Tolerance is not null, end.Socket.BreakingForce?.Si))],
         Stock = request.Stock is { } stock
             ? [.. stock.Select(lot => new Engine.Compounds.StockLot(lot.Lot, lot.Kit, lot.Count, lot.ExpiresOn, lot.MadeOn))]
             : null,
@@ -40,7 +43,6 @@ public static class PourPlanMapping
     /// <param name="units">Units of the answer.</param>
     public static PourPlanResult ToContract(Engine.Pouring.PourPlanResult result, string? currency, UnitSystem units)
     {
-        Quantity Volume(double si) => Quantity.From(Measure.Volume(si), units);
         Quantity Duration(double si) => Quantity.From(Measure.Duration(si), units);
         GelTimeBand Band(GelBand band) => new() { Earliest = Duration(band.EarliestS), Expected = Duration(band.ExpectedS), Latest = Duration(band.LatestS) };
 
@@ -60,7 +62,7 @@ public static class PourPlanMapping
             Kits = [.. result.Kits.Select(kit => new PlannedKits { Kit = kit.Kit, FromStock = kit.FromStock, ToBuy = kit.ToBuy })],
             Totals = new()
             {
-                Needed = Volume(result.NeededM3),
+                Needed = Quantity.From(result.NeededM3, QuantityKind.Volume, units),
                 Mixed = Quantity.From(result.Mix?.MixedM3, QuantityKind.Volume, units),
                 Leftover = Quantity.From(result.Mix?.MixedM3 - result.NeededM3, QuantityKind.Volume, units),
                 Cost = result.Cost,
@@ -103,7 +105,7 @@ public static class PourPlanMapping
             {
                 Low = Quantity.From(fill.LowM3, QuantityKind.Volume, units),
                 Nominal = Quantity.From(fill.NominalM3, QuantityKind.Volume, units),
-                High = Quantity.From(Measure.Volume(fill.HighM3), units),
+                High = Quantity.From(fill.HighM3, QuantityKind.Volume, units),
             },
             IncludedAngle = Quantity.From(Measure.Angle(end.IncludedAngleRad), units),
             WireSpacing = [.. end.Wires.Select(wires => new WireRoom

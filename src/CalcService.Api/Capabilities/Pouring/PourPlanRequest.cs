@@ -66,8 +66,19 @@ public sealed record PourConditions
     [Kind(QuantityKind.Fraction)]
     public Quantity? RelativeHumidity { get; init; }
 
+    /// <summary>Where the pour is. Outdoors no vapour is computed; elsewhere the room is needed.</summary>
+    public PourPlace? Place { get; init; }
+
     /// <summary>The room, for the vapour in its air.</summary>
     public Room? Room { get; init; }
+
+    /// <summary>Air speed over the open compound; a default of the rules if absent.</summary>
+    [Kind(QuantityKind.Speed)]
+    public Quantity? AirSpeed { get; init; }
+
+    /// <summary>How many times less the air is exchanged near the work than in the room as a whole; a default of the rules if absent.</summary>
+    [Kind(QuantityKind.Count)]
+    public Quantity? MixingFactor { get; init; }
 }
 
 /// <summary>A room and its ventilation.</summary>

@@ -117,9 +117,9 @@ public sealed record VolumeBand
     [Kind(QuantityKind.Volume)]
     public required Quantity? Nominal { get; init; }
 
-    /// <summary>Most; kits are planned on it.</summary>
+    /// <summary>Most; kits are planned on it. Null, as each of these, where the steel leaves no room.</summary>
     [Kind(QuantityKind.Volume)]
-    public required Quantity High { get; init; }
+    public required Quantity? High { get; init; }
 }
 
 /// <summary>Room around the wires at one section.</summary>
@@ -249,9 +249,9 @@ public sealed record PlannedKits
 /// <summary>Sums over the job.</summary>
 public sealed record PlanTotals
 {
-    /// <summary>What the baskets take, with allowance and what stays in the vessel.</summary>
+    /// <summary>What the baskets take, with allowance and what stays in the vessel; null where a basket has no room for resin.</summary>
     [Kind(QuantityKind.Volume)]
-    public required Quantity Needed { get; init; }
+    public required Quantity? Needed { get; init; }
 
     /// <summary>What the kits give; null where none were found.</summary>
     [Kind(QuantityKind.Volume)]

@@ -39,6 +39,15 @@ public sealed class PourPlanValidator : AbstractValidator<PourPlanRequest>
 
         CompoundSheetValidator.FindTwins(request.Ends, end => end.Id, (first, second) =>
             context.Contradict($"Ends[{first}].Id", $"Ends[{second}].Id", "Two entries have the same id."));
+        var pourOn = DateOnly.FromDateTime(request.PourAt.DateTime);
+        for (var i = 0; i < request.Stock?.Count; i++)
+        {
+            if (request.Stock[i].MadeOn > pourOn)
+            {
+                context.Contradict($"Stock[{i}].MadeOn", nameof(PourPlanRequest.PourAt), "The lot is made after the pour.");
+            }
+        }
+
         if (_compounds.SheetOf(request.Compound) is { } sheet)
         {
             CheckAgainstSheet(request, sheet, context);
@@ -71,6 +80,8 @@ public sealed class PourConditionsValidator : AbstractValidator<PourConditions>
         RuleFor(conditions => conditions.SteelTemperature).Between(-60, 150, "degC", QuantityKind.Temperature);
         RuleFor(conditions => conditions.CompoundTemperature).Between(-30, 100, "degC", QuantityKind.Temperature);
         RuleFor(conditions => conditions.RelativeHumidity).Between(1, 100, "%", QuantityKind.Fraction);
+        RuleFor(conditions => conditions.AirSpeed).Between(0, 20, "m/s", QuantityKind.Speed);
+        RuleFor(conditions => conditions.MixingFactor).Between(1, 100, "1", QuantityKind.Count);
         RuleFor(conditions => conditions.Room!).SetValidator(new RoomValidator()).When(conditions => conditions.Room is not null);
     }
 }

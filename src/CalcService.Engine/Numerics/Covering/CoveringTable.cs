@@ -8,8 +8,6 @@ namespace CalcService.Engine.Numerics.Covering;
 /// </summary>
 public static class CoveringTable
 {
-    private static readonly Key Unreachable = new(long.MaxValue, 0, 0);
-
     /// <summary>The number of each item in the best cover, or null where the budget ends first or no cover exists.</summary>
     /// <param name="items">What there is to take; sizes above 0.</param>
     /// <param name="demand">What has to be covered, in the unit of the sizes.</param>
@@ -33,24 +31,38 @@ public static class CoveringTable
         var unit = items.Select(item => item.Size).Aggregate(GreatestCommonDivisor);
         var cells = (demand + unit - 1) / unit;
         var length = cells + (items.Max(item => item.Size) / unit);
-        var limits = items.Select(item => Limit(item, cells, unit)).ToArray();
-        if (!budget.TrySpend(limits.Sum(limit => length * (limit is { } most ? most + 1 : 1))))
+        // The first comparison keeps the product of the second inside a long. Two rows of sums, a row of counts for each item.
+        if (length > budget.Left || !budget.TrySpend(length * (items.Count + 2)))
         {
             return null;
         }
 
         var counts = new int[items.Count][];
-        var best = new Key[length];
-        best.AsSpan(1).Fill(Unreachable);
+        var best = new CoverSum[length];
+        var next = new CoverSum[length];
+        best.AsSpan(1).Fill(CoverSum.Unreachable);
         for (var i = items.Count - 1; i >= 0; i--)
         {
             cancellationToken.ThrowIfCancellationRequested();
             counts[i] = new int[length];
-            best = Layer(best, counts[i], items[i], items[i].Size / unit, limits[i], objective);
+            var row = new Row(best, next, counts[i], CoverSum.Of(items[i], objective), items[i].Size / unit);
+            if (Limit(items[i], cells, unit) is { } limit)
+            {
+                TakeSome(row, limit);
+            }
+            else
+            {
+                TakeAny(row);
+            }
+
+            (best, next) = (next, best);
         }
 
         return Read(items, counts, Choose(best, cells, objective), unit);
     }
+
+    /// <summary>One item's row of the table: sums without it, sums with it, how many of it each takes.</summary>
+    private readonly record struct Row(CoverSum[] Before, CoverSum[] After, int[] Counts, CoverSum One, int Size);
 
     /// <summary>More of an item than covers the demand alone is never taken, so a larger limit is none.</summary>
     private static int? Limit(CoverItem item, long cells, int unit)
@@ -59,43 +71,61 @@ public static class CoveringTable
         return item.Limit is { } limit && limit < enough ? limit : null;
     }
 
-    private static Key[] Layer(Key[] before, int[] counts, CoverItem item, int size, int? limit, CoverObjective objective)
+    private static void TakeAny(Row row)
     {
-        var one = Key.Of(item, objective);
-        var after = new Key[before.Length];
-        for (var v = 0; v < before.Length; v++)
+        for (var v = 0; v < row.Before.Length; v++)
         {
-            after[v] = before[v];
-            if (limit is not { } most)
+            row.After[v] = row.Before[v];
+            if (v < row.Size || !row.After[v - row.Size].IsReachable)
             {
-                if (v >= size && after[v - size].IsReachable)
-                {
-                    var more = after[v - size] + one;
-                    if (more.CompareTo(after[v]) < 0)
-                    {
-                        after[v] = more;
-                        counts[v] = counts[v - size] + 1;
-                    }
-                }
-
                 continue;
             }
 
-            var added = one;
-            for (int c = 1, rest = v - size; c <= most && rest >= 0; c++, rest -= size, added += one)
+            var more = row.After[v - row.Size] + row.One;
+            if (more.CompareTo(row.After[v]) < 0)
             {
-                if (before[rest].IsReachable && (before[rest] + added).CompareTo(after[v]) < 0)
-                {
-                    after[v] = before[rest] + added;
-                    counts[v] = c;
-                }
+                row.After[v] = more;
+                row.Counts[v] = row.Counts[v - row.Size] + 1;
             }
         }
-
-        return after;
     }
 
-    private static long Choose(Key[] best, long cells, CoverObjective objective)
+    /// <summary>
+    /// The least of a sliding window: along the sizes that differ by whole items, f[k] − k·one is compared over the last
+    /// limit + 1 places. The queue holds the places that may still be the least, best first; of equal ones the later,
+    /// which takes fewer.
+    /// </summary>
+    private static void TakeSome(Row row, int limit)
+    {
+        var queue = new (int Place, CoverSum Sum)[(row.Before.Length / row.Size) + 1];
+        for (var start = 0; start < Math.Min(row.Size, row.Before.Length); start++)
+        {
+            int head = 0, tail = 0;
+            for (int place = 0, v = start; v < row.Before.Length; place++, v += row.Size)
+            {
+                if (row.Before[v].IsReachable)
+                {
+                    var sum = row.Before[v] - (row.One * place);
+                    while (tail > head && sum.CompareTo(queue[tail - 1].Sum) <= 0)
+                    {
+                        tail--;
+                    }
+
+                    queue[tail++] = (place, sum);
+                }
+
+                if (tail > head && queue[head].Place < place - limit)
+                {
+                    head++;
+                }
+
+                row.After[v] = tail > head ? queue[head].Sum + (row.One * place) : CoverSum.Unreachable;
+                row.Counts[v] = tail > head ? place - queue[head].Place : 0;
+            }
+        }
+    }
+
+    private static long Choose(CoverSum[] best, long cells, CoverObjective objective)
     {
         var chosen = -1L;
         for (var v = cells; v < best.Length; v++)
@@ -127,31 +157,4 @@ public static class CoveringTable
     }
 
     private static int GreatestCommonDivisor(int a, int b) => b == 0 ? a : GreatestCommonDivisor(b, a % b);
-
-    /// <summary>What a cover of one exact size is judged by, in the order of the objective.</summary>
-    private readonly record struct Key(long First, long Second, long Third) : IComparable<Key>
-    {
-        public bool IsReachable => First != long.MaxValue;
-
-        public static Key Of(CoverItem item, CoverObjective objective) => objective == CoverObjective.Number
-            ? new(1, item.Cost, item.Value)
-            : new(item.Cost, item.Value, 1);
-
-        public static Key operator +(Key a, Key b) => new(a.First + b.First, a.Second + b.Second, a.Third + b.Third);
-
-        public int CompareTo(Key other)
-        {
-            var first = First.CompareTo(other.First);
-            var second = first != 0 ? first : Second.CompareTo(other.Second);
-            return second != 0 ? second : Third.CompareTo(other.Third);
-        }
-
-        /// <summary>Whether this cover beats one of a smaller size, which has the smaller excess.</summary>
-        public bool IsBetterThan(Key smaller, CoverObjective objective) => objective switch
-        {
-            CoverObjective.Cost => (First, Second).CompareTo((smaller.First, smaller.Second)) < 0,
-            CoverObjective.Number => First < smaller.First,
-            _ => false,
-        };
-    }
 }

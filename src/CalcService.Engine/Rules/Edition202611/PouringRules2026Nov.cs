@@ -15,7 +15,7 @@ public static class PouringRules2026Nov
     {
         DewMargin = Limit("steel at least this far above the dew point", Measure.TemperatureDifference(3),
             new("ISO 8502-4 and ISO 12944-7", "", Basis.FromMemory)),
-        HighestOrdinaryGrade = Limit("above this grade special precautions, ask the rope supplier", Measure.Stress(1960e6),
+        HighestOrdinaryGrade = Limit("above this grade special precautions, ask the rope supplier", Measure.Count(1960),
             new("ISO 7595:1984; BS 7035:1989", "§1", Basis.Published)),
         BasketLengthInDiameters = Limit("basket at least this many rope diameters long", Measure.Count(5), ConeTradition),
         ConeAngleLeast = Limit("included angle of the cone at least", Measure.Angle(5 * Math.PI / 180), ConeTradition),
@@ -32,7 +32,7 @@ public static class PouringRules2026Nov
         Air =
         [
             new("styrene", 104.15,
-                LegalCeiling: Limit("styrene in air, ceiling", Measure.AirFraction(200e-6), Osha),
+                LegalCeiling: Limit("styrene in air, ceiling (up to 600 ppm for 5 min in any 3 h)", Measure.AirFraction(200e-6), Osha),
                 LegalTimeWeighted: Limit("styrene in air, eight-hour mean", Measure.AirFraction(100e-6), Osha),
                 RecommendedShortTerm: Limit("styrene in air, short term", Measure.AirFraction(100e-6), Niosh),
                 RecommendedTimeWeighted: Limit("styrene in air, working-day mean", Measure.AirFraction(50e-6), Niosh)),

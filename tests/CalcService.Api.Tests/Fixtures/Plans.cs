@@ -1,0 +1,32 @@
+using System.Text.Json.Nodes;
+using CalcService.Api.Capabilities.Pouring;
+
+namespace CalcService.Api.Tests.Fixtures;
+
+/// <summary>The pour plans of the documentation, to be changed by tests.</summary>
+public static class Plans
+{
+    public const string Path = "/v1/pour-plans";
+    public const string SteelTemperature = "/conditions/steelTemperature";
+
+    /// <summary>Six ends on a cool morning: the request of the contract.</summary>
+    public static JsonObject Plan => Example("plan");
+
+    public static JsonObject Example(string name) => JsonNode.Parse(PourPlanExamples.All.Single(example => example.Name == name).Body)!.AsObject();
+
+    /// <summary>The plan with the demonstration sheet inline.</summary>
+    public static async Task<JsonObject> WithSheetAsync(Service service)
+    {
+        var compounds = (await service.GetAsync("/v1/compounds")).Json;
+        var sheet = compounds["compounds"]!.AsArray().Single(entry => (string?)entry!["id"] == "demonstration")!["sheet"]!;
+        return Plan.With("/compound", new JsonObject { ["sheet"] = sheet.DeepClone() });
+    }
+
+    public static JsonObject Find(JsonObject answer, string code) =>
+        answer["findings"]!.AsArray().Single(finding => (string?)finding!["code"] == code)!.AsObject();
+
+    public static IReadOnlyList<string> Codes(JsonObject answer) =>
+        [.. answer["findings"]!.AsArray().Select(finding => (string)finding!["code"]!)];
+
+    public static string Provenance(JsonObject answer, string member) => (string)answer["provenance"]![member]!;
+}

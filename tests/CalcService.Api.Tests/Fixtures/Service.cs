@@ -1,0 +1,55 @@
+using System.Collections.Concurrent;
+using CalcService.Api.Tests.Fixtures;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.Mvc.Testing;
+using Microsoft.AspNetCore.TestHost;
+using Microsoft.Extensions.DependencyInjection;
+
+[assembly: AssemblyFixture(typeof(Service))]
+
+namespace CalcService.Api.Tests.Fixtures;
+
+/// <summary>The whole service on real sockets, one for all tests: what a client sees is what is tested.</summary>
+public sealed class Service : WebApplicationFactory<Program>
+{
+    public Service()
+    {
+        UseKestrel(0);
+        StartServer();
+        Client = CreateClient();
+    }
+
+    /// <summary>A client of the running service.</summary>
+    public HttpClient Client { get; }
+
+    public Uri Address => Client.BaseAddress!;
+
+    /// <summary>Exceptions that left the pipeline: the error path must keep them all.</summary>
+    public ConcurrentQueue<Exception> Escaped { get; } = new();
+
+    protected override void ConfigureWebHost(IWebHostBuilder builder) => builder
+        .UseSetting("Log:Level", "Fatal")
+        .ConfigureTestServices(services => services.AddSingleton<IStartupFilter>(new EscapeWatch(Escaped)));
+}
+
+/// <summary>Stands outside of the whole pipeline and notes what gets out.</summary>
+internal sealed class EscapeWatch(ConcurrentQueue<Exception> escaped) : IStartupFilter
+{
+    public Action<IApplicationBuilder> Configure(Action<IApplicationBuilder> next) => app =>
+    {
+        app.Use(async (http, following) =>
+        {
+            try
+            {
+                await following(http);
+            }
+            catch (Exception failure)
+            {
+                escaped.Enqueue(failure);
+                throw;
+            }
+        });
+        next(app);
+    };
+}

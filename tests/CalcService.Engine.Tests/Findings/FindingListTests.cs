@@ -1,0 +1,49 @@
+using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
+using CsCheck;
+
+namespace CalcService.Engine.Tests.Findings;
+
+public sealed class FindingListTests
+{
+    [Theory]
+    [InlineData(null, Decision.Proceed)]
+    [InlineData(Severity.Note, Decision.Proceed)]
+    [InlineData(Severity.Caution, Decision.ProceedWithCare)]
+    [InlineData(Severity.Unknown, Decision.Undetermined)]
+    [InlineData(Severity.Stop, Decision.DoNotProceed)]
+    public void Decision_is_one_to_one_with_the_worst_severity(Severity? worst, Decision decision)
+    {
+        Severity[] upTo = worst is { } severity ? [.. Enum.GetValues<Severity>().Where(other => other <= severity)] : [];
+        Assert.Equal(decision, FindingList.DecisionOf([.. upTo.Select(other => Make(other, "/a", "a"))]));
+    }
+
+    [Fact]
+    public void Stop_beats_missing_beats_caution_beats_note() =>
+        Assert.Equal([Severity.Stop, Severity.Unknown, Severity.Caution, Severity.Note], Enum.GetValues<Severity>().OrderDescending());
+
+    [Fact]
+    public void Findings_are_sorted_worst_first_then_by_pointer_and_code_whatever_order_they_came_in()
+    {
+        Finding[] sorted =
+        [
+            Make(Severity.Stop, "/b", "a"), Make(Severity.Unknown, "/B", "z"), Make(Severity.Unknown, "/a", "a"),
+            Make(Severity.Unknown, "/a", "b"), Make(Severity.Caution, "/a", "a"), Make(Severity.Note, "/A", "a"),
+        ];
+        Gen.Shuffle(sorted).Sample(
+            shuffled =>
+            {
+                var list = new FindingList();
+                foreach (var finding in shuffled)
+                {
+                    list.Add(finding);
+                }
+
+                Assert.Equal(sorted, list.Sorted());
+            },
+            iter: 100);
+    }
+
+    private static Finding Make(Severity severity, string pointer, string code) =>
+        new(new FindingDefinition(code, [severity], "", "", "", Source.CommonPractice, []), severity, pointer);
+}

@@ -1,0 +1,120 @@
+using CalcService.Engine.Compounds;
+using CalcService.Engine.Findings;
+using CalcService.Engine.Pouring;
+using CalcService.Engine.Ropes;
+using CalcService.Engine.Sockets;
+
+namespace CalcService.Engine.Tests.Pouring;
+
+/// <summary>At least one pour for each finding and severity that a plan can raise.</summary>
+public static class FindingCases
+{
+    private const double Zero = GoodPour.Zero;
+    private const string Air = "/conditions/airTemperature", Steel = "/conditions/steelTemperature", Compound = "/conditions/compoundTemperature";
+    private const string Room = "/conditions/room", Rope = "/ends/0/rope", Basket = "/ends/0/socket/basket";
+
+    public static IReadOnlyList<FindingCase> All { get; } = [.. Readings, .. DoseAndGel, .. Time, .. Kits, .. RopeAndSocket, .. Vapour];
+
+    private static IEnumerable<FindingCase> Readings =>
+    [
+        new("steel-at-dew-point", Severity.Stop, Steel, At(c => c with { RelativeHumidity = .95 })),
+        new("steel-near-dew-point", Severity.Caution, Steel, At(c => c with { RelativeHumidity = .80 })),
+        new("outside-pouring-range", Severity.Stop, Air, At(c => c with { AirK = 34.5 + Zero, RelativeHumidity = .2 }), "dose-edge"),
+        new("outside-pouring-range", Severity.Stop, Steel, At(c => c with { SteelK = 34.5 + Zero }), "dose-edge"),
+        new("outside-pouring-range", Severity.Stop, Compound, At(c => c with { CompoundK = 34.5 + Zero })),
+        new("reading-missing", Severity.Unknown, Air, At(c => c with { AirK = null }), "vapour-not-computed"),
+        new("reading-missing", Severity.Unknown, Steel, At(c => c with { SteelK = null }), "vapour-not-computed"),
+        new("reading-missing", Severity.Unknown, Compound, At(c => c with { CompoundK = null }), "vapour-not-computed"),
+        new("reading-missing", Severity.Unknown, "/conditions/relativeHumidity", At(c => c with { RelativeHumidity = null })),
+        new("sheet-silent", Severity.Unknown, "/compound/sheet/pouring", Sheet(s => s with { Pouring = null })),
+    ];
+
+    private static IEnumerable<FindingCase> DoseAndGel =>
+    [
+        new("sheet-silent", Severity.Unknown, "/compound/sheet/doses", Sheet(s => s with { Doses = [] }), "vapour-not-computed"),
+        new("sheet-silent", Severity.Unknown, "/compound/sheet/gelTimes", Sheet(s => s with { GelTimes = [] }), "vapour-not-computed"),
+        new("dose-unknown", Severity.Unknown, Steel, Sheet(s => s with { Doses = [new(2 + Zero, 15 + Zero, 0)] }), "vapour-not-computed"),
+        new("dose-edge", Severity.Caution, Steel, At(c => c with { AirK = 8 + Zero, SteelK = 6 + Zero })),
+        new("gel-time-unknown", Severity.Unknown, "/compound/sheet/gelTimes", Sheet(s => s with { GelTimes = [new(20 + Zero, 1, 780)] }), "vapour-not-computed"),
+        new("gel-time-extrapolated", Severity.Caution, Air, Sheet(s => s with { GelTimes = [new(5 + Zero, 0, 3960), new(21 + Zero, 0, 1380)] })),
+        new("gel-time-extrapolated", Severity.Caution, Steel, Sheet(s => s with { GelTimes = [new(21 + Zero, 0, 1380), new(35 + Zero, 0, 600)] })),
+        new("gel-time-from-one-point", Severity.Caution, "/compound/sheet/gelTimes", Sheet(s => s with { GelTimes = [new(20 + Zero, 0, 1440)] })),
+    ];
+
+    private static IEnumerable<FindingCase> Time =>
+    [
+        new("sheet-silent", Severity.Unknown, "/compound/sheet/potLife", Sheet(s => s with { PotLife = null })),
+        new("sheet-silent", Severity.Unknown, "/compound/sheet/mixing", Sheet(s => s with { MixingTimeS = null })),
+        new("pour-time-missing", Severity.Unknown, "/crew/pourTime", pour => pour with { PourTimeS = null }),
+        new("pot-life-too-short", Severity.Stop, "/crew/pourTime", pour => pour with { PourTimeS = 1200 }),
+        new("mix-outlasts-pot-life", Severity.Stop, "/ends", pour => pour with { PourTimeS = 500 }),
+    ];
+
+    private static IEnumerable<FindingCase> Kits =>
+    [
+        new("lot-expired", Severity.Stop, "/stock/0/expiresOn", Stock(GoodPour.Lot("A", "small", 4, "2026-03-11")), "stock-short"),
+        new("lot-expired", Severity.Note, "/stock/0/expiresOn",
+            Stock(GoodPour.Lot("A", "small", 4, "2026-03-11"), GoodPour.Lot("B", "small", 4, "2026-03-12"))),
+        new("lot-expired", Severity.Note, "/stock/0/madeOn",
+            Stock(new StockLot("A", "small", 4, null, new(2025, 1, 11)), GoodPour.Lot("B", "small", 4, "2026-12-31"))),
+        new("lot-expiry-missing", Severity.Unknown, "/stock/0/expiresOn", Stock(GoodPour.Lot("A", "small", 4, null)), "stock-short"),
+        new("lot-expiry-missing", Severity.Note, "/stock/0/expiresOn",
+            Stock(GoodPour.Lot("A", "small", 4, null), GoodPour.Lot("B", "small", 4, "2026-12-31"))),
+        new("expiry-beyond-shelf-life", Severity.Caution, "/stock/0/expiresOn",
+            Stock(new StockLot("A", "small", 4, new(2027, 3, 2), new(2026, 1, 1)))),
+        new("stock-short", Severity.Caution, "/stock", Stock()),
+        new("budget-spent", Severity.Unknown, "/ends", pour => pour) { Steps = 10 },
+        new("compound-demonstration", Severity.Caution, "/compound", Sheet(s => s with { Demonstration = true })),
+    ];
+
+    private static IEnumerable<FindingCase> RopeAndSocket =>
+    [
+        new("rope-area-unknown", Severity.Unknown, Rope + "/construction",
+            End(r => r with { Construction = "locked coil", WireCount = 100, OuterWireDiameterM = .001 }), "socket-strength-missing"),
+        new("wire-fit-unknown", Severity.Unknown, Rope + "/wireCount", End(r => r with { Construction = "locked coil", MetallicAreaM2 = 184e-6 }), "socket-strength-missing"),
+        new("wires-do-not-fit", Severity.Stop, Basket, End(r => r with { MetallicAreaM2 = 380e-6 })),
+        new("fit-depends-on-tolerance", Severity.Caution, Basket + "/tolerance", End(r => r with { MetallicAreaM2 = 370e-6 })),
+        new("fit-depends-on-tolerance", Severity.Caution, Basket + "/tolerance", End(r => r with { DiameterM = .0226, MetallicAreaM2 = 184e-6, CertifiedBreakingForceN = 252e3 }), "basket-short"),
+        new("rope-loose", Severity.Note, Basket + "/smallEndDiameter", End(r => r with { DiameterM = .011 })),
+        new("rope-identity-missing", Severity.Unknown, Rope + "/construction",
+            End(r => r with { Construction = null, MetallicAreaM2 = 184e-6, WireCount = 265, OuterWireDiameterM = .001 }), "socket-strength-missing"),
+        new("rope-identity-missing", Severity.Unknown, Rope + "/core",
+            End(r => r with { Core = RopeCore.Unknown, MetallicAreaM2 = 184e-6, WireCount = 265, CertifiedBreakingForceN = 252e3 })),
+        new("socket-weaker-than-rope", Severity.Stop, "/ends/0/socket/breakingForce", pour => pour with { Ends = [pour.Ends[0] with { SocketBreakingForceN = 252e3 }] }),
+        new("socket-strength-missing", Severity.Caution, "/ends/0/socket/breakingForce", pour => pour with { Ends = [pour.Ends[0] with { SocketBreakingForceN = null }] }),
+        new("rope-does-not-enter", Severity.Stop, Basket + "/smallEndDiameter", Socket(b => b with { SmallEndDiameterM = .020 })),
+        new("grade-above-ordinary", Severity.Caution, Rope + "/grade", End(r => r with { Grade = 2160 })),
+        new("rope-fact-missing", Severity.Caution, Rope + "/grade", End(r => r with { Grade = null }), "socket-strength-missing"),
+        new("rope-fact-missing", Severity.Caution, Rope + "/finish", End(r => r with { Finish = WireFinish.Unknown })),
+        new("stainless-rope", Severity.Caution, Rope + "/finish", End(r => r with { Finish = WireFinish.Stainless })),
+        new("basket-short", Severity.Note, Basket + "/length", Socket(b => b with { LengthM = .099 })),
+        new("cone-angle-unusual", Severity.Note, Basket, Socket(b => b with { LengthM = .300 })),
+        new("cone-angle-unusual", Severity.Note, Basket, Socket(b => b with { LargeEndDiameterM = .060 })),
+    ];
+
+    private static IEnumerable<FindingCase> Vapour =>
+    [
+        new("vapour-above-law", Severity.Stop, Room, At(c => c with { Room = new(5, 0) }), "vapour-above-recommended"),
+        new("vapour-above-recommended", Severity.Caution, Room, At(c => c with { Room = new(8, 0) })),
+        new("room-missing", Severity.Unknown, Room, At(c => c with { Room = null })),
+        new("vapour-not-computed", Severity.Unknown, "/compound/sheet/vapour", Sheet(s => s with { Vapour = null })),
+        new("vapour-not-computed", Severity.Unknown, "/compound/sheet/vapour", Sheet(s => s with { Vapour = new("acetone", .1) })),
+        new("vapour-may-exceed-law", Severity.Caution, Room, At(c => c with { Room = new(1, 60.0 / 3600) }), "vapour-above-recommended"),
+        new("outdoors", Severity.Caution, "/conditions/place", At(c => c with { Place = PourPlace.Outdoors, Room = null })),
+        new("confined-space", Severity.Caution, "/conditions/place", At(c => c with { Place = PourPlace.Confined })),
+    ];
+
+    private static Func<PourPlanInput, PourPlanInput> At(Func<PourConditions, PourConditions> change) =>
+        pour => pour with { Conditions = change(pour.Conditions) };
+
+    private static Func<PourPlanInput, PourPlanInput> Sheet(Func<CompoundSheet, CompoundSheet> change) =>
+        pour => pour with { Compound = change(pour.Compound) };
+
+    private static Func<PourPlanInput, PourPlanInput> Stock(params StockLot[] lots) => pour => pour with { Stock = lots };
+
+    private static Func<PourPlanInput, PourPlanInput> End(Func<Rope, Rope> change) =>
+        pour => pour with { Ends = [pour.Ends[0] with { Rope = change(pour.Ends[0].Rope) }] };
+
+    private static Func<PourPlanInput, PourPlanInput> Socket(Func<Basket, Basket> change) =>
+        pour => pour with { Ends = [pour.Ends[0] with { Basket = change(pour.Ends[0].Basket) }] };
+}

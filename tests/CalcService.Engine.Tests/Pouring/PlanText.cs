@@ -1,0 +1,18 @@
+using System.Text.Json;
+using CalcService.Engine.Pouring;
+
+namespace CalcService.Engine.Tests.Pouring;
+
+/// <summary>Everything in an outcome as one text, to compare outcomes by.</summary>
+public static class PlanText
+{
+    public static string Of(Outcome<PourPlanResult> outcome) => JsonSerializer.Serialize(new
+    {
+        outcome.Decision,
+        outcome.Result,
+        outcome.Findings,
+        outcome.SafetyNotes,
+        outcome.Assumptions,
+        Trace = outcome.Trace.Select(step => new { step.Formula.Id, step.Of, step.Value, step.Substitutions }),
+    });
+}

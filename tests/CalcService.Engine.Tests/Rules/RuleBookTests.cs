@@ -1,0 +1,94 @@
+using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
+using CalcService.Engine.Rules;
+
+namespace CalcService.Engine.Tests.Rules;
+
+public sealed class RuleBookTests
+{
+    private static readonly PouringRules Pouring = RuleBook.Find("2026-11")!.Pouring;
+
+    /// <summary>Each limit beside what its source says.</summary>
+    public static TheoryData<string, double, double> Limits => new()
+    {
+        // ISO 8502-4 and ISO 12944-7, from memory: 3 K above the dew point.
+        { "dew margin, K", 3, Si(Pouring.DewMargin) },
+        // ISO 7595:1984 §1; BS 7035:1989 §1: special precautions above 1960 N/mm².
+        { "grade", 1960, Si(Pouring.HighestOrdinaryGrade) },
+        // DIN 3092 and EN 13411-4 tradition, from memory: five diameters, 5 to 18 degrees.
+        { "basket length, d", 5, Si(Pouring.BasketLengthInDiameters) },
+        { "cone angle least, degrees", 5, Si(Pouring.ConeAngleLeast) * 180 / Math.PI },
+        { "cone angle most, degrees", 18, Si(Pouring.ConeAngleMost) * 180 / Math.PI },
+        // Common practice, no source.
+        { "allowance", .10, Si(Pouring.Allowance) },
+        // J. Appl. Polym. Sci. 102:1870: 40 to 60 kJ/mol, redox-cured polyester.
+        { "activation energy low, J/mol", 40e3, Si(Pouring.AssumedActivationEnergy.Low) },
+        { "activation energy expected, J/mol", 50e3, Si(Pouring.AssumedActivationEnergy.Expected) },
+        { "activation energy high, J/mol", 60e3, Si(Pouring.AssumedActivationEnergy.High) },
+        // US EPA worst case, from memory: mixing factor 0.1; 100 ft/min.
+        { "mixing factor", 1 / .1, Si(Pouring.MixingFactor) },
+        { "air speed, m/s", 100 * .3048 / 60, Si(Pouring.AirSpeed) },
+        // 29 CFR 1910.1000 Table Z-2: ceiling 200 ppm, eight hours 100 ppm.
+        { "styrene ceiling", 200e-6, Si(Pouring.Air[0].LegalCeiling) },
+        { "styrene eight hours", 100e-6, Si(Pouring.Air[0].LegalTimeWeighted) },
+        // NIOSH Pocket Guide: short term 100 ppm, working day 50 ppm.
+        { "styrene short term", 100e-6, Si(Pouring.Air[0].RecommendedShortTerm) },
+        { "styrene working day", 50e-6, Si(Pouring.Air[0].RecommendedTimeWeighted) },
+        // C₈H₈ with the standard atomic weights 12.011 and 1.008.
+        { "molar mass of styrene, g/mol", 104.15, Math.Round(8 * (12.011 + 1.008), 2) },
+        { "molar mass of styrene in the rules, g/mol", 104.15, Pouring.Air[0].MolarMassGPerMol },
+    };
+
+    [Theory]
+    [MemberData(nameof(Limits))]
+    public void Limit_is_the_one_of_its_source(string limit, double expected, double actual) =>
+        Assert.True(Math.Abs(expected - actual) <= expected * 1e-12, $"{limit}: {actual} is not {expected}");
+
+    [Fact]
+    public void Edition_lists_every_limit_that_was_compared() =>
+        Assert.Equal(15, RuleBook.Current.Limits.Distinct().Count());
+
+    [Fact]
+    public void Limit_names_its_source_in_words() =>
+        Assert.All(RuleBook.All.SelectMany(book => book.Limits), limit =>
+        {
+            Assert.False(string.IsNullOrWhiteSpace(limit.Text));
+            Assert.False(string.IsNullOrWhiteSpace(limit.Source.Document));
+            Assert.True(limit.Source.Basis is not (Basis.Published or Basis.Law) || limit.Source.Clause.Length > 0, limit.Text);
+        });
+
+    [Fact]
+    public void Editions_are_found_by_name_newest_first()
+    {
+        Assert.Same(RuleBook.All[0], RuleBook.Current);
+        Assert.Equal(RuleBook.All.Select(book => book.Edition).OrderDescending(StringComparer.Ordinal), RuleBook.All.Select(book => book.Edition));
+        Assert.All(RuleBook.All, book => Assert.Same(book, RuleBook.Find(book.Edition)));
+        Assert.Null(RuleBook.Find("2026-1"));
+    }
+
+    [Fact]
+    public void Edition_2026_11_is_the_data_that_was_compared() =>
+        // A guard against a silent change of dated data, no check of its truth: the rows above are that.
+        Assert.Equal("sha256:1b787f9a8b16af5d2b8a9f373786fc38db5d229a4eeb605761a1363fc9989cc7", RuleBook.Find("2026-11")!.Digest());
+
+    [Fact]
+    public void Digest_shows_a_change_of_any_limit()
+    {
+        var book = RuleBook.Current;
+        RuleLimit Changed(RuleLimit limit) => limit with { Value = new Measure(limit.Value!.Value.Si * 1.001, limit.Value.Value.Kind) };
+        var rules = book.Pouring;
+        PouringRules[] changed =
+        [
+            rules with { DewMargin = Changed(rules.DewMargin) },
+            rules with { HighestOrdinaryGrade = Changed(rules.HighestOrdinaryGrade) },
+            rules with { AssumedActivationEnergy = rules.AssumedActivationEnergy with { High = Changed(rules.AssumedActivationEnergy.High) } },
+            rules with { Air = [rules.Air[0] with { RecommendedTimeWeighted = Changed(rules.Air[0].RecommendedTimeWeighted) }] },
+            rules with { Allowance = rules.Allowance with { Source = new("another document", "", Basis.Published) } },
+            rules with { Air = [rules.Air[0] with { MolarMassGPerMol = 104.2 }] },
+            rules with { Air = [rules.Air[0] with { Substance = "other" }] },
+        ];
+        Assert.All(changed, one => Assert.NotEqual(book.Digest(), (book with { Pouring = one }).Digest()));
+    }
+
+    private static double Si(RuleLimit limit) => limit.Value!.Value.Si;
+}
