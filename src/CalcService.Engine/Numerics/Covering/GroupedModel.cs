@@ -3,137 +3,67 @@ using Google.OrTools.Sat;
 namespace CalcService.Engine.Numerics.Covering;
 
 /// <summary>
-/// The grouping as an integer programme for CP-SAT (Google OR-Tools), the only type here that touches the library, so
-/// that small work never loads it. One worker, a fixed seed and limits in deterministic time: the same answer everywhere.
-/// The terms of the objective are minimised one after another, each held at its best for the next.
+/// The choice among the ways to make a group as an integer programme for CP-SAT (Google OR-Tools), the only type here
+/// that touches the library, so that small work never loads it. One worker, a fixed seed and limits in deterministic
+/// time: the same answer everywhere. The terms of the objective are minimised one after another, each held at its best
+/// for the next. Probing and symmetry search are off: they cost more here than they save.
 /// </summary>
 internal sealed class GroupedModel
 {
     /// <summary>Deterministic time for each term, roughly seconds.</summary>
-    private const double TermTime = .25;
-
-    /// <summary>Largest model that is worth its building; above, the caller gets no groups.</summary>
-    private const int MostVariables = 60_000;
+    private const double TermTime = .5;
 
     private readonly GroupedProblem _problem;
+    private readonly int[] _sizes;
+    private readonly GroupColumns _columns;
     private readonly CpModel _model = new();
-    private readonly int _groups;
-    private readonly IntVar[][] _served;
-    private readonly IntVar[][] _taken;
-    private readonly BoolVar[] _used;
+    private readonly IntVar[] _made;
+    private readonly IntVar[] _taken;
 
-    private GroupedModel(GroupedProblem problem, int groups)
+    private GroupedModel(GroupedProblem problem)
     {
         _problem = problem;
-        _groups = groups;
-        _served = new IntVar[groups][];
-        _taken = new IntVar[groups][];
-        _used = new BoolVar[groups];
-        for (var g = 0; g < groups; g++)
+        _sizes = [.. problem.Items.Select(item => item.Size).Distinct()];
+        _columns = GroupColumns.Of(problem, _sizes);
+        var demands = problem.Demands.Sum(demand => demand.Count);
+        _made = [.. _columns.All.Select((_, c) => _model.NewIntVar(0, demands, $"made{c}"))];
+        _taken = [.. problem.Items.Select((item, i) => _model.NewIntVar(0, item.Limit ?? int.MaxValue, $"taken{i}"))];
+        for (var d = 0; d < problem.Demands.Count; d++)
         {
-            AddGroup(g);
+            _model.Add(OverColumns(column => column.Served[d]) == problem.Demands[d].Count);
         }
 
-        AddWhole();
+        for (var s = 0; s < _sizes.Length; s++)
+        {
+            var ofSize = _taken.Where((_, i) => problem.Items[i].Size == _sizes[s]);
+            _model.Add(LinearExpr.Sum(ofSize) == OverColumns(column => column.Sizes[s]));
+        }
     }
 
     /// <param name="problem">What to cover.</param>
     /// <param name="bound">The best cover of everything at once: no groups do better.</param>
     /// <param name="cancellationToken">Ends the work.</param>
-    public static GroupedCover? Solve(GroupedProblem problem, IReadOnlyList<int> bound, CancellationToken cancellationToken)
-    {
-        var groups = MostGroups(problem);
-        return (long)groups * (problem.Demands.Count + problem.Items.Count + 2) > MostVariables
-            ? null
-            : new GroupedModel(problem, groups).Minimise(bound, cancellationToken);
-    }
-
-    /// <summary>
-    /// Two groups whose times add up to no more than the limit can be merged without cost, so a best plan has at most
-    /// one group that takes half of the limit or less: (groups − 1)·limit/2 is below the time of all groups together. In
-    /// each group one item less would not cover it, which bounds the items and so the rounds.
-    /// </summary>
-    private static int MostGroups(GroupedProblem problem)
-    {
-        var demands = problem.Demands.Sum(demand => (long)demand.Count);
-        var serving = problem.Demands.Sum(demand => (double)demand.Time * demand.Count);
-        var size = problem.Demands.Sum(demand => (double)demand.Size * demand.Count);
-        var smallest = (double)problem.Items.Min(item => item.Size);
-        // Items of g groups: at most (size + g·per group)/smallest + g; a round each at the worst.
-        var fixedTime = serving + (problem.RoundTime * size / smallest);
-        var perGroup = problem.RoundTime * ((problem.PerGroup / smallest) + 1);
-        var room = (problem.TimeLimit / 2.0) - perGroup;
-        return room <= 0 ? (int)demands : (int)Math.Min(demands, Math.Ceiling((fixedTime + (problem.TimeLimit / 2.0)) / room) + 1);
-    }
-
-    private void AddGroup(int g)
-    {
-        _used[g] = _model.NewBoolVar($"used{g}");
-        _served[g] = new IntVar[_problem.Demands.Count];
-        _taken[g] = new IntVar[_problem.Items.Count];
-        var capacity = LinearExpr.NewBuilder();
-        var need = LinearExpr.NewBuilder().AddTerm(_used[g], _problem.PerGroup);
-        var time = LinearExpr.NewBuilder();
-        var count = LinearExpr.NewBuilder();
-        for (var d = 0; d < _problem.Demands.Count; d++)
-        {
-            var demand = _problem.Demands[d];
-            _served[g][d] = _model.NewIntVar(0, demand.Count, $"served{d}_{g}");
-            _model.Add(_served[g][d] <= demand.Count * _used[g]);
-            need.AddTerm(_served[g][d], demand.Size);
-            time.AddTerm(_served[g][d], demand.Time);
-        }
-
-        for (var i = 0; i < _problem.Items.Count; i++)
-        {
-            var item = _problem.Items[i];
-            var most = Math.Min(item.Limit ?? int.MaxValue, MostTaken(item));
-            _taken[g][i] = _model.NewIntVar(0, most, $"taken{i}_{g}");
-            _model.Add(_taken[g][i] <= most * _used[g]);
-            capacity.AddTerm(_taken[g][i], item.Size);
-            count.Add(_taken[g][i]);
-        }
-
-        if (_problem.RoundTime > 0)
-        {
-            var rounds = _model.NewIntVar(0, _problem.TimeLimit / _problem.RoundTime, $"rounds{g}");
-            _model.Add(rounds * _problem.SideBySide >= count);
-            time.AddTerm(rounds, _problem.RoundTime);
-        }
-
-        _model.Add(capacity >= need);
-        _model.Add(LinearExpr.Sum(_served[g]) >= _used[g]);
-        _model.Add(time <= _problem.TimeLimit);
-    }
-
-    private void AddWhole()
-    {
-        for (var d = 0; d < _problem.Demands.Count; d++)
-        {
-            _model.Add(LinearExpr.Sum(Row(_served, d)) == _problem.Demands[d].Count);
-        }
-
-        for (var i = 0; i < _problem.Items.Count; i++)
-        {
-            if (_problem.Items[i].Limit is { } limit)
-            {
-                _model.Add(LinearExpr.Sum(Row(_taken, i)) <= limit);
-            }
-        }
-
-        // Groups are alike, so they are put in order: what each takes in all never grows.
-        for (var g = 1; g < _groups; g++)
-        {
-            _model.Add(Taken(g - 1) >= Taken(g));
-        }
-    }
+    public static GroupedCover? Solve(GroupedProblem problem, IReadOnlyList<int> bound, CancellationToken cancellationToken) =>
+        new GroupedModel(problem).Minimise(bound, cancellationToken);
 
     private GroupedCover? Minimise(IReadOnlyList<int> bound, CancellationToken cancellationToken)
     {
-        var solver = new CpSolver { StringParameters = FormattableString.Invariant($"num_workers:1 random_seed:1 max_deterministic_time:{TermTime}") };
+        var first = FirstTerm();
+        var least = bound.Select((taken, i) => taken * first(_problem.Items[i])).Sum();
+        _model.Add(OverItems(first) >= least);
+
+        var solver = new CpSolver
+        {
+            StringParameters = FormattableString.Invariant(
+                $"num_workers:1 random_seed:1 max_deterministic_time:{TermTime} cp_model_probing_level:0 symmetry_level:0"),
+        };
         using var stop = cancellationToken.Register(solver.StopSearch);
+        foreach (var column in _columns.Start.CountBy(column => column))
+        {
+            _model.AddHint(_made[column.Key], column.Value);
+        }
+
         GroupedCover? best = null;
-        AddBound(bound);
         foreach (var term in Terms())
         {
             _model.Minimize(term);
@@ -144,9 +74,10 @@ internal sealed class GroupedModel
                 return best is null ? null : best with { IsOptimal = false };
             }
 
+            // Among some ways only the bound over everything proves how good they are.
+            var value = solver.ObjectiveValue;
             var proven = status == CpSolverStatus.Optimal;
-            var gap = solver.ObjectiveValue <= 0 ? 0 : Math.Max(0, (solver.ObjectiveValue - solver.BestObjectiveBound) / solver.ObjectiveValue);
-            best = new(Read(solver), proven && best is not { IsOptimal: false }, best?.Gap ?? gap);
+            best = new(Read(solver), proven && _columns.AreComplete, best?.Gap ?? Gap(value, _columns.AreComplete ? solver.BestObjectiveBound : least));
             if (!proven)
             {
                 return best;
@@ -158,24 +89,22 @@ internal sealed class GroupedModel
         return best;
     }
 
-    private void AddBound(IReadOnlyList<int> bound)
+    private static double Gap(double value, double bound) => value <= 0 ? 0 : Math.Max(0, (value - bound) / value);
+
+    private Func<CoverItem, long> FirstTerm() => _problem.Objective switch
     {
-        Func<CoverItem, long> first = _problem.Objective switch
-        {
-            CoverObjective.Cost => item => item.Cost,
-            CoverObjective.Excess => item => item.Size,
-            _ => _ => 1,
-        };
-        _model.Add(Sum(first) >= bound.Select((taken, i) => taken * first(_problem.Items[i])).Sum());
-    }
+        CoverObjective.Cost => item => item.Cost,
+        CoverObjective.Excess => item => item.Size,
+        _ => _ => 1,
+    };
 
     private IEnumerable<LinearExpr> Terms()
     {
-        var cost = Sum(item => item.Cost);
-        var value = Sum(item => item.Value);
-        var size = Sum(item => item.Size);
-        var number = Sum(_ => 1);
-        var groups = LinearExpr.Sum(_used);
+        var cost = OverItems(item => item.Cost);
+        var value = OverItems(item => item.Value);
+        var size = OverItems(item => item.Size);
+        var number = OverItems(_ => 1);
+        var groups = LinearExpr.Sum(_made);
         return _problem.Objective switch
         {
             CoverObjective.Cost => [cost, value, groups, size, number],
@@ -188,36 +117,35 @@ internal sealed class GroupedModel
     {
         _model.Add(term <= (long)Math.Round(solver.ObjectiveValue));
         _model.ClearHints();
-        foreach (var variable in _served.Concat(_taken).SelectMany(variables => variables).Concat(_used))
+        foreach (var variable in _made.Concat(_taken))
         {
             _model.AddHint(variable, solver.Value(variable));
         }
     }
 
-    private CoverGroup[] Read(CpSolver solver) =>
-        [.. Enumerable.Range(0, _groups).Where(g => solver.Value(_used[g]) > 0).Select(g => new CoverGroup(
-            [.. _served[g].Select(variable => (int)solver.Value(variable))],
-            [.. _taken[g].Select(variable => (int)solver.Value(variable))]))];
-
-    private long MostTaken(CoverItem item) =>
-        (_problem.Demands.Sum(demand => demand.Size * demand.Count) + _problem.PerGroup + item.Size - 1) / item.Size;
-
-    private LinearExpr Taken(int g) =>
-        LinearExpr.WeightedSum(_taken[g], _problem.Items.Select(item => (long)item.Size));
-
-    private LinearExprBuilder Sum(Func<CoverItem, long> weight)
+    private CoverGroup[] Read(CpSolver solver)
     {
-        var sum = LinearExpr.NewBuilder();
-        for (var i = 0; i < _problem.Items.Count; i++)
-        {
-            for (var g = 0; g < _groups; g++)
-            {
-                sum.AddTerm(_taken[g][i], weight(_problem.Items[i]));
-            }
-        }
-
-        return sum;
+        var left = _taken.Select(variable => solver.Value(variable)).ToArray();
+        return [.. _columns.All.SelectMany((column, c) => Enumerable.Range(0, (int)solver.Value(_made[c])).Select(_ => new CoverGroup(column.Served, Take(column, left))))];
     }
 
-    private static IEnumerable<IntVar> Row(IntVar[][] variables, int row) => variables.Select(group => group[row]);
+    /// <summary>The items of a group, in the order in which the problem lists those of each size.</summary>
+    private int[] Take(GroupColumn column, long[] left)
+    {
+        var need = (int[])column.Sizes.Clone();
+        var taken = new int[_problem.Items.Count];
+        for (var i = 0; i < taken.Length; i++)
+        {
+            var s = Array.IndexOf(_sizes, _problem.Items[i].Size);
+            taken[i] = (int)Math.Min(need[s], left[i]);
+            need[s] -= taken[i];
+            left[i] -= taken[i];
+        }
+
+        return taken;
+    }
+
+    private LinearExpr OverItems(Func<CoverItem, long> weight) => LinearExpr.WeightedSum(_taken, _problem.Items.Select(weight));
+
+    private LinearExpr OverColumns(Func<GroupColumn, int> weight) => LinearExpr.WeightedSum(_made, _columns.All.Select(column => (long)weight(column)));
 }
