@@ -25,48 +25,40 @@ public static class PourPlan
         var (dewPoint, frostPoint) = ReadingChecks.Check(scope);
         var dose = DoseAndGel.Dose(scope);
         var gel = DoseAndGel.Gel(scope, dose);
-        var needed = Needed(scope, ends);
-        var kits = needed is { } volume ? KitPlanner.Plan(scope, volume) : null;
-        // Without kits at least one is mixed, so that a pot life that can't be kept is still found.
-        var usedIn = PotLifeChecks.UsedInS(scope, kits?.MixKits.Sum(kit => kit.Count) ?? 1, ends.Sum(end => end.Quantity), gel?.PotLifeS);
+        Assume(scope);
+        PotLifeChecks.CheckGiven(scope);
+        // Where the steel leaves no room in a basket, which is a stop of its own, nothing is planned to be mixed.
+        var hasRoom = ends.All(end => end.Fill.HighM3 is not null);
+        var plan = hasRoom ? MixPlanner.Plan(scope, ends, gel?.PotLifeS) : null;
 
         var result = new PourPlanResult
         {
             Ends = ends,
             Dose = dose,
             Gel = gel,
-            Mix = kits is null ? null : new(1, kits.MixKits, needed!.Value, kits.MixedM3, input.PourAt, usedIn),
-            Kits = kits?.Counts ?? [],
-            NeededM3 = needed,
-            Cost = kits?.Cost,
-            StockValue = kits?.StockValue,
+            Mixes = plan?.Mixes ?? [],
+            Kits = plan?.Counts ?? [],
+            NeededM3 = plan?.Mixes.Sum(mix => mix.NeededM3),
+            Cost = plan?.Cost,
+            StockValue = plan?.StockValue,
+            Optimality = plan is null ? null : (plan.IsOptimal, plan.Gap),
             DewPointK = dewPoint,
             FrostPointK = frostPoint,
-            Vapour = VapourCheck.Check(scope, kits?.MixedM3 ?? needed, gel?.InCone.LatestS),
+            Vapour = VapourCheck.Check(scope, plan?.Mixes ?? [], gel),
         };
         return new(result, scope.Findings.Sorted(), PouringNotes.All, scope.Assumptions, scope.Trace.Steps);
     }
 
-    /// <summary>What has to be mixed; null where the steel leaves no room in some basket, which is a stop of its own.</summary>
-    private static double? Needed(PourScope scope, PlannedEnd[] ends)
+    private static void Assume(PourScope scope)
     {
-        var input = scope.Input;
-        if (input.Allowance is null)
+        if (scope.Input.Allowance is null)
         {
             scope.Assume("/allowance", scope.Rules.Allowance.Text, scope.Rules.Allowance.Value, AssumptionOrigin.Default);
         }
 
-        if (input.VesselResidueM3 is null)
+        if (scope.Input.VesselResidueM3 is null)
         {
             scope.Assume("/vesselResidue", "nothing stays in the vessel beyond the allowance", Measure.Volume(0), AssumptionOrigin.Default);
         }
-
-        if (ends.Any(end => end.Fill.HighM3 is null))
-        {
-            return null;
-        }
-
-        return KitPlanner.NeededM3(input.Allowance ?? scope.Rules.Allowance.Value!.Value.Si,
-            ends.Sum(end => end.Quantity * end.Fill.HighM3!.Value), input.VesselResidueM3 ?? 0, scope.Trace);
     }
 }

@@ -47,7 +47,7 @@ public sealed record PourConditions
 }
 
 /// <summary>Equal rope ends in equal sockets.</summary>
-public sealed record PourEnd(string Id, int Quantity, Rope Rope, Basket Basket, bool ToleranceStated, double? SocketBreakingForceN = null);
+public sealed record PourEnd(string Id, int Quantity, Rope Rope, Basket Basket, bool ToleranceStated, double? SocketBreakingForceN = null, double? PourTimeS = null);
 
 /// <summary>What the best set of kits is.</summary>
 public enum PourObjective
@@ -78,7 +78,7 @@ public sealed record PourPlanInput
 
     public int? Mixers { get; init; }
 
-    /// <summary>Time to fill one basket.</summary>
+    /// <summary>Time to fill one basket, where the end gives no time of its own.</summary>
     public double? PourTimeS { get; init; }
 
     public double? Allowance { get; init; }

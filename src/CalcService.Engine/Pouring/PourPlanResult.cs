@@ -24,9 +24,21 @@ public sealed record GelPlan(GelBand InVessel, GelBand InCone, double? PotLifeS)
 /// <summary>Kits of one size and lot in a mix; the lot is null where they have to be bought.</summary>
 public sealed record MixKit(string Kit, string? Lot, int Count);
 
+/// <summary>Baskets of one kind of end that a mix fills.</summary>
+public sealed record MixFill(string End, int Count);
+
 /// <summary>Compound mixed at one time.</summary>
+/// <param name="Number">1 for the first.</param>
+/// <param name="Kits">Its kits.</param>
+/// <param name="Fills">The baskets that it fills.</param>
+/// <param name="NeededM3">What they take, with allowance and what stays in the vessel.</param>
+/// <param name="MixedM3">What the kits give.</param>
+/// <param name="StartsAt">When mixing starts; null where it isn't known how long the mixes before take.</param>
+/// <param name="UsedInS">From then until the last basket is full.</param>
+/// <param name="StopPouringAt">Nothing of it is poured after.</param>
 public sealed record Mix(
-    int Number, IReadOnlyList<MixKit> Kits, double NeededM3, double MixedM3, DateTimeOffset StartsAt, double? UsedInS);
+    int Number, IReadOnlyList<MixKit> Kits, IReadOnlyList<MixFill> Fills, double NeededM3, double MixedM3, DateTimeOffset? StartsAt, double? UsedInS,
+    DateTimeOffset? StopPouringAt);
 
 /// <summary>Kits of one size for the whole job.</summary>
 public sealed record KitCount(string Kit, int FromStock, int ToBuy);
@@ -43,8 +55,11 @@ public sealed record PourPlanResult
 
     public GelPlan? Gel { get; init; }
 
-    /// <summary>The one mix of the job; null where no set of kits could be found.</summary>
-    public Mix? Mix { get; init; }
+    /// <summary>The mixes, one after another; empty where no kits could be found.</summary>
+    public required IReadOnlyList<Mix> Mixes { get; init; }
+
+    /// <summary>Whether no better mixes exist, proven, and how far they may be from the best; null without mixes.</summary>
+    public (bool IsOptimal, double Gap)? Optimality { get; init; }
 
     public required IReadOnlyList<KitCount> Kits { get; init; }
 

@@ -24,6 +24,9 @@ internal sealed record PourScope(PourPlanInput Input, PouringRules Rules, Budget
             Words = words,
         });
 
+    /// <summary>Time to fill one basket of an end.</summary>
+    public double? PourTimeS(int end) => Input.Ends[end].PourTimeS ?? Input.PourTimeS;
+
     /// <summary>The sheet doesn't state what a safety rule needs.</summary>
     public void SheetSilent(string pointer, string what) =>
         Find(PouringFindings.SheetSilent, pointer, words: new FindingWord("what", what));

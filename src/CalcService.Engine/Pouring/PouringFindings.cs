@@ -31,15 +31,9 @@ public static class PouringFindings
         Source.DataSheet("pouring"));
 
     public static FindingDefinition PotLifeTooShort { get; } = Stop("pot-life-too-short",
-        "Mixing one kit and filling one basket takes longer than the compound can be used.",
-        "Mixing a kit and filling one basket takes {measured}; the pot life is {limit}.",
-        "Use cooler compound or shorten mixing and filling. Do not pour compound that thickens.",
-        Source.DataSheet("potLife"));
-
-    public static FindingDefinition MixOutlastsPotLife { get; } = Stop("mix-outlasts-pot-life",
-        "One mix for all ends can't be used up inside the pot life.",
-        "Mixing and filling all ends from one mix takes {measured}; the pot life is {limit}.",
-        "Plan fewer ends for one mix, or use more mixers.",
+        "Mixing the kits for one basket and filling it takes longer than the compound can be used.",
+        "Mixing {kits} kit(s) and filling one basket of {end} takes {measured}; the pot life is {limit}.",
+        "Use cooler compound, larger kits or more mixers side by side, or shorten the fill. Do not pour compound that thickens.",
         Source.DataSheet("potLife"));
 
     public static FindingDefinition LotExpired { get; } = Define("lot-expired", [Severity.Stop, Severity.Note],
@@ -120,8 +114,8 @@ public static class PouringFindings
         Prudence);
 
     public static FindingDefinition BudgetSpent { get; } = Unknown("budget-spent",
-        "The search for the best kits would take more steps than a request may.",
-        "The job is too large for an exact plan of its kits.",
+        "No kits were found within the steps that a request may take.",
+        "The job is too large for a plan of its kits.",
         "Plan fewer ends at a time.");
 
     public static FindingDefinition DoseEdge { get; } = Define("dose-edge", [Severity.Caution],
@@ -147,6 +141,12 @@ public static class PouringFindings
         "The usable stock does not cover the job.",
         "Usable stock holds {measured}; {limit} is needed.",
         "Buy what the plan lists before anything is mixed.",
+        new("whole kits against the stock of the request", "", Basis.Derived));
+
+    public static FindingDefinition StockDoesNotDivide { get; } = Define("stock-does-not-divide", [Severity.Caution],
+        "The stock is enough in all, but not in whole kits for each mix inside the pot life.",
+        "The usable stock can't be divided into whole kits for mixes that are used up in time.",
+        "Buy what the plan lists, or use more mixers or a cooler compound.",
         new("whole kits against the stock of the request", "", Basis.Derived));
 
     public static FindingDefinition ExpiryBeyondShelfLife { get; } = Define("expiry-beyond-shelf-life", [Severity.Caution],
@@ -247,10 +247,10 @@ public static class PouringFindings
     [
         .. new[]
         {
-            SteelAtDewPoint, SteelNearDewPoint, OutsidePouringRange, PotLifeTooShort, MixOutlastsPotLife, LotExpired, WiresDoNotFit,
+            SteelAtDewPoint, SteelNearDewPoint, OutsidePouringRange, PotLifeTooShort, LotExpired, WiresDoNotFit,
             RopeDoesNotEnter, VapourAboveLaw, VapourAboveRecommended, ReadingMissing, PourTimeMissing, SheetSilent, DoseUnknown,
             GelTimeUnknown, RopeAreaUnknown, WireFitUnknown, LotExpiryMissing, BudgetSpent, DoseEdge, GelTimeExtrapolated,
-            GelTimeFromOnePoint, StockShort, VapourMayExceedLaw, Outdoors, ConfinedSpace, RopeIdentityMissing, FitDependsOnTolerance, RopeLoose,
+            GelTimeFromOnePoint, StockShort, StockDoesNotDivide, VapourMayExceedLaw, Outdoors, ConfinedSpace, RopeIdentityMissing, FitDependsOnTolerance, RopeLoose,
             SocketWeaker, SocketStrengthMissing, ExpiryBeyondShelfLife, Demonstration, HighGrade, RopeFactMissing, Stainless, RoomMissing,
             VapourNotComputed, BasketShort, ConeAngleUnusual,
         }.OrderBy(definition => definition.Code, StringComparer.Ordinal),

@@ -43,17 +43,22 @@ internal sealed class Shelf
         (int)Math.Min(int.MaxValue, _usable.Where(usable => usable.Lot.Kit == kit).Sum(usable => (long)usable.Lot.Count));
 
     /// <summary>Takes kits off the shelf, first expiry first.</summary>
-    public IEnumerable<MixKit> Take(string kit, int count)
+    public IReadOnlyList<MixKit> Take(string kit, int count)
     {
-        foreach (var (lot, _, _) in _usable.Where(usable => usable.Lot.Kit == kit))
+        var taken = new List<MixKit>();
+        for (var i = 0; i < _usable.Count && count > 0; i++)
         {
-            var taken = Math.Min(count, lot.Count);
-            if (taken > 0)
+            var (lot, lastGoodDay, index) = _usable[i];
+            var some = lot.Kit == kit ? Math.Min(count, lot.Count) : 0;
+            if (some > 0)
             {
-                count -= taken;
-                yield return new(kit, lot.Lot, taken);
+                count -= some;
+                _usable[i] = (lot with { Count = lot.Count - some }, lastGoodDay, index);
+                taken.Add(new(kit, lot.Lot, some));
             }
         }
+
+        return taken;
     }
 
     /// <summary>Kits of a size that only their date, or its absence, keeps from being used.</summary>

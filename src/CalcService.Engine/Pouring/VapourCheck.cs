@@ -10,7 +10,7 @@ internal static class VapourCheck
 {
     private const double WorkingDayS = 8 * 3600;
 
-    public static VapourResult? Check(PourScope scope, double? mixedM3, double? lastGelS)
+    public static VapourResult? Check(PourScope scope, IReadOnlyList<Mix> mixes, GelPlan? gel)
     {
         var conditions = scope.Input.Conditions;
         if (conditions.Place == PourPlace.Outdoors)
@@ -30,10 +30,10 @@ internal static class VapourCheck
             return null;
         }
 
-        return scope.Input.Compound.Vapour is { } vapour ? Check(scope, vapour, room, mixedM3, lastGelS) : NotComputed(scope, "the sheet names no vapour");
+        return scope.Input.Compound.Vapour is { } vapour ? Check(scope, vapour, room, mixes, LastGelS(scope, mixes, gel)) : NotComputed(scope, "the sheet names no vapour");
     }
 
-    private static VapourResult? Check(PourScope scope, VapourSource vapour, Room room, double? mixedM3, double? lastGelS)
+    private static VapourResult? Check(PourScope scope, VapourSource vapour, Room room, IReadOnlyList<Mix> mixes, double? lastGelS)
     {
         var limits = scope.Rules.Air.FirstOrDefault(air => string.Equals(air.Substance, vapour.Substance, StringComparison.OrdinalIgnoreCase));
         if (limits is null)
@@ -41,13 +41,13 @@ internal static class VapourCheck
             return NotComputed(scope, "limits and vapour pressure of this substance are not known here");
         }
 
-        if (mixedM3 is not { } mixed || lastGelS is not { } gel || scope.Input.Conditions is not { CompoundK: { } compound, AirK: { } air })
+        if (lastGelS is not { } gel || scope.Input.Conditions is not { CompoundK: { } compound, AirK: { } air })
         {
             return NotComputed(scope, "it is not known how much stays open, how warm and how long");
         }
 
-        var source = SourceKgPerS(scope, limits, Math.Max(compound, air), mixed);
-        var most = scope.Input.Compound.DensityKgPerM3 is { } density && vapour.MassFraction is { } share ? share * density * mixed / room.VolumeM3 : double.PositiveInfinity;
+        var source = SourceKgPerS(scope, limits, Math.Max(compound, air), mixes.Max(mix => mix.MixedM3));
+        var most = scope.Input.Compound.DensityKgPerM3 is { } density && vapour.MassFraction is { } share ? share * density * mixes.Sum(mix => mix.MixedM3) / room.VolumeM3 : double.PositiveInfinity;
         VapourResult With(double mixingFactor, Trace trace)
         {
             var airChanges = room.AirChangesPerS / mixingFactor;
@@ -65,7 +65,11 @@ internal static class VapourCheck
         return result;
     }
 
-    private static double SourceKgPerS(PourScope scope, AirLimits limits, double kelvins, double mixedM3)
+    /// <summary>From the start of the first mix until the last cone has gelled, as if everything were open all that time.</summary>
+    private static double? LastGelS(PourScope scope, IReadOnlyList<Mix> mixes, GelPlan? gel) =>
+        mixes.Count > 0 && mixes[^1].StartsAt is { } last ? (last - scope.Input.PourAt).TotalSeconds + gel?.InCone.LatestS : null;
+
+    private static double SourceKgPerS(PourScope scope, AirLimits limits, double kelvins, double vesselM3)
     {
         var speed = scope.Input.Conditions.AirSpeedMPerS ?? Assumed(scope, PourPointers.AirSpeed, scope.Rules.AirSpeed);
         scope.Assume(PourPointers.Vapour, "the open surface gives off vapour as if it were the pure substance", Measure.Fraction(1), AssumptionOrigin.RuleSet);
@@ -75,7 +79,7 @@ internal static class VapourCheck
             Math.PI / 4 * diameter * diameter, kelvins, diameter, scope.Trace);
 
         // A vessel as wide as it is filled high.
-        return Rate(Math.Cbrt(4 * mixedM3 / Math.PI)) + scope.Input.Ends.Sum(end => end.Quantity * Rate(end.Basket.LargeEndDiameterM));
+        return Rate(Math.Cbrt(4 * vesselM3 / Math.PI)) + scope.Input.Ends.Sum(end => end.Quantity * Rate(end.Basket.LargeEndDiameterM));
     }
 
     private static double Assumed(PourScope scope, string pointer, RuleLimit rule)

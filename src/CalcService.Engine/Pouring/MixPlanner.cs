@@ -1,0 +1,103 @@
+using CalcService.Engine.Numerics.Covering;
+using CalcService.Engine.Provenance;
+
+namespace CalcService.Engine.Pouring;
+
+/// <summary>
+/// Divides the ends into mixes that are used up inside the pot life, and chooses whole kits for each. Stock that
+/// covers the job is used before anything is bought.
+/// </summary>
+internal static class MixPlanner
+{
+    private const double MillisecondsPerSecond = 1000;
+
+    /// <summary>V_n = (1 + a)·V_h + V_v: what has to be mixed, with V_h the most resin that the baskets take, a the
+    /// allowance and V_v what stays in the vessel; in m³.</summary>
+    [Formula("needed-volume", "sum over the baskets of a mix", "docs/pour-plans.md", Basis.Derived, Symbol = "V_n", Name = "compound needed",
+        Expression = "(1 + a)·V_h + V_v", Kind = QuantityKind.Volume, Range = "one mix")]
+    public static double NeededM3(double allowance, double highM3, double residueM3, Trace trace) =>
+        trace.Step("needed-volume", ((1 + allowance) * highM3) + residueM3,
+            new("a", Measure.Fraction(allowance)), new("V_h", Measure.Volume(highM3)), new("V_v", Measure.Volume(residueM3)));
+
+    /// <summary>The mixes, or null where none could be found.</summary>
+    public static MixPlan? Plan(PourScope scope, PlannedEnd[] ends, double? potLifeS)
+    {
+        var shelf = new Shelf(scope);
+        var problem = Problem(scope, ends, potLifeS);
+        var need = problem.PerGroup + problem.Demands.Sum(demand => demand.Size * demand.Count);
+        var usable = scope.Input.Compound.Kits.Sum(kit => (long)KitChoice.SizeOf(kit) * shelf.Count(kit.Code));
+        var isShort = scope.Input.Stock is not null && usable < need;
+        shelf.ReportUnusable(needed: isShort
+            && usable + scope.Input.Compound.Kits.Sum(kit => KitChoice.SizeOf(kit) * shelf.CountUnusable(kit.Code)) >= need);
+        if (isShort)
+        {
+            scope.Find(PouringFindings.StockShort, PourPointers.Stock, Measure.Volume(usable / 1e9), Measure.Volume(need / 1e9));
+        }
+
+        var choice = new KitChoice(scope.Input.Compound.Kits, shelf, mayBuy: scope.Input.Stock is null || isShort);
+        var cover = GroupedCovering.Solve(problem with { Items = choice.Items }, scope.Budget, scope.CancellationToken);
+        if (cover is null && scope.Input.Stock is not null && !isShort)
+        {
+            // Enough in all, but not in whole kits for each mix.
+            choice = new KitChoice(scope.Input.Compound.Kits, shelf, mayBuy: true);
+            cover = GroupedCovering.Solve(problem with { Items = choice.Items }, scope.Budget, scope.CancellationToken);
+            if (cover is not null)
+            {
+                scope.Find(PouringFindings.StockDoesNotDivide, PourPointers.Stock, related: [PourPointers.Ends]);
+            }
+        }
+
+        if (cover is null)
+        {
+            scope.Find(PouringFindings.BudgetSpent, PourPointers.Ends);
+            return null;
+        }
+
+        return MixPlan.From(scope, ends, cover, choice, shelf, potLifeS);
+    }
+
+    /// <summary>
+    /// The baskets as demands. Where pot life, pour or mixing time isn't known, or a basket can't be filled in time at
+    /// all, everything is one mix: the finding that says so has been made.
+    /// </summary>
+    private static GroupedProblem Problem(PourScope scope, PlannedEnd[] ends, double? potLifeS)
+    {
+        var allowance = scope.Input.Allowance ?? scope.Rules.Allowance.Value!.Value.Si;
+        var residue = KitChoice.NeedOf(scope.Input.VesselResidueM3 ?? 0);
+        var mixers = scope.Input.Mixers ?? 1;
+        var isTimed = PotLifeChecks.CanFillEach(scope, ends, potLifeS, allowance);
+        var mixingTime = isTimed ? (long)Math.Ceiling(scope.Input.Compound.MixingTimeS!.Value * MillisecondsPerSecond) : 0;
+        return new()
+        {
+            Items = [],
+            Demands = [.. ends.Select((end, i) => new CoverDemand(
+                KitChoice.NeedOf((1 + allowance) * end.Fill.HighM3!.Value),
+                isTimed ? (long)Math.Ceiling(scope.PourTimeS(i)!.Value * MillisecondsPerSecond) : 0,
+                end.Quantity))],
+            PerGroup = residue,
+            TimeLimit = isTimed ? (long)Math.Floor(potLifeS!.Value * MillisecondsPerSecond) : long.MaxValue,
+            RoundTime = mixingTime,
+            SideBySide = mixers,
+            Objective = Objective(scope),
+        };
+    }
+
+    private static CoverObjective Objective(PourScope scope)
+    {
+        var priced = scope.Input.Compound.Kits.All(kit => kit.Cost is not null);
+        var objective = scope.Input.Objective;
+        if (objective is null)
+        {
+            objective = priced ? PourObjective.LeastCost : PourObjective.LeastWaste;
+            scope.Assume("/objective", priced ? "least cost, since the sheet has costs" : "least waste, since the sheet has no costs",
+                null, AssumptionOrigin.Default);
+        }
+
+        return objective switch
+        {
+            PourObjective.LeastCost => CoverObjective.Cost,
+            PourObjective.LeastWaste => CoverObjective.Excess,
+            _ => CoverObjective.Number,
+        };
+    }
+}
