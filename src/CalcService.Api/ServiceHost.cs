@@ -18,6 +18,8 @@ public static class ServiceHost
     /// <summary>Builds the service without starting it.</summary>
     public static WebApplication Create(string[] args)
     {
+        // Without it the framework takes a gzip or br body that was cut off for one that has ended.
+        AppContext.SetSwitch("System.IO.Compression.UseStrictValidation", true);
         var builder = WebApplication.CreateBuilder(args);
         builder.WebHost.ConfigureKestrel(kestrel =>
         {

@@ -26,7 +26,7 @@ public static class HttpBody
     /// <summary>The decoded body as a stream.</summary>
     public static Stream Open(HttpRequest request) => Encoding(request) switch
     {
-        "gzip" => new WholeGzipStream(request.Body),
+        "gzip" => new GZipStream(request.Body, CompressionMode.Decompress, leaveOpen: true),
         "br" => new BrotliStream(request.Body, CompressionMode.Decompress, leaveOpen: true),
         _ => request.Body,
     };
