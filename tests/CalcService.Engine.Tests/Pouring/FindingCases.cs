@@ -47,7 +47,11 @@ public static class FindingCases
         new("sheet-silent", Severity.Unknown, "/compound/sheet/mixing", Sheet(s => s with { MixingTimeS = null })),
         new("pour-time-missing", Severity.Unknown, "/crew/pourTime", pour => pour with { PourTimeS = null }),
         new("pot-life-too-short", Severity.Stop, "/crew/pourTime", pour => pour with { PourTimeS = 1200 }),
-        new("mix-outlasts-pot-life", Severity.Stop, "/ends", pour => pour with { PourTimeS = 500 }),
+        new("stock-does-not-divide", Severity.Caution, "/stock", pour => pour with
+        {
+            // One small kit would fill three baskets, but a basket at a time is all that the pot life allows.
+            Ends = [GoodPour.End("A", 3)], PourTimeS = 500, Stock = [GoodPour.Lot("A", "small", 1, "2026-12-31")],
+        }),
     ];
 
     private static IEnumerable<FindingCase> Kits =>
@@ -63,7 +67,7 @@ public static class FindingCases
         new("expiry-beyond-shelf-life", Severity.Caution, "/stock/0/expiresOn",
             Stock(new StockLot("A", "small", 4, new(2027, 3, 2), new(2026, 1, 1)))),
         new("stock-short", Severity.Caution, "/stock", Stock()),
-        new("budget-spent", Severity.Unknown, "/ends", pour => pour) { Steps = 10 },
+        new("budget-spent", Severity.Unknown, "/ends", pour => pour, "vapour-not-computed") { Steps = 10 },
         new("compound-demonstration", Severity.Caution, "/compound", Sheet(s => s with { Demonstration = true })),
     ];
 

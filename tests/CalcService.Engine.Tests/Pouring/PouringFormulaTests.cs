@@ -51,6 +51,7 @@ public sealed class PouringFormulaTests
     {
         var plan = GoodPour.Plan(GoodPour.Input with
         {
+            Compound = GoodPour.Sheet with { PotLife = null },
             Ends = [GoodPour.Cylinder("A", 6, 100e-6), GoodPour.Cylinder("B", 2, 250e-6)],
             Allowance = .10,
             VesselResidueM3 = 40e-6,
@@ -64,13 +65,13 @@ public sealed class PouringFormulaTests
         const double small = 100e-6;
         var input = GoodPour.Input with
         {
-            Ends = [GoodPour.Cylinder("A", baskets, small * kits / baskets)],
-            Compound = GoodPour.Input.Compound with { Kits = [new("only", small, 1)], MixingTimeS = mixS },
+            Ends = [GoodPour.Cylinder("A", baskets, small * kits / baskets * (1 - 1e-2))],
+            Compound = GoodPour.Input.Compound with { Kits = [new("only", small, 1)], MixingTimeS = mixS, PotLife = null },
             Mixers = mixers,
             PourTimeS = pourS,
             Allowance = 0,
         };
-        var mix = GoodPour.Plan(input).Result.Mix!;
+        var mix = GoodPour.Plan(input).Result.Mixes[0];
         Assert.Equal(kits, mix.Kits.Sum(kit => kit.Count));
         return mix.UsedInS!.Value;
     }

@@ -11,14 +11,14 @@ public sealed class StockTests
     {
         var plan = Plan(30, GoodPour.Lot("OLD", "large", 50, "2026-03-11"), GoodPour.Lot("GOOD", "small", 1, "2026-12-31"));
 
-        Assert.DoesNotContain(plan.Result.Mix!.Kits, kit => kit.Lot == "OLD");
-        Assert.Contains(plan.Result.Mix.Kits, kit => kit.Lot == "GOOD");
-        Assert.Contains(plan.Result.Mix.Kits, kit => kit.Lot is null);
+        Assert.DoesNotContain(plan.Result.Mixes[0].Kits, kit => kit.Lot == "OLD");
+        Assert.Contains(plan.Result.Mixes[0].Kits, kit => kit.Lot == "GOOD");
+        Assert.Contains(plan.Result.Mixes[0].Kits, kit => kit.Lot is null);
     }
 
     [Fact]
     public void Lot_without_a_date_is_never_used() =>
-        Assert.All(Plan(2, GoodPour.Lot("?", "small", 50, null)).Result.Mix!.Kits, kit => Assert.Null(kit.Lot));
+        Assert.All(Plan(2, GoodPour.Lot("?", "small", 50, null)).Result.Mixes[0].Kits, kit => Assert.Null(kit.Lot));
 
     [Fact]
     public void Lots_are_used_first_expiry_first()
@@ -29,7 +29,7 @@ public sealed class StockTests
             GoodPour.Lot("NEXT", "large", 1, "2026-04-30"), GoodPour.Lot("OLD", "large", 5, "2026-01-31"));
 
         Assert.Equal([("large", "SOON", 1), ("large", "NEXT", 1), ("large", "LATE", 1)],
-            plan.Result.Mix!.Kits.Select(kit => (kit.Kit, kit.Lot!, kit.Count)));
+            plan.Result.Mixes[0].Kits.Select(kit => (kit.Kit, kit.Lot!, kit.Count)));
         Assert.Equal(new KitCount("large", 3, 0), plan.Result.Kits.Single(kit => kit.Kit == "large"));
     }
 
@@ -37,7 +37,7 @@ public sealed class StockTests
     public void Lots_of_one_expiry_are_used_in_the_order_of_the_request()
     {
         var plan = Plan(30, GoodPour.Lot("B", "large", 2, "2026-12-31"), GoodPour.Lot("A", "large", 2, "2026-12-31"));
-        Assert.Equal([("B", 2), ("A", 1)], plan.Result.Mix!.Kits.Select(kit => (kit.Lot!, kit.Count)));
+        Assert.Equal([("B", 2), ("A", 1)], plan.Result.Mixes[0].Kits.Select(kit => (kit.Lot!, kit.Count)));
     }
 
     [Fact]
@@ -45,7 +45,7 @@ public sealed class StockTests
     {
         // Fourteen months of shelf life: made on 12 January 2025 it is good on 12 March 2026.
         var plan = Plan(2, new StockLot("MADE", "small", 9, null, new(2025, 1, 12)));
-        Assert.Equal("MADE", Assert.Single(plan.Result.Mix!.Kits).Lot);
+        Assert.Equal("MADE", Assert.Single(plan.Result.Mixes[0].Kits).Lot);
     }
 
     [Fact]
@@ -53,7 +53,7 @@ public sealed class StockTests
     {
         // Two ends need one small kit; the shelf has only large ones.
         var plan = Plan(2, GoodPour.Lot("A", "large", 1, "2026-12-31"));
-        Assert.Equal(new MixKit("large", "A", 1), Assert.Single(plan.Result.Mix!.Kits));
+        Assert.Equal(new MixKit("large", "A", 1), Assert.Single(plan.Result.Mixes[0].Kits));
         Assert.Equal((0m, 62m), (plan.Result.Cost, plan.Result.StockValue));
         Assert.Empty(plan.Findings);
     }
@@ -62,7 +62,7 @@ public sealed class StockTests
     public void Quote_draws_on_no_shelf_and_finds_nothing_missing()
     {
         var plan = GoodPour.Plan(GoodPour.Input with { Stock = null });
-        Assert.Equal(new MixKit("small", null, 1), Assert.Single(plan.Result.Mix!.Kits));
+        Assert.Equal(new MixKit("small", null, 1), Assert.Single(plan.Result.Mixes[0].Kits));
         Assert.Equal((19m, 0m), (plan.Result.Cost, plan.Result.StockValue));
         Assert.Empty(plan.Findings);
     }
@@ -122,5 +122,5 @@ public sealed class StockTests
     };
 
     private static Outcome<PourPlanResult> Plan(int ends, params StockLot[] stock) =>
-        GoodPour.Plan(GoodPour.Input with { Ends = [GoodPour.End("A", ends)], Stock = stock });
+        GoodPour.Plan(GoodPour.Input with { Ends = [GoodPour.End("A", ends)], Stock = stock, PourTimeS = 1, Mixers = 100 });
 }

@@ -27,7 +27,7 @@ public static class PourPlanMapping
             Room = request.Conditions?.Room is { } room ? new(room.Volume.Si, room.AirChanges.Si) : null,
         },
         Ends = [.. request.Ends.Select(end => new Engine.Pouring.PourEnd(
-            end.Id, end.Quantity, end.Rope.ToEngine(), end.Socket.Basket.ToEngine(), end.Socket.Basket.Tolerance is not null, end.Socket.BreakingForce?.Si))],
+            end.Id, end.Quantity, end.Rope.ToEngine(), end.Socket.Basket.ToEngine(), end.Socket.Basket.Tolerance is not null, end.Socket.BreakingForce?.Si, end.PourTime?.Si))],
         Stock = request.Stock is { } stock
             ? [.. stock.Select(lot => new Engine.Compounds.StockLot(lot.Lot, lot.Kit, lot.Count, lot.ExpiresOn, lot.MadeOn))]
             : null,
@@ -46,11 +46,12 @@ public static class PourPlanMapping
         Quantity Duration(double si) => Quantity.From(Measure.Duration(si), units);
         GelTimeBand Band(GelBand band) => new() { Earliest = Duration(band.EarliestS), Expected = Duration(band.ExpectedS), Latest = Duration(band.LatestS) };
 
+        double? mixed = result.Mixes.Count > 0 ? result.Mixes.Sum(mix => mix.MixedM3) : null;
         return new()
         {
             Ends = [.. result.Ends.Select(end => End(end, units))],
             Dose = result.Dose is { } dose
-                ? new() { PerKit = dose.PerKit, Total = result.Mix is { } one ? dose.PerKit * one.Kits.Sum(kit => kit.Count) : null }
+                ? new() { PerKit = dose.PerKit, Total = result.Mixes.Count > 0 ? dose.PerKit * result.Mixes.Sum(mix => mix.Kits.Sum(kit => kit.Count)) : null }
                 : null,
             DoseBasis = result.Dose is { } basis
                 ? new() { Place = basis.Place, Temperature = Quantity.From(Measure.Temperature(basis.TemperatureK), units) }
@@ -58,18 +59,20 @@ public static class PourPlanMapping
             GelInVessel = result.Gel is { } gel ? Band(gel.InVessel) : null,
             GelInCone = result.Gel is { } cone ? Band(cone.InCone) : null,
             PotLife = Quantity.From(result.Gel?.PotLifeS, QuantityKind.Duration, units),
-            Mixes = result.Mix is { } mix ? [Mix(mix, result.Ends, units)] : [],
+            Mixes = [.. result.Mixes.Select(mix => Mix(mix, units))],
             Kits = [.. result.Kits.Select(kit => new PlannedKits { Kit = kit.Kit, FromStock = kit.FromStock, ToBuy = kit.ToBuy })],
             Totals = new()
             {
                 Needed = Quantity.From(result.NeededM3, QuantityKind.Volume, units),
-                Mixed = Quantity.From(result.Mix?.MixedM3, QuantityKind.Volume, units),
-                Leftover = Quantity.From(result.Mix?.MixedM3 - result.NeededM3, QuantityKind.Volume, units),
+                Mixed = Quantity.From(mixed, QuantityKind.Volume, units),
+                Leftover = Quantity.From(mixed - result.NeededM3, QuantityKind.Volume, units),
                 Cost = result.Cost,
                 StockValue = result.StockValue,
                 Currency = currency,
             },
-            Optimality = result.Mix is null ? null : new() { Status = "optimal", Gap = Quantity.From(Measure.Fraction(0), units) },
+            Optimality = result.Optimality is { } optimality
+                ? new() { Status = optimality.IsOptimal ? "optimal" : "feasible", Gap = Quantity.From(Measure.Fraction(optimality.Gap), units) }
+                : null,
             DewPoint = Quantity.From(result.DewPointK, QuantityKind.Temperature, units),
             FrostPoint = Quantity.From(result.FrostPointK, QuantityKind.Temperature, units),
             Vapour = result.Vapour is { } vapour
@@ -118,15 +121,16 @@ public static class PourPlanMapping
         };
     }
 
-    private static PlannedMix Mix(Mix mix, IReadOnlyList<Engine.Pouring.PlannedEnd> ends, UnitSystem units) => new()
+    private static PlannedMix Mix(Mix mix, UnitSystem units) => new()
     {
         Number = mix.Number,
         Kits = [.. mix.Kits.Select(kit => new MixKit { Kit = kit.Kit, Lot = kit.Lot, Count = kit.Count })],
-        Fills = [.. ends.Select(end => new MixFill { End = end.Id, Count = end.Quantity })],
+        Fills = [.. mix.Fills.Select(fill => new MixFill { End = fill.End, Count = fill.Count })],
         Needed = Quantity.From(Measure.Volume(mix.NeededM3), units),
         Mixed = Quantity.From(Measure.Volume(mix.MixedM3), units),
         Leftover = Quantity.From(Measure.Volume(mix.MixedM3 - mix.NeededM3), units),
         StartsAt = mix.StartsAt,
         UsedIn = Quantity.From(mix.UsedInS, QuantityKind.Duration, units),
+        StopPouringAt = mix.StopPouringAt,
     };
 }

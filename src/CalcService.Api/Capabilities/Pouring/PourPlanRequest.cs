@@ -107,6 +107,10 @@ public sealed record PourEnd
 
     /// <summary>The socket.</summary>
     public required Socket Socket { get; init; }
+
+    /// <summary>Time to fill one of these baskets, where it differs from the crew's.</summary>
+    [Kind(QuantityKind.Duration)]
+    public Quantity? PourTime { get; init; }
 }
 
 /// <summary>Kits of one size and lot on the shelf.</summary>

@@ -202,12 +202,15 @@ public sealed record PlannedMix
     [Kind(QuantityKind.Volume)]
     public required Quantity Leftover { get; init; }
 
-    /// <summary>When mixing starts.</summary>
-    public required DateTimeOffset StartsAt { get; init; }
+    /// <summary>When mixing starts, one mix after another; null where it isn't known how long the mixes before take.</summary>
+    public required DateTimeOffset? StartsAt { get; init; }
 
     /// <summary>From the start of mixing until the last basket is full.</summary>
     [Kind(QuantityKind.Duration)]
     public required Quantity? UsedIn { get; init; }
+
+    /// <summary>The end of the pot life: nothing of this mix is poured after.</summary>
+    public required DateTimeOffset? StopPouringAt { get; init; }
 }
 
 /// <summary>Kits of one size and lot in a mix.</summary>

@@ -104,6 +104,7 @@ public sealed class PourEndValidator : AbstractValidator<PourEnd>
         RuleFor(end => end.Quantity).Between(1, PourPlanValidator.MostBaskets);
         RuleFor(end => end.Rope).SetValidator(new RopeValidator());
         RuleFor(end => end.Socket).SetValidator(new SocketValidator());
+        RuleFor(end => end.PourTime).Between(1, 28800, "s", QuantityKind.Duration);
     }
 }
 

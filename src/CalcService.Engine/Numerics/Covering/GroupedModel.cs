@@ -6,12 +6,15 @@ namespace CalcService.Engine.Numerics.Covering;
 /// The choice among the ways to make a group as an integer programme for CP-SAT (Google OR-Tools), the only type here
 /// that touches the library, so that small work never loads it. One worker, a fixed seed and limits in deterministic
 /// time: the same answer everywhere. The terms of the objective are minimised one after another, each held at its best
-/// for the next. Probing and symmetry search are off: they cost more here than they save.
+/// for the next; the first one is what is proven, the others break ties as far as their time goes. Probing and symmetry search are off: they cost more here than they save.
 /// </summary>
 internal sealed class GroupedModel
 {
-    /// <summary>Deterministic time for each term, roughly seconds.</summary>
-    private const double TermTime = .5;
+    /// <summary>Deterministic time for the first term, roughly seconds.</summary>
+    private const double FirstTermTime = .5;
+
+    /// <summary>Deterministic time for each term that breaks ties.</summary>
+    private const double TieTime = .1;
 
     private readonly GroupedProblem _problem;
     private readonly int[] _sizes;
@@ -52,41 +55,90 @@ internal sealed class GroupedModel
         var least = bound.Select((taken, i) => taken * first(_problem.Items[i])).Sum();
         _model.Add(OverItems(first) >= least);
 
-        var solver = new CpSolver
-        {
-            StringParameters = FormattableString.Invariant(
-                $"num_workers:1 random_seed:1 max_deterministic_time:{TermTime} cp_model_probing_level:0 symmetry_level:0"),
-        };
-        using var stop = cancellationToken.Register(solver.StopSearch);
-        foreach (var column in _columns.Start.CountBy(column => column))
-        {
-            _model.AddHint(_made[column.Key], column.Value);
-        }
-
-        GroupedCover? best = null;
+        var start = Start(first, least);
+        HintStart(start);
+        var best = start;
+        var isFirst = true;
         foreach (var term in Terms())
         {
+            var solver = new CpSolver
+            {
+                StringParameters = FormattableString.Invariant(
+                    $"num_workers:1 random_seed:1 max_deterministic_time:{(isFirst ? FirstTermTime : TieTime)} cp_model_probing_level:0 symmetry_level:0"),
+            };
+            using var stop = cancellationToken.Register(solver.StopSearch);
             _model.Minimize(term);
             var status = solver.Solve(_model);
             cancellationToken.ThrowIfCancellationRequested();
             if (status is not (CpSolverStatus.Optimal or CpSolverStatus.Feasible))
             {
-                return best is null ? null : best with { IsOptimal = false };
+                return best;
             }
 
             // Among some ways only the bound over everything proves how good they are.
-            var value = solver.ObjectiveValue;
-            var proven = status == CpSolverStatus.Optimal;
-            best = new(Read(solver), proven && _columns.AreComplete, best?.Gap ?? Gap(value, _columns.AreComplete ? solver.BestObjectiveBound : least));
-            if (!proven)
+            var (value, proven) = (solver.ObjectiveValue, status == CpSolverStatus.Optimal);
+            var provenBound = _columns.AreComplete ? solver.BestObjectiveBound : least;
+            best = isFirst
+                ? new(Read(c => solver.Value(_made[c]), i => solver.Value(_taken[i])), value <= provenBound, Gap(value, provenBound))
+                : best! with { Groups = Read(c => solver.Value(_made[c]), i => solver.Value(_taken[i])) };
+            if (isFirst && !proven)
             {
                 return best;
             }
 
             Hold(solver, term);
+            isFirst = false;
         }
 
         return best;
+    }
+
+    /// <summary>The groups to start from, or null where there are none or the items don't reach for them.</summary>
+    private GroupedCover? Start(Func<CoverItem, long> first, long least)
+    {
+        if (_columns.Start.Count == 0)
+        {
+            return null;
+        }
+
+        var taken = new long[_taken.Length];
+        for (var s = 0; s < _sizes.Length; s++)
+        {
+            var need = _columns.Start.Sum(column => (long)_columns.All[column].Sizes[s]);
+            for (var i = 0; i < taken.Length; i++)
+            {
+                taken[i] += _problem.Items[i].Size == _sizes[s] ? Math.Min(need, _problem.Items[i].Limit ?? long.MaxValue) : 0;
+                need -= _problem.Items[i].Size == _sizes[s] ? taken[i] : 0;
+            }
+
+            if (need > 0)
+            {
+                return null;
+            }
+        }
+
+        var made = _columns.Start.CountBy(column => column).ToDictionary();
+        var value = taken.Select((count, i) => count * first(_problem.Items[i])).Sum();
+        return new(Read(c => made.GetValueOrDefault(c), i => taken[i]), value <= least, Gap(value, least));
+    }
+
+    private void HintStart(GroupedCover? start)
+    {
+        if (start is null)
+        {
+            return;
+        }
+
+        var made = _columns.Start.CountBy(column => column).ToDictionary();
+        for (var c = 0; c < _made.Length; c++)
+        {
+            _model.AddHint(_made[c], made.GetValueOrDefault(c));
+        }
+
+        for (var i = 0; i < _taken.Length; i++)
+        {
+            _model.AddHint(_taken[i], start.Groups.Sum(group => group.Taken[i]));
+        }
     }
 
     private static double Gap(double value, double bound) => value <= 0 ? 0 : Math.Max(0, (value - bound) / value);
@@ -103,13 +155,12 @@ internal sealed class GroupedModel
         var cost = OverItems(item => item.Cost);
         var value = OverItems(item => item.Value);
         var size = OverItems(item => item.Size);
-        var number = OverItems(_ => 1);
         var groups = LinearExpr.Sum(_made);
         return _problem.Objective switch
         {
-            CoverObjective.Cost => [cost, value, groups, size, number],
-            CoverObjective.Excess => [size, groups, cost, value, number],
-            _ => [number, groups, size, cost, value],
+            CoverObjective.Cost => [cost, groups, value, size],
+            CoverObjective.Excess => [size, groups, cost, value],
+            _ => [OverItems(_ => 1), groups, size, cost],
         };
     }
 
@@ -123,10 +174,10 @@ internal sealed class GroupedModel
         }
     }
 
-    private CoverGroup[] Read(CpSolver solver)
+    private CoverGroup[] Read(Func<int, long> made, Func<int, long> taken)
     {
-        var left = _taken.Select(variable => solver.Value(variable)).ToArray();
-        return [.. _columns.All.SelectMany((column, c) => Enumerable.Range(0, (int)solver.Value(_made[c])).Select(_ => new CoverGroup(column.Served, Take(column, left))))];
+        var left = Enumerable.Range(0, _taken.Length).Select(taken).ToArray();
+        return [.. _columns.All.SelectMany((column, c) => Enumerable.Range(0, (int)made(c)).Select(_ => new CoverGroup(column.Served, Take(column, left))))];
     }
 
     /// <summary>The items of a group, in the order in which the problem lists those of each size.</summary>

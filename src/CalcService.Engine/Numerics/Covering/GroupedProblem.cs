@@ -36,6 +36,6 @@ public sealed record CoverGroup(IReadOnlyList<int> Served, IReadOnlyList<int> Ta
 
 /// <summary>Groups that serve all demands.</summary>
 /// <param name="Groups">The groups.</param>
-/// <param name="IsOptimal">Whether no better ones exist, proven.</param>
+/// <param name="IsOptimal">Whether none are better in the first term of the objective, proven.</param>
 /// <param name="Gap">How far the first term of the objective may be above the best, as a share of it.</param>
 public sealed record GroupedCover(IReadOnlyList<CoverGroup> Groups, bool IsOptimal, double Gap);
