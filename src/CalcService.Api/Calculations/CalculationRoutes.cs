@@ -1,6 +1,7 @@
 using CalcService.Api.Batches;
 using CalcService.Api.Hosting;
 using CalcService.Api.OpenApi;
+using CalcService.Api.Validation;
 
 namespace CalcService.Api.Calculations;
 
@@ -21,6 +22,7 @@ public static class CalculationRoutes
         where TCapability : ICapability
     {
         var capability = app.ServiceProvider.GetRequiredService<TCapability>();
+        ValidatorCheck.Run(app.ServiceProvider, capability.RequestType);
         app.MapPost($"/v1/{capability.Operation}", (HttpContext http, Readiness readiness) => CalculationEndpoint.HandleAsync(http, capability, readiness))
             .Describe(id, summary, Tag)
             .WithDescription(description)
