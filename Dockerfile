@@ -5,7 +5,7 @@ COPY src/CalcService.Engine/CalcService.Engine.csproj src/CalcService.Engine/pac
 COPY src/CalcService.Api/CalcService.Api.csproj src/CalcService.Api/packages.lock.json src/CalcService.Api/
 RUN dotnet restore src/CalcService.Api/CalcService.Api.csproj --locked-mode
 COPY src src
-RUN dotnet publish src/CalcService.Api/CalcService.Api.csproj --configuration Release --no-restore --output /published
+RUN dotnet publish src/CalcService.Api/CalcService.Api.csproj --configuration Release --runtime linux-x64 --no-self-contained --no-restore --output /published
 
 FROM mcr.microsoft.com/dotnet/aspnet:10.0
 WORKDIR /app
