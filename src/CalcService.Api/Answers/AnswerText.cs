@@ -19,11 +19,11 @@ public static partial class AnswerText
     };
 
     /// <summary>A measure as a person writes it.</summary>
-    public static string Of(Measure measure, UnitSystem units, int digits)
-    {
-        var quantity = Quantity.From(measure, units);
-        return CanonicalNumber.Write(Rounding.ToDigits(quantity.Value, digits)) + Signs.GetValueOrDefault(quantity.Unit, " " + quantity.Unit);
-    }
+    public static string Of(Measure measure, UnitSystem units, int digits) => Of(Quantity.From(measure, units), digits);
+
+    /// <summary>A quantity as a person writes it.</summary>
+    public static string Of(Quantity quantity, int digits) =>
+        CanonicalNumber.Write(Rounding.ToDigits(quantity.Value, digits)) + Signs.GetValueOrDefault(quantity.Unit, " " + quantity.Unit);
 
     /// <summary>Fills a finding's template, {measured}, {limit} and its own words by name, in one pass: what a client sent is never a template.</summary>
     public static string Fill(string template, Finding finding, UnitSystem units) =>

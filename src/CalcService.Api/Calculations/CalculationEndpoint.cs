@@ -12,31 +12,9 @@ public static class CalculationEndpoint
     public static async Task HandleAsync(HttpContext http, ICapability capability, Readiness readiness)
     {
         var (full, problem) = RequestHead.ReadDetail(http.Request);
-        problem ??= RequestHead.CheckAccept(http.Request, MediaType) ?? HttpBody.CheckHeaders(http.Request, MediaType);
-        if (!readiness.IsReady)
+        problem ??= RequestHead.CheckAccept(http.Request, MediaType);
+        if (await ProcessAsync(http, capability, full, problem, readiness) is not { } processed)
         {
-            problem = ProblemKinds.Unavailable.With();
-        }
-
-        if (problem is not null)
-        {
-            await ProblemWriter.WriteAsync(http, problem);
-            return;
-        }
-
-        var (body, unread) = await HttpBody.ReadAsync(http.Request, Limits.BodyBytes, http.RequestAborted);
-        if (unread is not null)
-        {
-            await ProblemWriter.WriteAsync(http, unread);
-            return;
-        }
-
-        using var time = CancellationTokenSource.CreateLinkedTokenSource(http.RequestAborted);
-        time.CancelAfter(Limits.CalculationTime);
-        var processed = capability.Process(body, full, time.Token);
-        if (processed.Body is Problem refused)
-        {
-            await ProblemWriter.WriteAsync(http, refused);
             return;
         }
 
@@ -44,5 +22,31 @@ public static class CalculationEndpoint
         http.Response.ContentType = MediaType;
         http.Response.ContentLength = answer.Length;
         await http.Response.Body.WriteAsync(answer, http.RequestAborted);
+    }
+
+    /// <summary>Reads and computes a body; null where the problem has been written instead.</summary>
+    public static async Task<Processed?> ProcessAsync(HttpContext http, ICapability capability, bool full, Problem? refused, Readiness readiness)
+    {
+        var problem = readiness.IsReady ? refused ?? HttpBody.CheckHeaders(http.Request, MediaType) : ProblemKinds.Unavailable.With();
+        byte[] body = [];
+        if (problem is null)
+        {
+            (body, problem) = await HttpBody.ReadAsync(http.Request, Limits.BodyBytes, http.RequestAborted);
+        }
+
+        if (problem is null)
+        {
+            using var time = CancellationTokenSource.CreateLinkedTokenSource(http.RequestAborted);
+            time.CancelAfter(Limits.CalculationTime);
+            var processed = capability.Process(body, full, time.Token);
+            problem = processed.Body as Problem;
+            if (problem is null)
+            {
+                return processed;
+            }
+        }
+
+        await ProblemWriter.WriteAsync(http, problem);
+        return null;
     }
 }

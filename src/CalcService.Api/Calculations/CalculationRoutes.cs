@@ -1,6 +1,7 @@
 using CalcService.Api.Batches;
 using CalcService.Api.Hosting;
 using CalcService.Api.OpenApi;
+using CalcService.Api.Sheets;
 using CalcService.Api.Validation;
 
 namespace CalcService.Api.Calculations;
@@ -17,8 +18,9 @@ public static class CalculationRoutes
     /// <param name="summary">What it answers.</param>
     /// <param name="description">More about it.</param>
     /// <param name="examples">Requests that run as they stand.</param>
+    /// <param name="sheet">Writes the printable form.</param>
     public static void MapCalculation<TCapability>(
-        this IEndpointRouteBuilder app, string id, string summary, string description, IReadOnlyList<RequestExample> examples)
+        this IEndpointRouteBuilder app, string id, string summary, string description, IReadOnlyList<RequestExample> examples, SheetWriter sheet)
         where TCapability : ICapability
     {
         var capability = app.ServiceProvider.GetRequiredService<TCapability>();
@@ -38,5 +40,12 @@ public static class CalculationRoutes
             .Produces<string>(200, BatchEndpoint.MediaType)
             .ProducesProblems(BatchRefusals)
             .WithMetadata(new CalculationMetadata(IsBatch: true, examples));
+        app.MapPost($"/v1/{capability.Operation}/sheet", (HttpContext http, Readiness readiness) => SheetEndpoint.HandleAsync(http, capability, sheet, readiness))
+            .Describe(id + "Sheet", summary + ", to print", Tag)
+            .WithDescription("The same request as for the single calculation; a page to print, or its picture where Accept asks for image/svg+xml.")
+            .Accepts(capability.RequestType, CalculationEndpoint.MediaType)
+            .Produces<string>(200, SheetEndpoint.PageType, SheetEndpoint.PictureType)
+            .ProducesProblems(Refusals)
+            .WithMetadata(new CalculationMetadata(IsBatch: false, examples, HasDetail: false));
     }
 }

@@ -9,8 +9,12 @@ using FluentValidation;
 
 namespace CalcService.Api.Calculations;
 
-/// <summary>What came of one body: the status, the answer or problem, and the client's reference.</summary>
-public readonly record struct Processed(int Status, object Body, string? Reference);
+/// <summary>What came of one body.</summary>
+/// <param name="Status">The HTTP status.</param>
+/// <param name="Body">The answer or the problem.</param>
+/// <param name="Reference">The client's reference.</param>
+/// <param name="Request">The request, where there is an answer.</param>
+public readonly record struct Processed(int Status, object Body, string? Reference, object? Request = null);
 
 /// <summary>A calculation, from the bytes of a request to the answer. Single requests and batch lines go the same way.</summary>
 public interface ICapability
@@ -65,7 +69,7 @@ public abstract class Capability<TRequest, TResult, TEngine>(IValidator<TRequest
 
         try
         {
-            return new(200, Answer(request, rules!, full, cancellationToken), reference);
+            return new(200, Answer(request, rules!, full, cancellationToken), reference, request);
         }
         catch (NonFiniteResultException)
         {

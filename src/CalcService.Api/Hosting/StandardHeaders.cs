@@ -9,6 +9,9 @@ public static class StandardHeaders
     private const string DocumentationPolicy = "default-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data:; frame-ancestors 'none'";
     private const string AnswerPolicy = "default-src 'none'; frame-ancestors 'none'";
 
+    /// <summary>A printable sheet brings its own style and nothing else.</summary>
+    public const string SheetPolicy = "default-src 'none'; style-src 'unsafe-inline'; frame-ancestors 'none'";
+
     public static IApplicationBuilder UseStandardHeaders(this IApplicationBuilder app) => app.Use((http, next) =>
     {
         var headers = http.Response.Headers;

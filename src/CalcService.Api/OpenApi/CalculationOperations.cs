@@ -17,7 +17,8 @@ public sealed record RequestExample(string Name, string Summary, string Body);
 /// <summary>Marks the endpoint of a calculation with its examples.</summary>
 /// <param name="IsBatch">Whether it takes many requests, one a line.</param>
 /// <param name="Examples">Requests that run as they stand.</param>
-public sealed record CalculationMetadata(bool IsBatch, IReadOnlyList<RequestExample> Examples);
+/// <param name="HasDetail">Whether it takes ?detail=full.</param>
+public sealed record CalculationMetadata(bool IsBatch, IReadOnlyList<RequestExample> Examples, bool HasDetail = true);
 
 /// <summary>Adds what all calculations share to the document: ?detail=full, examples, and the lines of a batch.</summary>
 public sealed class CalculationOperations : IOperationFilter
@@ -33,14 +34,18 @@ public sealed class CalculationOperations : IOperationFilter
             return;
         }
 
-        operation.Parameters ??= [];
-        operation.Parameters.Add(new OpenApiParameter
+        if (endpoint.HasDetail)
         {
-            Name = "detail",
-            In = ParameterLocation.Query,
-            Description = "full fills trace and input.",
-            Schema = Detail(context.SchemaRepository),
-        });
+            operation.Parameters ??= [];
+            operation.Parameters.Add(new OpenApiParameter
+            {
+                Name = "detail",
+                In = ParameterLocation.Query,
+                Description = "full fills trace and input.",
+                Schema = Detail(context.SchemaRepository),
+            });
+        }
+
         if (endpoint.IsBatch)
         {
             Batch(operation, endpoint);

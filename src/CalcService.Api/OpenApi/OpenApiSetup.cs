@@ -8,7 +8,7 @@ namespace CalcService.Api.OpenApi;
 public static class OpenApiSetup
 {
     private const string Description =
-        "Plans, schedules and judges the ends of steel wire ropes in poured resin sockets. Answers are for competent people: the compound's data sheet, "
+        "Plans the pour of steel wire rope ends in resin sockets. Answers are for competent people: the compound's data sheet, "
         + "the rope and socket makers' instructions and local codes stand above them. The compound called demonstration is invented.";
 
     public static void AddOpenApiDocument(this IServiceCollection services)

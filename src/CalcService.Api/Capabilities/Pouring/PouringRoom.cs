@@ -1,4 +1,5 @@
 using CalcService.Api.Calculations;
+using CalcService.Api.Contract;
 
 namespace CalcService.Api.Capabilities.Pouring;
 
@@ -11,5 +12,8 @@ public static class PouringRoom
         "planPour",
         "Plan a pour",
         "Volumes, dose, pot life, whole kits by lot, and whether today's air and steel allow it. Without stock it is a quote. The decision follows the worst finding.",
-        PourPlanExamples.All);
+        PourPlanExamples.All,
+        new(
+            (request, answer) => PourPlanSheet.Write((PourPlanRequest)request, (Answer<PourPlanResult>)answer),
+            (request, answer) => PourPlanSheet.Picture((PourPlanRequest)request, (Answer<PourPlanResult>)answer)));
 }
