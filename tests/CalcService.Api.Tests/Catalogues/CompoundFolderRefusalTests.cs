@@ -129,7 +129,7 @@ public sealed class CompoundFolderRefusalTests
         }
     }
 
-    private static string[] Arguments(string folder) => ["--Compounds:Folder=" + folder];
+    private static string[] Arguments(string folder) => ["--Compounds:Folder=" + folder, "--Log:Level=Fatal"];
 
     private static string Refusal(string folder, string begins)
     {
