@@ -1,3 +1,14 @@
 using CalcService.Api;
+using CalcService.Api.Hosting;
 
-ServiceHost.Create(args).Run();
+try
+{
+    ServiceHost.Create(args).Run();
+    return 0;
+}
+catch (StartRefusedException refused)
+{
+    // Whoever configured it needs the sentence, not the stack.
+    Console.Error.WriteLine(refused.Message);
+    return 1;
+}

@@ -16,6 +16,7 @@ public static class ServiceHost
     public static IReadOnlyList<FindingDefinition> Findings { get; } = [.. PouringFindings.All];
 
     /// <summary>Builds the service without starting it.</summary>
+    /// <exception cref="StartRefusedException">The configuration names compounds that can't be used.</exception>
     public static WebApplication Create(string[] args)
     {
         // Without it the framework takes a gzip or br body that was cut off for one that has ended.
@@ -29,7 +30,7 @@ public static class ServiceHost
         });
         builder.Services.AddServiceLog(builder.Configuration);
         builder.Services.AddSingleton(TimeProvider.System);
-        builder.Services.AddSingleton(CompoundCatalogue.Load());
+        builder.Services.AddSingleton(CompoundCatalogue.Load(builder.Configuration[CompoundFolder.Key]));
         builder.Services.AddSingleton<Readiness>().AddHostedService(services => services.GetRequiredService<Readiness>());
         builder.Services.AddValidatorsFromAssemblyContaining<PourPlanValidator>(ServiceLifetime.Singleton);
         builder.Services.AddPouring();

@@ -1,5 +1,6 @@
 using CalcService.Api.Canonical;
 using CalcService.Api.Contract;
+using CalcService.Api.Hosting;
 using CalcService.Api.Problems;
 using CalcService.Api.Reading;
 
@@ -8,36 +9,39 @@ namespace CalcService.Api.Catalogues;
 /// <summary>A compound that requests can name by its id.</summary>
 public sealed record CompoundProfile(string Id, CompoundSheet Sheet, Engine.Compounds.CompoundSheet EngineSheet, string Digest);
 
-/// <summary>The compounds that the service knows. It holds no product's data: the one that ships with it is invented.</summary>
+/// <summary>
+/// The compounds that requests can name, read once at start. The service holds no product's data: the sheet that ships
+/// with it is invented, all others are the operator's.
+/// </summary>
 public sealed class CompoundCatalogue
 {
-    private const string Folder = "CalcService.Api.Compounds.";
+    private const string Shipped = "CalcService.Api.Compounds.";
 
     private readonly HashSet<string> _demonstrations;
 
-    private CompoundCatalogue(IReadOnlyList<CompoundProfile> all)
+    private CompoundCatalogue(IReadOnlyCollection<CompoundProfile> all)
     {
-        All = all;
         _demonstrations = [.. all.Where(profile => profile.EngineSheet.Demonstration).Select(profile => Unflagged(profile.Sheet))];
+        All = [.. all.Select(profile => profile with { EngineSheet = Flagged(profile.Sheet) })];
     }
 
+    /// <summary>By id.</summary>
     public IReadOnlyList<CompoundProfile> All { get; }
 
-    /// <summary>Reads the sheets that ship with the service through the same reader and validator as a sheet in a request.</summary>
-    /// <exception cref="InvalidDataException">A sheet is not valid.</exception>
-    public static CompoundCatalogue Load()
+    /// <summary>Reads every sheet, shipped or in the operator's folder, through the same reader and validator as a sheet in a request.</summary>
+    /// <exception cref="StartRefusedException">A sheet can't be read, is not valid, or has the id of another.</exception>
+    public static CompoundCatalogue Load(string? folder)
     {
-        var assembly = typeof(CompoundCatalogue).Assembly;
-        return new([.. assembly.GetManifestResourceNames()
-            .Where(name => name.StartsWith(Folder, StringComparison.Ordinal))
-            .Order(StringComparer.Ordinal)
-            .Select(name =>
+        var profiles = new SortedDictionary<string, CompoundProfile>(StringComparer.Ordinal);
+        foreach (var found in FindShipped().Concat(string.IsNullOrEmpty(folder) ? [] : CompoundFolder.Find(folder)))
+        {
+            if (!profiles.TryAdd(found.Id, Read(found)))
             {
-                using var stream = assembly.GetManifestResourceStream(name)!;
-                using var body = new MemoryStream();
-                stream.CopyTo(body);
-                return Read(name[Folder.Length..].Replace(".json", "", StringComparison.Ordinal), body.ToArray());
-            })]);
+                throw new StartRefusedException($"Compound sheet {found.Origin}: the id {found.Id} exists already; give the file another name.");
+            }
+        }
+
+        return new(profiles.Values);
     }
 
     public CompoundProfile? Find(string id) => All.FirstOrDefault(profile => profile.Id == id);
@@ -46,17 +50,9 @@ public sealed class CompoundCatalogue
     public CompoundSheet? SheetOf(Compound compound) =>
         compound.Profile is { } id ? Find(id)?.Sheet : compound.Sheet;
 
-    /// <summary>The sheet of a valid request, for the engine. A demonstration sheet that lost its flag stays one.</summary>
-    public Engine.Compounds.CompoundSheet EngineSheetOf(Compound compound)
-    {
-        if (compound.Profile is { } id)
-        {
-            return Find(id)!.EngineSheet;
-        }
-
-        var sheet = compound.Sheet!.ToEngine();
-        return sheet.Demonstration || !_demonstrations.Contains(Unflagged(compound.Sheet!)) ? sheet : sheet with { Demonstration = true };
-    }
+    /// <summary>The sheet of a valid request, for the engine.</summary>
+    public Engine.Compounds.CompoundSheet EngineSheetOf(Compound compound) =>
+        compound.Profile is { } id ? Find(id)!.EngineSheet : Flagged(compound.Sheet!);
 
     /// <summary>Which compound a valid request means.</summary>
     public CompoundProvenance ProvenanceOf(Compound compound) => new()
@@ -70,16 +66,35 @@ public sealed class CompoundCatalogue
 
     private static string Unflagged(CompoundSheet sheet) => DigestOf(sheet with { Demonstration = null });
 
-    private static CompoundProfile Read(string id, byte[] body)
+    /// <summary>A demonstration sheet that lost its flag on the way stays one.</summary>
+    private Engine.Compounds.CompoundSheet Flagged(CompoundSheet sheet)
     {
-        var read = BodyReader.Read(body, ShapeTable.Of<CompoundSheet>());
+        var read = sheet.ToEngine();
+        return read.Demonstration || !_demonstrations.Contains(Unflagged(sheet)) ? read : read with { Demonstration = true };
+    }
+
+    private static IEnumerable<FoundSheet> FindShipped()
+    {
+        var assembly = typeof(CompoundCatalogue).Assembly;
+        foreach (var name in assembly.GetManifestResourceNames().Where(name => name.StartsWith(Shipped, StringComparison.Ordinal)))
+        {
+            using var stream = assembly.GetManifestResourceStream(name)!;
+            using var body = new MemoryStream();
+            stream.CopyTo(body);
+            yield return new(name[Shipped.Length..^".json".Length], name, body.ToArray());
+        }
+    }
+
+    private static CompoundProfile Read(FoundSheet found)
+    {
+        var read = BodyReader.Read(found.Body.Span, ShapeTable.Of<CompoundSheet>());
         var errors = read.Errors.Count > 0 ? [.. read.Errors.Select(ProblemError.From)] : RequestCheck.Errors(new CompoundSheetValidator(), (CompoundSheet)read.Value!);
         if (errors.Count > 0)
         {
-            throw new InvalidDataException($"Compound sheet {id}: " + string.Join("; ", errors.Select(error => $"{error.Pointer} {error.Detail}")));
+            throw new StartRefusedException($"Compound sheet {found.Origin}: {string.Join("; ", errors.Select(error => $"{error.Pointer} {error.Detail}".TrimStart()))}");
         }
 
         var sheet = (CompoundSheet)read.Value!;
-        return new(id, sheet, sheet.ToEngine(), DigestOf(sheet));
+        return new(found.Id, sheet, sheet.ToEngine(), DigestOf(sheet));
     }
 }

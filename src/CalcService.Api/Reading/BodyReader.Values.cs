@@ -30,10 +30,8 @@ public ref partial struct BodyReader
                 return instant;
             case InstantShape:
                 return Refuse("date-time", $"“{ReadErrors.Show(text)}” is no date-time yyyy-MM-ddThh:mm:ss with Z or an offset, from {Texts.FirstYear} to {Texts.LastYear}.");
-            case TextShape { MaxLength: var most } when text.Length > most:
-                return Refuse("too-long", $"{text.Length} characters; at most {most} are allowed.");
-            case TextShape when string.IsNullOrWhiteSpace(text) || !Texts.IsPlain(text):
-                return Refuse("text", "The text is empty or holds control characters, direction characters, < or >.");
+            case TextShape { MaxLength: var most } when Texts.Fault(text, most) is { } fault:
+                return Refuse(fault.Code, fault.Detail);
             default:
                 return text;
         }

@@ -25,6 +25,12 @@ public static class Texts
         return true;
     }
 
+    /// <summary>What is wrong with a text that must have something to say; null where nothing is.</summary>
+    public static (string Code, string Detail)? Fault(string text, int most) =>
+        text.Length > most ? ("too-long", $"{text.Length} characters; at most {most} are allowed.")
+        : string.IsNullOrWhiteSpace(text) || !IsPlain(text) ? ("text", "The text is empty or holds control characters, direction characters, < or >.")
+        : null;
+
     /// <summary>yyyy-MM-dd from 1950 to 2199.</summary>
     public static DateOnly? Date(string text) =>
         DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)

@@ -13,8 +13,17 @@ namespace CalcService.Api.Tests.Fixtures;
 /// <summary>The whole service on real sockets, one for all tests: what a client sees is what is tested.</summary>
 public sealed class Service : WebApplicationFactory<Program>
 {
+    private readonly string? _sheets;
+
     public Service()
+        : this(null)
     {
+    }
+
+    /// <summary>The service with a folder of compound sheets.</summary>
+    internal Service(string? sheets)
+    {
+        _sheets = sheets;
         UseKestrel(0);
         StartServer();
         Client = CreateClient();
@@ -30,6 +39,7 @@ public sealed class Service : WebApplicationFactory<Program>
 
     protected override void ConfigureWebHost(IWebHostBuilder builder) => builder
         .UseSetting("Log:Level", "Fatal")
+        .UseSetting("Compounds:Folder", _sheets)
         .ConfigureTestServices(services => services.AddSingleton<IStartupFilter>(new EscapeWatch(Escaped)));
 }
 
