@@ -59,7 +59,7 @@ public sealed class HttpExampleTests(Service service)
     [Fact]
     public async Task HttpExamples_of_every_calculation_have_success_caution_and_refusals()
     {
-        foreach (var route in (await ServedContract.ReadAsync(service)).Calculations)
+        foreach (var route in (await ServedContract.ReadAsync(service)).Answering)
         {
             var words = HttpExample.All.Where(example => example.Path.Split('?')[0] == route.Path).Select(example => $"{example.Status} {example.Word}").ToArray();
 

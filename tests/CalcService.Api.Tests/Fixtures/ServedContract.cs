@@ -36,6 +36,9 @@ public sealed class ServedContract(JsonObject document)
             .Select(path => Route(path.Key, path.Body!)),
     ];
 
+    /// <summary>Those that answer with JSON rather than with a sheet to print.</summary>
+    public IReadOnlyList<CalculationRoute> Answering => [.. Calculations.Where(route => !route.Path.EndsWith("/sheet", StringComparison.Ordinal))];
+
     /// <summary>Paths that take many requests.</summary>
     public IReadOnlyList<string> Batches =>
     [

@@ -77,7 +77,7 @@ public sealed class OpenApiDocumentTests(Service service)
     public async Task Answers_and_problems_fit_the_schemas_that_are_promised()
     {
         var contract = await ServedContract.ReadAsync(service);
-        foreach (var route in contract.Calculations)
+        foreach (var route in contract.Answering)
         {
             var responses = contract.Document["paths"]![route.Path]!.At("/post/responses")!;
             foreach (var (body, status) in route.Examples.Select(example => (example.Body, 200)).Append((new JsonObject(), 422)).Append((new JsonObject { ["x"] = 1 }, 400)))
