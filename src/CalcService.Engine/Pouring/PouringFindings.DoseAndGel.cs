@@ -6,7 +6,7 @@ namespace CalcService.Engine.Pouring;
 /// <content>Findings of dose, gel time and pot life.</content>
 public static partial class PouringFindings
 {
-    private static FindingDefinition[] DoseAndGel =>
+    private static IReadOnlyList<FindingDefinition> DoseAndGel =>
     [
         DoseUnknown, DoseEdge, GelTimeUnknown, GelTimeExtrapolated, GelTimeFromOnePoint, PourTimeMissing,
         PotLifeTooShort,

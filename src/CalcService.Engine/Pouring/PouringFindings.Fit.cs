@@ -6,7 +6,7 @@ namespace CalcService.Engine.Pouring;
 /// <content>Findings of rope and socket.</content>
 public static partial class PouringFindings
 {
-    private static FindingDefinition[] Fit =>
+    private static IReadOnlyList<FindingDefinition> Fit =>
     [
         WiresDoNotFit, RopeDoesNotEnter, RopeAreaUnknown, WireFitUnknown, FitDependsOnTolerance, RopeLoose,
         RopeIdentityMissing, RopeFactMissing, HighGrade, Stainless, SocketWeaker, SocketStrengthMissing, BasketShort,

@@ -6,7 +6,7 @@ namespace CalcService.Engine.Pouring;
 /// <content>Findings of the day's readings and the sheet.</content>
 public static partial class PouringFindings
 {
-    private static FindingDefinition[] Readings =>
+    private static IReadOnlyList<FindingDefinition> Readings =>
     [
         SteelAtDewPoint, SteelNearDewPoint, OutsidePouringRange, ReadingMissing, SheetSilent, Demonstration,
     ];

@@ -6,7 +6,7 @@ namespace CalcService.Engine.Pouring;
 /// <content>Findings of kits and lots.</content>
 public static partial class PouringFindings
 {
-    private static FindingDefinition[] Stock =>
+    private static IReadOnlyList<FindingDefinition> Stock =>
     [
         LotExpired, LotNotSealed, LotQuarantined, StorageOutsideRange, LotReserved, LotExpiryMissing, StorageUnknown,
         ExpiryBeyondShelfLife, StockShort, StockDoesNotDivide, BudgetSpent,

@@ -6,7 +6,7 @@ namespace CalcService.Engine.Pouring;
 /// <content>Findings of the vapour and the place.</content>
 public static partial class PouringFindings
 {
-    private static FindingDefinition[] Vapour =>
+    private static IReadOnlyList<FindingDefinition> Vapour =>
     [
         VapourAboveLaw, VapourMayExceedLaw, VapourAboveRecommended, VapourNotComputed, RoomMissing, Outdoors,
         ConfinedSpace,
