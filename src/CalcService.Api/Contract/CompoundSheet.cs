@@ -48,6 +48,9 @@ public sealed record CompoundSheet
     [Kind(QuantityKind.CalendarMonths)]
     public Quantity? ShelfLife { get; init; }
 
+    /// <summary>Temperatures at which sealed kits are stored.</summary>
+    public CompoundTemperatures? Storage { get; init; }
+
     /// <summary>Temperatures that the cured cone stands in service. Read by the match of rope and socket.</summary>
     public CompoundTemperatures? Service { get; init; }
 

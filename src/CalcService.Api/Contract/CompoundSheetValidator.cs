@@ -19,6 +19,7 @@ public sealed class CompoundSheetValidator : AbstractValidator<CompoundSheet>
         RuleForEach(sheet => sheet.Doses).SetValidator(new CompoundDosesValidator());
         RuleFor(sheet => sheet.FullStrength!).SetValidator(new CompoundFullStrengthValidator()).When(sheet => sheet.FullStrength is not null);
         RuleFor(sheet => sheet.Pouring!).SetValidator(new CompoundTemperaturesValidator()).When(sheet => sheet.Pouring is not null);
+        RuleFor(sheet => sheet.Storage!).SetValidator(new CompoundTemperaturesValidator()).When(sheet => sheet.Storage is not null);
         RuleFor(sheet => sheet.Service!).SetValidator(new CompoundTemperaturesValidator()).When(sheet => sheet.Service is not null);
         RuleFor(sheet => sheet.PotLife).Between(1, 100, "%", QuantityKind.Fraction);
         RuleFor(sheet => sheet.Mixing!).SetValidator(new CompoundMixingValidator()).When(sheet => sheet.Mixing is not null);

@@ -34,6 +34,7 @@ public static class ContractMapping
         GelTimes = [.. (sheet.GelTimes ?? []).Select(row => new GelTime(row.Temperature.Si, row.Doses, row.Time.Si))],
         Doses = [.. (sheet.Doses ?? []).Select(band => new DoseBand(band.From.Si, band.Below.Si, band.PerKit))],
         Pouring = sheet.Pouring is { } pouring ? new(pouring.Minimum.Si, pouring.Maximum.Si) : null,
+        Storage = sheet.Storage is { } storage ? new(storage.Minimum.Si, storage.Maximum.Si) : null,
         PotLife = sheet.PotLife?.Si,
         MixingTimeS = sheet.Mixing?.Time.Si,
         ShelfLifeMonths = (int?)sheet.ShelfLife?.Si,

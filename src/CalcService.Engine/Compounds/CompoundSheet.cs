@@ -43,6 +43,9 @@ public sealed record CompoundSheet
     /// <summary>Calendar months from the date of manufacture.</summary>
     public int? ShelfLifeMonths { get; init; }
 
+    /// <summary>Temperatures at which sealed kits keep.</summary>
+    public TemperatureRange? Storage { get; init; }
+
     public double? DensityKgPerM3 { get; init; }
 
     public double? ActivationEnergyJPerMol { get; init; }

@@ -20,15 +20,15 @@ internal static class MixPlanner
             new("a", Measure.Fraction(allowance)), new("V_h", Measure.Volume(highM3)), new("V_v", Measure.Volume(residueM3)));
 
     /// <summary>The mixes, or null where none could be found.</summary>
-    public static MixPlan? Plan(PourScope scope, PlannedEnd[] ends, double? potLifeS)
+    public static MixPlan? Plan(PourScope scope, PlannedEnd[] ends, DosePlan? dose, double? potLifeS)
     {
-        var shelf = new Shelf(scope);
+        var shelf = new Shelf(scope, dose?.PerKit);
         var problem = Problem(scope, ends, potLifeS);
         var need = problem.PerGroup + problem.Demands.Sum(demand => demand.Size * demand.Count);
         var usable = scope.Input.Compound.Kits.Sum(kit => (long)KitChoice.SizeOf(kit) * shelf.Count(kit.Code));
         var isShort = scope.Input.Stock is not null && usable < need;
-        shelf.ReportUnusable(needed: isShort
-            && usable + scope.Input.Compound.Kits.Sum(kit => KitChoice.SizeOf(kit) * shelf.CountUnusable(kit.Code)) >= need);
+        shelf.ReportBarred(needed: isShort
+            && usable + scope.Input.Compound.Kits.Sum(kit => KitChoice.SizeOf(kit) * shelf.CountBarred(kit.Code)) >= need);
         if (isShort)
         {
             scope.Find(PouringFindings.StockShort, PourPointers.Stock, Measure.Volume(usable / 1e9), Measure.Volume(need / 1e9));
@@ -53,7 +53,9 @@ internal static class MixPlanner
             return null;
         }
 
-        return MixPlan.From(scope, ends, cover, choice, shelf, potLifeS);
+        var plan = MixPlan.From(scope, ends, cover, choice, shelf, potLifeS);
+        shelf.ReportUsed();
+        return plan;
     }
 
     /// <summary>

@@ -29,7 +29,7 @@ public static class PourPlan
         PotLifeChecks.CheckGiven(scope);
         // Where the steel leaves no room in a basket, which is a stop of its own, nothing is planned to be mixed.
         var hasRoom = ends.All(end => end.Fill.HighM3 is not null);
-        var plan = hasRoom ? MixPlanner.Plan(scope, ends, gel?.PotLifeS) : null;
+        var plan = hasRoom ? MixPlanner.Plan(scope, ends, dose, gel?.PotLifeS) : null;
 
         var result = new PourPlanResult
         {

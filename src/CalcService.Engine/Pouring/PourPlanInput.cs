@@ -65,6 +65,9 @@ public enum PourObjective
 /// <summary>A pour to plan.</summary>
 public sealed record PourPlanInput
 {
+    /// <summary>Reference of the job. Lots that are kept for it are its own.</summary>
+    public string? Reference { get; init; }
+
     public required DateTimeOffset PourAt { get; init; }
 
     public required CompoundSheet Compound { get; init; }

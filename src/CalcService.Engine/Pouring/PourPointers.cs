@@ -20,6 +20,8 @@ internal static class PourPointers
     public const string PotLife = "/compound/sheet/potLife";
     public const string Mixing = "/compound/sheet/mixing";
     public const string Vapour = "/compound/sheet/vapour";
+    public const string StorageRange = "/compound/sheet/storage";
+    public const string Reference = "/reference";
     public const string PourAt = "/pourAt";
     public const string Stock = "/stock";
     public const string Ends = "/ends";

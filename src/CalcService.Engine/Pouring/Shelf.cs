@@ -1,37 +1,34 @@
-using System.Globalization;
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Pouring;
 
-/// <summary>The lots that may be used on the day of the pour, first expiry first, and those that may not.</summary>
+/// <summary>The lots that may be used for the pour, first expiry first, and those that may not.</summary>
 internal sealed class Shelf
 {
     private readonly PourScope _scope;
-    private readonly List<(int Index, DateOnly LastGoodDay)> _expired = [];
-    private readonly List<int> _undated = [];
-    private readonly List<(StockLot Lot, DateOnly LastGoodDay, int Index)> _usable = [];
+    private readonly List<(StockLot Lot, int Index, LotReason Reason)> _barred = [];
+    private readonly List<(StockLot Lot, int Index, DateOnly LastGoodDay)> _usable = [];
+    private readonly SortedSet<int> _used = [];
 
-    public Shelf(PourScope scope)
+    /// <param name="scope">The plan.</param>
+    /// <param name="dosesPerKit">Doses for each kit; null where that isn't known.</param>
+    public Shelf(PourScope scope, int? dosesPerKit)
     {
         _scope = scope;
-        var today = DateOnly.FromDateTime(scope.Input.PourAt.DateTime);
         var lots = scope.Input.Stock ?? [];
         for (var i = 0; i < lots.Count; i++)
         {
             CheckShelfLife(lots[i], i);
-            if (lots[i].LastGoodDay(scope.Input.Compound.ShelfLifeMonths) is not { } lastGoodDay)
+            var dates = new LotDates(lots[i], scope.Input.Compound.ShelfLifeMonths, withDose: dosesPerKit != 0);
+            if (LotChecks.Find(scope, lots[i], dates) is { } reason)
             {
-                _undated.Add(i);
-            }
-            else if (lastGoodDay < today)
-            {
-                _expired.Add((i, lastGoodDay));
+                _barred.Add((lots[i], i, reason));
             }
             else
             {
-                _usable.Add((lots[i], lastGoodDay, i));
+                _usable.Add((lots[i], i, dates.Earliest!.Day!.Value));
             }
         }
 
@@ -48,12 +45,13 @@ internal sealed class Shelf
         var taken = new List<MixKit>();
         for (var i = 0; i < _usable.Count && count > 0; i++)
         {
-            var (lot, lastGoodDay, index) = _usable[i];
+            var (lot, index, lastGoodDay) = _usable[i];
             var some = lot.Kit == kit ? Math.Min(count, lot.Count) : 0;
             if (some > 0)
             {
                 count -= some;
-                _usable[i] = (lot with { Count = lot.Count - some }, lastGoodDay, index);
+                _usable[i] = (lot with { Count = lot.Count - some }, index, lastGoodDay);
+                _used.Add(index);
                 taken.Add(new(kit, lot.Lot, some));
             }
         }
@@ -61,33 +59,34 @@ internal sealed class Shelf
         return taken;
     }
 
-    /// <summary>Kits of a size that only their date, or its absence, keeps from being used.</summary>
-    public long CountUnusable(string kit) =>
-        _expired.Select(expired => expired.Index).Concat(_undated)
-            .Select(index => _scope.Input.Stock![index])
-            .Where(lot => lot.Kit == kit)
-            .Sum(lot => (long)lot.Count);
+    /// <summary>Kits of a size that may not be used, for a reason that weighs more than a note where they are needed.</summary>
+    public long CountBarred(string kit) =>
+        _barred.Where(barred => barred.Lot.Kit == kit && barred.Reason.Definition.Severities[0] > Severity.Note)
+            .Sum(barred => (long)barred.Lot.Count);
 
-    /// <summary>Says which lots were left on the shelf because of their date.</summary>
+    /// <summary>Says which lots were left on the shelf, and why.</summary>
     /// <param name="needed">Whether the stock would have been enough with them.</param>
-    public void ReportUnusable(bool needed)
+    public void ReportBarred(bool needed)
     {
-        var lots = _scope.Input.Stock ?? [];
-        var today = DateOnly.FromDateTime(_scope.Input.PourAt.DateTime);
-        foreach (var (index, lastGoodDay) in _expired)
+        foreach (var (lot, index, reason) in _barred)
         {
-            var lot = lots[index];
-            var pointer = $"{PourPointers.Stock}/{index}/" + (lot.ExpiresOn == lastGoodDay ? "expiresOn" : "madeOn");
-            _scope.Find(PouringFindings.LotExpired, pointer, Measure.Days(lastGoodDay.DayNumber - today.DayNumber), Measure.Days(0),
-                [PourPointers.PourAt], needed && lot.Count > 0 ? Severity.Stop : Severity.Note,
-                words: [new("lot", lot.Lot), new("expiresOn", Day(lastGoodDay)),
-                    new("days", (today.DayNumber - lastGoodDay.DayNumber).ToString(CultureInfo.InvariantCulture))]);
+            _scope.Find(reason.Definition, $"{PourPointers.Stock}/{index}/{reason.Member}", reason.Measured, reason.Limit, reason.Related,
+                needed && lot.Count > 0 ? reason.Definition.Severities[0] : Severity.Note, words: [new("lot", lot.Lot), .. reason.Words]);
         }
+    }
 
-        foreach (var index in _undated)
+    /// <summary>Says of which lots that were taken nobody knows how they were stored.</summary>
+    public void ReportUsed()
+    {
+        var range = _scope.Input.Compound.Storage;
+        foreach (var index in _used)
         {
-            _scope.Find(PouringFindings.LotExpiryMissing, $"{PourPointers.Stock}/{index}/expiresOn",
-                severity: needed && lots[index].Count > 0 ? Severity.Unknown : Severity.Note, words: new FindingWord("lot", lots[index].Lot));
+            var lot = _scope.Input.Stock![index];
+            if (!LotChecks.IsStorageKnown(lot, range))
+            {
+                _scope.Find(PouringFindings.StorageUnknown, $"{PourPointers.Stock}/{index}/storage",
+                    related: range is null ? [] : [PourPointers.StorageRange], words: new FindingWord("lot", lot.Lot));
+            }
         }
     }
 
@@ -98,9 +97,7 @@ internal sealed class Shelf
         {
             _scope.Find(PouringFindings.ExpiryBeyondShelfLife, $"{PourPointers.Stock}/{index}/expiresOn",
                 limit: Measure.Months(months), related: [$"{PourPointers.Stock}/{index}/madeOn"],
-                words: [new("lot", lot.Lot), new("expiresOn", Day(expires)), new("madeOn", Day(made)), new("lastDay", Day(lastDay))]);
+                words: [new("lot", lot.Lot), new("expiresOn", LotChecks.Day(expires)), new("madeOn", LotChecks.Day(made)), new("lastDay", LotChecks.Day(lastDay))]);
         }
     }
-
-    private static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

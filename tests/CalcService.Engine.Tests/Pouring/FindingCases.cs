@@ -13,7 +13,7 @@ public static class FindingCases
     private const string Air = "/conditions/airTemperature", Steel = "/conditions/steelTemperature", Compound = "/conditions/compoundTemperature";
     private const string Room = "/conditions/room", Rope = "/ends/0/rope", Basket = "/ends/0/socket/basket";
 
-    public static IReadOnlyList<FindingCase> All { get; } = [.. Readings, .. DoseAndGel, .. Time, .. Kits, .. RopeAndSocket, .. Vapour];
+    public static IReadOnlyList<FindingCase> All { get; } = [.. Readings, .. DoseAndGel, .. Time, .. Kits, .. LotCases.All, .. RopeAndSocket, .. Vapour];
 
     private static IEnumerable<FindingCase> Readings =>
     [
@@ -65,7 +65,7 @@ public static class FindingCases
         new("lot-expiry-missing", Severity.Note, "/stock/0/expiresOn",
             Stock(GoodPour.Lot("A", "small", 4, null), GoodPour.Lot("B", "small", 4, "2026-12-31"))),
         new("expiry-beyond-shelf-life", Severity.Caution, "/stock/0/expiresOn",
-            Stock(new StockLot("A", "small", 4, new(2027, 3, 2), new(2026, 1, 1)))),
+            Stock(new StockLot("A", "small", 4, new(2027, 3, 2), new(2026, 1, 1)) { Storage = GoodPour.Stored })),
         new("stock-short", Severity.Caution, "/stock", Stock()),
         new("budget-spent", Severity.Unknown, "/ends", pour => pour, "vapour-not-computed") { Steps = 10 },
         new("compound-demonstration", Severity.Caution, "/compound", Sheet(s => s with { Demonstration = true })),

@@ -66,8 +66,14 @@ public static class GoodPour
         };
     }
 
+    /// <summary>Storage with which nothing is wrong.</summary>
+    public static LotStorage Stored { get; } = new(8 + Zero, 22 + Zero, IsKnown: true);
+
     public static StockLot Lot(string lot, string kit, int count, string? expiresOn) => new(lot, kit, count,
-        expiresOn is null ? null : DateOnly.ParseExact(expiresOn, "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture), null);
+        expiresOn is null ? null : DateOnly.ParseExact(expiresOn, "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture), null)
+    {
+        Storage = Stored,
+    };
 
     public static Outcome<PourPlanResult> Plan(PourPlanInput input, long steps = Budget.DefaultSteps, bool trace = false) =>
         PourPlan.Calculate(input, RuleBook.Current, new Budget(steps, trace), TestContext.Current.CancellationToken);

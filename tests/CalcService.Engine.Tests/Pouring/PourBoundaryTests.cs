@@ -1,3 +1,4 @@
+using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Pouring;
 using CalcService.Engine.Provenance;
@@ -106,7 +107,7 @@ public sealed class PourBoundaryTests
 
     [Fact]
     public void Lot_marked_good_until_the_last_day_of_its_shelf_life_is_marked_right() =>
-        Assert.Empty(GoodPour.Plan(GoodPour.Input with { Stock = [new("A", "small", 4, new(2027, 3, 1), new(2026, 1, 1))] }).Findings);
+        Assert.Empty(GoodPour.Plan(GoodPour.Input with { Stock = [new StockLot("A", "small", 4, new(2027, 3, 1), new(2026, 1, 1)) { Storage = GoodPour.Stored }] }).Findings);
 
     [Theory]
     [InlineData(1, 60, "vapour-above-recommended peak, vapour-may-exceed-law peak")]

@@ -13,6 +13,7 @@ public static class PourPlanMapping
     /// <param name="sheet">The sheet of its compound.</param>
     public static PourPlanInput ToEngine(PourPlanRequest request, Engine.Compounds.CompoundSheet sheet) => new()
     {
+        Reference = request.Reference,
         PourAt = request.PourAt,
         Compound = sheet,
         Conditions = new()
@@ -28,14 +29,23 @@ public static class PourPlanMapping
         },
         Ends = [.. request.Ends.Select(end => new Engine.Pouring.PourEnd(
             end.Id, end.Quantity, end.Rope.ToEngine(), end.Socket.Basket.ToEngine(), end.Socket.Basket.Tolerance is not null, end.Socket.BreakingForce?.Si, end.PourTime?.Si))],
-        Stock = request.Stock is { } stock
-            ? [.. stock.Select(lot => new Engine.Compounds.StockLot(lot.Lot, lot.Kit, lot.Count, lot.ExpiresOn, lot.MadeOn))]
-            : null,
+        Stock = request.Stock is { } stock ? [.. stock.Select(Lot)] : null,
         Mixers = request.Crew?.Mixers,
         PourTimeS = request.Crew?.PourTime?.Si,
         Allowance = request.Allowance?.Si,
         VesselResidueM3 = request.VesselResidue?.Si,
         Objective = request.Objective,
+    };
+
+    private static Engine.Compounds.StockLot Lot(StockLot lot) => new(lot.Lot, lot.Kit, lot.Count, lot.ExpiresOn, lot.MadeOn)
+    {
+        ResinExpiresOn = lot.ResinExpiresOn,
+        HardenerExpiresOn = lot.HardenerExpiresOn,
+        DoseExpiresOn = lot.DoseExpiresOn,
+        State = lot.State ?? LotState.Unknown,
+        IsQuarantined = lot.Quarantined == Fact.Yes,
+        ReservedFor = lot.ReservedFor,
+        Storage = lot.Storage is { } storage ? new(storage.Lowest?.Si, storage.Highest?.Si, storage.Known == Fact.Yes) : null,
     };
 
     /// <param name="result">What was computed.</param>

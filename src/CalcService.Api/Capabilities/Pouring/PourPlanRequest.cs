@@ -113,25 +113,6 @@ public sealed record PourEnd
     public Quantity? PourTime { get; init; }
 }
 
-/// <summary>Kits of one size and lot on the shelf.</summary>
-public sealed record StockLot
-{
-    /// <summary>Lot number.</summary>
-    public required string Lot { get; init; }
-
-    /// <summary>Code of the kit, as on the sheet.</summary>
-    public required string Kit { get; init; }
-
-    /// <summary>Kits on the shelf.</summary>
-    public required int Count { get; init; }
-
-    /// <summary>Last good day. If absent, madeOn and the sheet's shelf life give it; without either the lot is not used.</summary>
-    public DateOnly? ExpiresOn { get; init; }
-
-    /// <summary>Date of manufacture.</summary>
-    public DateOnly? MadeOn { get; init; }
-}
-
 /// <summary>Who pours.</summary>
 public sealed record Crew
 {

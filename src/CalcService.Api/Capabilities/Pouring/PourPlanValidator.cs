@@ -108,22 +108,6 @@ public sealed class PourEndValidator : AbstractValidator<PourEnd>
     }
 }
 
-/// <summary>What a lot on the shelf may be.</summary>
-public sealed class StockLotValidator : AbstractValidator<StockLot>
-{
-    public StockLotValidator()
-    {
-        RuleFor(lot => lot.Count).Between(0, 100000);
-        RuleFor(lot => lot).Custom((lot, context) =>
-        {
-            if (lot is { ExpiresOn: { } expires, MadeOn: { } made } && expires < made)
-            {
-                context.Contradict(nameof(StockLot.ExpiresOn), nameof(StockLot.MadeOn), "The lot ran out before it was made.");
-            }
-        });
-    }
-}
-
 /// <summary>What a crew may be.</summary>
 public sealed class CrewValidator : AbstractValidator<Crew>
 {

@@ -25,6 +25,9 @@ public sealed class PourPlanAnswerTests(Service service)
             new JsonObject { ["lot"] = "A", ["kit"] = "large", ["count"] = 1 },
             new JsonObject { ["lot"] = "B", ["kit"] = "small", ["count"] = 1, ["madeOn"] = "2020-01-31" },
             new JsonObject { ["lot"] = "C", ["kit"] = "small", ["count"] = 1, ["madeOn"] = "2026-01-31", ["expiresOn"] = "2029-01-31" })),
+        Plans.Plan.With("/stock", new JsonArray(
+            Lot("A", "state", "opened"), Lot("B", "state", "damaged"), Lot("C", "quarantined", "yes"), Lot("D", "reservedFor", "JOB-2"),
+            Lot("E", "doseExpiresOn", "2026-01-31"), Lot("F", "hardenerExpiresOn", "2026-01-31"))),
     ];
 
     [Fact]
@@ -178,6 +181,9 @@ public sealed class PourPlanAnswerTests(Service service)
         Assert.Equal("caution", (string?)Plans.Find(answer, "compound-demonstration")["severity"]);
         Assert.True(answer["safetyNotes"]!.AsArray().Count >= 5);
     });
+
+    private static JsonObject Lot(string lot, string member, string value) =>
+        new() { ["lot"] = lot, ["kit"] = "small", ["count"] = 1, ["expiresOn"] = "2027-01-31", [member] = value };
 
     private async Task<List<JsonObject>> AnswersAsync()
     {

@@ -1,0 +1,61 @@
+using CalcService.Api.Contract;
+using CalcService.Api.Units;
+using CalcService.Engine.Compounds;
+using CalcService.Engine.Provenance;
+
+namespace CalcService.Api.Capabilities.Pouring;
+
+/// <summary>Kits of one size and lot on the shelf, all in the same state. The earliest of all dates counts.</summary>
+public sealed record StockLot
+{
+    /// <summary>Lot number.</summary>
+    public required string Lot { get; init; }
+
+    /// <summary>Code of the kit, as on the sheet.</summary>
+    public required string Kit { get; init; }
+
+    /// <summary>Kits on the shelf.</summary>
+    public required int Count { get; init; }
+
+    /// <summary>Last good day of the whole kit. If absent, madeOn and the sheet's shelf life give it, or the dates of all parts; else the lot is not used.</summary>
+    public DateOnly? ExpiresOn { get; init; }
+
+    /// <summary>Date of manufacture.</summary>
+    public DateOnly? MadeOn { get; init; }
+
+    /// <summary>Last good day of the resin.</summary>
+    public DateOnly? ResinExpiresOn { get; init; }
+
+    /// <summary>Last good day of the hardener.</summary>
+    public DateOnly? HardenerExpiresOn { get; init; }
+
+    /// <summary>Last good day of the doses. Counts unless the plan takes no dose.</summary>
+    public DateOnly? DoseExpiresOn { get; init; }
+
+    /// <summary>What the packs look like. Only sealed ones are used; where nobody says, they count as sealed.</summary>
+    public LotState? State { get; init; }
+
+    /// <summary>yes where the lot is held in quarantine; it is then not used.</summary>
+    public Fact? Quarantined { get; init; }
+
+    /// <summary>Reference of the job that the lot is kept for; other jobs do not use it.</summary>
+    public string? ReservedFor { get; init; }
+
+    /// <summary>How it was stored.</summary>
+    public LotStorage? Storage { get; init; }
+}
+
+/// <summary>How a lot was stored.</summary>
+public sealed record LotStorage
+{
+    /// <summary>Coldest that it was.</summary>
+    [Kind(QuantityKind.Temperature)]
+    public Quantity? Lowest { get; init; }
+
+    /// <summary>Warmest that it was.</summary>
+    [Kind(QuantityKind.Temperature)]
+    public Quantity? Highest { get; init; }
+
+    /// <summary>Whether the temperatures are known. With both given it may be absent; alone it is enough where the sheet has no storage range.</summary>
+    public Fact? Known { get; init; }
+}

@@ -1,0 +1,96 @@
+using System.Globalization;
+using CalcService.Engine.Compounds;
+using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
+
+namespace CalcService.Engine.Pouring;
+
+/// <summary>Why a lot may not be used.</summary>
+/// <param name="Definition">The finding that says so; its first severity holds where the stock would be enough with the lot.</param>
+/// <param name="Member">The member of the lot to act on.</param>
+internal sealed record LotReason(FindingDefinition Definition, string Member)
+{
+    public Measure? Measured { get; init; }
+
+    public Measure? Limit { get; init; }
+
+    public IReadOnlyList<string> Related { get; init; } = [];
+
+    public IReadOnlyList<FindingWord> Words { get; init; } = [];
+}
+
+/// <summary>Looks for the reason why a lot may not be used. A lot has one: the first that holds.</summary>
+internal static class LotChecks
+{
+    /// <summary>The reason, or null where the lot may be used and so has a last good day.</summary>
+    public static LotReason? Find(PourScope scope, StockLot lot, LotDates dates) =>
+        Expired(scope, dates) ?? NotSealed(lot) ?? Quarantined(lot) ?? StoredOutsideRange(scope, lot) ?? Reserved(scope, lot) ?? Undated(dates);
+
+    /// <summary>Whether it is known how the lot was stored. Where the sheet has a range, only numbers can tell.</summary>
+    public static bool IsStorageKnown(StockLot lot, TemperatureRange? range) =>
+        lot.Storage is { LowestK: not null, HighestK: not null } || (range is null && lot.Storage is { IsKnown: true });
+
+    public static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
+    private static LotReason? Expired(PourScope scope, LotDates dates)
+    {
+        var today = DateOnly.FromDateTime(scope.Input.PourAt.DateTime);
+        if (dates.Earliest is not { Day: { } lastGoodDay } earliest || lastGoodDay >= today)
+        {
+            return null;
+        }
+
+        var days = today.DayNumber - lastGoodDay.DayNumber;
+        return new(PouringFindings.LotExpired, earliest.Member)
+        {
+            Measured = Measure.Days(-days),
+            Limit = Measure.Days(0),
+            Related = [PourPointers.PourAt],
+            Words = [new("part", earliest.Part), new("expiresOn", Day(lastGoodDay)), new("days", days.ToString(CultureInfo.InvariantCulture))],
+        };
+    }
+
+    private static LotReason? NotSealed(StockLot lot) => lot.State switch
+    {
+        LotState.Opened => new(PouringFindings.LotNotSealed, "state") { Words = [new("state", "opened or part-used")] },
+        LotState.Damaged => new(PouringFindings.LotNotSealed, "state") { Words = [new("state", "damaged or leaking")] },
+        _ => null,
+    };
+
+    private static LotReason? Quarantined(StockLot lot) =>
+        lot.IsQuarantined ? new(PouringFindings.LotQuarantined, "quarantined") : null;
+
+    private static LotReason? StoredOutsideRange(PourScope scope, StockLot lot)
+    {
+        if (scope.Input.Compound.Storage is not { } range)
+        {
+            return null;
+        }
+
+        var (minimum, maximum) = (Measure.Temperature(range.MinimumK), Measure.Temperature(range.MaximumK));
+        LotReason Outside(string member, double kelvins, Measure limit) => new(PouringFindings.StorageOutsideRange, "storage/" + member)
+        {
+            Measured = Measure.Temperature(kelvins),
+            Limit = limit,
+            Related = [PourPointers.StorageRange],
+            Words = [new("minimum", minimum), new("maximum", maximum)],
+        };
+        return lot.Storage switch
+        {
+            { LowestK: { } lowest } when lowest < range.MinimumK => Outside("lowest", lowest, minimum),
+            { HighestK: { } highest } when highest > range.MaximumK => Outside("highest", highest, maximum),
+            // The coldest it was may be too warm, and the other way round.
+            { LowestK: { } lowest } when lowest > range.MaximumK => Outside("lowest", lowest, maximum),
+            { HighestK: { } highest } when highest < range.MinimumK => Outside("highest", highest, minimum),
+            _ => null,
+        };
+    }
+
+    private static LotReason? Reserved(PourScope scope, StockLot lot) =>
+        lot.ReservedFor is { } job && job != scope.Input.Reference
+            ? new(PouringFindings.LotReserved, "reservedFor") { Related = [PourPointers.Reference], Words = [new("job", job)] }
+            : null;
+
+    private static LotReason? Undated(LotDates dates) =>
+        dates.Missing is { } missing ? new(PouringFindings.LotExpiryMissing, missing.Member) { Words = [new("part", missing.Part)] } : null;
+}

@@ -1,0 +1,47 @@
+using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
+
+namespace CalcService.Engine.Pouring;
+
+/// <content>Findings of the day's readings and the sheet.</content>
+public static partial class PouringFindings
+{
+    private static IReadOnlyList<FindingDefinition> Readings =>
+    [
+        SteelAtDewPoint, SteelNearDewPoint, OutsidePouringRange, ReadingMissing, SheetSilent, Demonstration,
+    ];
+
+    public static FindingDefinition SteelAtDewPoint { get; } = Stop("steel-at-dew-point",
+        "The steel is at or below the temperature at which water or frost settles on it.",
+        "Steel at {measured} is not above the {point} of {limit}: the wires and the basket are wet or frosted.",
+        "Warm the steel and dry wires and basket; do not pour on wet steel.",
+        new("WMO-No. 8, Guide to Instruments and Methods of Observation", "Annex 4.B", Basis.Published));
+
+    public static FindingDefinition SteelNearDewPoint { get; } = Define("steel-near-dew-point", [Severity.Caution],
+        "The steel is so little above the dew point that a small change wets it.",
+        "Steel is {measured} above the {point}; at least {limit} is asked for.",
+        "Warm the steel or dry the air; read both again right before the pour.",
+        Rules.DewMargin.Source, Rules.DewMargin);
+
+    public static FindingDefinition OutsidePouringRange { get; } = Stop("outside-pouring-range",
+        "A temperature lies outside the pouring range of the sheet, which holds for air, steel and compound each.",
+        "{reading} at {measured} is outside the sheet's pouring range of {minimum} to {maximum}.",
+        "Warm or cool what is outside the range, or wait.",
+        Source.DataSheet("pouring"));
+
+    public static FindingDefinition ReadingMissing { get; } = Unknown("reading-missing",
+        "A reading that a safety rule needs is missing. It is never taken from another reading.",
+        "{reading} is not given.",
+        "Read it and send it.");
+
+    public static FindingDefinition SheetSilent { get; } = Unknown("sheet-silent",
+        "The data sheet doesn't state what a safety rule needs.",
+        "The sheet gives no {what}.",
+        "Take it from the compound's data sheet, or ask its maker.");
+
+    public static FindingDefinition Demonstration { get; } = Define("compound-demonstration", [Severity.Caution],
+        "The compound is invented, for demonstration only.",
+        "The compound is the invented demonstration: no number here is fit for a real pour.",
+        "Send the data sheet of the compound in hand.",
+        new("the compound's sheet says so", "demonstration", Basis.Derived));
+}

@@ -1,0 +1,54 @@
+using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
+
+namespace CalcService.Engine.Pouring;
+
+/// <content>Findings of the vapour and the place.</content>
+public static partial class PouringFindings
+{
+    private static IReadOnlyList<FindingDefinition> Vapour =>
+    [
+        VapourAboveLaw, VapourMayExceedLaw, VapourAboveRecommended, VapourNotComputed, RoomMissing, Outdoors,
+        ConfinedSpace,
+    ];
+
+    public static FindingDefinition VapourAboveLaw { get; } = Stop("vapour-above-law",
+        "The vapour in the room exceeds a legal limit even if the air mixes perfectly.",
+        "{substance} in the room reaches {measured} ({which}); the law allows {limit}.",
+        "Ventilate more, or pour less at a time.",
+        Rules.Air[0].LegalCeiling.Source, [.. Rules.Air.SelectMany(air => new[] { air.LegalCeiling, air.LegalTimeWeighted })]);
+
+    public static FindingDefinition VapourMayExceedLaw { get; } = Define("vapour-may-exceed-law", [Severity.Caution],
+        "The vapour near the work may exceed a legal limit where the air mixes badly.",
+        "{substance} near the work may reach {measured} ({which}); the law allows {limit}.",
+        "Ventilate more and measure the air where people breathe.",
+        Rules.Air[0].LegalCeiling.Source, [Rules.MixingFactor, .. Rules.Air.SelectMany(air => new[] { air.LegalCeiling, air.LegalTimeWeighted })]);
+
+    public static FindingDefinition VapourAboveRecommended { get; } = Define("vapour-above-recommended", [Severity.Caution],
+        "The vapour in the room would exceed a recommended limit.",
+        "{substance} near the work may reach {measured} ({which}); {limit} is recommended.",
+        "Ventilate more; keep vessels closed and the pour short.",
+        Rules.Air[0].RecommendedTimeWeighted.Source, [.. Rules.Air.SelectMany(air => new[] { air.RecommendedShortTerm, air.RecommendedTimeWeighted })]);
+
+    public static FindingDefinition VapourNotComputed { get; } = Unknown("vapour-not-computed",
+        "Whether the vapour of this compound stays within its limits can't be computed.",
+        "Vapour not computed: {why}.",
+        "Go by the safety data sheet of the compound, and give what is missing.");
+
+    public static FindingDefinition RoomMissing { get; } = Unknown("room-missing",
+        "Without room and air changes nobody knows whether the vapour stays within its limits.",
+        "The room is not given: vapour not computed.",
+        "Give conditions.room, or conditions.place where the pour is outdoors.");
+
+    public static FindingDefinition Outdoors { get; } = Define("outdoors", [Severity.Caution],
+        "Outdoors no vapour is computed, and wind, sun and rain change the readings.",
+        "The pour is outdoors: vapour not computed.",
+        "Stand upwind, keep sun and rain off steel and compound, and read again right before the pour.",
+        Source.CommonPractice);
+
+    public static FindingDefinition ConfinedSpace { get; } = Define("confined-space", [Severity.Caution],
+        "The pour is in a confined space: vapour gathers, and people need a way out and somebody outside.",
+        "The pour is in a confined space.",
+        "Work by the local rules for confined spaces; measure the air.",
+        new("29 CFR 1910.146", "", Basis.FromMemory));
+}
