@@ -40,7 +40,19 @@ internal static class DoseAndGel
                 words: [new("steelDoses", Text(bySteel)), new("airDoses", Text(byAir))]);
         }
 
+        CheckUncertainty(scope, decides, pointer);
         return new(doses, place, decides);
+    }
+
+    private static void CheckUncertainty(PourScope scope, double decides, string pointer)
+    {
+        var sheet = scope.Input.Compound;
+        if (scope.Input.Conditions.UncertaintyK is { } uncertainty
+            && (sheet.DosesPerKitAt(decides - uncertainty), sheet.DosesPerKitAt(decides + uncertainty)) is var (cold, warm) && cold != warm)
+        {
+            scope.Find(PouringFindings.DoseUncertain, pointer, Measure.Temperature(decides), Measure.TemperatureDifference(uncertainty),
+                [PourPointers.Uncertainty], words: [new("lowDoses", Text(cold)), new("highDoses", Text(warm))]);
+        }
     }
 
     public static GelPlan? Gel(PourScope scope, DosePlan? dose)

@@ -35,6 +35,12 @@ public sealed record PourConditions
     /// <summary>Relative humidity, 0 to 1.</summary>
     public double? RelativeHumidity { get; init; }
 
+    /// <summary>How far a temperature reading may be off, either way.</summary>
+    public double? UncertaintyK { get; init; }
+
+    /// <summary>Whether something near the work can light the vapour.</summary>
+    public bool HasIgnitionSource { get; init; }
+
     public PourPlace Place { get; init; }
 
     public Room? Room { get; init; }

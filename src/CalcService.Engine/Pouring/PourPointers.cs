@@ -10,6 +10,8 @@ internal static class PourPointers
     public const string Room = "/conditions/room";
     public const string PourTime = "/crew/pourTime";
     public const string Mixers = "/crew/mixers";
+    public const string Uncertainty = "/conditions/uncertainty";
+    public const string IgnitionSource = "/conditions/ignitionSource";
     public const string Place = "/conditions/place";
     public const string MixingFactor = "/conditions/mixingFactor";
     public const string AirSpeed = "/conditions/airSpeed";

@@ -8,7 +8,7 @@ public static partial class PouringFindings
 {
     private static IReadOnlyList<FindingDefinition> DoseAndGel =>
     [
-        DoseUnknown, DoseEdge, GelTimeUnknown, GelTimeExtrapolated, GelTimeFromOnePoint, PourTimeMissing,
+        DoseUnknown, DoseEdge, DoseUncertain, GelTimeUnknown, GelTimeExtrapolated, GelTimeFromOnePoint, PourTimeMissing,
         PotLifeTooShort,
     ];
 
@@ -16,6 +16,12 @@ public static partial class PouringFindings
         "The sheet has no dose band for the temperature that decides.",
         "No dose band of the sheet covers {measured}.",
         "Ask the compound's maker for the dose at this temperature.");
+
+    public static FindingDefinition DoseUncertain { get; } = Define("dose-uncertain", [Severity.Caution],
+        "The uncertainty of the reading reaches over the edge of a dose band.",
+        "Read as {measured}, give or take {limit}: the dose is {lowDoses} for each kit at the cold end and {highDoses} at the warm end.",
+        "Read again with a better instrument, or bring air and steel away from the edge.",
+        Source.DataSheet("doses"));
 
     public static FindingDefinition DoseEdge { get; } = Define("dose-edge", [Severity.Caution],
         "Air and steel lie in different dose bands of the sheet.",

@@ -9,7 +9,7 @@ public static partial class PouringFindings
     private static IReadOnlyList<FindingDefinition> Vapour =>
     [
         VapourAboveLaw, VapourMayExceedLaw, VapourAboveRecommended, VapourNotComputed, RoomMissing, Outdoors,
-        ConfinedSpace,
+        ConfinedSpace, IgnitionSource,
     ];
 
     public static FindingDefinition VapourAboveLaw { get; } = Stop("vapour-above-law",
@@ -45,6 +45,12 @@ public static partial class PouringFindings
         "The pour is outdoors: vapour not computed.",
         "Stand upwind, keep sun and rain off steel and compound, and read again right before the pour.",
         Source.CommonPractice);
+
+    public static FindingDefinition IgnitionSource { get; } = Stop("ignition-source",
+        "Something near the work can light the vapour. However cold the day, the reaction heats the compound above its flash point.",
+        "There is an ignition source near {substance}, which can burn from {limit} on.",
+        "Take away every flame, spark, hot surface and running engine before a kit is opened.",
+        new("NIOSH Pocket Guide to Chemical Hazards", "styrene, flash point", Basis.Published), Rules.Air[0].FlashPoint);
 
     public static FindingDefinition ConfinedSpace { get; } = Define("confined-space", [Severity.Caution],
         "The pour is in a confined space: vapour gathers, and people need a way out and somebody outside.",

@@ -13,6 +13,7 @@ internal static class VapourCheck
     public static VapourResult? Check(PourScope scope, IReadOnlyList<Mix> mixes, GelPlan? gel)
     {
         var conditions = scope.Input.Conditions;
+        CheckIgnition(scope);
         if (conditions.Place == PourPlace.Outdoors)
         {
             scope.Find(PouringFindings.Outdoors, PourPointers.Place);
@@ -33,9 +34,21 @@ internal static class VapourCheck
         return scope.Input.Compound.Vapour is { } vapour ? Check(scope, vapour, room, mixes, LastGelS(scope, mixes, gel)) : NotComputed(scope, "the sheet names no vapour");
     }
 
+    private static void CheckIgnition(PourScope scope)
+    {
+        if (scope.Input.Conditions.HasIgnitionSource && scope.Input.Compound.Vapour is { } vapour && LimitsOf(scope, vapour) is { } limits)
+        {
+            scope.Find(PouringFindings.IgnitionSource, PourPointers.IgnitionSource, limit: limits.FlashPoint.Value, related: [PourPointers.Vapour],
+                words: new FindingWord("substance", limits.Substance));
+        }
+    }
+
+    private static AirLimits? LimitsOf(PourScope scope, VapourSource vapour) =>
+        scope.Rules.Air.FirstOrDefault(air => string.Equals(air.Substance, vapour.Substance, StringComparison.OrdinalIgnoreCase));
+
     private static VapourResult? Check(PourScope scope, VapourSource vapour, Room room, IReadOnlyList<Mix> mixes, double? lastGelS)
     {
-        var limits = scope.Rules.Air.FirstOrDefault(air => string.Equals(air.Substance, vapour.Substance, StringComparison.OrdinalIgnoreCase));
+        var limits = LimitsOf(scope, vapour);
         if (limits is null)
         {
             return NotComputed(scope, "limits and vapour pressure of this substance are not known here");

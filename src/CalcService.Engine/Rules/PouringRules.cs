@@ -9,13 +9,15 @@ namespace CalcService.Engine.Rules;
 /// <param name="LegalTimeWeighted">Mean over eight hours.</param>
 /// <param name="RecommendedShortTerm">Mean over fifteen minutes.</param>
 /// <param name="RecommendedTimeWeighted">Mean over a working day.</param>
+/// <param name="FlashPoint">From this temperature on its vapour can burn.</param>
 public sealed record AirLimits(
     string Substance,
     double MolarMassGPerMol,
     RuleLimit LegalCeiling,
     RuleLimit LegalTimeWeighted,
     RuleLimit RecommendedShortTerm,
-    RuleLimit RecommendedTimeWeighted);
+    RuleLimit RecommendedTimeWeighted,
+    RuleLimit FlashPoint);
 
 /// <summary>The limits and defaults that a pour plan holds against.</summary>
 public sealed record PouringRules
@@ -57,6 +59,6 @@ public sealed record PouringRules
     [
         DewMargin, HighestOrdinaryGrade, BasketLengthInDiameters, ConeAngleLeast, ConeAngleMost, Allowance,
         AssumedActivationEnergy.Low, AssumedActivationEnergy.Expected, AssumedActivationEnergy.High, MixingFactor, AirSpeed,
-        .. Air.SelectMany(air => new[] { air.LegalCeiling, air.LegalTimeWeighted, air.RecommendedShortTerm, air.RecommendedTimeWeighted }),
+        .. Air.SelectMany(air => new[] { air.LegalCeiling, air.LegalTimeWeighted, air.RecommendedShortTerm, air.RecommendedTimeWeighted, air.FlashPoint }),
     ];
 }

@@ -34,6 +34,7 @@ public static class FindingCases
         new("sheet-silent", Severity.Unknown, "/compound/sheet/doses", Sheet(s => s with { Doses = [] }), "vapour-not-computed"),
         new("sheet-silent", Severity.Unknown, "/compound/sheet/gelTimes", Sheet(s => s with { GelTimes = [] }), "vapour-not-computed"),
         new("dose-unknown", Severity.Unknown, Steel, Sheet(s => s with { Doses = [new(2 + Zero, 15 + Zero, 0)] }), "vapour-not-computed"),
+        new("dose-uncertain", Severity.Caution, Steel, At(c => c with { AirK = 8 + Zero, SteelK = 7.5 + Zero, UncertaintyK = 1 })),
         new("dose-edge", Severity.Caution, Steel, At(c => c with { AirK = 8 + Zero, SteelK = 6 + Zero })),
         new("gel-time-unknown", Severity.Unknown, "/compound/sheet/gelTimes", Sheet(s => s with { GelTimes = [new(20 + Zero, 1, 780)] }), "vapour-not-computed"),
         new("gel-time-extrapolated", Severity.Caution, Air, Sheet(s => s with { GelTimes = [new(5 + Zero, 0, 3960), new(21 + Zero, 0, 1380)] })),
@@ -105,6 +106,7 @@ public static class FindingCases
         new("vapour-not-computed", Severity.Unknown, "/compound/sheet/vapour", Sheet(s => s with { Vapour = new("acetone", .1) })),
         new("vapour-may-exceed-law", Severity.Caution, Room, At(c => c with { Room = new(1, 60.0 / 3600) }), "vapour-above-recommended"),
         new("outdoors", Severity.Caution, "/conditions/place", At(c => c with { Place = PourPlace.Outdoors, Room = null })),
+        new("ignition-source", Severity.Stop, "/conditions/ignitionSource", At(c => c with { HasIgnitionSource = true })),
         new("confined-space", Severity.Caution, "/conditions/place", At(c => c with { Place = PourPlace.Confined })),
     ];
 

@@ -22,6 +22,8 @@ public static class PourPlanMapping
             SteelK = request.Conditions?.SteelTemperature?.Si,
             CompoundK = request.Conditions?.CompoundTemperature?.Si,
             RelativeHumidity = request.Conditions?.RelativeHumidity?.Si,
+            UncertaintyK = request.Conditions?.Uncertainty?.Si,
+            HasIgnitionSource = request.Conditions?.IgnitionSource == Fact.Yes,
             Place = request.Conditions?.Place ?? PourPlace.Unknown,
             AirSpeedMPerS = request.Conditions?.AirSpeed?.Si,
             MixingFactor = request.Conditions?.MixingFactor?.Si,

@@ -66,6 +66,13 @@ public sealed record PourConditions
     [Kind(QuantityKind.Fraction)]
     public Quantity? RelativeHumidity { get; init; }
 
+    /// <summary>How far each temperature reading may be off, either way.</summary>
+    [Kind(QuantityKind.TemperatureDifference)]
+    public Quantity? Uncertainty { get; init; }
+
+    /// <summary>Whether a flame, spark, hot surface or running engine is near the work.</summary>
+    public Fact? IgnitionSource { get; init; }
+
     /// <summary>Where the pour is. Outdoors no vapour is computed; elsewhere the room is needed.</summary>
     public PourPlace? Place { get; init; }
 

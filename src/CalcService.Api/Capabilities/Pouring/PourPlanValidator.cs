@@ -80,6 +80,7 @@ public sealed class PourConditionsValidator : AbstractValidator<PourConditions>
         RuleFor(conditions => conditions.SteelTemperature).Between(-60, 150, "degC", QuantityKind.Temperature);
         RuleFor(conditions => conditions.CompoundTemperature).Between(-30, 100, "degC", QuantityKind.Temperature);
         RuleFor(conditions => conditions.RelativeHumidity).Between(1, 100, "%", QuantityKind.Fraction);
+        RuleFor(conditions => conditions.Uncertainty).Between(0, 20, "K", QuantityKind.TemperatureDifference);
         RuleFor(conditions => conditions.AirSpeed).Between(0, 20, "m/s", QuantityKind.Speed);
         RuleFor(conditions => conditions.MixingFactor).Between(1, 100, "1", QuantityKind.Count);
         RuleFor(conditions => conditions.Room!).SetValidator(new RoomValidator()).When(conditions => conditions.Room is not null);

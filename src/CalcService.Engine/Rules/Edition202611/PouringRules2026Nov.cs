@@ -35,7 +35,8 @@ public static class PouringRules2026Nov
                 LegalCeiling: Limit("styrene in air, ceiling (up to 600 ppm for 5 min in any 3 h)", Measure.AirFraction(200e-6), Osha),
                 LegalTimeWeighted: Limit("styrene in air, eight-hour mean", Measure.AirFraction(100e-6), Osha),
                 RecommendedShortTerm: Limit("styrene in air, short term", Measure.AirFraction(100e-6), Niosh),
-                RecommendedTimeWeighted: Limit("styrene in air, working-day mean", Measure.AirFraction(50e-6), Niosh)),
+                RecommendedTimeWeighted: Limit("styrene in air, working-day mean", Measure.AirFraction(50e-6), Niosh),
+                FlashPoint: Limit("styrene, flash point", Measure.Temperature(31 + 273.15), Niosh)),
         ],
     };
 
