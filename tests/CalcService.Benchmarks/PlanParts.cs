@@ -40,6 +40,16 @@ internal sealed class PlanParts
 
     public object Whole() => Work.Capability.Process(Work.Body, _full, CancellationToken.None).Body;
 
+    /// <summary>The parts one after another: what the processor's caches make of them alone shows against it.</summary>
+    public void InTurn()
+    {
+        Read();
+        Validate();
+        Calculate();
+        Canonical();
+        Answer();
+    }
+
     public ReadResult Read() => BodyReader.Read(Work.Body, Shape);
 
     public bool Validate() => _validator.Validate(_request).IsValid;

@@ -39,6 +39,7 @@ internal static class Work
         var kits = one.Compound.Kits;
         return one with
         {
+            Conditions = new() { AirK = 295.15, SteelK = 293.15, CompoundK = 293.15, RelativeHumidity = .5, Room = new(5000, 6.0 / 3600) },
             Ends = [.. new[] { 16, 20, 24, 28, 32 }.Select((millimetres, i) => Sized(one.Ends[0], i, 8 - i, millimetres / 1000.0))],
             Stock =
             [
@@ -54,6 +55,7 @@ internal static class Work
         Id = "E" + (char)('0' + number),
         Quantity = quantity,
         Rope = end.Rope with { DiameterM = d },
+        SocketBreakingForceN = 1e6,
         Basket = end.Basket with { SmallEndDiameterM = 1.15 * d, LargeEndDiameterM = 2.25 * d, LengthM = 5 * d },
     };
 }

@@ -8,6 +8,8 @@ namespace CalcService.Benchmarks.Measuring;
 /// <summary>Sends a batch and reads its answer at the same time, as the service asks for above 8 MiB.</summary>
 internal static class BatchClient
 {
+    private const int KeptBytes = 400;
+
     /// <summary>Sends the lines and gives the end of what came back.</summary>
     public static async Task<string> SendAsync(int port, byte[] lines, int times = 1)
     {
@@ -27,7 +29,9 @@ internal static class BatchClient
         int read;
         while ((read = await socket.ReceiveAsync(buffer)) > 0)
         {
-            end = Encoding.UTF8.GetString(buffer, Math.Max(0, read - 400), Math.Min(read, 400));
+            // The last line may come in pieces.
+            end += Encoding.UTF8.GetString(buffer, Math.Max(0, read - KeptBytes), Math.Min(read, KeptBytes));
+            end = end[Math.Max(0, end.Length - KeptBytes)..];
         }
 
         await sending;

@@ -18,6 +18,7 @@ internal static class PartRows
                 parts.Serialise();
             }),
             Contender.OnThread("all but write", () => parts.Whole()),
+            Contender.OnThread("its parts in turn", () => parts.InTurn()),
             Contender.OnThread("read", () => parts.Read()),
             Contender.OnThread("validate", () => parts.Validate()),
             Contender.OnThread("map and calculate", () => parts.Calculate()),
