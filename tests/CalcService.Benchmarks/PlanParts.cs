@@ -57,7 +57,7 @@ internal sealed class PlanParts
     public Outcome<Engine.Pouring.PourPlanResult> Calculate() => PourPlan.Calculate(
         PourPlanMapping.ToEngine(_request, _sheet), RuleBook.Current, new Budget(Budget.DefaultSteps, _full), CancellationToken.None);
 
-    public ReadOnlyMemory<byte> Canonical() => CanonicalJson.Request(Shape, _resolved);
+    public ReadOnlyMemory<byte> Canonical() => CanonicalJson.Request(Shape, _resolved, Work.Compounds.Canonical);
 
     /// <summary>Maps the numbers back, fills the texts, makes the digests.</summary>
     public Answer<Api.Capabilities.Pouring.PourPlanResult> Answer() => AnswerMaker.Make(

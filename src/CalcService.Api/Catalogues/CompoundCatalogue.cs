@@ -18,10 +18,14 @@ public sealed class CompoundCatalogue
     private CompoundCatalogue(IReadOnlyList<CompoundProfile> all)
     {
         All = all;
+        Canonical = all.ToDictionary(object (profile) => profile.Sheet, profile => CanonicalOf(profile.Sheet), ReferenceEqualityComparer.Instance);
         _demonstrations = [.. all.Where(profile => profile.EngineSheet.Demonstration).Select(profile => Unflagged(profile.Sheet))];
     }
 
     public IReadOnlyList<CompoundProfile> All { get; }
+
+    /// <summary>The canonical forms of the sheets, so that a request that names a profile needn't write it again.</summary>
+    public IReadOnlyDictionary<object, ReadOnlyMemory<byte>> Canonical { get; }
 
     /// <summary>Reads the sheets that ship with the service through the same reader and validator as a sheet in a request.</summary>
     /// <exception cref="InvalidDataException">A sheet is not valid.</exception>
@@ -66,7 +70,9 @@ public sealed class CompoundCatalogue
     };
 
     /// <summary>The digest of a sheet.</summary>
-    public static string DigestOf(CompoundSheet sheet) => Digest.Of(CanonicalJson.Request(ShapeTable.Of<CompoundSheet>(), sheet).Span);
+    public static string DigestOf(CompoundSheet sheet) => Digest.Of(CanonicalOf(sheet).Span);
+
+    private static ReadOnlyMemory<byte> CanonicalOf(CompoundSheet sheet) => CanonicalJson.Request(ShapeTable.Of<CompoundSheet>(), sheet);
 
     private static string Unflagged(CompoundSheet sheet) => DigestOf(sheet with { Demonstration = null });
 
