@@ -11,7 +11,7 @@ namespace CalcService.Benchmarks.Rows;
 internal static class BatchRows
 {
     public const int Lines = 20_000;
-    private const int Rounds = 5;
+    private const int Rounds = 3;
 
     public static async Task<IReadOnlyList<Row>> MeasureAsync()
     {

@@ -5,7 +5,7 @@ namespace CalcService.Benchmarks.Rows;
 /// <summary>The published service: how soon it is ready, what it keeps in memory, and what a batch makes of that.</summary>
 internal static class StartRows
 {
-    private const int Starts = 7;
+    private const int Starts = 5;
 
     public static async Task<IReadOnlyList<Row>> MeasureAsync()
     {
