@@ -19,6 +19,8 @@ public static class AnswerMaker
     /// <summary>Version of the contract; it only grows within 1.</summary>
     public const string ContractVersion = "1.0";
 
+    private static readonly string[] BasisNames = [.. Enum.GetNames<Basis>().Select(JsonNamingPolicy.CamelCase.ConvertName)];
+
     /// <param name="outcome">What the engine computed.</param>
     /// <param name="toContract">Maps the numbers to a system of units.</param>
     /// <param name="context">The rest.</param>
@@ -61,7 +63,7 @@ public static class AnswerMaker
     {
         Document = source.Document,
         Clause = source.Clause,
-        Basis = JsonNamingPolicy.CamelCase.ConvertName(source.Basis.ToString()),
+        Basis = BasisNames[(int)source.Basis],
     };
 
     private static AnswerFinding Finding(Finding finding, UnitSystem units) => new()

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Text.Json;
 using CalcService.Api.Calculations;
 using CalcService.Api.Canonical;
@@ -17,7 +18,11 @@ public static class BatchEndpoint
     /// <summary>Tells the client that it must read while it sends.</summary>
     public const string ModeHeader = "Batch-Mode";
 
-    private static readonly byte[] LineFeed = "\n"u8.ToArray();
+    /// <summary>So much is gathered before it is sent, unless the service has to wait for the client.</summary>
+    private const int FlushBytes = 64 << 10;
+
+    // The serializer checks what it writes itself.
+    private static readonly JsonWriterOptions WriterOptions = new() { Encoder = ApiJson.Options.Encoder, SkipValidation = true };
 
     public static async Task HandleAsync(HttpContext http, ICapability capability, Readiness readiness, IHostApplicationLifetime lifetime)
     {
@@ -68,7 +73,7 @@ public static class BatchEndpoint
     private static async Task WriteLinesAsync(HttpContext http, ICapability capability, bool full, Stream input, CancellationToken stopping)
     {
         long lines = 0, answered = 0;
-        using var reader = new LineReader(input, Limits.LineBytes, Limits.BatchLines);
+        using var reader = new LineReader(input, Limits.LineBytes, Limits.BatchLines, beforeRead: () => FlushAsync(http, 1));
         Problem? aborted = null;
         try
         {
@@ -83,7 +88,7 @@ public static class BatchEndpoint
                 var processed = Process(next, capability, full, stopping);
                 lines++;
                 answered += processed.Status == 200 ? 1 : 0;
-                await WriteAsync(http, new BatchLine
+                Write(http, new BatchLine
                 {
                     Line = next.Number,
                     Id = processed.Reference,
@@ -91,6 +96,7 @@ public static class BatchEndpoint
                     Answer = processed.Status == 200 ? processed.Body : null,
                     Problem = processed.Body as Problem,
                 });
+                await FlushAsync(http, FlushBytes);
             }
         }
         catch (OperationCanceledException) when (!http.RequestAborted.IsCancellationRequested)
@@ -101,7 +107,8 @@ public static class BatchEndpoint
         object end = aborted is null
             ? new BatchEnd { Summary = new() { Lines = lines, Answered = answered, Rejected = lines - answered, InputDigest = Digest.Of(reader.Digest) } }
             : new BatchAborted { Aborted = aborted };
-        await WriteAsync(http, end);
+        Write(http, end);
+        await FlushAsync(http, 1);
     }
 
     /// <summary>The next line, or why there is none before the end.</summary>
@@ -130,9 +137,23 @@ public static class BatchEndpoint
 
     private static Problem BadEncoding() => ProblemKinds.Unreadable.With("The body is not what its Content-Encoding says.");
 
-    private static async Task WriteAsync(HttpContext http, object line)
+    private static void Write(HttpContext http, object line)
     {
-        await JsonSerializer.SerializeAsync(http.Response.Body, line, line.GetType(), ApiJson.Options, http.RequestAborted);
-        await http.Response.Body.WriteAsync(LineFeed, http.RequestAborted);
+        var output = http.Response.BodyWriter;
+        using (var json = new Utf8JsonWriter(output, WriterOptions))
+        {
+            JsonSerializer.Serialize(json, line, line.GetType(), ApiJson.Options);
+        }
+
+        output.Write("\n"u8);
+    }
+
+    /// <summary>Sends what is gathered where it is at least so much. Nothing sent leaves room for a problem instead.</summary>
+    private static async ValueTask FlushAsync(HttpContext http, long least)
+    {
+        if (http.Response.BodyWriter.UnflushedBytes >= least)
+        {
+            await http.Response.BodyWriter.FlushAsync(http.RequestAborted);
+        }
     }
 }

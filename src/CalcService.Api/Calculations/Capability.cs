@@ -80,6 +80,9 @@ public abstract class Capability<TRequest, TResult, TEngine>(IValidator<TRequest
     /// <summary>The request with its profile replaced by the sheet and without units: what the canonical form is made of.</summary>
     protected abstract TRequest Resolve(TRequest request);
 
+    /// <summary>Parts of resolved requests whose canonical form is there already.</summary>
+    protected virtual IReadOnlyDictionary<object, ReadOnlyMemory<byte>>? Known => null;
+
     /// <summary>Which compound the request means; null where the calculation needs none.</summary>
     protected abstract CompoundProvenance? CompoundOf(TRequest request);
 
@@ -92,7 +95,7 @@ public abstract class Capability<TRequest, TResult, TEngine>(IValidator<TRequest
     private Answer<TResult> Answer(TRequest request, RuleBook rules, bool full, CancellationToken cancellationToken)
     {
         var outcome = Calculate(request, rules, new Budget(Budget.DefaultSteps, trace: full), cancellationToken);
-        var canonical = Canonical.CanonicalJson.Request(Shape, Resolve(request));
+        var canonical = Canonical.CanonicalJson.Request(Shape, Resolve(request), Known);
         return AnswerMaker.Make(outcome, (result, units) => ToContract(request, result, units),
             new(Operation, rules.Edition, request.Units ?? UnitSystem.Metric, canonical, CompoundOf(request), full, clock.GetUtcNow()));
     }

@@ -16,22 +16,28 @@ public sealed class CanonicalJson
 {
     private static readonly SearchValues<char> Escaped = SearchValues.Create([.. Enumerable.Range(0, 32).Select(c => (char)c), '"', '\\']);
 
-    private readonly ArrayBufferWriter<byte> _out = new(4096);
     private readonly bool _isRequest;
+    private readonly IReadOnlyDictionary<object, ReadOnlyMemory<byte>>? _known;
+    private byte[] _bytes = new byte[4096];
+    private int _length;
 
-    private CanonicalJson(bool isRequest) => _isRequest = isRequest;
+    private CanonicalJson(bool isRequest, IReadOnlyDictionary<object, ReadOnlyMemory<byte>>? known) => (_isRequest, _known) = (isRequest, known);
 
     /// <summary>A request, in SI, without what it leaves out.</summary>
-    public static ReadOnlyMemory<byte> Request(ObjectShape shape, object value) => Write(shape, value, isRequest: true);
+    /// <param name="shape">Its shape.</param>
+    /// <param name="value">The request.</param>
+    /// <param name="known">Parts whose canonical form is there already, by reference.</param>
+    public static ReadOnlyMemory<byte> Request(ObjectShape shape, object value, IReadOnlyDictionary<object, ReadOnlyMemory<byte>>? known = null) =>
+        Write(shape, value, isRequest: true, known);
 
     /// <summary>A part of an answer, with its own units.</summary>
-    public static ReadOnlyMemory<byte> Answer(ObjectShape shape, object value) => Write(shape, value, isRequest: false);
+    public static ReadOnlyMemory<byte> Answer(ObjectShape shape, object value) => Write(shape, value, isRequest: false, known: null);
 
-    private static ReadOnlyMemory<byte> Write(ObjectShape shape, object value, bool isRequest)
+    private static ReadOnlyMemory<byte> Write(ObjectShape shape, object value, bool isRequest, IReadOnlyDictionary<object, ReadOnlyMemory<byte>>? known)
     {
-        var writer = new CanonicalJson(isRequest);
+        var writer = new CanonicalJson(isRequest, known);
         writer.WriteObject(shape, value);
-        return writer._out.WrittenMemory;
+        return writer._bytes.AsMemory(0, writer._length);
     }
 
     private void WriteValue(Shape shape, object? value)
@@ -54,10 +60,10 @@ public sealed class CanonicalJson
                 Raw(number.ToString(CultureInfo.InvariantCulture));
                 break;
             case double number:
-                Raw(CanonicalNumber.Write(number));
+                WriteNumber(number);
                 break;
             case decimal amount:
-                Raw(CanonicalNumber.Write((double)amount));
+                WriteNumber((double)amount);
                 break;
             case bool flag:
                 Raw(flag ? "true"u8 : "false"u8);
@@ -82,6 +88,12 @@ public sealed class CanonicalJson
 
     private void WriteObject(ObjectShape shape, object owner)
     {
+        if (_known is not null && _known.TryGetValue(owner, out var known))
+        {
+            Raw(known.Span);
+            return;
+        }
+
         Raw("{"u8);
         var first = true;
         foreach (var member in shape.Sorted)
@@ -92,10 +104,13 @@ public sealed class CanonicalJson
                 continue;
             }
 
-            Raw(first ? "\""u8 : ",\""u8);
+            if (!first)
+            {
+                Raw(","u8);
+            }
+
             first = false;
-            Raw(member.Utf8Name);
-            Raw("\":"u8);
+            Raw(member.CanonicalName);
             WriteValue(member.Shape, value);
         }
 
@@ -126,7 +141,7 @@ public sealed class CanonicalJson
         Raw("{\"unit\":"u8);
         WriteText(inSi ? shape.Kind!.Si.Code : quantity.Unit);
         Raw(",\"value\":"u8);
-        Raw(CanonicalNumber.Write(inSi ? quantity.Si : quantity.Value));
+        WriteNumber(inSi ? quantity.Si : quantity.Value);
         Raw("}"u8);
     }
 
@@ -136,7 +151,7 @@ public sealed class CanonicalJson
         var rest = text.AsSpan();
         while (rest.IndexOfAny(Escaped) is var stop and >= 0)
         {
-            Encoding.UTF8.GetBytes(rest[..stop], _out);
+            Raw(rest[..stop]);
             Raw(rest[stop] switch
             {
                 '"' => "\\\"",
@@ -151,11 +166,28 @@ public sealed class CanonicalJson
             rest = rest[(stop + 1)..];
         }
 
-        Encoding.UTF8.GetBytes(rest, _out);
+        Raw(rest);
         Raw("\""u8);
     }
 
-    private void Raw(ReadOnlySpan<byte> bytes) => _out.Write(bytes);
+    private void WriteNumber(double number) => _length += CanonicalNumber.Write(number, Room(CanonicalNumber.MostBytes));
 
-    private void Raw(string ascii) => Encoding.UTF8.GetBytes(ascii, _out);
+    private void Raw(ReadOnlySpan<byte> bytes)
+    {
+        bytes.CopyTo(Room(bytes.Length));
+        _length += bytes.Length;
+    }
+
+    private void Raw(ReadOnlySpan<char> text) => _length += Encoding.UTF8.GetBytes(text, Room(Encoding.UTF8.GetMaxByteCount(text.Length)));
+
+    /// <summary>The rest of the buffer, with room for so many bytes.</summary>
+    private Span<byte> Room(int bytes)
+    {
+        if (_bytes.Length - _length < bytes)
+        {
+            Array.Resize(ref _bytes, Math.Max(2 * _bytes.Length, _length + bytes));
+        }
+
+        return _bytes.AsSpan(_length);
+    }
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text;
 
 namespace CalcService.Api.Canonical;
 
@@ -8,6 +9,21 @@ namespace CalcService.Api.Canonical;
 /// </summary>
 public static class CanonicalNumber
 {
+    /// <summary>Bytes of the longest number.</summary>
+    public const int MostBytes = 32;
+
+    /// <summary>Writes a number as UTF-8 and gives its length.</summary>
+    public static int Write(double value, Span<byte> bytes)
+    {
+        // The same digits as below; what has an exponent takes the long way.
+        if (value != 0 && value.TryFormat(bytes, out var length, "R", CultureInfo.InvariantCulture) && !bytes[..length].Contains((byte)'E'))
+        {
+            return length;
+        }
+
+        return Encoding.UTF8.GetBytes(Write(value), bytes);
+    }
+
     public static string Write(double value)
     {
         if (value == 0)

@@ -21,12 +21,16 @@ public sealed class CompoundCatalogue
 
     private CompoundCatalogue(IReadOnlyCollection<CompoundProfile> all)
     {
+        Canonical = all.ToDictionary(object (profile) => profile.Sheet, profile => CanonicalOf(profile.Sheet), ReferenceEqualityComparer.Instance);
         _demonstrations = [.. all.Where(profile => profile.EngineSheet.Demonstration).Select(profile => Unflagged(profile.Sheet))];
         All = [.. all.Select(profile => profile with { EngineSheet = Flagged(profile.Sheet) })];
     }
 
     /// <summary>By id.</summary>
     public IReadOnlyList<CompoundProfile> All { get; }
+
+    /// <summary>The canonical forms of the sheets, so that a request that names a profile needn't write it again.</summary>
+    public IReadOnlyDictionary<object, ReadOnlyMemory<byte>> Canonical { get; }
 
     /// <summary>Reads every sheet, shipped or in the operator's folder, through the same reader and validator as a sheet in a request.</summary>
     /// <exception cref="StartRefusedException">A sheet can't be read, is not valid, or has the id of another.</exception>
@@ -62,7 +66,9 @@ public sealed class CompoundCatalogue
     };
 
     /// <summary>The digest of a sheet.</summary>
-    public static string DigestOf(CompoundSheet sheet) => Digest.Of(CanonicalJson.Request(ShapeTable.Of<CompoundSheet>(), sheet).Span);
+    public static string DigestOf(CompoundSheet sheet) => Digest.Of(CanonicalOf(sheet).Span);
+
+    private static ReadOnlyMemory<byte> CanonicalOf(CompoundSheet sheet) => CanonicalJson.Request(ShapeTable.Of<CompoundSheet>(), sheet);
 
     private static string Unflagged(CompoundSheet sheet) => DigestOf(sheet with { Demonstration = null });
 

@@ -94,12 +94,16 @@ public sealed class ObjectShape(Type type, IReadOnlyList<MemberShape> members) :
 public abstract class MemberShape(PropertyInfo property, string name, Shape shape, bool required, bool nullable)
 {
     private readonly byte[] _utf8Name = Encoding.UTF8.GetBytes(name);
+    private readonly byte[] _canonicalName = Encoding.UTF8.GetBytes($"\"{name}\":");
 
     public PropertyInfo Property { get; } = property;
 
     public string Name { get; } = name;
 
     public ReadOnlySpan<byte> Utf8Name => _utf8Name;
+
+    /// <summary>Quoted, with its colon.</summary>
+    public ReadOnlySpan<byte> CanonicalName => _canonicalName;
 
     public Shape Shape { get; } = shape;
 

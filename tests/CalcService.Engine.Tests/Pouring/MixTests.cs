@@ -77,6 +77,22 @@ public sealed class MixTests
         Assert.Equal((true, 0), plan.Result.Optimality);
     }
 
+    [Fact]
+    public void Job_whose_best_mixes_take_too_long_to_find_still_gets_mixes()
+    {
+        // Colder air than compound: the pot life is longer, so there are many more ways to make a mix.
+        var ends = new[] { 16, 20, 24, 28, 32 }.Select((millimetres, i) => Sized($"E{i}", 8 - i, millimetres) with { SocketBreakingForceN = null }).ToArray();
+        var plan = GoodPour.Plan(GoodPour.Input with
+        {
+            Ends = ends,
+            Conditions = GoodPour.Input.Conditions with { AirK = 9 + GoodPour.Zero, SteelK = 8 + GoodPour.Zero, CompoundK = 18 + GoodPour.Zero },
+            Stock = [GoodPour.Lot("A", "small", 6, "2026-12-31"), GoodPour.Lot("B", "medium", 3, "2026-06-30"), GoodPour.Lot("C", "large", 1, "2026-09-30")],
+        });
+
+        Assert.Equal(30, plan.Result.Mixes.Sum(mix => mix.Fills.Sum(fill => fill.Count)));
+        Assert.InRange(plan.Result.Optimality!.Value.Gap, 0, 1);
+    }
+
     private static PourEnd Sized(string id, int quantity, double millimetres)
     {
         var end = GoodPour.End(id, quantity);

@@ -15,6 +15,8 @@ public sealed class PourPlanCapability(CompoundCatalogue compounds, IValidator<P
 {
     public override string Operation => "pour-plans";
 
+    protected override IReadOnlyDictionary<object, ReadOnlyMemory<byte>> Known => compounds.Canonical;
+
     protected override PourPlanRequest Resolve(PourPlanRequest request) =>
         request with { Units = null, Compound = new Compound { Sheet = compounds.SheetOf(request.Compound) } };
 

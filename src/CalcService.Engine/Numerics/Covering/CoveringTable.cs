@@ -1,3 +1,5 @@
+using System.Buffers;
+
 namespace CalcService.Engine.Numerics.Covering;
 
 /// <summary>
@@ -8,6 +10,9 @@ namespace CalcService.Engine.Numerics.Covering;
 /// </summary>
 public static class CoveringTable
 {
+    /// <summary>Larger tables are rare and not kept. A power of two, as the pool's arrays are.</summary>
+    private const int MostLent = 1 << 17;
+
     /// <summary>The number of each item in the best cover, or null where the budget ends first or no cover exists.</summary>
     /// <param name="items">What there is to take; sizes above 0.</param>
     /// <param name="demand">What has to be covered, in the unit of the sizes.</param>
@@ -37,32 +42,55 @@ public static class CoveringTable
             return null;
         }
 
-        var counts = new int[items.Count][];
-        var best = new CoverSum[length];
-        var next = new CoverSum[length];
-        best.AsSpan(1).Fill(CoverSum.Unreachable);
-        for (var i = items.Count - 1; i >= 0; i--)
+        var cellCount = checked((int)length);
+        var sums = Borrow<CoverSum>(2 * cellCount);
+        var counts = Borrow<int>(items.Count * cellCount);
+        try
         {
-            cancellationToken.ThrowIfCancellationRequested();
-            counts[i] = new int[length];
-            var row = new Row(best, next, counts[i], CoverSum.Of(items[i], objective), items[i].Size / unit);
-            if (Limit(items[i], cells, unit) is { } limit)
+            var best = sums.AsSpan(0, cellCount);
+            var next = sums.AsSpan(cellCount, cellCount);
+            best.Fill(CoverSum.Unreachable);
+            best[0] = default;
+            for (var i = items.Count - 1; i >= 0; i--)
             {
-                TakeSome(row, limit);
-            }
-            else
-            {
-                TakeAny(row);
+                cancellationToken.ThrowIfCancellationRequested();
+                var row = new Row(best, next, counts.AsSpan(i * cellCount, cellCount), CoverSum.Of(items[i], objective), items[i].Size / unit);
+                if (Limit(items[i], cells, unit) is { } limit)
+                {
+                    TakeSome(row, limit);
+                }
+                else
+                {
+                    TakeAny(row);
+                }
+
+                var swapped = best;
+                best = next;
+                next = swapped;
             }
 
-            (best, next) = (next, best);
+            return Read(items, counts, cellCount, Choose(best, (int)cells, objective), unit);
         }
-
-        return Read(items, counts, Choose(best, cells, objective), unit);
+        finally
+        {
+            GiveBack(sums);
+            GiveBack(counts);
+        }
     }
 
     /// <summary>One item's row of the table: sums without it, sums with it, how many of it each takes.</summary>
-    private readonly record struct Row(CoverSum[] Before, CoverSum[] After, int[] Counts, CoverSum One, int Size);
+    private readonly ref struct Row(Span<CoverSum> before, Span<CoverSum> after, Span<int> counts, CoverSum one, int size)
+    {
+        public Span<CoverSum> Before { get; } = before;
+
+        public Span<CoverSum> After { get; } = after;
+
+        public Span<int> Counts { get; } = counts;
+
+        public CoverSum One { get; } = one;
+
+        public int Size { get; } = size;
+    }
 
     /// <summary>More of an item than covers the demand alone is never taken, so a larger limit is none.</summary>
     private static int? Limit(CoverItem item, long cells, int unit)
@@ -73,19 +101,27 @@ public static class CoveringTable
 
     private static void TakeAny(Row row)
     {
-        for (var v = 0; v < row.Before.Length; v++)
+        var before = row.Before;
+        var after = row.After[..before.Length];
+        var counts = row.Counts[..before.Length];
+        var one = row.One;
+        var alone = Math.Min(row.Size, before.Length);
+        before[..alone].CopyTo(after);
+        counts[..alone].Clear();
+        for (var v = alone; v < before.Length; v++)
         {
-            row.After[v] = row.Before[v];
-            if (v < row.Size || !row.After[v - row.Size].IsReachable)
+            ref readonly var less = ref after[v - alone];
+            ref readonly var without = ref before[v];
+            // Most cells are decided by the first place in the order.
+            if (!less.IsReachable || less.First + one.First > without.First || (less + one).CompareTo(without) >= 0)
             {
-                continue;
+                after[v] = without;
+                counts[v] = 0;
             }
-
-            var more = row.After[v - row.Size] + row.One;
-            if (more.CompareTo(row.After[v]) < 0)
+            else
             {
-                row.After[v] = more;
-                row.Counts[v] = row.Counts[v - row.Size] + 1;
+                after[v] = less + one;
+                counts[v] = counts[v - alone] + 1;
             }
         }
     }
@@ -125,9 +161,9 @@ public static class CoveringTable
         }
     }
 
-    private static long Choose(CoverSum[] best, long cells, CoverObjective objective)
+    private static int Choose(ReadOnlySpan<CoverSum> best, int cells, CoverObjective objective)
     {
-        var chosen = -1L;
+        var chosen = -1;
         for (var v = cells; v < best.Length; v++)
         {
             if (best[v].IsReachable && (chosen < 0 || best[v].IsBetterThan(best[chosen], objective)))
@@ -139,7 +175,7 @@ public static class CoveringTable
         return chosen;
     }
 
-    private static int[]? Read(IReadOnlyList<CoverItem> items, int[][] counts, long chosen, int unit)
+    private static int[]? Read(IReadOnlyList<CoverItem> items, ReadOnlySpan<int> counts, int cellCount, int chosen, int unit)
     {
         if (chosen < 0)
         {
@@ -149,11 +185,22 @@ public static class CoveringTable
         var taken = new int[items.Count];
         for (var i = 0; i < items.Count; i++)
         {
-            taken[i] = counts[i][chosen];
-            chosen -= (long)taken[i] * (items[i].Size / unit);
+            taken[i] = counts[(i * cellCount) + chosen];
+            chosen -= taken[i] * (items[i].Size / unit);
         }
 
         return taken;
+    }
+
+    /// <summary>A table of the usual size is lent: as a new one it would lie where only a full collection cleans up.</summary>
+    private static T[] Borrow<T>(int length) => length <= MostLent ? ArrayPool<T>.Shared.Rent(length) : new T[length];
+
+    private static void GiveBack<T>(T[] table)
+    {
+        if (table.Length <= MostLent)
+        {
+            ArrayPool<T>.Shared.Return(table);
+        }
     }
 
     private static int GreatestCommonDivisor(int a, int b) => b == 0 ? a : GreatestCommonDivisor(b, a % b);

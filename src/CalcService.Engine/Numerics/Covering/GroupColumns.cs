@@ -34,7 +34,7 @@ internal sealed class GroupColumns
     /// <summary>Whether they are all there are.</summary>
     public bool AreComplete { get; private init; }
 
-    /// <summary>Ways that together serve everything, to start from; empty where the ways are complete.</summary>
+    /// <summary>Ways that together serve everything, to start from.</summary>
     public IReadOnlyList<int> Start => _best.Columns;
 
     public static GroupColumns Of(GroupedProblem problem, int[] sizes)
@@ -42,6 +42,8 @@ internal sealed class GroupColumns
         var all = new GroupColumns(problem, sizes) { AreComplete = true };
         if (all.AddFrom(0, new int[problem.Demands.Count], 0, 0))
         {
+            all.IndexCheapest();
+            all.AddFillings();
             return all;
         }
 
@@ -77,12 +79,26 @@ internal sealed class GroupColumns
         return true;
     }
 
+    private void IndexCheapest()
+    {
+        for (var column = 0; column < _columns.Count; column++)
+        {
+            var key = Key(_columns[column].Served);
+            if (!_cheapest.TryGetValue(key, out var cheapest) || Price(_columns[column]) < Price(_columns[cheapest]))
+            {
+                _cheapest[key] = column;
+            }
+        }
+    }
+
+    private static string Key(int[] served) => string.Join(',', served);
+
     /// <summary>Fills group after group with the demands in a shuffled order, as long as each is done in time.</summary>
     private void AddFillings()
     {
         var order = _problem.Demands.SelectMany((demand, d) => Enumerable.Repeat(d, demand.Count)).ToArray();
         var random = 1UL;
-        for (var filling = 0; filling < Fillings && _columns.Count < Most; filling++)
+        for (var filling = 0; filling < Fillings && _columns.Count <= Most; filling++)
         {
             for (var i = order.Length - 1; i > 0; i--)
             {
@@ -127,7 +143,7 @@ internal sealed class GroupColumns
     /// <summary>The cheapest way to cover a group, its ways added where they are new.</summary>
     private int Cheapest(int[] served, long size, long time)
     {
-        var key = string.Join(',', served);
+        var key = Key(served);
         if (!_cheapest.TryGetValue(key, out var cheapest))
         {
             var first = _columns.Count;
@@ -151,7 +167,7 @@ internal sealed class GroupColumns
     private bool Fits(long size, long time)
     {
         var largest = _sizes.Max();
-        return MostItems(time) >= (size + _problem.PerGroup + largest - 1) / largest;
+        return time + _problem.RoundTime <= _problem.TimeLimit && MostItems(time) >= (size + _problem.PerGroup + largest - 1) / largest;
     }
 
     /// <summary>Items that can be had ready beside this much serving time.</summary>
