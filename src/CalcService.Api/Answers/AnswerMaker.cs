@@ -1,3 +1,4 @@
+using System.Text;
 using System.Text.Json;
 using CalcService.Api.Canonical;
 using CalcService.Api.Contract;
@@ -27,6 +28,7 @@ public static class AnswerMaker
     public static Answer<TResult> Make<TEngine, TResult>(Outcome<TEngine> outcome, Func<TEngine, UnitSystem, TResult> toContract, AnswerContext context)
         where TResult : class
     {
+        var inputDigest = Digest.Of(context.CanonicalInput.Span);
         var result = toContract(outcome.Result, context.Units);
         var metric = context.Units == UnitSystem.Metric ? result : toContract(outcome.Result, UnitSystem.Metric);
         return new()
@@ -45,13 +47,13 @@ public static class AnswerMaker
             Trace = [.. outcome.Trace.Select(step => Step(step, context.Units))],
             Provenance = new()
             {
-                RecordId = RecordId(context),
+                RecordId = RecordId(context, inputDigest),
                 Operation = context.Operation,
                 Contract = ContractVersion,
                 Rules = context.Rules,
                 Engine = EngineVersion.Current,
                 Compound = context.Compound,
-                InputDigest = Digest.Of(context.CanonicalInput.Span),
+                InputDigest = inputDigest,
                 ResultDigest = ResultDigest(outcome, metric),
                 ComputedAt = context.ComputedAt,
             },
@@ -92,14 +94,9 @@ public static class AnswerMaker
 
     private static Quantity? In(Measure? measure, UnitSystem units) => measure is { } value ? Quantity.From(value, units) : null;
 
-    private static string RecordId(AnswerContext context)
-    {
-        // Canonical by construction: members in order, no white space, nothing that needs escaping.
-        byte[] head = [.. "{\"engine\":\""u8, .. System.Text.Encoding.UTF8.GetBytes(EngineVersion.Current), .. "\",\"input\":"u8];
-        byte[] tail = [.. ",\"operation\":\""u8, .. System.Text.Encoding.UTF8.GetBytes(context.Operation), .. "\",\"rules\":\""u8,
-            .. System.Text.Encoding.UTF8.GetBytes(context.Rules), .. "\"}"u8];
-        return Digest.Of(head, context.CanonicalInput.Span, tail);
-    }
+    /// <summary>Canonical by construction: members in order, no white space, nothing that needs escaping. The input is covered by its digest.</summary>
+    private static string RecordId(AnswerContext context, string inputDigest) => Digest.Of(Encoding.UTF8.GetBytes(
+        $$"""{"engine":"{{EngineVersion.Current}}","inputDigest":"{{inputDigest}}","operation":"{{context.Operation}}","rules":"{{context.Rules}}"}"""));
 
     private static string ResultDigest<TEngine, TResult>(Outcome<TEngine> outcome, TResult metric)
         where TResult : class

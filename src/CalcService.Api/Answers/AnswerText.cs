@@ -27,7 +27,7 @@ public static partial class AnswerText
 
     /// <summary>Fills a finding's template, {measured}, {limit} and its own words by name, in one pass: what a client sent is never a template.</summary>
     public static string Fill(string template, Finding finding, UnitSystem units) =>
-        Place().Replace(template, match => Word(match.Groups[1].Value, finding, units));
+        template.Contains('{', StringComparison.Ordinal) ? Place().Replace(template, match => Word(match.Groups[1].Value, finding, units)) : template;
 
     private static string Word(string name, Finding finding, UnitSystem units)
     {
