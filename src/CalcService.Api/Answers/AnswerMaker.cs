@@ -28,7 +28,6 @@ public static class AnswerMaker
     public static Answer<TResult> Make<TEngine, TResult>(Outcome<TEngine> outcome, Func<TEngine, UnitSystem, TResult> toContract, AnswerContext context)
         where TResult : class
     {
-        var inputDigest = Digest.Of(context.CanonicalInput.Span);
         var result = toContract(outcome.Result, context.Units);
         var metric = context.Units == UnitSystem.Metric ? result : toContract(outcome.Result, UnitSystem.Metric);
         return new()
@@ -47,13 +46,13 @@ public static class AnswerMaker
             Trace = [.. outcome.Trace.Select(step => Step(step, context.Units))],
             Provenance = new()
             {
-                RecordId = RecordId(context, inputDigest),
+                RecordId = RecordId(context),
                 Operation = context.Operation,
                 Contract = ContractVersion,
                 Rules = context.Rules,
                 Engine = EngineVersion.Current,
                 Compound = context.Compound,
-                InputDigest = inputDigest,
+                InputDigest = Digest.Of(context.CanonicalInput.Span),
                 ResultDigest = ResultDigest(outcome, metric),
                 ComputedAt = context.ComputedAt,
             },
@@ -94,9 +93,11 @@ public static class AnswerMaker
 
     private static Quantity? In(Measure? measure, UnitSystem units) => measure is { } value ? Quantity.From(value, units) : null;
 
-    /// <summary>Canonical by construction: members in order, no white space, nothing that needs escaping. The input is covered by its digest.</summary>
-    private static string RecordId(AnswerContext context, string inputDigest) => Digest.Of(Encoding.UTF8.GetBytes(
-        $$"""{"engine":"{{EngineVersion.Current}}","inputDigest":"{{inputDigest}}","operation":"{{context.Operation}}","rules":"{{context.Rules}}"}"""));
+    /// <summary>Canonical by construction: members in order, no white space, nothing that needs escaping.</summary>
+    private static string RecordId(AnswerContext context) => Digest.Of(
+        Encoding.UTF8.GetBytes($$"""{"engine":"{{EngineVersion.Current}}","input":"""),
+        context.CanonicalInput.Span,
+        Encoding.UTF8.GetBytes($$""","operation":"{{context.Operation}}","rules":"{{context.Rules}}"}"""));
 
     private static string ResultDigest<TEngine, TResult>(Outcome<TEngine> outcome, TResult metric)
         where TResult : class

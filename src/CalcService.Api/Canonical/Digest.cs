@@ -7,6 +7,15 @@ public static class Digest
 {
     public static string Of(ReadOnlySpan<byte> bytes) => Write(SHA256.HashData(bytes));
 
+    public static string Of(ReadOnlySpan<byte> first, ReadOnlySpan<byte> second, ReadOnlySpan<byte> third)
+    {
+        using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        hash.AppendData(first);
+        hash.AppendData(second);
+        hash.AppendData(third);
+        return Of(hash);
+    }
+
     public static string Of(IncrementalHash hash) => Write(hash.GetCurrentHash());
 
     private static string Write(byte[] digest) => "sha256:" + Convert.ToHexStringLower(digest);

@@ -133,7 +133,7 @@ public sealed record AnswerTraceStep
 /// <summary>Where an answer comes from.</summary>
 public sealed record AnswerProvenance
 {
-    /// <summary>Digest over operation, inputDigest, rules and engine: the same question has the same id.</summary>
+    /// <summary>Digest over operation, canonical input, rules and engine: the same question has the same id.</summary>
     public required string RecordId { get; init; }
 
     /// <summary>The calculation.</summary>
