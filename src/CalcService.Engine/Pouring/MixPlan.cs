@@ -40,8 +40,8 @@ internal sealed record MixPlan(
         var taken = kits.SelectMany((kit, i) => shelf.Take(kit.Code, choice.Count(group.Taken, i, bought: false))
             .Concat(choice.Count(group.Taken, i, bought: true) is > 0 and var count ? [new MixKit(kit.Code, null, count)] : [])).ToArray();
         var fills = ends.Select((end, i) => new MixFill(end.Id, group.Served[i])).Where(fill => fill.Count > 0).ToArray();
-        var needed = MixPlanner.NeededM3(scope.Input.Allowance ?? scope.Rules.Allowance.Value!.Value.Si,
-            ends.Select((end, i) => group.Served[i] * end.Fill.HighM3!.Value).Sum(), scope.Input.VesselResidueM3 ?? 0, scope.Trace);
+        var needed = MixPlanner.NeededM3(scope.Allowance,
+            ends.Select((end, i) => group.Served[i] * end.Fill.HighM3!.Value).Sum(), scope.VesselResidueM3, scope.Trace);
         DateTimeOffset? startsAt = startsAfterS is { } after ? scope.Input.PourAt.AddSeconds(after) : null;
         return new(number, taken, fills, needed, taken.Sum(kit => kit.Count * kits.First(known => known.Code == kit.Kit).VolumeM3), startsAt,
             PotLifeChecks.UsedInS(scope, taken.Sum(kit => kit.Count), ends, group.Served),

@@ -64,22 +64,19 @@ internal static class MixPlanner
     /// </summary>
     private static GroupedProblem Problem(PourScope scope, PlannedEnd[] ends, double? potLifeS)
     {
-        var allowance = scope.Input.Allowance ?? scope.Rules.Allowance.Value!.Value.Si;
-        var residue = KitChoice.NeedOf(scope.Input.VesselResidueM3 ?? 0);
-        var mixers = scope.Input.Mixers ?? 1;
-        var isTimed = PotLifeChecks.CanFillEach(scope, ends, potLifeS, allowance);
+        var isTimed = PotLifeChecks.CanFillEach(scope, ends, potLifeS);
         var mixingTime = isTimed ? (long)Math.Ceiling(scope.Input.Compound.MixingTimeS!.Value * MillisecondsPerSecond) : 0;
         return new()
         {
             Items = [],
             Demands = [.. ends.Select((end, i) => new CoverDemand(
-                KitChoice.NeedOf((1 + allowance) * end.Fill.HighM3!.Value),
+                KitChoice.NeedOf((1 + scope.Allowance) * end.Fill.HighM3!.Value),
                 isTimed ? (long)Math.Ceiling(scope.PourTimeS(i)!.Value * MillisecondsPerSecond) : 0,
                 end.Quantity))],
-            PerGroup = residue,
+            PerGroup = KitChoice.NeedOf(scope.VesselResidueM3),
             TimeLimit = isTimed ? (long)Math.Floor(potLifeS!.Value * MillisecondsPerSecond) : long.MaxValue,
             RoundTime = mixingTime,
-            SideBySide = mixers,
+            SideBySide = scope.Mixers,
             Objective = Objective(scope),
         };
     }

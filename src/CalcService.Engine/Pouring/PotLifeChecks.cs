@@ -29,7 +29,7 @@ internal static class PotLifeChecks
     /// Whether each basket can be filled inside the pot life with the fewest kits that it takes; a stop for each that
     /// can't. False too where a time isn't known.
     /// </summary>
-    public static bool CanFillEach(PourScope scope, PlannedEnd[] ends, double? potLifeS, double allowance)
+    public static bool CanFillEach(PourScope scope, PlannedEnd[] ends, double? potLifeS)
     {
         if (potLifeS is not { } potLife || scope.Input.Compound.MixingTimeS is not { } mixingTime)
         {
@@ -46,9 +46,9 @@ internal static class PotLifeChecks
                 continue;
             }
 
-            var need = KitChoice.NeedOf(((1 + allowance) * ends[i].Fill.HighM3!.Value) + (scope.Input.VesselResidueM3 ?? 0));
+            var need = KitChoice.NeedOf(((1 + scope.Allowance) * ends[i].Fill.HighM3!.Value) + scope.VesselResidueM3);
             var kits = (int)Math.Min(int.MaxValue, (need + largest - 1) / largest);
-            var time = UseTimeS(kits, scope.Input.Mixers ?? 1, mixingTime, pourTime, Trace.None);
+            var time = UseTimeS(kits, scope.Mixers, mixingTime, pourTime, Trace.None);
             if (time > potLife)
             {
                 can = false;
@@ -70,7 +70,7 @@ internal static class PotLifeChecks
         }
 
         return filling is { } fill && scope.Input.Compound.MixingTimeS is { } mixingTime
-            ? UseTimeS(kits, scope.Input.Mixers ?? 1, mixingTime, fill, scope.Trace)
+            ? UseTimeS(kits, scope.Mixers, mixingTime, fill, scope.Trace)
             : null;
     }
 

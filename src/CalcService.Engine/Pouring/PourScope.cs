@@ -24,6 +24,15 @@ internal sealed record PourScope(PourPlanInput Input, PouringRules Rules, Budget
             Words = words,
         });
 
+    /// <summary>Allowance on the resin, the rules' where none is given.</summary>
+    public double Allowance => Input.Allowance ?? Rules.Allowance.Value!.Value.Si;
+
+    /// <summary>What stays in the vessel of each mix.</summary>
+    public double VesselResidueM3 => Input.VesselResidueM3 ?? 0;
+
+    /// <summary>Kits that are mixed side by side.</summary>
+    public int Mixers => Input.Mixers ?? 1;
+
     /// <summary>Time to fill one basket of an end.</summary>
     public double? PourTimeS(int end) => Input.Ends[end].PourTimeS ?? Input.PourTimeS;
 
