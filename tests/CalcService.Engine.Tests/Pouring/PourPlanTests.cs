@@ -137,7 +137,7 @@ public sealed class PourPlanTests
             Mixers = null, Allowance = null, VesselResidueM3 = null, Objective = null,
         });
         var defaults = plan.Assumptions.Where(assumption => assumption.Origin == AssumptionOrigin.Default);
-        Assert.Equal(["/allowance", "/crew/mixers", "/ends/0/socket/basket/tolerance", "/objective", "/vesselResidue"],
+        Assert.Equal(["/allowance", "/conditions/readAt", "/crew/mixers", "/ends/0/socket/basket/tolerance", "/objective", "/vesselResidue"],
             defaults.Select(assumption => assumption.Pointer).Order(StringComparer.Ordinal));
         Assert.Equal(GoodPour.Plan(GoodPour.Input).Result.NeededM3, plan.Result.NeededM3);
     }
