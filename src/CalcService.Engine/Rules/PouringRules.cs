@@ -51,6 +51,9 @@ public sealed record PouringRules
     /// <summary>Air speed over the open resin.</summary>
     public required RuleLimit AirSpeed { get; init; }
 
+    /// <summary>How the rope is seized.</summary>
+    public required SeizingRules Seizing { get; init; }
+
     /// <summary>Vapours whose limits and properties are known.</summary>
     public required IReadOnlyList<AirLimits> Air { get; init; }
 
@@ -60,5 +63,6 @@ public sealed record PouringRules
         DewMargin, HighestOrdinaryGrade, BasketLengthInDiameters, ConeAngleLeast, ConeAngleMost, Allowance,
         AssumedActivationEnergy.Low, AssumedActivationEnergy.Expected, AssumedActivationEnergy.High, MixingFactor, AirSpeed,
         .. Air.SelectMany(air => new[] { air.LegalCeiling, air.LegalTimeWeighted, air.RecommendedShortTerm, air.RecommendedTimeWeighted, air.FlashPoint }),
+        .. Seizing.All,
     ];
 }

@@ -29,6 +29,7 @@ public static class PouringRules2026Nov
             new("US EPA mass balance model for general ventilation, worst-case mixing", "", Basis.FromMemory)),
         AirSpeed = Limit("air speed over open resin indoors", new Measure(.508, QuantityKind.Speed),
             new("US EPA ChemSTEER user guide, default of 100 ft/min", "", Basis.FromMemory)),
+        Seizing = SeizingRules2026Nov.Rules,
         Air =
         [
             new("styrene", 104.15,
