@@ -63,6 +63,9 @@ public sealed record PouringRules
     /// <summary>How long a reading holds where the request doesn't say.</summary>
     public required RuleLimit ReadingsValidFor { get; init; }
 
+    /// <summary>How the rope is seized.</summary>
+    public required SeizingRules Seizing { get; init; }
+
     /// <summary>Vapours whose limits and properties are known.</summary>
     public required IReadOnlyList<AirLimits> Air { get; init; }
 
@@ -73,5 +76,6 @@ public sealed record PouringRules
         AssumedActivationEnergy.Low, AssumedActivationEnergy.Expected, AssumedActivationEnergy.High, MixingFactor, AirSpeed,
         SheetAge, BroomAngle, VentUpTo, ReadingsValidFor,
         .. Air.SelectMany(air => new[] { air.LegalCeiling, air.LegalTimeWeighted, air.RecommendedShortTerm, air.RecommendedTimeWeighted, air.FlashPoint }),
+        .. Seizing.All,
     ];
 }

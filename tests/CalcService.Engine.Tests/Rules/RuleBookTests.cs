@@ -45,6 +45,15 @@ public sealed class RuleBookTests
         // C₈H₈ with the standard atomic weights 12.011 and 1.008.
         { "molar mass of styrene, g/mol", 104.15, Math.Round(8 * (12.011 + 1.008), 2) },
         { "molar mass of styrene in the rules, g/mol", 104.15, Pouring.Air[0].MolarMassGPerMol },
+        // NAVEDTRA 14081, seizing of wire rope: three times the diameter in inches, 1 to 1 1/2 diameters wide, 2 apart.
+        { "seizings for each inch", 3, Si(Pouring.Seizing.CountPerInch) },
+        { "seizing width least, d", 1, Si(Pouring.Seizing.WidthLeast) },
+        { "seizing width most, d", 1.5, Si(Pouring.Seizing.WidthMost) },
+        { "seizing spacing, d", 2, Si(Pouring.Seizing.Spacing) },
+        // TM 5-3810-305-10, seizing of wire rope: 6 diameters apart.
+        { "seizing spacing of the wider practice, d", 6, Si(Pouring.Seizing.SpacingWide) },
+        // Common practice, no source.
+        { "fewest seizings", 2, Si(Pouring.Seizing.CountLeast) },
     };
 
     [Theory]
@@ -54,7 +63,7 @@ public sealed class RuleBookTests
 
     [Fact]
     public void Edition_lists_every_limit_that_was_compared() =>
-        Assert.Equal(20, RuleBook.Current.Limits.Distinct().Count());
+        Assert.Equal(26, RuleBook.Current.Limits.Distinct().Count());
 
     [Fact]
     public void Limit_names_its_source_in_words() =>
@@ -93,6 +102,7 @@ public sealed class RuleBookTests
             rules with { Air = [rules.Air[0] with { RecommendedTimeWeighted = Changed(rules.Air[0].RecommendedTimeWeighted) }] },
             rules with { Allowance = rules.Allowance with { Source = new("another document", "", Basis.Published) } },
             rules with { Air = [rules.Air[0] with { MolarMassGPerMol = 104.2 }] },
+            rules with { Seizing = rules.Seizing with { Spacing = Changed(rules.Seizing.Spacing) } },
             rules with { Air = [rules.Air[0] with { Substance = "other" }] },
         ];
         Assert.All(changed, one => Assert.NotEqual(book.Digest(), (book with { Pouring = one }).Digest()));

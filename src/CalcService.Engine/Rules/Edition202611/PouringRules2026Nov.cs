@@ -34,6 +34,7 @@ public static class PouringRules2026Nov
             new("ISO 17558", "§4.5", Basis.Published)),
         VentUpTo = Limit("up to this rope diameter the seal of the basket gets a vent", Measure.Length(.016), Source.CommonPractice),
         ReadingsValidFor = Limit("a reading holds this long where nobody says how long", Measure.Duration(3600), Source.CommonPractice),
+        Seizing = SeizingRules2026Nov.Rules,
         Air =
         [
             new("styrene", 104.15,
