@@ -1,3 +1,4 @@
+using System.Globalization;
 using CalcService.Engine.Numerics.Covering;
 
 namespace CalcService.Engine.Pouring;
@@ -45,6 +46,9 @@ internal sealed record MixPlan(
         DateTimeOffset? startsAt = startsAfterS is { } after ? scope.Input.PourAt.AddSeconds(after) : null;
         return new(number, taken, fills, needed, taken.Sum(kit => kit.Count * kits.First(known => known.Code == kit.Kit).VolumeM3), startsAt,
             PotLifeChecks.UsedInS(scope, taken.Sum(kit => kit.Count), ends, group.Served),
-            startsAt is { } start && potLifeS is { } potLife ? start.AddSeconds(Math.Floor(potLife)) : null);
+            startsAt is { } start && potLifeS is { } potLife ? start.AddSeconds(Math.Floor(potLife)) : null)
+        {
+            WitnessLabel = $"{scope.Input.Reference ?? "mix"}/{number.ToString(CultureInfo.InvariantCulture)}",
+        };
     }
 }
