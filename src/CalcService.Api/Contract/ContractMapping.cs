@@ -30,7 +30,7 @@ public static class ContractMapping
     public static Engine.Compounds.CompoundSheet ToEngine(this CompoundSheet sheet) => new()
     {
         Name = sheet.Name,
-        Kits = [.. sheet.Kits.Select(kit => new Kit(kit.Code, kit.Volume.Si, kit.Cost))],
+        Kits = [.. sheet.Kits.Select(kit => new Kit(kit.Code, kit.Volume.Si, kit.Cost, kit.PartNumber))],
         GelTimes = [.. (sheet.GelTimes ?? []).Select(row => new GelTime(row.Temperature.Si, row.Doses, row.Time.Si))],
         Doses = [.. (sheet.Doses ?? []).Select(band => new DoseBand(band.From.Si, band.Below.Si, band.PerKit))],
         Pouring = sheet.Pouring is { } pouring ? new(pouring.Minimum.Si, pouring.Maximum.Si) : null,
@@ -41,6 +41,8 @@ public static class ContractMapping
         DensityKgPerM3 = sheet.Cured?.Density?.Si,
         ActivationEnergyJPerMol = sheet.Reaction?.ActivationEnergy?.Si,
         Vapour = sheet.Vapour is { } vapour ? new(vapour.Substance, vapour.MassFraction?.Si) : null,
+        Currency = sheet.Currency,
+        DangerousGoods = sheet.DangerousGoods,
         Demonstration = sheet.Demonstration == Fact.Yes,
     };
 }

@@ -1,7 +1,7 @@
 namespace CalcService.Engine.Compounds;
 
 /// <summary>A kit of the compound: resin with its hardener, mixed whole or not at all.</summary>
-public sealed record Kit(string Code, double VolumeM3, decimal? Cost);
+public sealed record Kit(string Code, double VolumeM3, decimal? Cost, string? PartNumber = null);
 
 /// <summary>A gel time as the sheet states it.</summary>
 public sealed record GelTime(double TemperatureK, int Doses, double TimeS);
@@ -51,6 +51,12 @@ public sealed record CompoundSheet
     public double? ActivationEnergyJPerMol { get; init; }
 
     public VapourSource? Vapour { get; init; }
+
+    /// <summary>Currency of the costs.</summary>
+    public string? Currency { get; init; }
+
+    /// <summary>How the kits are declared for transport, as the sheet words it.</summary>
+    public string? DangerousGoods { get; init; }
 
     /// <summary>Whether the sheet is invented, for demonstration only.</summary>
     public bool Demonstration { get; init; }

@@ -2,9 +2,10 @@ using CalcService.Engine.Numerics.Covering;
 
 namespace CalcService.Engine.Pouring;
 
-/// <summary>The mixes of a job with what they cost.</summary>
+/// <summary>The mixes of a job with what they cost, and what may be used that they leave on the shelf, kits by size and all doses.</summary>
 internal sealed record MixPlan(
-    IReadOnlyList<Mix> Mixes, IReadOnlyList<KitCount> Counts, decimal? Cost, decimal? StockValue, bool IsOptimal, double Gap)
+    IReadOnlyList<Mix> Mixes, IReadOnlyList<KitCount> Counts, decimal? Cost, decimal? StockValue, bool IsOptimal, double Gap,
+    IReadOnlyList<int> LeftOnShelf, long DosesOnShelf)
 {
     /// <summary>Reads groups as mixes, one after another by the same crew, lots first expiry first.</summary>
     public static MixPlan From(PourScope scope, PlannedEnd[] ends, GroupedCover cover, KitChoice choice, Shelf shelf, double? potLifeS)
@@ -31,7 +32,9 @@ internal sealed record MixPlan(
             priced ? kits.Select((kit, i) => counts[i].ToBuy * kit.Cost!.Value).Sum() : null,
             priced ? kits.Select((kit, i) => counts[i].FromStock * kit.Cost!.Value).Sum() : null,
             cover.IsOptimal,
-            cover.Gap);
+            cover.Gap,
+            [.. kits.Select(kit => shelf.Count(kit.Code))],
+            shelf.Doses);
     }
 
     private static Mix Read(PourScope scope, PlannedEnd[] ends, CoverGroup group, KitChoice choice, Shelf shelf, int number, double? startsAfterS, double? potLifeS)

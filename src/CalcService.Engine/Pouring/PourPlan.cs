@@ -1,3 +1,4 @@
+using CalcService.Engine.Pouring.TakeOff;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
 
@@ -45,6 +46,7 @@ public static class PourPlan
             DewPointK = dewPoint,
             FrostPointK = frostPoint,
             Vapour = VapourCheck.Check(scope, plan?.Mixes ?? [], gel),
+            TakeOff = TakeOffPlanner.Plan(scope, ends, plan, dose, gel),
         };
         return new(result, scope.Findings.Sorted(), PouringNotes.All, scope.Assumptions, scope.Trace.Steps);
     }

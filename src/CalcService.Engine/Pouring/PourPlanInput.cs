@@ -96,4 +96,7 @@ public sealed record PourPlanInput
     public double? VesselResidueM3 { get; init; }
 
     public PourObjective? Objective { get; init; }
+
+    /// <summary>Null where nobody asks for money: amounts and times are listed all the same.</summary>
+    public TakeOff.Quote? Quote { get; init; }
 }

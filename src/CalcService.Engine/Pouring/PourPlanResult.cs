@@ -77,4 +77,6 @@ public sealed record PourPlanResult
     public double? FrostPointK { get; init; }
 
     public VapourResult? Vapour { get; init; }
+
+    public required TakeOff.TakeOffResult TakeOff { get; init; }
 }

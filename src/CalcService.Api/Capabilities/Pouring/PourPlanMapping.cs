@@ -1,3 +1,4 @@
+using CalcService.Api.Capabilities.Pouring.TakeOff;
 using CalcService.Api.Contract;
 using CalcService.Api.Units;
 using CalcService.Engine.Compounds;
@@ -37,6 +38,7 @@ public static class PourPlanMapping
         Allowance = request.Allowance?.Si,
         VesselResidueM3 = request.VesselResidue?.Si,
         Objective = request.Objective,
+        Quote = request.Quote?.ToEngine(),
     };
 
     private static Engine.Compounds.StockLot Lot(StockLot lot) => new(lot.Lot, lot.Kit, lot.Count, lot.ExpiresOn, lot.MadeOn)
@@ -44,6 +46,7 @@ public static class PourPlanMapping
         ResinExpiresOn = lot.ResinExpiresOn,
         HardenerExpiresOn = lot.HardenerExpiresOn,
         DoseExpiresOn = lot.DoseExpiresOn,
+        DoseCount = lot.DoseCount,
         State = lot.State ?? LotState.Unknown,
         IsQuarantined = lot.Quarantined == Fact.Yes,
         ReservedFor = lot.ReservedFor,
@@ -94,6 +97,7 @@ public static class PourPlanMapping
                     TimeWeighted = Quantity.From(Measure.AirFraction(vapour.TimeWeighted), units),
                 }
                 : null,
+            TakeOff = TakeOffMapping.ToContract(result.TakeOff, units),
         };
     }
 

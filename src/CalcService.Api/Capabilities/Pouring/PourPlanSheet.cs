@@ -1,5 +1,6 @@
 using System.Globalization;
 using CalcService.Api.Answers;
+using CalcService.Api.Capabilities.Pouring.TakeOff;
 using CalcService.Api.Contract;
 using CalcService.Api.Sheets;
 using CalcService.Api.Units;
@@ -20,6 +21,7 @@ public static class PourPlanSheet
             Readings(page, request, answer.Result);
             Mixes(page, answer.Result);
             Ends(page, request, answer.Result);
+            TakeOffSheet.Write(page, answer.Result.TakeOff);
             page.Add("h2", "After the pour").Table(
                 ["Mix", "Witness sample taken", "Gel seen at", "Seen in (cup, mouth, cone)", "Hardness", "Signed"],
                 answer.Result.Mixes.Select(mix => new[] { Text(mix.Number), "", "", "", "", "" }));

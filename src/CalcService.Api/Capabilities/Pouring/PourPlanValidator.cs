@@ -1,3 +1,4 @@
+using CalcService.Api.Capabilities.Pouring.TakeOff;
 using CalcService.Api.Catalogues;
 using CalcService.Api.Contract;
 using CalcService.Api.Validation;
@@ -26,6 +27,7 @@ public sealed class PourPlanValidator : AbstractValidator<PourPlanRequest>
         RuleFor(request => request.Crew!).SetValidator(new CrewValidator()).When(request => request.Crew is not null);
         RuleFor(request => request.Allowance).Between(0, 200, "%", QuantityKind.Fraction);
         RuleFor(request => request.VesselResidue).Between(0, 10, "L", QuantityKind.Volume);
+        RuleFor(request => request.Quote!).SetValidator(new QuoteValidator()).When(request => request.Quote is not null);
         RuleFor(request => request).Custom(CheckWhole);
     }
 
@@ -48,6 +50,7 @@ public sealed class PourPlanValidator : AbstractValidator<PourPlanRequest>
             }
         }
 
+        QuoteValidator.CheckWhole(request, _compounds.SheetOf(request.Compound), context);
         if (_compounds.SheetOf(request.Compound) is { } sheet)
         {
             CheckAgainstSheet(request, sheet, context);
