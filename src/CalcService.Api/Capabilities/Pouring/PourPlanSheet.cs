@@ -21,7 +21,7 @@ public static class PourPlanSheet
             Readings(page, request, answer.Result);
             Mixes(page, answer.Result);
             Ends(page, request, answer.Result);
-            TakeOffSheet.Write(page, answer.Result.TakeOff);
+            TakeOffSheet.Write(page, answer.Result.TakeOff, isQuote: request.Quote is not null);
             page.Add("h2", "After the pour").Table(
                 ["Mix", "Witness sample taken", "Gel seen at", "Seen in (cup, mouth, cone)", "Hardness", "Signed"],
                 answer.Result.Mixes.Select(mix => new[] { Text(mix.Number), "", "", "", "", "" }));
