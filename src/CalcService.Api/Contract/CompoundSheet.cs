@@ -86,6 +86,9 @@ public sealed record CompoundSheet
     /// <summary>What it gives off until it has gelled.</summary>
     public CompoundVapour? Vapour { get; init; }
 
+    /// <summary>How the kits are declared for transport, such as UN number, class and packing group.</summary>
+    public string? DangerousGoods { get; init; }
+
     /// <summary>yes where the compound is invented for demonstration.</summary>
     public Fact? Demonstration { get; init; }
 }
@@ -99,6 +102,9 @@ public sealed record CompoundKit
     /// <summary>Volume when mixed.</summary>
     [Kind(QuantityKind.Volume)]
     public required Quantity Volume { get; init; }
+
+    /// <summary>Part number to order it by.</summary>
+    public string? PartNumber { get; init; }
 
     /// <summary>Cost, a plain amount in the sheet's currency.</summary>
     public decimal? Cost { get; init; }

@@ -110,10 +110,7 @@ public sealed class CompoundKitValidator : AbstractValidator<CompoundKit>
     public CompoundKitValidator()
     {
         RuleFor(kit => kit.Volume).Between(1, 200000, "mL", QuantityKind.Volume);
-        RuleFor(kit => kit.Cost).Must(cost => cost is not { } amount || decimal.Round(amount, 4) == amount)
-            .WithErrorCode(RuleWords.RangeCode).WithMessage("A cost has at most four decimals.");
-        RuleFor(kit => kit.Cost).InclusiveBetween(0, 1_000_000).WithErrorCode(RuleWords.RangeCode)
-            .WithMessage((_, found) => RuleWords.OutOfRange(found, 0, 1_000_000));
+        RuleFor(kit => kit.Cost).Amount();
     }
 }
 

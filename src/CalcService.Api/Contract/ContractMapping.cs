@@ -35,7 +35,7 @@ public static class ContractMapping
     public static Engine.Compounds.CompoundSheet ToEngine(this CompoundSheet sheet) => new()
     {
         Name = sheet.Name,
-        Kits = [.. sheet.Kits.Select(kit => new Kit(kit.Code, kit.Volume.Si, kit.Cost))],
+        Kits = [.. sheet.Kits.Select(kit => new Kit(kit.Code, kit.Volume.Si, kit.Cost, kit.PartNumber))],
         GelTimes = [.. (sheet.GelTimes ?? []).Select(row => new GelTime(row.Temperature.Si, row.Doses, row.Time.Si))],
         Doses = [.. (sheet.Doses ?? []).Select(band => new DoseBand(band.From.Si, band.Below.Si, band.PerKit))],
         Pouring = sheet.Pouring is { } pouring ? new(pouring.Minimum.Si, pouring.Maximum.Si) : null,
@@ -53,6 +53,8 @@ public static class ContractMapping
         MixingOrder = sheet.MixingOrder ?? [],
         Vessels = sheet.Vessels ?? [],
         PotLifeVolumeM3 = sheet.PotLifeVolume?.Si,
+        Currency = sheet.Currency,
+        DangerousGoods = sheet.DangerousGoods,
         Demonstration = sheet.Demonstration == Fact.Yes,
     };
 }

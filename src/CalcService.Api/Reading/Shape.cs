@@ -13,8 +13,11 @@ public sealed class TextShape(int maxLength) : Shape
     public int MaxLength { get; } = maxLength;
 }
 
-/// <summary>A whole number.</summary>
-public sealed class IntegerShape : Shape;
+/// <summary>A whole number; one that may exceed 32 bits in answers only.</summary>
+public sealed class IntegerShape(bool isLong) : Shape
+{
+    public bool IsLong { get; } = isLong;
+}
 
 /// <summary>A plain decimal number, such as a cost.</summary>
 public sealed class DecimalShape : Shape;

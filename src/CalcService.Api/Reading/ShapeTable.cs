@@ -82,7 +82,7 @@ public static class ShapeTable
         return Type.GetTypeCode(type) switch
         {
             TypeCode.String => new TextShape(member.GetCustomAttribute<AtMostAttribute>()?.Count ?? TextLength),
-            TypeCode.Int32 or TypeCode.Int64 => new IntegerShape(),
+            TypeCode.Int32 or TypeCode.Int64 => new IntegerShape(type == typeof(long)),
             TypeCode.Decimal => new DecimalShape(),
             TypeCode.Boolean => new BooleanShape(),
             TypeCode.Double => new NumberShape(),

@@ -1,7 +1,7 @@
 namespace CalcService.Engine.Compounds;
 
 /// <summary>A kit of the compound: resin with its hardener, mixed whole or not at all.</summary>
-public sealed record Kit(string Code, double VolumeM3, decimal? Cost);
+public sealed record Kit(string Code, double VolumeM3, decimal? Cost, string? PartNumber = null);
 
 /// <summary>A gel time as the sheet states it.</summary>
 public sealed record GelTime(double TemperatureK, int Doses, double TimeS);
@@ -111,6 +111,12 @@ public sealed record CompoundSheet
 
     /// <summary>Largest volume for which the pot life holds.</summary>
     public double? PotLifeVolumeM3 { get; init; }
+
+    /// <summary>Currency of the costs.</summary>
+    public string? Currency { get; init; }
+
+    /// <summary>How the kits are declared for transport, as the sheet words it.</summary>
+    public string? DangerousGoods { get; init; }
 
     /// <summary>Whether the sheet is invented, for demonstration only.</summary>
     public bool Demonstration { get; init; }

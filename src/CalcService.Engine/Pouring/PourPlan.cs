@@ -1,5 +1,6 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Pouring.Preparation;
+using CalcService.Engine.Pouring.TakeOff;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
 
@@ -49,8 +50,9 @@ public static class PourPlan
             Vapour = vapour,
             ReadingsValidUntil = validUntil,
             WitnessSampleM3 = input.WitnessSampleM3,
+            TakeOff = TakeOffPlanner.Plan(scope, ends, plan, dose, gel),
             Flips = Flips.Find(scope, ends, mixes),
-            GelledAt = mixes.Count > 0 && mixes[^1].StartsAt is { } last && gel is not null ? last.AddSeconds(Math.Ceiling(gel.InCone.LatestS)) : null,
+            GelledAt = mixes.Count > 0 && gel is not null ? Instants.After(mixes[^1].StartsAt, Math.Ceiling(gel.InCone.LatestS)) : null,
         };
         result = result with
         {

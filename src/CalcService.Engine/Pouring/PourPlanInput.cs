@@ -125,4 +125,7 @@ public sealed record PourPlanInput
 
     /// <summary>What the crew means to give; the sheet decides whether that is right.</summary>
     public IntendedDose? IntendedDose { get; init; }
+
+    /// <summary>Null where nobody asks for money: amounts and times are listed all the same.</summary>
+    public TakeOff.Quote? Quote { get; init; }
 }

@@ -43,7 +43,7 @@ public sealed record MixFill(string End, int Count);
 /// <param name="MixedM3">What the kits give.</param>
 /// <param name="StartsAt">When mixing starts; null where it isn't known how long the mixes before take.</param>
 /// <param name="UsedInS">From then until the last basket is full.</param>
-/// <param name="StopPouringAt">Nothing of it is poured after.</param>
+/// <param name="StopPouringAt">Nothing of it is poured after; null where the pot life isn't known or ends beyond the calendar.</param>
 public sealed record Mix(
     int Number, IReadOnlyList<MixKit> Kits, IReadOnlyList<MixFill> Fills, double NeededM3, double MixedM3, DateTimeOffset? StartsAt, double? UsedInS,
     DateTimeOffset? StopPouringAt)
@@ -107,4 +107,6 @@ public sealed record PourPlanResult
 
     /// <summary>What would change the decision; empty where something that no reading can change stops the pour.</summary>
     public required IReadOnlyList<Flip> Flips { get; init; }
+
+    public required TakeOff.TakeOffResult TakeOff { get; init; }
 }

@@ -1,3 +1,4 @@
+using CalcService.Api.Capabilities.Pouring.TakeOff;
 using CalcService.Api.Contract;
 using CalcService.Api.Units;
 using CalcService.Engine.Compounds;
@@ -42,6 +43,7 @@ public static class PourPlanMapping
         WitnessSampleM3 = request.WitnessSample?.Si,
         IntendedDose = request.Dose is { } dose ? new(dose.PerKit, dose.Added ?? DoseMoment.Unknown) : null,
         Objective = request.Objective,
+        Quote = request.Quote?.ToEngine(),
     };
 
     private static Engine.Pouring.PourEnd End(PourEnd end) => new(
@@ -71,6 +73,7 @@ public static class PourPlanMapping
         ResinExpiresOn = lot.ResinExpiresOn,
         HardenerExpiresOn = lot.HardenerExpiresOn,
         DoseExpiresOn = lot.DoseExpiresOn,
+        DoseCount = lot.DoseCount,
         State = lot.State ?? LotState.Unknown,
         IsQuarantined = lot.Quarantined == Fact.Yes,
         ReservedFor = lot.ReservedFor,
@@ -132,6 +135,7 @@ public static class PourPlanMapping
                     TimeWeighted = Quantity.From(Measure.AirFraction(vapour.TimeWeighted), units),
                 }
                 : null,
+            TakeOff = TakeOffMapping.ToContract(result.TakeOff, units),
         };
     }
 

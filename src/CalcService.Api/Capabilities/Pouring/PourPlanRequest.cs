@@ -52,6 +52,9 @@ public sealed record PourPlanRequest : ICalculationRequest
 
     /// <summary>What the best set of kits is: leastCost, leastWaste or fewestKits. If absent, leastCost where all kits have costs, else leastWaste.</summary>
     public PourObjective? Objective { get; init; }
+
+    /// <summary>Prices, rates and amounts for the take-off. Without it the take-off lists materials and times, without money besides the kits'.</summary>
+    public TakeOff.Quote? Quote { get; init; }
 }
 
 /// <summary>The readings of the day.</summary>

@@ -1,5 +1,6 @@
 using System.Globalization;
 using CalcService.Api.Answers;
+using CalcService.Api.Capabilities.Pouring.TakeOff;
 using CalcService.Api.Contract;
 using CalcService.Api.Sheets;
 using CalcService.Api.Units;
@@ -22,6 +23,7 @@ public static class PourPlanSheet
             Ends(page, request, answer.Result);
             WorkSheet.HoldPoints(page, answer.Result.HoldPoints);
             WorkSheet.Steps(page, answer.Result.Sequence);
+            TakeOffSheet.Write(page, answer.Result.TakeOff, isQuote: request.Quote is not null);
             page.Add("h2", "After the pour").Table(
                 ["Mix", "Witness sample", "Gel seen at", "Seen in (cup, mouth, cone)", "Hardness", "Signed"],
                 answer.Result.Mixes.Select(mix => new[] { Text(mix.Number), mix.WitnessSample.Label, "", "", "", "" }));

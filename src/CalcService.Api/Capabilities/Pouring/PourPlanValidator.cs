@@ -1,3 +1,4 @@
+using CalcService.Api.Capabilities.Pouring.TakeOff;
 using CalcService.Api.Catalogues;
 using CalcService.Api.Contract;
 using CalcService.Api.Validation;
@@ -28,6 +29,7 @@ public sealed class PourPlanValidator : AbstractValidator<PourPlanRequest>
         RuleFor(request => request.VesselResidue).Between(0, 10, "L", QuantityKind.Volume);
         RuleFor(request => request.WitnessSample).Between(0, 2, "L", QuantityKind.Volume);
         RuleFor(request => request.Dose!).SetValidator(new IntendedDoseValidator()).When(request => request.Dose is not null);
+        RuleFor(request => request.Quote!).SetValidator(new QuoteValidator()).When(request => request.Quote is not null);
         RuleFor(request => request).Custom(CheckWhole);
     }
 
@@ -63,6 +65,7 @@ public sealed class PourPlanValidator : AbstractValidator<PourPlanRequest>
             }
         }
 
+        QuoteValidator.CheckWhole(request, _compounds.SheetOf(request.Compound), context);
         if (_compounds.SheetOf(request.Compound) is { } sheet)
         {
             CheckAgainstSheet(request, sheet, context);
