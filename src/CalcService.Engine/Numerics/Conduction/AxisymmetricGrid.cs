@@ -53,6 +53,12 @@ public static class AxisymmetricGrid
 
     private static double Annulus(double inner, double outer) => Math.PI * ((outer * outer) - (inner * inner));
 
-    private static void AddRing(ConductionNetwork network, int node, double volumeM3, RingMaterial material) =>
-        network.AddMaterial(node, volumeM3 * material.HeatCapacityJPerM3K, volumeM3 * material.ReactionHeatJPerM3);
+    private static void AddRing(ConductionNetwork network, int node, double volumeM3, RingMaterial material)
+    {
+        network.AddMaterial(node, volumeM3 * material.HeatCapacityJPerM3K);
+        if (material.ReactionHeatJPerM3 is { } heat)
+        {
+            network.AddReaction(node, volumeM3 * heat);
+        }
+    }
 }

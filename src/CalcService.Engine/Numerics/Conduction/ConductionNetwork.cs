@@ -10,9 +10,10 @@ public sealed class ConductionNetwork
     private readonly double[] _capacityJPerK;
     private readonly double[] _reactionHeatJ;
     private readonly double[] _exposureWPerK;
+    private readonly bool[] _reacts;
 
     public ConductionNetwork(int nodes) =>
-        (_capacityJPerK, _reactionHeatJ, _exposureWPerK) = (new double[nodes], new double[nodes], new double[nodes]);
+        (_capacityJPerK, _reactionHeatJ, _exposureWPerK, _reacts) = (new double[nodes], new double[nodes], new double[nodes], new bool[nodes]);
 
     public int Nodes => _capacityJPerK.Length;
 
@@ -27,11 +28,16 @@ public sealed class ConductionNetwork
     public ReadOnlySpan<double> ExposureWPerK => _exposureWPerK;
 
     /// <summary>Gives a node more material.</summary>
-    public void AddMaterial(int node, double capacityJPerK, double reactionHeatJ)
+    public void AddMaterial(int node, double capacityJPerK) => _capacityJPerK[node] += capacityJPerK;
+
+    /// <summary>Lets a node react; a reaction may have no heat.</summary>
+    public void AddReaction(int node, double heatJ)
     {
-        _capacityJPerK[node] += capacityJPerK;
-        _reactionHeatJ[node] += reactionHeatJ;
+        _reacts[node] = true;
+        _reactionHeatJ[node] += heatJ;
     }
+
+    public bool Reacts(int node) => _reacts[node];
 
     public void Link(int from, int to, double conductanceWPerK) => _links.Add(new(Math.Min(from, to), Math.Max(from, to), conductanceWPerK));
 

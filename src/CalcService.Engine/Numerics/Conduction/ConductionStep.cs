@@ -44,10 +44,12 @@ public sealed class ConductionStep
         (FromS, ToS, _before, _after) = (from, to, before.All, after.All);
         Array.Clear(_second);
         Array.Clear(_third);
-        for (var j = 0; j < Rodas.Dense2.Length; j++)
+        var second = Rodas.Dense2();
+        var third = Rodas.Dense3();
+        for (var j = 0; j < second.Length; j++)
         {
-            Vectors.Add(_second, Rodas.Dense2[j], stages[j].All);
-            Vectors.Add(_third, Rodas.Dense3[j], stages[j].All);
+            Vectors.Add(_second, second[j], stages[j].All);
+            Vectors.Add(_third, third[j], stages[j].All);
         }
     }
 

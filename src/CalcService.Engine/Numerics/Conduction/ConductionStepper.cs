@@ -67,11 +67,11 @@ internal sealed class ConductionStepper
             else
             {
                 SetNext(Rodas.A(i));
-                _system.Slopes(time + (Rodas.Time[i] * length), Next, stage);
+                _system.Slopes(time + (Rodas.Time(i) * length), Next, stage);
                 AddEarlier(Rodas.C(i), length, stage, capacity);
             }
 
-            _system.AddDrift(drift * Rodas.Drift[i], stage);
+            _system.AddDrift(drift * Rodas.Drift(i), stage);
             _system.Solve(shift, stage);
         }
 

@@ -39,7 +39,7 @@ internal sealed class ConductionSystem
             _diagonal[link.To] += link.ConductanceWPerK;
         }
 
-        Reacting = reaction is null ? [] : [.. Enumerable.Range(0, network.Nodes).Where(i => network.ReactionHeatJ[i] > 0)];
+        Reacting = reaction is null ? [] : [.. Enumerable.Range(0, network.Nodes).Where(network.Reacts)];
         (_temperature, _shifted) = (new double[Reacting.Length], new double[Reacting.Length]);
         (_byProgress, _byTemperature, _inverse) = (new double[Reacting.Length], new double[Reacting.Length], new double[Reacting.Length]);
     }

@@ -10,10 +10,10 @@ internal static class Rodas
     public const double Gamma = .25;
 
     /// <summary>Where in the step each stage looks at the time.</summary>
-    public static ReadOnlySpan<double> Time => [0, .386, .21, .63, 1, 1];
+    public static double Time(int stage) => ((ReadOnlySpan<double>)[0, .386, .21, .63, 1, 1])[stage];
 
     /// <summary>The share of each stage in the change with time alone.</summary>
-    public static ReadOnlySpan<double> Drift => [.25, -.1043, .1035, -.0362, 0, 0];
+    public static double Drift(int stage) => ((ReadOnlySpan<double>)[.25, -.1043, .1035, -.0362, 0, 0])[stage];
 
     /// <summary>Stage values from earlier stages, row by row.</summary>
     public static ReadOnlySpan<double> A(int stage) => stage switch
@@ -38,8 +38,8 @@ internal static class Rodas
     };
 
     /// <summary>The continuous solution's first correction to the straight line.</summary>
-    public static ReadOnlySpan<double> Dense2 => [10.12623508344586, -7.487995877610167, -34.80091861555747, -7.992771707568823, 1.025137723295662];
+    public static ReadOnlySpan<double> Dense2() => [10.12623508344586, -7.487995877610167, -34.80091861555747, -7.992771707568823, 1.025137723295662];
 
     /// <summary>Its second.</summary>
-    public static ReadOnlySpan<double> Dense3 => [-.6762803392801253, 6.087714651680015, 16.43084320892478, 24.76722511418386, -6.594389125716872];
+    public static ReadOnlySpan<double> Dense3() => [-.6762803392801253, 6.087714651680015, 16.43084320892478, 24.76722511418386, -6.594389125716872];
 }

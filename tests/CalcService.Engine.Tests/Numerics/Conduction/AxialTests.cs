@@ -29,7 +29,7 @@ public sealed class AxialTests
         const double Radius = .01, Film = 20, Conductivity = 50, Length = .3, Watts = 2;
         const int Rows = 60;
         var network = Bodies.Cylinder([0, Radius], Length, Rows, new(1e5, 1e6, Conductivity), Film, 0, 0);
-        network.AddMaterial(0, 0, Watts);
+        network.AddReaction(0, Watts);
         var (found, run) = Bodies.At(network, 0, PiecewiseLinear.Constant(0), 1e6, reaction: new Steady());
         var perimeter = 2 * Math.PI * Radius;
         var section = Math.PI * Radius * Radius;

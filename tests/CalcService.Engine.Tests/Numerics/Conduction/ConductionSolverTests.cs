@@ -9,7 +9,7 @@ public sealed class ConductionSolverTests
     {
         // A lump with C = 1, h·A = 1 in air that rises by 1 a second from 1 s to 3 s: T = (t − 1) − (1 − e^−(t−1)) there, exactly.
         var network = new ConductionNetwork(1);
-        network.AddMaterial(0, 1, 0);
+        network.AddMaterial(0, 1);
         network.Expose(0, 1);
         var air = new PiecewiseLinear([1, 3], [0, 2]);
         double Exact(double t) => t <= 1 ? 0 : t <= 3 ? t - 2 + Math.Exp(1 - t) : 2 + ((1 + Math.Exp(-2) - 2) * Math.Exp(3 - t));
