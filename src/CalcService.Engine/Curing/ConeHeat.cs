@@ -61,6 +61,7 @@ public static class ConeHeat
             EndS = run.TimeS,
             End = run.End,
             Peak = new(peak.TemperatureK, peak.TimeS, At(peak.Node)),
+            FrontsMeet = peak.TemperatureK > KeptK(model, solver.Reacting, start, degree),
             OuterPeak = new(outer.TemperatureK, outer.TimeS, At(outer.Node)),
             Degrees = [.. degrees[..^1].Select(watch => new ConeDegreeTimes(watch.Degree,
                 watch.FirstS, watch.FirstS is null ? null : At(watch.FirstNode), watch.EverywhereS, watch.EverywhereS is null ? null : At(watch.LastNode)))],
@@ -71,6 +72,10 @@ public static class ConeHeat
             Steps = run.Steps,
         };
     }
+
+    /// <summary>The hottest that a place could get with its own heat alone.</summary>
+    private static double KeptK(ConeModel model, IReadOnlyList<int> reacting, double[] start, double degree) =>
+        start.Max() + ((1 - degree) * reacting.Max(node => model.Network.ReactionHeatJ[node] / model.Network.CapacityJPerK[node]));
 
     private static (int Node, double Degree) Least(ConductionStep step)
     {

@@ -19,6 +19,20 @@ public sealed class ConeHeatTests
         Assert.InRange(found.OuterPeak.TimeS / 60, 31.83 - .1, 31.83 + .1);
     }
 
+    [Fact]
+    public void Thick_slice_agrees_with_CVODE()
+    {
+        // SUNDIALS CVODE 6.4.1, BDF, 640 + 48 rings at 1e-5 K and 1e-8 (tests/CalcService.Benchmarks/cvode): centre 135.6377 °C at 13.8333 min; degree .05
+        // first after 10.1975, everywhere after 11.3986; .95 everywhere after 22.2337 min.
+        var found = Cones.Slice(Cones.Thick() with { Degrees = [.05, .95], Grid = new(160, 12, 1, 0, new(1e-3, 1e-5)) });
+
+        Assert.InRange(found.Peak.TemperatureK - Cones.Zero, 135.6377 - .01, 135.6377 + .01);
+        Assert.InRange(found.Peak.TimeS / 60, 13.8333 - .005, 13.8333 + .005);
+        Assert.InRange(found.Degrees[0].FirstS!.Value / 60, 10.1975 - .005, 10.1975 + .005);
+        Assert.InRange(found.Degrees[0].EverywhereS!.Value / 60, 11.3986 - .005, 11.3986 + .005);
+        Assert.InRange(found.Degrees[1].EverywhereS!.Value / 60, 22.2337 - .005, 22.2337 + .005);
+    }
+
     [Theory]
     [InlineData(.116, 111)]
     [InlineData(.25, 86)]
