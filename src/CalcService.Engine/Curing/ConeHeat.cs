@@ -80,12 +80,13 @@ public static class ConeHeat
     private static (int Node, double Degree) Least(ConductionStep step)
     {
         var least = 0;
-        for (var place = 1; place < step.Reacting.Count; place++)
+        var degrees = step.ProgressAfter;
+        for (var place = 1; place < degrees.Length; place++)
         {
-            least = step.ProgressAfter[place] < step.ProgressAfter[least] ? place : least;
+            least = degrees[place] < degrees[least] ? place : least;
         }
 
-        return (step.Reacting[least], step.ProgressAfter[least]);
+        return (step.Reacting[least], degrees[least]);
     }
 
     private static void Write(ConeHeatInput input, double share, Trace trace)
