@@ -3,7 +3,7 @@ using CalcService.Engine.Numerics.Conduction;
 
 namespace CalcService.Engine.Curing;
 
-/// <summary>The cone in its socket, with the rope that hangs from it.</summary>
+/// <summary>The cone in its socket, with the rope that hangs from it. The socket has a wall all along, and the wires leave room for compound.</summary>
 public sealed record ConeBody
 {
     public required double SmallEndDiameterM { get; init; }

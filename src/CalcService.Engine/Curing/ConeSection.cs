@@ -18,13 +18,13 @@ internal sealed class ConeSection
         var share = aboveSmallEndM / body.LengthM;
         BoreM = (body.SmallEndDiameterM + (share * (body.LargeEndDiameterM - body.SmallEndDiameterM))) / 2;
         OuterM = (body.OuterAtSmallEndM + (share * (body.OuterAtMouthM - body.OuterAtSmallEndM))) / 2;
-        if (!(OuterM > BoreM))
+        var fraction = ConeMixture.WireFraction(body.MetallicAreaM2, BoreM, Trace.None);
+        if (!(OuterM > BoreM && fraction < 1))
         {
-            throw new ArgumentException("The steel is thicker than nothing all along.", nameof(input));
+            throw new ArgumentException("The socket has a wall all along, and the wires leave room for compound.", nameof(input));
         }
 
         RadiiM = Nodes();
-        var fraction = ConeMixture.WireFraction(body.MetallicAreaM2, BoreM, Trace.None);
         StartK = ConeMixture.StartK(fraction, input.Surroundings.SteelK, input.Surroundings.CompoundK, materials, Trace.None);
         Rings = [.. Enumerable.Repeat(Mixed(fraction, materials), grid.ConeRings), .. Enumerable.Repeat(Steel(materials), grid.WallRings)];
     }

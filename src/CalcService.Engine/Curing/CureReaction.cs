@@ -12,9 +12,6 @@ public sealed class CureReaction : IReaction
 {
     private const double GasConstant = 8.314462618;
 
-    /// <summary>Stands for 0 and has a logarithm.</summary>
-    private const double Nothing = 1e-300;
-
     private readonly CureLaw _law;
     private readonly bool _isBare;
     private readonly Vector256<double> _logK1;
@@ -25,8 +22,8 @@ public sealed class CureReaction : IReaction
         _law = law;
         // A law that says more than its six numbers is computed by itself.
         _isBare = law == new CureLaw(law.K10PerS, law.E1JPerMol, law.K20PerS, law.E2JPerMol, law.M, law.N);
-        _logK1 = Vector256.Create(Math.Log(Math.Max(law.K10PerS, Nothing)));
-        _logK2 = Vector256.Create(Math.Log(Math.Max(law.K20PerS, Nothing)));
+        _logK1 = Vector256.Create(Math.Log(law.K10PerS));
+        _logK2 = Vector256.Create(Math.Log(law.K20PerS));
     }
 
     public void Rates(ReadOnlySpan<double> progress, ReadOnlySpan<double> temperature, Span<double> ratePerS)
@@ -48,12 +45,14 @@ public sealed class CureReaction : IReaction
 
     private Vector256<double> Four(Vector256<double> progress, Vector256<double> temperature)
     {
-        var (none, all) = (Vector256.Create(Nothing), Vector256<double>.One);
-        var done = Vector256.Min(Vector256.Max(progress, none), all);
-        var left = Vector256.Max(all - done, none);
-        var logLeft = Vector256.Log(left) * _law.N;
+        // The logarithm of nothing is minus infinity, and its exponential is nothing again.
+        var done = Vector256.Min(Vector256.Max(progress, Vector256<double>.Zero), Vector256<double>.One);
+        var logLeft = LogPower(Vector256<double>.One - done, _law.N);
         var inverse = Vector256.Create(-1 / GasConstant) / temperature;
         return Vector256.Exp(_logK1 + (inverse * _law.E1JPerMol) + logLeft)
-            + Vector256.Exp(_logK2 + (inverse * _law.E2JPerMol) + (Vector256.Log(done) * _law.M) + logLeft);
+            + Vector256.Exp(_logK2 + (inverse * _law.E2JPerMol) + LogPower(done, _law.M) + logLeft);
     }
+
+    private static Vector256<double> LogPower(Vector256<double> of, double exponent) =>
+        exponent == 0 ? Vector256<double>.Zero : Vector256.Log(of) * exponent;
 }

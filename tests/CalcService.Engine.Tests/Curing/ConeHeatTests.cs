@@ -9,7 +9,7 @@ public sealed class ConeHeatTests
     [Fact]
     public void Thick_slice_of_compound_peaks_as_independent_code_says()
     {
-        // Method of lines with SciPy's LSODA on a grid of its own: centre 135.64 °C at 13.83 min, outside of the steel 54.88 °C at 31.83 min.
+        // Independent code (SciPy): centre 135.64 °C at 13.83 min, outside of the steel 54.88 °C at 31.83 min.
         var found = Cones.Slice(Cones.Thick());
 
         Assert.InRange(found.Peak.TemperatureK - Cones.Zero, 135.64 - .1, 135.64 + .1);
@@ -120,6 +120,14 @@ public sealed class ConeHeatTests
     [Fact]
     public void Budget_that_ends_first_gives_no_answer() =>
         Assert.Null(ConeHeat.Calculate(Cones.Example(Cones.Hot), Trace.None, new Budget(2000), TestContext.Current.CancellationToken));
+
+    [Fact]
+    public void Body_that_can_not_be_is_refused()
+    {
+        var good = Cones.Example(Cones.Hot);
+        Assert.Throws<ArgumentException>(() => Cones.Whole(good with { Body = good.Body with { OuterAtMouthM = .045 } }));
+        Assert.Throws<ArgumentException>(() => Cones.Whole(good with { Body = good.Body with { MetallicAreaM2 = 420e-6 } }));
+    }
 
     [Fact]
     public void Trace_has_the_formulas_of_the_section()

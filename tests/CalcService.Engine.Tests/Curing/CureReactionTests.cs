@@ -32,7 +32,7 @@ public sealed class CureReactionTests
     [InlineData(1e-12)]
     public void Rate_at_the_ends_is_the_laws_own(double degree)
     {
-        foreach (var law in new[] { Cones.Hot, Cones.Hot with { K10PerS = 0 }, Cones.Hot with { M = 0 }, new CureLaw(1e-3, 0, 0, 0, 1, 1) })
+        foreach (var law in new[] { Cones.Hot, Cones.Hot with { K10PerS = 0 }, Cones.Hot with { M = 0 }, Cones.Hot with { M = .02 }, Cones.Hot with { N = 0 }, new CureLaw(1e-3, 0, 0, 0, 1, 1) })
         {
             var rates = new double[4];
             new CureReaction(law).Rates([degree, degree, degree, degree], [250, 300, 350, 450], rates);
