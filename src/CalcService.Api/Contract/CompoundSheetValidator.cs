@@ -21,6 +21,12 @@ public sealed class CompoundSheetValidator : AbstractValidator<CompoundSheet>
         RuleFor(sheet => sheet.Pouring!).SetValidator(new CompoundTemperaturesValidator()).When(sheet => sheet.Pouring is not null);
         RuleFor(sheet => sheet.Storage!).SetValidator(new CompoundTemperaturesValidator()).When(sheet => sheet.Storage is not null);
         RuleFor(sheet => sheet.Service!).SetValidator(new CompoundTemperaturesValidator()).When(sheet => sheet.Service is not null);
+        RuleFor(sheet => sheet.MaximumDoses).Between(0, 100);
+        RuleFor(sheet => sheet.MixingOrder).Must(order => order is null || (order.Count <= 8 && order.Distinct().Count() == order.Count))
+            .WithErrorCode(RuleWords.RangeCode).WithMessage("Each part stands in the mixing order at most once.");
+        RuleFor(sheet => sheet.Vessels).Must(vessels => vessels is null || vessels.Count <= 20)
+            .WithErrorCode(RuleWords.RangeCode).WithMessage("At most 20 vessels are listed.");
+        RuleFor(sheet => sheet.PotLifeVolume).Between(.01, 200, "L", QuantityKind.Volume);
         RuleFor(sheet => sheet.PotLife).Between(1, 100, "%", QuantityKind.Fraction);
         RuleFor(sheet => sheet.Mixing!).SetValidator(new CompoundMixingValidator()).When(sheet => sheet.Mixing is not null);
         RuleFor(sheet => sheet.ShelfLife).Between(1, 240, "mo", QuantityKind.CalendarMonths)
@@ -199,5 +205,9 @@ public sealed class CompoundReactionValidator : AbstractValidator<CompoundReacti
 /// <summary>What the vapour may be.</summary>
 public sealed class CompoundVapourValidator : AbstractValidator<CompoundVapour>
 {
-    public CompoundVapourValidator() => RuleFor(vapour => vapour.MassFraction).Between(0, 100, "%", QuantityKind.Fraction);
+    public CompoundVapourValidator()
+    {
+        RuleFor(vapour => vapour.MassFraction).Between(0, 100, "%", QuantityKind.Fraction);
+        RuleFor(vapour => vapour.Decay).Between(0, 1000, "1/h", QuantityKind.Rate);
+    }
 }

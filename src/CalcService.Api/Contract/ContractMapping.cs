@@ -17,6 +17,11 @@ public static class ContractMapping
         MetallicAreaM2 = rope.MetallicArea?.Si,
         WireCount = rope.WireCount,
         OuterWireDiameterM = rope.OuterWireDiameter?.Si,
+        MeasuredDiameterM = rope.MeasuredDiameter?.Si,
+        TemperatureK = rope.Temperature?.Si,
+        Lubricant = rope.Lubricant ?? Lubricant.Unknown,
+        IsPlasticFilled = rope.PlasticFilled switch { Fact.Yes => true, Fact.No => false, _ => null },
+        IsUsed = rope.Used == Fact.Yes,
     };
 
     public static Engine.Sockets.Basket ToEngine(this Basket basket) => new()
@@ -40,7 +45,14 @@ public static class ContractMapping
         ShelfLifeMonths = (int?)sheet.ShelfLife?.Si,
         DensityKgPerM3 = sheet.Cured?.Density?.Si,
         ActivationEnergyJPerMol = sheet.Reaction?.ActivationEnergy?.Si,
-        Vapour = sheet.Vapour is { } vapour ? new(vapour.Substance, vapour.MassFraction?.Si) : null,
+        Vapour = sheet.Vapour is { } vapour ? new(vapour.Substance, vapour.MassFraction?.Si, vapour.Decay?.Si) : null,
+        SpecificHeatJPerKgK = sheet.Cured?.SpecificHeat?.Si,
+        IssuedOn = sheet.IssuedOn,
+        DoseByTemperatureOf = sheet.DoseByTemperatureOf ?? DosePlace.Unknown,
+        MaximumDoses = sheet.MaximumDoses,
+        MixingOrder = sheet.MixingOrder ?? [],
+        Vessels = sheet.Vessels ?? [],
+        PotLifeVolumeM3 = sheet.PotLifeVolume?.Si,
         Currency = sheet.Currency,
         DangerousGoods = sheet.DangerousGoods,
         Demonstration = sheet.Demonstration == Fact.Yes,

@@ -13,7 +13,11 @@ public sealed record WireSpacing(string Place, double BasketDiameterM, double Ce
 
 /// <summary>One kind of end with what it takes.</summary>
 public sealed record PlannedEnd(
-    string Id, int Quantity, RopeFacts Rope, BasketFill Fill, double IncludedAngleRad, IReadOnlyList<WireSpacing> Wires);
+    string Id, int Quantity, RopeFacts Rope, BasketFill Fill, double IncludedAngleRad, IReadOnlyList<WireSpacing> Wires)
+{
+    /// <summary>Where resin, wires and socket meet before the reaction gives heat; null where a fact is missing.</summary>
+    public double? EvenedTemperatureK { get; init; }
+}
 
 /// <summary>Doses with the place whose temperature decided.</summary>
 public sealed record DosePlan(int PerKit, string Place, double TemperatureK);
@@ -77,6 +81,12 @@ public sealed record PourPlanResult
     public double? FrostPointK { get; init; }
 
     public VapourResult? Vapour { get; init; }
+
+    /// <summary>When the readings have to be taken again; null where there are none.</summary>
+    public DateTimeOffset? ReadingsValidUntil { get; init; }
+
+    /// <summary>What would change the decision; empty where something that no reading can change stops the pour.</summary>
+    public required IReadOnlyList<Flip> Flips { get; init; }
 
     public required TakeOff.TakeOffResult TakeOff { get; init; }
 }

@@ -139,7 +139,7 @@ public sealed class PourPlanTests
         // Those of the take-off have tests of their own.
         var defaults = plan.Assumptions.Where(assumption =>
             assumption.Origin == AssumptionOrigin.Default && !assumption.Pointer.StartsWith("/quote/", StringComparison.Ordinal));
-        Assert.Equal(["/allowance", "/crew/mixers", "/ends/0/socket/basket/tolerance", "/objective", "/vesselResidue"],
+        Assert.Equal(["/allowance", "/conditions/readAt", "/crew/mixers", "/ends/0/socket/basket/tolerance", "/objective", "/vesselResidue"],
             defaults.Select(assumption => assumption.Pointer).Order(StringComparer.Ordinal));
         Assert.Equal(GoodPour.Plan(GoodPour.Input).Result.NeededM3, plan.Result.NeededM3);
     }

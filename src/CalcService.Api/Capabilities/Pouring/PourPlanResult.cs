@@ -1,4 +1,5 @@
 using CalcService.Api.Units;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 
 namespace CalcService.Api.Capabilities.Pouring;
@@ -48,8 +49,33 @@ public sealed record PourPlanResult
     /// <summary>Vapour in the air of the room.</summary>
     public required Vapour? Vapour { get; init; }
 
+    /// <summary>When the readings have to be taken again; null without readings.</summary>
+    public required DateTimeOffset? ReadingsValidUntil { get; init; }
+
+    /// <summary>
+    /// Which reading would change the decision, at which value, the others and the mixes as they are. Empty where something that no
+    /// reading can change stops the pour.
+    /// </summary>
+    public required IReadOnlyList<FlipsWhen> FlipsWhen { get; init; }
+
     /// <summary>What the job takes, to quote from.</summary>
     public required TakeOff.PlannedTakeOff TakeOff { get; init; }
+}
+
+/// <summary>A reading that would change the decision.</summary>
+public sealed record FlipsWhen
+{
+    /// <summary>airTemperature, steelTemperature, compoundTemperature or relativeHumidity.</summary>
+    public required string Reading { get; init; }
+
+    /// <summary>above or below the value.</summary>
+    public required string When { get; init; }
+
+    /// <summary>The value, a temperature or a relative humidity.</summary>
+    public required Quantity Value { get; init; }
+
+    /// <summary>The decision beyond it.</summary>
+    public required Decision To { get; init; }
 }
 
 /// <summary>One kind of end.</summary>
@@ -74,6 +100,10 @@ public sealed record PlannedEnd
 
     /// <summary>Resin for one basket, before allowance.</summary>
     public required VolumeBand ResinVolume { get; init; }
+
+    /// <summary>Where resin, wires and socket meet before the reaction gives heat; null where masses, readings or the sheet's heat are missing.</summary>
+    [Kind(QuantityKind.Temperature)]
+    public required Quantity? EvenedTemperature { get; init; }
 
     /// <summary>Included angle of the cone.</summary>
     [Kind(QuantityKind.Angle)]
