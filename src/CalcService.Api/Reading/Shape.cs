@@ -115,6 +115,9 @@ public abstract class MemberShape(PropertyInfo property, string name, Shape shap
 
     public bool Nullable { get; } = nullable;
 
+    /// <summary>Whether it only words what other members say.</summary>
+    public bool IsWording { get; } = property.IsDefined(typeof(WordingAttribute));
+
     public abstract object? ValueIn(object owner);
 
     public abstract void Assign(object owner, object value);

@@ -14,6 +14,10 @@ public sealed class AtMostAttribute(int count) : Attribute
     public int Count { get; } = count;
 }
 
+/// <summary>Marks words of an answer that tell a person what other members tell a program. They may change, so no digest covers them.</summary>
+[AttributeUsage(AttributeTargets.Property)]
+public sealed class WordingAttribute : Attribute;
+
 /// <summary>Makes the shapes of the contract's types, once each.</summary>
 public static class ShapeTable
 {

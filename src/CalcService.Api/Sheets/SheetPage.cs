@@ -21,6 +21,8 @@ public static class SheetPage
         table { border-collapse: collapse; width: 100%; break-inside: avoid }
         th, td { border: 1px solid #555; padding: 1.2mm 2mm; text-align: left; vertical-align: top }
         th { background: #eee; font-size: 9pt }
+        table.long { break-inside: auto }
+        table.long tr { break-inside: avoid }
         .found td:last-child { font-size: 7.5pt; overflow-wrap: anywhere; width: 32mm }
         td.fill { min-width: 22mm; height: 9mm; background: #fff }
         ul { margin: 0; padding-left: 5mm }

@@ -1,4 +1,5 @@
 using CalcService.Engine.Findings;
+using CalcService.Engine.Pouring.Preparation;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Ropes;
 using CalcService.Engine.Sockets;
@@ -23,7 +24,10 @@ internal static class EndPlanner
 
         var angle = Basket.IncludedAngleRad(basket.SmallEndDiameterM, basket.LargeEndDiameterM, basket.LengthM, scope.Trace);
         var planned = new PlannedEnd(
-            end.Id, end.Quantity, rope, BasketFill.Of(basket, rope, end.WireEndsBelowMouthM ?? 0, scope.Trace), angle, Spacing(basket, rope, scope.Trace));
+            end.Id, end.Quantity, rope, BasketFill.Of(basket, rope, end.WireEndsBelowMouthM ?? 0, scope.Trace), angle, Spacing(basket, rope, scope.Trace))
+        {
+            Preparation = PreparationNumbers.Of(scope, end),
+        };
         CheckRope(scope, end.Rope, rope, pointer + "/rope");
         FitChecks.Check(scope, end, planned, pointer);
         CheckProportions(scope, end, angle, pointer);

@@ -1,3 +1,4 @@
+using System.Globalization;
 using CalcService.Engine.Numerics.Covering;
 
 namespace CalcService.Engine.Pouring;
@@ -45,13 +46,12 @@ internal sealed record MixPlan(
         var fills = ends.Select((end, i) => new MixFill(end.Id, group.Served[i])).Where(fill => fill.Count > 0).ToArray();
         var needed = MixPlanner.NeededM3(scope.Allowance,
             ends.Select((end, i) => group.Served[i] * end.Fill.HighM3!.Value).Sum(), scope.VesselResidueM3, scope.Trace);
-        var startsAt = After(scope.Input.PourAt, startsAfterS);
+        var startsAt = ClockTime.After(scope.Input.PourAt, startsAfterS);
         return new(number, taken, fills, needed, taken.Sum(kit => kit.Count * kits.First(known => known.Code == kit.Kit).VolumeM3), startsAt,
             PotLifeChecks.UsedInS(scope, taken.Sum(kit => kit.Count), ends, group.Served),
-            startsAt is { } start && potLifeS is { } potLife ? After(start, Math.Floor(potLife)) : null);
+            startsAt is { } start && potLifeS is { } potLife ? ClockTime.After(start, Math.Floor(potLife)) : null)
+        {
+            WitnessLabel = $"{scope.Input.Reference ?? "mix"}/{number.ToString(CultureInfo.InvariantCulture)}",
+        };
     }
-
-    /// <summary>Null too where it is beyond the calendar: gel times with a slope past all sense may say so.</summary>
-    private static DateTimeOffset? After(DateTimeOffset at, double? seconds) =>
-        seconds < (DateTime.MaxValue - at.DateTime).TotalSeconds && seconds < (DateTimeOffset.MaxValue - at).TotalSeconds ? at.AddSeconds(seconds.Value) : null;
 }

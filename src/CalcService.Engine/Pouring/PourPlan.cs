@@ -1,4 +1,5 @@
 using CalcService.Engine.Findings;
+using CalcService.Engine.Pouring.Preparation;
 using CalcService.Engine.Pouring.TakeOff;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
@@ -48,8 +49,15 @@ public static class PourPlan
             FrostPointK = frostPoint,
             Vapour = vapour,
             ReadingsValidUntil = validUntil,
+            WitnessSampleM3 = input.WitnessSampleM3,
             Flips = Flips.Find(scope, ends, mixes),
+            GelledAt = mixes.Count > 0 && mixes[^1].StartsAt is { } last && gel is not null ? ClockTime.After(last, Math.Ceiling(gel.InCone.LatestS)) : null,
             TakeOff = TakeOffPlanner.Plan(scope, ends, plan, dose, gel),
+        };
+        result = result with
+        {
+            Sequence = [.. input.Ends.Zip(ends).SelectMany(pair => EndSteps.Of(scope, pair.First, pair.Second)), .. MixSteps.Of(scope, result)],
+            HoldPoints = [.. HoldPoints.Of(scope, result)],
         };
         return new(result, scope.Findings.Sorted(), PouringNotes.All, scope.Assumptions, scope.Trace.Steps);
     }

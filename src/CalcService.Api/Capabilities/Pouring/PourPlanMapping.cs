@@ -101,7 +101,7 @@ public static class PourPlanMapping
             GelInVessel = result.Gel is { } gel ? Band(gel.InVessel) : null,
             GelInCone = result.Gel is { } cone ? Band(cone.InCone) : null,
             PotLife = Quantity.From(result.Gel?.PotLifeS, QuantityKind.Duration, units),
-            Mixes = [.. result.Mixes.Select(mix => Mix(mix, units))],
+            Mixes = [.. result.Mixes.Select(mix => Mix(mix, result.WitnessSampleM3, units))],
             Kits = [.. result.Kits.Select(kit => new PlannedKits { Kit = kit.Kit, FromStock = kit.FromStock, ToBuy = kit.ToBuy })],
             Totals = new()
             {
@@ -118,6 +118,9 @@ public static class PourPlanMapping
             DewPoint = Quantity.From(result.DewPointK, QuantityKind.Temperature, units),
             FrostPoint = Quantity.From(result.FrostPointK, QuantityKind.Temperature, units),
             ReadingsValidUntil = result.ReadingsValidUntil,
+            GelledAt = result.GelledAt,
+            Sequence = [.. result.Sequence.Select((step, i) => SequenceMapping.Step(step, i + 1, units))],
+            HoldPoints = [.. result.HoldPoints.Select(point => SequenceMapping.Point(point, units))],
             FlipsWhen = [.. result.Flips.Select(flip => new FlipsWhen
             {
                 Reading = flip.Reading,
@@ -161,6 +164,7 @@ public static class PourPlanMapping
                 Nominal = Quantity.From(fill.NominalM3, QuantityKind.Volume, units),
                 High = Quantity.From(fill.HighM3, QuantityKind.Volume, units),
             },
+            Preparation = SequenceMapping.Numbers(end.Preparation, units),
             EvenedTemperature = Quantity.From(end.EvenedTemperatureK, QuantityKind.Temperature, units),
             IncludedAngle = Quantity.From(Measure.Angle(end.IncludedAngleRad), units),
             WireSpacing = [.. end.Wires.Select(wires => new WireRoom
@@ -173,7 +177,7 @@ public static class PourPlanMapping
         };
     }
 
-    private static PlannedMix Mix(Mix mix, UnitSystem units) => new()
+    private static PlannedMix Mix(Mix mix, double? witnessM3, UnitSystem units) => new()
     {
         Number = mix.Number,
         Kits = [.. mix.Kits.Select(kit => new MixKit { Kit = kit.Kit, Lot = kit.Lot, Count = kit.Count })],
@@ -184,5 +188,6 @@ public static class PourPlanMapping
         StartsAt = mix.StartsAt,
         UsedIn = Quantity.From(mix.UsedInS, QuantityKind.Duration, units),
         StopPouringAt = mix.StopPouringAt,
+        WitnessSample = new() { Label = mix.WitnessLabel, Volume = Quantity.From(witnessM3, QuantityKind.Volume, units) },
     };
 }
