@@ -46,10 +46,10 @@ internal sealed record MixPlan(
         var fills = ends.Select((end, i) => new MixFill(end.Id, group.Served[i])).Where(fill => fill.Count > 0).ToArray();
         var needed = MixPlanner.NeededM3(scope.Allowance,
             ends.Select((end, i) => group.Served[i] * end.Fill.HighM3!.Value).Sum(), scope.VesselResidueM3, scope.Trace);
-        var startsAt = ClockTime.After(scope.Input.PourAt, startsAfterS);
+        var startsAt = Instants.After(scope.Input.PourAt, startsAfterS);
         return new(number, taken, fills, needed, taken.Sum(kit => kit.Count * kits.First(known => known.Code == kit.Kit).VolumeM3), startsAt,
             PotLifeChecks.UsedInS(scope, taken.Sum(kit => kit.Count), ends, group.Served),
-            startsAt is { } start && potLifeS is { } potLife ? ClockTime.After(start, Math.Floor(potLife)) : null)
+            potLifeS is { } potLife ? Instants.After(startsAt, Math.Floor(potLife)) : null)
         {
             WitnessLabel = $"{scope.Input.Reference ?? "mix"}/{number.ToString(CultureInfo.InvariantCulture)}",
         };

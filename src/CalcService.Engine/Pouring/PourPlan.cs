@@ -50,9 +50,9 @@ public static class PourPlan
             Vapour = vapour,
             ReadingsValidUntil = validUntil,
             WitnessSampleM3 = input.WitnessSampleM3,
-            Flips = Flips.Find(scope, ends, mixes),
-            GelledAt = mixes.Count > 0 && mixes[^1].StartsAt is { } last && gel is not null ? ClockTime.After(last, Math.Ceiling(gel.InCone.LatestS)) : null,
             TakeOff = TakeOffPlanner.Plan(scope, ends, plan, dose, gel),
+            Flips = Flips.Find(scope, ends, mixes),
+            GelledAt = mixes.Count > 0 && gel is not null ? Instants.After(mixes[^1].StartsAt, Math.Ceiling(gel.InCone.LatestS)) : null,
         };
         result = result with
         {

@@ -37,12 +37,12 @@ internal static class ReadingAge
             scope.Find(PouringFindings.ReadingsOld, pointer, Measure.Duration((scope.Input.PourAt - at).TotalSeconds), Measure.Duration(holds), [PourPointers.PourAt]);
         }
 
-        var until = read.Min(reading => reading.At).ToOffset(scope.Input.PourAt.Offset).AddSeconds(holds);
+        var until = Instants.After(read.Min(reading => reading.At), holds)?.ToOffset(scope.Input.PourAt.Offset);
         var late = mixes.FirstOrDefault(mix => mix.StartsAt > until);
         if (late is { StartsAt: { } start } && until >= scope.Input.PourAt)
         {
             scope.Find(PouringFindings.ReadAgain, PourPointers.ReadAt,
-                words: [new("mix", Measure.Count(late.Number)), new("startsAt", Clock(start)), new("validUntil", Clock(until))]);
+                words: [new("mix", Measure.Count(late.Number)), new("startsAt", Clock(start)), new("validUntil", Clock(until.Value))]);
         }
 
         return until;

@@ -29,7 +29,7 @@ internal static class SheetChecks
     {
         var limit = scope.Rules.SheetAge.Value!.Value;
         var today = DateOnly.FromDateTime(scope.Input.PourAt.DateTime);
-        if (sheet.IssuedOn is { } issued && issued.AddMonths((int)limit.Si) < today)
+        if (sheet.IssuedOn is { } issued && issued < today.AddMonths(-(int)limit.Si))
         {
             scope.Find(PouringFindings.SheetOld, PourPointers.IssuedOn, limit: limit, related: [PourPointers.PourAt],
                 words: new FindingWord("issuedOn", LotChecks.Day(issued)));

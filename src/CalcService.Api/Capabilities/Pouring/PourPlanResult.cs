@@ -50,6 +50,9 @@ public sealed record PourPlanResult
     /// <summary>Vapour in the air of the room.</summary>
     public required Vapour? Vapour { get; init; }
 
+    /// <summary>What the job takes, to quote from.</summary>
+    public required TakeOff.PlannedTakeOff TakeOff { get; init; }
+
     /// <summary>When the readings have to be taken again; null without readings.</summary>
     public required DateTimeOffset? ReadingsValidUntil { get; init; }
 
@@ -69,9 +72,6 @@ public sealed record PourPlanResult
     /// reading can change stops the pour.
     /// </summary>
     public required IReadOnlyList<FlipsWhen> FlipsWhen { get; init; }
-
-    /// <summary>What the job takes, to quote from.</summary>
-    public required TakeOff.PlannedTakeOff TakeOff { get; init; }
 }
 
 /// <summary>A reading that would change the decision.</summary>

@@ -110,7 +110,8 @@ public sealed record WorkHoldPoint
 /// <summary>A cup of compound that is kept beside the ends.</summary>
 public sealed record WitnessSample
 {
-    /// <summary>What is written on it.</summary>
+    /// <summary>What is written on it: reference and mix.</summary>
+    [Wording]
     public required string Label { get; init; }
 
     /// <summary>How much of the mix it takes; null where it comes out of what is left over.</summary>
