@@ -10,4 +10,8 @@ internal static class Instants
         at is { } start && seconds is { } later
             && later + Day < (DateTime.MaxValue - start.DateTime).TotalSeconds && later + Day < (DateTimeOffset.MaxValue - start).TotalSeconds
             ? start.AddSeconds(later) : null;
+
+    /// <summary>The next whole minute: nothing is let go before its time.</summary>
+    public static DateTimeOffset? UpToTheMinute(DateTimeOffset? at) =>
+        at is { } exact && exact.Ticks % TimeSpan.TicksPerMinute is > 0 and var past ? exact.AddTicks(TimeSpan.TicksPerMinute - past) : at;
 }

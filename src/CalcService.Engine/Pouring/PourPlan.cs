@@ -52,7 +52,7 @@ public static class PourPlan
             WitnessSampleM3 = input.WitnessSampleM3,
             TakeOff = TakeOffPlanner.Plan(scope, ends, plan, dose, gel),
             Flips = Flips.Find(scope, ends, mixes),
-            GelledAt = mixes.Count > 0 && gel is not null ? Instants.After(mixes[^1].StartsAt, Math.Ceiling(gel.InCone.LatestS)) : null,
+            GelledAt = mixes.Count > 0 && gel is not null ? Instants.UpToTheMinute(Instants.After(mixes[^1].StartsAt, gel.InCone.LatestS)) : null,
         };
         result = result with
         {

@@ -19,7 +19,11 @@ public static class TakeOffSheet
     {
         Table(page.Add("h2", "Take-off"), ["What", "Needed", "From the shelf", "To get", "Price", "Cost"],
             [.. takeOff.Kits.Select(Kit), Doses(takeOff.Doses), .. takeOff.Materials.Select(Material)], isQuote);
-        Table(page, ["Work", "Times", "Each", "In all", "Time from", "Rate for an hour", "Cost"], takeOff.Labour.Select(Labour), isQuote);
+        if (isQuote)
+        {
+            Table(page, ["Work", "Times", "Each", "In all", "Time from", "Rate for an hour", "Cost"], takeOff.Labour.Select(Labour), isQuote);
+        }
+
         foreach (var line in Lines(takeOff, isQuote))
         {
             page.Add("p", line);
