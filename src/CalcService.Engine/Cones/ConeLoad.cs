@@ -13,25 +13,33 @@ public static class ConeLoad
     /// <summary>Stations of a result unless asked otherwise; a multiple of three, so that the thirds are among them.</summary>
     public const int Intervals = 24;
 
-    /// <summary>The cone under a load; null where the budget is spent or a number overflows.</summary>
+    /// <summary>The cone under a load; null where the socket has no wall, the budget is spent or a number overflows.</summary>
     /// <param name="cone">The cone.</param>
     /// <param name="loadN">The load, 0 or more.</param>
     /// <param name="budget">Steps that may be spent.</param>
     /// <param name="cancellationToken">Ends the calculation early.</param>
     /// <param name="intervals">Intervals of the stations, a multiple of three.</param>
     public static ConeState? Solve(Cone cone, double loadN, Budget budget, CancellationToken cancellationToken, int intervals = Intervals) =>
-        loadN > 0
+        !HasWall(cone) ? null
+            : loadN > 0
             ? new ConeShot(cone, loadN, budget, cancellationToken).Solve(intervals)
             : new ConeShot(cone, MeanLoadN(cone), budget, cancellationToken).Rest(intervals);
 
     /// <summary>The load at which the cone just bears along its whole length; null as for a solution.</summary>
     public static double? FullContactLoadN(Cone cone, Budget budget, CancellationToken cancellationToken)
     {
+        if (!HasWall(cone))
+        {
+            return null;
+        }
+
         var scale = MeanLoadN(cone);
         var share = new ConeShot(cone, scale, budget, cancellationToken).ForceAt(new ConeEdge(cone.Basket.LengthM, 0));
         // Where nothing holds the shrinkage back along the axis, the cone bears all along at once.
         return share * scale is { } load && load > 1e-9 * scale ? load : share is null ? null : 0;
     }
+
+    private static bool HasWall(Cone cone) => cone.WallRatioAt(0) > 1 && cone.WallRatioAt(cone.Basket.LengthM) > 1;
 
     /// <summary>A load that squeezes the cone by a thousandth: a scale for where none is given.</summary>
     private static double MeanLoadN(Cone cone) =>

@@ -30,4 +30,14 @@ public sealed class ConeLoadTests
     [Fact]
     public void Load_that_overflows_gives_no_answer() =>
         Assert.Null(ConeLoad.Solve(SomeCones.Full, double.MaxValue, new Budget(Budget.DefaultSteps), TestContext.Current.CancellationToken));
+
+    [Theory]
+    [InlineData(.023, .072)]
+    [InlineData(.037, .0449)]
+    public void Socket_without_a_wall_gives_no_answer(double atSmallEnd, double atMouth)
+    {
+        var cone = SomeCones.Full with { OuterAtSmallEndM = atSmallEnd, OuterAtMouthM = atMouth };
+        Assert.Null(ConeLoad.Solve(cone, 50e3, new Budget(Budget.DefaultSteps), TestContext.Current.CancellationToken));
+        Assert.Null(ConeLoad.FullContactLoadN(cone, new Budget(Budget.DefaultSteps), TestContext.Current.CancellationToken));
+    }
 }

@@ -12,9 +12,12 @@ namespace CalcService.Engine.Numerics.BoundaryValue;
 public sealed class PairMarch<TSlope>(TSlope slope, double tolerance, Budget budget, CancellationToken cancellationToken)
     where TSlope : struct, IPairSlope
 {
+    /// <summary>A step that has to be this short, over the whole way, will never get there.</summary>
+    private const double LeastStep = 1e-12;
+
     private double _step;
 
-    /// <summary>Goes from one place to another; null where the budget is spent or a number overflows.</summary>
+    /// <summary>Goes from one place to another; null where the budget is spent, a number overflows or the slope has no end.</summary>
     public Pair? Go(double from, double to, Pair y)
     {
         var span = to - from;
@@ -57,6 +60,10 @@ public sealed class PairMarch<TSlope>(TSlope slope, double tolerance, Budget bud
             else
             {
                 step = h * factor;
+                if (Math.Abs(step) < Math.Abs(span) * LeastStep)
+                {
+                    return null;
+                }
             }
         }
 
