@@ -41,6 +41,17 @@ public static class ContractMapping
         DensityKgPerM3 = sheet.Cured?.Density?.Si,
         ActivationEnergyJPerMol = sheet.Reaction?.ActivationEnergy?.Si,
         Vapour = sheet.Vapour is { } vapour ? new(vapour.Substance, vapour.MassFraction?.Si) : null,
+        Service = sheet.Service is { } service ? new(service.Minimum.Si, service.Maximum.Si) : null,
+        Cured = new()
+        {
+            CompressiveStrengthPa = sheet.Cured?.CompressiveStrength?.Si,
+            ModulusPa = sheet.Cured?.Modulus?.Si,
+            PoissonRatio = sheet.Cured?.PoissonRatio?.Si,
+            VolumetricShrinkage = sheet.Cured?.VolumetricShrinkage?.Si,
+            ShrinkageAfterGel = sheet.Cured?.ShrinkageAfterGel?.Si,
+            ExpansionPerK = sheet.Cured?.Expansion?.Si,
+        },
+        Chemicals = [.. (sheet.Chemicals ?? []).Select(row => new ChemicalRow(row.Substance, row.Effect))],
         Demonstration = sheet.Demonstration == Fact.Yes,
     };
 }

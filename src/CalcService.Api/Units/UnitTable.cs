@@ -89,6 +89,7 @@ public static class UnitTable
             Plain("kg/s", "kg/s"),
             new("mg/s", "mg/s", v => MassFlow.FromMilligramsPerSecond(v).KilogramsPerSecond, v => MassFlow.FromKilogramsPerSecond(v).MilligramsPerSecond)),
         Kind(QuantityKind.Speed, "m/s", "m/s", "m/s", Plain("m/s", "m/s")),
+        Kind(QuantityKind.Expansion, "1/K", "1/K", "1/K", Plain("1/K", "K-1")),
     ];
 
     private static readonly UnitKind[] ByKind = [.. Enum.GetValues<QuantityKind>().Select(kind => All.Single(entry => entry.Kind == kind))];

@@ -74,4 +74,7 @@ public enum QuantityKind
 
     /// <summary>m/s.</summary>
     Speed,
+
+    /// <summary>1/K, thermal expansion.</summary>
+    Expansion,
 }
