@@ -6,8 +6,10 @@ namespace CalcService.Api.Sheets;
 internal static class ConeCharts
 {
     private const double PressureAt = 350;
-    private const double LoadAt = 660;
-    private const double ChartWidth = 250;
+    private const double LoadAt = 630;
+    private const double ChartWidth = 220;
+
+    private static readonly string[] Names = ["lower third", "middle third", "upper third"];
 
     private static readonly (string Colour, string Dashes)[] Pens = [("#a01515", ""), ("#1f4e79", "6 3"), ("#555", "2 3")];
 
@@ -53,15 +55,14 @@ internal static class ConeCharts
         for (var third = 1; third < 3; third++)
         {
             var y = bottom - (height * third / 3);
-            svg.Line(PressureAt, y, PressureAt + ChartWidth, y, "#bbb", .8, "3 3").Line(LoadAt, y, LoadAt + ChartWidth, y, "#bbb", .8, "3 3");
+            svg.Line(PressureAt, y, PressureAt + ChartWidth, y, "#bbb", .8, "3 3").Line(LoadAt, y, LoadAt + ChartWidth + 90, y, "#bbb", .8, "3 3");
         }
 
-        string[] names = ["lower third takes", "middle third takes", "upper third takes"];
         for (var third = 0; third < 3; third++)
         {
             var y = bottom - (height * ((third + .5) / 3));
-            svg.Label(LoadAt + ChartWidth + 4, y - 2, names[third].Replace(" takes", "", StringComparison.Ordinal), "end", colour: "#555")
-                .Label(LoadAt + ChartWidth + 4, y + 11, $"takes {ConePicture.Text(drawing.Curves[0].Thirds[third])}", "end", bold: true);
+            svg.Label(LoadAt + ChartWidth + 12, y - 2, Names[third], "start", colour: "#555")
+                .Label(LoadAt + ChartWidth + 12, y + 12, $"takes {ConePicture.Text(drawing.Curves[0].Thirds[third])}", "start", bold: true);
         }
     }
 
@@ -83,7 +84,7 @@ internal static class ConeCharts
         if (curve.ContactTo.Si < length.Si * .97)
         {
             var y = bottom - (curve.ContactTo.Si * scale);
-            svg.Line(PressureAt, y, PressureAt + 60, y, "#a01515", 1).Label(PressureAt + 64, y + 4, "above here the cone stands off the wall", "start", colour: "#a01515");
+            svg.Line(PressureAt, y, PressureAt + 60, y, "#a01515", 1).Label(PressureAt + 64, y + 4, "off the wall above here", "start", colour: "#a01515");
         }
     }
 }

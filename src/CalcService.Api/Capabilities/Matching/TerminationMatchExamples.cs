@@ -67,7 +67,7 @@ public static class TerminationMatchExamples
               "service": { "lowest": { "value": -25, "unit": "degC" }, "highest": { "value": 45, "unit": "degC" } }
             }
             """),
-        new("stop", "A rope that is stronger than its socket and hardly fits it, in a service that the sheet does not cover", """
+        new("stop", "A rope too thick and too strong for its socket, cleaned with acid, warmer than the sheet allows", """
             {
               "reference": "HOIST-7",
               "compound": { "profile": "demonstration" },
