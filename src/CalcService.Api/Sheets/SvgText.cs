@@ -12,7 +12,7 @@ public sealed class SvgText
     public SvgText(double width, double height, string title)
     {
         _svg.Append(CultureInfo.InvariantCulture,
-            $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {width:0} {height:0}\" width=\"{width:0}\" height=\"{height:0}\" role=\"img\" font-family=\"DejaVu Sans, Arial, sans-serif\" font-size=\"11\">");
+            $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {width:0} {height:0}\" width=\"{width:0}\" height=\"{height:0}\" role=\"img\" font-family=\"DejaVu Sans, Arial, sans-serif\" font-size=\"12\">");
         _svg.Append(CultureInfo.InvariantCulture, $"<title>{WebUtility.HtmlEncode(title)}</title><rect width=\"100%\" height=\"100%\" fill=\"#fff\"/>");
     }
 

@@ -31,6 +31,20 @@ public static class ConeFormulas
             new("ε", Measure.Fraction(shrinkage)), new("E_m", Measure.Stress(compoundModulusPa)), new("A", Measure.Area(areaM2)),
             new("A_w", Measure.Area(wireAreaM2)), new("E_zA", Measure.Force(axialStiffnessN)));
 
+    /// <summary>
+    /// p = k·(s·t/r − ε − ν·N/E_zA − ν_s·N/E_sA_s): how far the seating s (m) squeezes the cone of radius r (m) beyond its
+    /// shrinkage and the thinning by the force N (N), E_sA_s being the socket's axial stiffness (N); 0 where it is no squeeze; in Pa.
+    /// </summary>
+    [Formula("cone-pressure", "gap between plug and tube closed by pressure", Document, Basis.Derived, Symbol = "p", Name = "pressure on the wall at the small end",
+        Expression = "k·max(0, s·t/r − ε − ν·N/E_zA − ν_s·N/E_sA_s)", Kind = QuantityKind.Stress, Range = "elastic; s and N from the solution along the cone")]
+    public static double PressurePa(double radialStiffnessPa, double seatM, double taper, double radiusM, double shrinkage, double poisson,
+        double forceN, double axialStiffnessN, double socketPoisson, double socketStiffnessN, Trace trace) =>
+        trace.Step("cone-pressure",
+            radialStiffnessPa * Math.Max(0, (seatM * taper / radiusM) - shrinkage - (poisson * forceN / axialStiffnessN) - (socketPoisson * forceN / socketStiffnessN)),
+            new("k", Measure.Stress(radialStiffnessPa)), new("s", Measure.Length(seatM)), new("t", Measure.Count(taper)), new("r", Measure.Length(radiusM)),
+            new("ε", Measure.Fraction(shrinkage)), new("ν", Measure.Count(poisson)), new("N", Measure.Force(forceN)), new("E_zA", Measure.Force(axialStiffnessN)),
+            new("ν_s", Measure.Count(socketPoisson)), new("E_sA_s", Measure.Force(socketStiffnessN)));
+
     /// <summary>σ_θ = p·(R² + 1)/(R² − 1), hoop stress at the bore of a tube under pressure p (Pa); in Pa.</summary>
     [Formula("cone-hoop-stress", "Lamé, thick-walled tube under inner pressure", "Timoshenko, Strength of Materials, part II", Basis.FromMemory,
         Symbol = "σ_θ", Name = "hoop stress at the bore", Expression = "p·(R² + 1)/(R² − 1)", Kind = QuantityKind.Stress, Range = "elastic; R above 1")]
@@ -55,7 +69,7 @@ public static class ConeFormulas
             new("ε", Measure.Fraction(shrinkage)), new("r_0", Measure.Length(smallRadiusM)), new("r_L", Measure.Length(largeRadiusM)), new("t", Measure.Count(taper)),
             new("F", Measure.Force(loadN)), new("μ", Measure.Count(friction)), new("k", Measure.Stress(radialStiffnessPa)), new("L", Measure.Length(lengthM)));
 
-    /// <summary>ε = ε_v·f + α·ΔT, with ε_v volumetric shrinkage, f the linear share of it after gel, α expansion (1/K), ΔT cooling from the peak; 1.</summary>
+    /// <summary>ε = ε_g + α·ΔT, with ε_g linear shrinkage after gel, α expansion (1/K), ΔT cooling from the peak (K); 1.</summary>
     [Formula("cone-shrinkage", "linear shrinkage after gel and cooling", Document, Basis.Derived, Symbol = "ε", Name = "linear shrinkage of the set cone",
         Expression = "ε_g + α·ΔT", Kind = QuantityKind.Fraction, Range = "small strains")]
     public static double Shrinkage(double afterGel, double expansionPerK, double coolingK, Trace trace) =>

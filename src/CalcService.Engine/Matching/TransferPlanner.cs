@@ -102,30 +102,9 @@ internal static class TransferPlanner
     {
         var lip = state.LipPressurePa * scope.Rules.LipFactor.Value!.Value.Si;
         var socket = scope.Input.Socket;
-        Trace(scope, name, cone, state);
+        ConeTrace.Write(scope, name, cone, state);
         return new(name, state, lip, lip / scope.Input.Compound.Cured.CompressiveStrengthPa,
             socket.OuterAtSmallEndM is null || socket.OuterAtMouthM is null ? null : state.HoopPa);
-    }
-
-    /// <summary>The laws at the small end, from the same methods that the solution stands on.</summary>
-    private static void Trace(MatchScope scope, string name, Cone cone, ConeState state)
-    {
-        if (!scope.Budget.Trace)
-        {
-            return;
-        }
-
-        scope.Trace.Of = name;
-        var (basket, radius) = (cone.Basket, cone.RadiusAtM(0));
-        var area = Math.PI * radius * radius;
-        var stiffness = ConeFormulas.RadialStiffnessPa(
-            cone.RadialModulusPa, cone.PoissonRatio, cone.WallRatioAt(0), cone.SocketModulusPa, cone.SocketPoissonRatio, scope.Trace);
-        var axial = ConeFormulas.AxialStiffnessN(cone.WireModulusPa, cone.WireAreaM2, cone.CompoundModulusPa, area, scope.Trace);
-        ConeFormulas.AxialShrinkage(cone.Shrinkage, cone.CompoundModulusPa, area, cone.WireAreaM2, axial, scope.Trace);
-        ConeFormulas.RigidSeatM(state.LoadN, cone.Shrinkage, basket.Taper, cone.Friction, radius, cone.RadiusAtM(basket.LengthM), basket.LengthM, stiffness, scope.Trace);
-        ConeFormulas.MeanPressurePa(state.LoadN, basket.Taper, cone.Friction, radius, cone.RadiusAtM(basket.LengthM), scope.Trace);
-        ConeFormulas.HoopStressPa(state.EdgePressurePa, cone.WallRatioAt(0), scope.Trace);
-        scope.Trace.Of = "";
     }
 
     private static ConeTransfer? NotComputed(MatchScope scope, string pointer, string why)

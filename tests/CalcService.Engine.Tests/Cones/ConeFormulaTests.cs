@@ -33,4 +33,22 @@ public sealed class ConeFormulaTests
     [Verifies("cone-shrinkage", Check.WorkedExample, "by hand: 0.2 % and 40 K of 35e-6/K: 0.34 %")]
     public void Shrinkage_is_that_worked_by_hand() =>
         Printed.Matches(.0034, ConeFormulas.Shrinkage(.002, 35e-6, 40, Trace.None));
+
+    [Theory]
+    [InlineData(2.69802, 120e3, 0, 6e9, .002, 83.687)]
+    [InlineData(2.41958, 250e3, 184e-6, 9e9, .006, 156.045)]
+    [Verifies("cone-pressure", Check.WorkedExample, "independent collocation (SciPy): pressure at the edge from the seating and the load that it prints, to the digits of the seating")]
+    public void Pressure_at_the_edge_follows_from_the_seating_of_an_independent_solution(
+        double seatMm, double loadN, double wires, double radial, double shrinkage, double expectedMpa)
+    {
+        const double area = Math.PI * .0115 * .0115;
+        var stiffness = ConeFormulas.RadialStiffnessPa(radial, .25, 1.6, 205e9, .29, Trace.None);
+        var axial = ConeFormulas.AxialStiffnessN(200e9, wires, 6e9, area, Trace.None);
+        var pressure = ConeFormulas.PressurePa(stiffness, seatMm * 1e-3, .11, .0115, shrinkage, .25, loadN, axial, .29, 205e9 * area * 1.56, Trace.None);
+        Printed.Matches(expectedMpa, pressure * 1e-6, 1e-5);
+    }
+
+    [Fact]
+    public void Pressure_where_the_cone_stands_off_the_wall_is_none() =>
+        Assert.Equal(0, ConeFormulas.PressurePa(9e9, 1e-4, .11, .0115, .006, .25, 0, 38e6, .29, 133e6, Trace.None));
 }

@@ -135,6 +135,10 @@ public sealed class TerminationMatchTests
             new HashSet<string> { "working-load-limit", "bond-needed", "included-angle", "wire-spacing", "cone-shrinkage", "cone-radial-stiffness", "cone-hoop-stress", "cone-mean-pressure" },
             trace.Select(step => step.Formula.Id).ToHashSet());
         Assert.Empty(GoodMatch.Match(GoodMatch.Input).Trace);
+        // The trail leads to the number that the solution has.
+        var match = GoodMatch.Match(GoodMatch.Input, trace: true);
+        Assert.All(match.Result.Transfer!.Cases, one =>
+            Printed.Matches(one.State.EdgePressurePa, match.Trace.Single(step => step.Of == one.Name && step.Formula.Id == "cone-pressure").Value.Si, 1e-9));
     }
 
     /// <summary>Sockets of one family, scaled with the rope: what is a ratio stays, what is a load grows with the square.</summary>
@@ -164,4 +168,46 @@ public sealed class TerminationMatchTests
     [Fact]
     public void Cancelled_match_ends() =>
         Assert.Throws<OperationCanceledException>(() => TerminationMatch.Calculate(GoodMatch.Input, RuleBook.Current, new Budget(Budget.DefaultSteps), new CancellationToken(canceled: true)));
+
+    /// <summary>Whatever sizes a request may have, however odd: an answer comes, soon, without a number that isn't one.</summary>
+    [Fact]
+    public void Match_of_any_sizes_ends_soon_and_is_finite()
+    {
+        var wide = Gen.Double[0, 1].Select(Gen.Double[0, 1], Gen.Double[0, 1], Gen.Double[0, 1], Gen.Double[0, 1]);
+        static double Between(double low, double high, double share) => low * Math.Pow(high / low, share);
+        Gen.Select(wide, wide, Gen.Double[0, .499]).Sample((one, two, poisson) =>
+        {
+            var (smallEnd, length) = (Between(.001, .4, one.Item1), Between(.001, 3, one.Item2));
+            var mouth = smallEnd + Between(1e-6, 2 * length, one.Item3);
+            var input = GoodMatch.Input;
+            var budget = new Budget(Budget.DefaultSteps);
+            var match = TerminationMatch.Calculate(
+                input with
+                {
+                    Rope = input.Rope with { DiameterM = smallEnd * .9, MetallicAreaM2 = Between(1e-3, .9, one.Item4) * smallEnd * smallEnd, CertifiedBreakingForceN = Between(100, 50e6, one.Item5) },
+                    Socket = input.Socket with
+                    {
+                        Basket = new() { SmallEndDiameterM = smallEnd, LargeEndDiameterM = mouth, LengthM = length },
+                        OuterAtSmallEndM = smallEnd * Between(1.01, 50, two.Item1), OuterAtMouthM = mouth * Between(1.01, 50, two.Item2),
+                    },
+                    Duty = input.Duty with { LoadN = Between(1, 50e6, two.Item3) },
+                    Compound = input.Compound with { Cured = input.Compound.Cured with { ModulusPa = Between(1e8, 1e11, two.Item4), PoissonRatio = poisson, ShrinkageAfterGel = .05 * two.Item5 } },
+                    Friction = one.Item1,
+                },
+                RuleBook.Current, budget, TestContext.Current.CancellationToken);
+            Assert.True(Budget.DefaultSteps - budget.Left < 200_000, $"{Budget.DefaultSteps - budget.Left} steps");
+            if (match.Result.Transfer is { } transfer)
+            {
+                Assert.All(transfer.Cases, found =>
+                {
+                    Assert.Equal(1, found.State.Shares!.Lower + found.State.Shares.Middle + found.State.Shares.Upper, 1e-9);
+                    Assert.All(found.State.Stations, station => Assert.True(double.IsFinite(station.SeatM) && station.PressurePa >= 0 && double.IsFinite(station.HoopPa)));
+                });
+            }
+            else
+            {
+                Assert.Contains(match.Findings, finding => finding.Definition.Code == "load-transfer-not-computed");
+            }
+        }, iter: 300);
+    }
 }
