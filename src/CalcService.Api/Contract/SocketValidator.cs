@@ -11,7 +11,23 @@ public sealed class SocketValidator : AbstractValidator<Socket>
     {
         RuleFor(socket => socket.Basket).SetValidator(new BasketValidator());
         RuleFor(socket => socket.BreakingForce).Between(.1, 100000, "kN", QuantityKind.Force);
+        RuleFor(socket => socket.Temperature!).SetValidator(new TemperatureReadingValidator()).When(socket => socket.Temperature is not null);
+        RuleFor(socket => socket.Mass).Between(.01, 20000, "kg", QuantityKind.Mass);
+        RuleFor(socket => socket.OuterDiameter).Between(1, 1500, "mm", QuantityKind.Length);
+        RuleFor(socket => socket).Custom((socket, context) =>
+        {
+            if (socket.OuterDiameter is { } outer && outer.Si <= socket.Basket.LargeEndDiameter.Si)
+            {
+                context.Contradict(nameof(Socket.OuterDiameter), "Basket.LargeEndDiameter", "The outside of the basket is not larger than its mouth.");
+            }
+        });
     }
+}
+
+/// <summary>What a reading on steel may be.</summary>
+public sealed class TemperatureReadingValidator : AbstractValidator<TemperatureReading>
+{
+    public TemperatureReadingValidator() => RuleFor(reading => reading.Value).Between(-60, 150, "degC", QuantityKind.Temperature);
 }
 
 /// <summary>What a basket's sizes may be.</summary>

@@ -16,6 +16,9 @@ public sealed record MatchSocket
     /// <summary>Whether the request says how far the sizes may be off.</summary>
     public bool ToleranceStated { get; init; }
 
+    /// <summary>Where the sizes of the basket come from.</summary>
+    public SizesFrom SizesFrom { get; init; }
+
     public double? OuterAtSmallEndM { get; init; }
 
     public double? OuterAtMouthM { get; init; }

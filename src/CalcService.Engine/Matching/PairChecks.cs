@@ -17,12 +17,22 @@ internal static class PairChecks
         var fit = new EndFit(input.Rope, rope, socket.Basket, "", scope.Book.Pouring, scope.Findings.Add);
         fit.CheckRope();
         fit.CheckRoom(wires.Count > 0 && rope.MetallicAreaM2 is null ? [] : wires);
-        fit.CheckProportions(angleRad);
+        fit.CheckProportions(angleRad, socket.Basket.LengthM);
         CheckRange(scope);
         CheckStrength(scope, rope, fit);
         if (wires.Count > 1 && wires[1].ClearM <= 0)
         {
             scope.Find(MatchingFindings.WiresCrowded, MatchPointers.Basket, Measure.Length(wires[1].ClearM), related: [MatchPointers.Rope + "/wireCount", MatchPointers.Rope + "/outerWireDiameter"]);
+        }
+
+        if (socket.SizesFrom == SizesFrom.Memory)
+        {
+            scope.Find(FitFindings.GeometryFromMemory, MatchPointers.Basket + "/sizesFrom", related: [MatchPointers.Basket]);
+        }
+
+        if (input.Rope.IsUsed)
+        {
+            scope.Find(FitFindings.UsedRope, MatchPointers.Rope + "/used");
         }
 
         if (socket.Standard is null)

@@ -2,6 +2,7 @@ using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Ropes;
+using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Matching;
 
@@ -39,6 +40,11 @@ internal static class ServiceChecks
             RopeCore.Iwrc => CoreTreatment.Unlaid,
             _ => CoreTreatment.Unknown,
         };
+        if (scope.Input.Rope.IsPlasticFilled == true && scope.Input.Preparation?.PlasticLeftIn is null)
+        {
+            scope.Find(FitFindings.PlasticFilled, MatchPointers.Rope + "/plasticFilled", related: [MatchPointers.Plastic]);
+        }
+
         if (scope.Input.Preparation is not { } planned)
         {
             return core;

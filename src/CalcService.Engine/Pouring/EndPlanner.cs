@@ -1,3 +1,4 @@
+using CalcService.Engine.Pouring.Preparation;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Ropes;
 using CalcService.Engine.Sockets;
@@ -20,14 +21,34 @@ internal static class EndPlanner
 
         var angle = Basket.IncludedAngleRad(basket.SmallEndDiameterM, basket.LargeEndDiameterM, basket.LengthM, scope.Trace);
         var planned = new PlannedEnd(
-            end.Id, end.Quantity, rope, BasketFill.Of(basket, rope, scope.Trace), angle, WireSpacing.Of(basket, rope, scope.Trace));
+            end.Id, end.Quantity, rope, BasketFill.Of(basket, rope, end.WireEndsBelowMouthM ?? 0, scope.Trace), angle, WireSpacing.Of(basket, rope, scope.Trace))
+        {
+            Preparation = PreparationNumbers.Of(scope, end),
+        };
         if (rope.MetallicAreaM2 is null)
         {
             scope.Find(PouringFindings.RopeAreaUnknown, pointer + "/rope/construction", related: [pointer + "/rope/core", pointer + "/rope/metallicArea"]);
         }
 
         FitChecks.Check(scope, end, planned, pointer);
+        CheckBasket(scope, end, pointer);
+        BroomChecks.Check(scope, end, pointer);
+        AlignmentChecks.Check(scope, end, planned, pointer);
+        planned = planned with { EvenedTemperatureK = EvenedTemperature.For(scope, end, planned) };
         scope.Trace.Of = "";
         return planned;
+    }
+
+    private static void CheckBasket(PourScope scope, PourEnd end, string pointer)
+    {
+        if (end.SizesFrom == SizesFrom.Memory)
+        {
+            scope.Find(PouringFindings.GeometryFromMemory, pointer + "/socket/basket/sizesFrom", related: [pointer + "/socket/basket"]);
+        }
+
+        if (end.Rope.DiameterM <= scope.Rules.VentUpTo.Value!.Value.Si * (1 + 1e-11))
+        {
+            scope.Find(PouringFindings.VentSmallBasket, pointer + "/rope/diameter", Measure.Length(end.Rope.DiameterM), scope.Rules.VentUpTo.Value);
+        }
     }
 }

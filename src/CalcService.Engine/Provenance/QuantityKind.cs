@@ -75,6 +75,9 @@ public enum QuantityKind
     /// <summary>m/s.</summary>
     Speed,
 
+    /// <summary>kg.</summary>
+    Mass,
+
     /// <summary>1/K, thermal expansion.</summary>
     Expansion,
 }

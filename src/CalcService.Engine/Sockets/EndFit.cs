@@ -78,9 +78,11 @@ public sealed record EndFit(Rope Rope, RopeFacts Facts, Basket Basket, string Po
     }
 
     /// <summary>Whether the basket looks like those of tradition.</summary>
-    public void CheckProportions(double includedAngleRad)
+    /// <param name="includedAngleRad">Included angle of the cone.</param>
+    /// <param name="gripLengthM">Length over which the compound grips wire.</param>
+    public void CheckProportions(double includedAngleRad, double gripLengthM)
     {
-        var inDiameters = Basket.LengthM / Rope.DiameterM;
+        var inDiameters = gripLengthM / Rope.DiameterM;
         var least = Rules.BasketLengthInDiameters.Value!.Value;
         // Sizes carry twelve digits, so equality is judged with that much room.
         if (inDiameters < least.Si * (1 - 1e-11))
@@ -111,10 +113,11 @@ public sealed record EndFit(Rope Rope, RopeFacts Facts, Basket Basket, string Po
 
     private void CheckEntry()
     {
-        var (rope, smallEnd) = (Rope.DiameterM, Basket.SmallEndDiameterM);
+        var (rope, smallEnd) = (Rope.OverallDiameterM, Basket.SmallEndDiameterM);
+        var (at, ropeAt) = (BasketAt + "/smallEndDiameter", RopeAt + (Rope.MeasuredDiameterM is null ? "/diameter" : "/measuredDiameter"));
         if (rope >= smallEnd)
         {
-            Add(FitFindings.RopeDoesNotEnter, BasketAt + "/smallEndDiameter", Measure.Length(rope), Measure.Length(smallEnd), RopeAt + "/diameter");
+            Add(FitFindings.RopeDoesNotEnter, at, Measure.Length(rope), Measure.Length(smallEnd), ropeAt);
         }
         else if (rope >= smallEnd - Basket.ToleranceM)
         {
@@ -122,11 +125,12 @@ public sealed record EndFit(Rope Rope, RopeFacts Facts, Basket Basket, string Po
         }
         else if (smallEnd > 2 * rope)
         {
-            Add(FitFindings.RopeLoose, BasketAt + "/smallEndDiameter", Measure.Length(smallEnd), Measure.Length(rope), RopeAt + "/diameter");
+            Add(FitFindings.RopeLoose, at, Measure.Length(smallEnd), Measure.Length(rope), ropeAt);
         }
     }
 
-    private void ReportTolerance(string what) => Find(new(FitFindings.FitDependsOnTolerance, Severity.Caution, BasketAt + "/tolerance")
+    /// <summary>Something fits the basket as given, but not at the small end of its tolerance.</summary>
+    public void ReportTolerance(string what) => Find(new(FitFindings.FitDependsOnTolerance, Severity.Caution, BasketAt + "/tolerance")
     {
         Related = [RopeAt + "/diameter"],
         Words = [new("what", what)],

@@ -67,16 +67,34 @@ public static class FitFindings
         new("ISO 17558", "scope", Basis.Published));
 
     public static FindingDefinition BasketShort { get; } = Define("basket-short", [Severity.Note],
-        "The basket is shorter than tradition asks for.",
-        "Basket length is {measured} rope diameters; tradition asks for {limit}.",
+        "The basket, without serving and above the wire ends, is shorter than tradition asks for.",
+        "The compound grips over {measured} rope diameters; tradition asks for {limit}.",
         "Check the socket against its maker's table.",
         Rules.BasketLengthInDiameters.Source, Rules.BasketLengthInDiameters);
+
+    public static FindingDefinition GeometryFromMemory { get; } = Define("geometry-from-memory", [Severity.Caution],
+        "The sizes of the basket come from somebody's memory.",
+        "The sizes of the basket are from memory.",
+        "Measure this socket, or take the sizes from its maker's drawing.",
+        Prudence);
 
     public static FindingDefinition ConeAngleUnusual { get; } = Define("cone-angle-unusual", [Severity.Note],
         "The cone is steeper or slimmer than tradition has it.",
         "Included angle of the cone is {measured}; tradition has {minimum} to {maximum}.",
         "Check the measured sizes, and the socket against its maker's table.",
         Rules.ConeAngleLeast.Source, Rules.ConeAngleLeast, Rules.ConeAngleMost);
+
+    public static FindingDefinition PlasticFilled { get; } = Define("plastic-filled-rope", [Severity.Caution],
+        "The rope is filled with plastic, and nobody says that it is out of the broom.",
+        "The rope is filled with plastic.",
+        "Take the plastic out of the broom down to the seizing, wire by wire, and say so.",
+        Prudence);
+
+    public static FindingDefinition UsedRope { get; } = Define("used-rope", [Severity.Caution],
+        "The rope has been in use: its certificate tells the strength that it had.",
+        "The rope is used.",
+        "Cut back to sound rope, inspect it, and have a competent person say what it may carry.",
+        Prudence);
 
     private static PouringRules Rules => PouringRules2026Nov.Rules;
 

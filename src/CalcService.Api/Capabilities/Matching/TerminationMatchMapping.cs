@@ -68,6 +68,7 @@ public static class TerminationMatchMapping
     {
         Basket = socket.Basket.ToEngine(),
         ToleranceStated = socket.Basket.Tolerance is not null,
+        SizesFrom = socket.Basket.SizesFrom ?? Engine.Sockets.SizesFrom.Unknown,
         OuterAtSmallEndM = (socket.OuterAtSmallEnd ?? socket.OuterDiameter)?.Si,
         OuterAtMouthM = (socket.OuterAtMouth ?? socket.OuterDiameter)?.Si,
         BreakingForceN = socket.BreakingForce?.Si,
