@@ -56,7 +56,7 @@ public sealed class CureShape
         }
 
         var (low, high) = (Math.Log(.01), Math.Log(SteepestAcceleration));
-        for (var i = 0; i < 200; i++)
+        for (var i = 0; i < 60; i++)
         {
             var middle = (low + high) / 2;
             (low, high) = Age(Math.Exp(middle), least) > fullAge ? (middle, high) : (low, middle);
@@ -71,9 +71,16 @@ public sealed class CureShape
     /// <summary>The degree of cure at an age.</summary>
     public double DegreeAt(double age)
     {
+        if (Order == 1)
+        {
+            // (1 + c·α)/(1 − α) = exp((1 + c)·θ), turned so that it doesn't overflow.
+            var left = Math.Exp(-(1 + Acceleration) * _toGel * age);
+            return (1 - left) / (1 + (Acceleration * left));
+        }
+
         // In ln(1 − α) the tail is as easy to find as the start.
         var (low, high) = (-60.0, 0.0);
-        for (var i = 0; i < 100 && high - low > 1e-15; i++)
+        for (var i = 0; i < 60; i++)
         {
             var middle = (low + high) / 2;
             (low, high) = AgeOf(-Expm1(middle)) > age ? (middle, high) : (low, middle);
@@ -85,7 +92,7 @@ public sealed class CureShape
     /// <summary>The law at the gel times of one line.</summary>
     public CureLaw LawOf(GelLine line)
     {
-        var k1 = _toGel / line.ReferenceS * Math.Exp(line.EnergyJPerMol / (CureLaw.GasConstant * line.ReferenceK));
+        var k1 = _toGel / line.ReferenceS * Math.Exp(line.EnergyJPerMol / (GelModel.GasConstant * line.ReferenceK));
         return new(k1, line.EnergyJPerMol, Acceleration * k1, line.EnergyJPerMol, 1, Order);
     }
 

@@ -47,6 +47,15 @@ public sealed class TemperatureHistory
         return _kelvins[after - 1] + (share * (_kelvins[after] - _kelvins[after - 1]));
     }
 
+    /// <summary>The part of it that begins at a time that it covers.</summary>
+    public TemperatureHistory From(double seconds)
+    {
+        var after = Array.FindIndex(_seconds, time => time > seconds);
+        return after < 0
+            ? new([seconds, seconds], [At(seconds), At(seconds)])
+            : new([seconds, .. _seconds[after..]], [At(seconds), .. _kelvins[after..]]);
+    }
+
     /// <summary>The same, nowhere above a temperature.</summary>
     public TemperatureHistory NotAbove(double kelvins) => Bent(kelvins, Math.Min);
 

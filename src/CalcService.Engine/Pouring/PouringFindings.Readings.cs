@@ -1,3 +1,4 @@
+using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 
@@ -23,25 +24,11 @@ public static partial class PouringFindings
         "Warm the steel or dry the air; read both again right before the pour.",
         Rules.DewMargin.Source, Rules.DewMargin);
 
-    public static FindingDefinition OutsidePouringRange { get; } = Stop("outside-pouring-range",
-        "A temperature lies outside the pouring range of the sheet, which holds for air, steel and compound each.",
-        "{reading} at {measured} is outside the sheet's pouring range of {minimum} to {maximum}.",
-        "Warm or cool what is outside the range, or wait.",
-        Source.DataSheet("pouring"));
+    public static FindingDefinition OutsidePouringRange => CompoundFindings.OutsidePouringRange;
 
-    public static FindingDefinition ReadingMissing { get; } = Unknown("reading-missing",
-        "A reading that a safety rule needs is missing. It is never taken from another reading.",
-        "{reading} is not given.",
-        "Read it and send it.");
+    public static FindingDefinition ReadingMissing => CompoundFindings.ReadingMissing;
 
-    public static FindingDefinition SheetSilent { get; } = Unknown("sheet-silent",
-        "The data sheet doesn't state what a safety rule needs.",
-        "The sheet gives no {what}.",
-        "Take it from the compound's data sheet, or ask its maker.");
+    public static FindingDefinition SheetSilent => CompoundFindings.SheetSilent;
 
-    public static FindingDefinition Demonstration { get; } = Define("compound-demonstration", [Severity.Caution],
-        "The compound is invented, for demonstration only.",
-        "The compound is the invented demonstration: no number here is fit for a real pour.",
-        "Send the data sheet of the compound in hand.",
-        new("the compound's sheet says so", "demonstration", Basis.Derived));
+    public static FindingDefinition Demonstration => CompoundFindings.Demonstration;
 }

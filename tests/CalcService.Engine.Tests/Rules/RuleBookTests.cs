@@ -7,6 +7,7 @@ namespace CalcService.Engine.Tests.Rules;
 public sealed class RuleBookTests
 {
     private static readonly PouringRules Pouring = RuleBook.Find("2026-11")!.Pouring;
+    private static readonly CuringRules Curing = RuleBook.Find("2026-11")!.Curing;
 
     /// <summary>Each limit beside what its source says.</summary>
     public static TheoryData<string, double, double> Limits => new()
@@ -39,6 +40,16 @@ public sealed class RuleBookTests
         // C₈H₈ with the standard atomic weights 12.011 and 1.008.
         { "molar mass of styrene, g/mol", 104.15, Math.Round(8 * (12.011 + 1.008), 2) },
         { "molar mass of styrene in the rules, g/mol", 104.15, Pouring.Air[0].MolarMassGPerMol },
+        // Yang and Lee, Polymer 29 (1988), from memory: a few per cent at gel.
+        { "gel conversion", .05, Si(Curing.GelConversion) },
+        // Marks of our own: 90 % stands for the sheet's full strength; two weeks ahead.
+        { "full-strength conversion", .90, Si(Curing.FullStrengthConversion) },
+        { "horizon, s", 14 * 86400, Si(Curing.Horizon) },
+        // Common practice, no source.
+        { "spread of lots", .10, Si(Curing.LotSpread) },
+        { "error of an observed gel", .05, Si(Curing.ObservationSpread) },
+        // NIST/SEMATECH 6.3.2: three sigma.
+        { "out of family, sigma", 3, Si(Curing.OutOfFamily) },
     };
 
     [Theory]
@@ -48,7 +59,7 @@ public sealed class RuleBookTests
 
     [Fact]
     public void Edition_lists_every_limit_that_was_compared() =>
-        Assert.Equal(16, RuleBook.Current.Limits.Distinct().Count());
+        Assert.Equal(22, RuleBook.Current.Limits.Distinct().Count());
 
     [Fact]
     public void Limit_names_its_source_in_words() =>
@@ -89,6 +100,9 @@ public sealed class RuleBookTests
             rules with { Air = [rules.Air[0] with { MolarMassGPerMol = 104.2 }] },
             rules with { Air = [rules.Air[0] with { Substance = "other" }] },
         ];
+        var curing = book.Curing;
+        Assert.All(new[] { curing with { GelConversion = Changed(curing.GelConversion) }, curing with { OutOfFamily = Changed(curing.OutOfFamily) } },
+            one => Assert.NotEqual(book.Digest(), (book with { Curing = one }).Digest()));
         Assert.All(changed, one => Assert.NotEqual(book.Digest(), (book with { Pouring = one }).Digest()));
     }
 

@@ -1,0 +1,56 @@
+using CalcService.Engine.Compounds;
+using CalcService.Engine.Rules;
+
+namespace CalcService.Engine.Curing;
+
+/// <summary>Says when poured ends gel, may be moved, proof loaded and put to service.</summary>
+public static class CureSchedule
+{
+    /// <summary>Computes a schedule.</summary>
+    /// <param name="input">What was poured, or will be, when, and under which temperatures.</param>
+    /// <param name="rules">The edition whose limits hold.</param>
+    /// <param name="budget">Steps that may be spent, and whether to keep the trace.</param>
+    /// <param name="cancellationToken">Ends the calculation early.</param>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public static Outcome<CureScheduleResult> Calculate(CureScheduleInput input, RuleBook rules, Budget budget, CancellationToken cancellationToken)
+    {
+        var scope = new CureScope(input, rules, budget, cancellationToken);
+        if (input.Compound.Demonstration)
+        {
+            scope.Find(CompoundFindings.Demonstration, CurePointers.Sheet);
+        }
+
+        var air = CureReadings.Air(scope);
+        CureReadings.Check(scope, air);
+        var dose = CureReadings.Dose(scope, air);
+        var kinetics = CureReadings.Kinetics(scope, dose);
+        var ends = air is null || kinetics is null ? [.. input.Ends.Select(Unknown)] : Ends(scope, kinetics, air);
+        return new(new() { Doses = dose, Ends = ends }, scope.Findings.Sorted(), CuringNotes.All, scope.Assumptions, scope.Trace.Steps);
+    }
+
+    private static CuredEnd[] Ends(CureScope scope, CureKinetics kinetics, TemperatureHistory air)
+    {
+        Explain(scope, kinetics, air);
+        Milestones.AssumeHold(scope);
+        var uniform = new UniformCure(scope, kinetics, air);
+        var bySheet = uniform.At(slower: 1);
+        ForecastChecks.Check(scope, kinetics, air, uniform, bySheet);
+        var age = GelAge.Along(kinetics.Expected, air);
+        var observed = ObservedGel.Read(scope, (_, seconds) => age.At(seconds), _ => bySheet.ExpectedGelS);
+        return [.. scope.Input.Ends.Select(end =>
+        {
+            var slower = observed.SlowerFor(end.Id);
+            return Milestones.Of(scope, end, slower == 1 ? bySheet : uniform.At(slower), observed.Of(end.Id));
+        })];
+    }
+
+    /// <summary>The gel time at mixing and what full strength means, for the trace.</summary>
+    private static void Explain(CureScope scope, CureKinetics kinetics, TemperatureHistory air)
+    {
+        kinetics.Model.At(air.At(0), scope.Trace);
+        CureShape.ReactionTime(kinetics.Shape.FullDegree, kinetics.Shape.Acceleration, kinetics.Shape.Order, scope.Trace);
+    }
+
+    private static CuredEnd Unknown(CureEnd end) =>
+        new() { Id = end.Id, Quantity = end.Quantity, GelAt = new(null, null, null), GovernedBy = new(null, null, null, null) };
+}
