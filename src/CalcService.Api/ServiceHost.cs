@@ -1,7 +1,9 @@
+using CalcService.Api.Capabilities.Curing;
 using CalcService.Api.Capabilities.Pouring;
 using CalcService.Api.Catalogues;
 using CalcService.Api.Hosting;
 using CalcService.Api.OpenApi;
+using CalcService.Engine.Curing;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Pouring;
 using FluentValidation;
@@ -13,7 +15,7 @@ namespace CalcService.Api;
 public static class ServiceHost
 {
     /// <summary>Every finding that any room can raise.</summary>
-    public static IReadOnlyList<FindingDefinition> Findings { get; } = [.. PouringFindings.All];
+    public static IReadOnlyList<FindingDefinition> Findings { get; } = [.. PouringFindings.All.Union(CuringFindings.All).OrderBy(finding => finding.Code, StringComparer.Ordinal)];
 
     /// <summary>Builds the service without starting it.</summary>
     /// <exception cref="StartRefusedException">The configuration names compounds that can't be used.</exception>
@@ -34,6 +36,7 @@ public static class ServiceHost
         builder.Services.AddSingleton<Readiness>().AddHostedService(services => services.GetRequiredService<Readiness>());
         builder.Services.AddValidatorsFromAssemblyContaining<PourPlanValidator>(ServiceLifetime.Singleton);
         builder.Services.AddPouring();
+        builder.Services.AddCuring();
         builder.Services.AddOpenApiDocument();
 
         var app = builder.Build();
@@ -43,6 +46,7 @@ public static class ServiceHost
         app.UseOpenApiDocument();
         app.UseRouting();
         app.MapPouring();
+        app.MapCuring();
         app.MapCatalogues(Findings);
         app.MapHealth();
         app.MapProblemPage();

@@ -9,6 +9,18 @@ public sealed record Socket
     /// <summary>The conical basket.</summary>
     public required Basket Basket { get; init; }
 
+    /// <summary>Outside of the socket around the basket, where it is the same all along. Read by the cure of a cone.</summary>
+    [Kind(QuantityKind.Length)]
+    public Quantity? OuterDiameter { get; init; }
+
+    /// <summary>Outside at the small end of the basket, where it differs.</summary>
+    [Kind(QuantityKind.Length)]
+    public Quantity? OuterAtSmallEnd { get; init; }
+
+    /// <summary>Outside at the mouth, where it differs.</summary>
+    [Kind(QuantityKind.Length)]
+    public Quantity? OuterAtMouth { get; init; }
+
     /// <summary>Breaking force of the socket, from its maker. Without it socket and rope are not compared.</summary>
     [Kind(QuantityKind.Force)]
     public Quantity? BreakingForce { get; init; }

@@ -1,3 +1,4 @@
+using CalcService.Api.Units;
 using CalcService.Api.Validation;
 using CalcService.Engine.Provenance;
 using FluentValidation;
@@ -11,6 +12,22 @@ public sealed class SocketValidator : AbstractValidator<Socket>
     {
         RuleFor(socket => socket.Basket).SetValidator(new BasketValidator());
         RuleFor(socket => socket.BreakingForce).Between(.1, 100000, "kN", QuantityKind.Force);
+        RuleFor(socket => socket.OuterDiameter).Between(2, 3000, "mm", QuantityKind.Length);
+        RuleFor(socket => socket.OuterAtSmallEnd).Between(2, 3000, "mm", QuantityKind.Length);
+        RuleFor(socket => socket.OuterAtMouth).Between(2, 3000, "mm", QuantityKind.Length);
+        RuleFor(socket => socket).Custom((socket, context) =>
+        {
+            void Check(Quantity? own, string ownName, Quantity bore, string boreName)
+            {
+                if ((own ?? socket.OuterDiameter) is { } outside && outside.Si <= bore.Si)
+                {
+                    context.Contradict(own is null ? nameof(Socket.OuterDiameter) : ownName, $"{nameof(Socket.Basket)}.{boreName}", "The outside is not larger than the bore.");
+                }
+            }
+
+            Check(socket.OuterAtSmallEnd, nameof(Socket.OuterAtSmallEnd), socket.Basket.SmallEndDiameter, nameof(Basket.SmallEndDiameter));
+            Check(socket.OuterAtMouth, nameof(Socket.OuterAtMouth), socket.Basket.LargeEndDiameter, nameof(Basket.LargeEndDiameter));
+        });
     }
 }
 

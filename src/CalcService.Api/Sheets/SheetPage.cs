@@ -32,7 +32,7 @@ public static class SheetPage
 
     private static readonly Dictionary<string, string> Words = new(StringComparer.Ordinal)
     {
-        ["proceed"] = "GO AHEAD", ["proceedWithCare"] = "GO AHEAD WITH CARE", ["undetermined"] = "NOT DETERMINED", ["doNotProceed"] = "DO NOT POUR",
+        ["proceed"] = "GO AHEAD", ["proceedWithCare"] = "GO AHEAD WITH CARE", ["undetermined"] = "NOT DETERMINED", ["doNotProceed"] = "DO NOT PROCEED",
     };
 
     /// <param name="title">What the sheet is.</param>

@@ -1,0 +1,54 @@
+using System.Globalization;
+using System.Net;
+using System.Text;
+
+namespace CalcService.Api.Sheets;
+
+/// <summary>A picture under construction: everything that goes in as text is encoded.</summary>
+public sealed class SvgText
+{
+    public const string Ink = "#222";
+
+    private readonly StringBuilder _svg = new();
+
+    public SvgText(double width, double height, string title)
+    {
+        _svg.Append(CultureInfo.InvariantCulture,
+            $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {width:0} {height:0}\" width=\"{width:0}\" height=\"{height:0}\" role=\"img\" font-family=\"DejaVu Sans, Arial, sans-serif\" font-size=\"9\">");
+        _svg.Append("<title>").Append(WebUtility.HtmlEncode(title)).Append("</title><rect width=\"100%\" height=\"100%\" fill=\"#fff\"/>");
+    }
+
+    public void Line(double x1, double y1, double x2, double y2, string stroke, double width = .8, string? dash = null) =>
+        _svg.Append(CultureInfo.InvariantCulture, $"<line x1=\"{x1:0.##}\" y1=\"{y1:0.##}\" x2=\"{x2:0.##}\" y2=\"{y2:0.##}\" stroke=\"{stroke}\" stroke-width=\"{width:0.##}\"{Dash(dash)}/>");
+
+    public void Box(double x, double y, double width, double height, string fill, string stroke = "none", string? title = null)
+    {
+        _svg.Append(CultureInfo.InvariantCulture, $"<rect x=\"{x:0.##}\" y=\"{y:0.##}\" width=\"{width:0.##}\" height=\"{height:0.##}\" fill=\"{fill}\" stroke=\"{stroke}\" stroke-width=\".6\"");
+        _svg.Append(title is null ? "/>" : $"><title>{WebUtility.HtmlEncode(title)}</title></rect>");
+    }
+
+    /// <summary>An open line through points.</summary>
+    public void Path(IEnumerable<(double X, double Y)> points, string stroke, double width, string? cssClass = null, string? dash = null) =>
+        Points("polyline", points, $"fill=\"none\" stroke=\"{stroke}\" stroke-width=\"{width.ToString("0.##", CultureInfo.InvariantCulture)}\"{Dash(dash)}", cssClass);
+
+    /// <summary>A filled area.</summary>
+    public void Area(IEnumerable<(double X, double Y)> points, string fill, string? cssClass = null) => Points("polygon", points, $"fill=\"{fill}\" stroke=\"none\"", cssClass);
+
+    public void Text(double x, double y, string text, string anchor = "middle", bool bold = false, string fill = Ink) =>
+        _svg.Append(CultureInfo.InvariantCulture, $"<text x=\"{x:0.##}\" y=\"{y:0.##}\" text-anchor=\"{anchor}\" fill=\"{fill}\"{(bold ? " font-weight=\"bold\"" : "")}>{WebUtility.HtmlEncode(text)}</text>");
+
+    public override string ToString() => _svg + "</svg>";
+
+    private static string Dash(string? dash) => dash is null ? "" : $" stroke-dasharray=\"{dash}\"";
+
+    private void Points(string element, IEnumerable<(double X, double Y)> points, string style, string? cssClass)
+    {
+        _svg.Append('<').Append(element).Append(cssClass is null ? "" : $" class=\"{cssClass}\"").Append(" points=\"");
+        foreach (var (x, y) in points)
+        {
+            _svg.Append(CultureInfo.InvariantCulture, $"{x:0.##},{y:0.##} ");
+        }
+
+        _svg.Append("\" ").Append(style).Append("/>");
+    }
+}
