@@ -12,13 +12,17 @@ public sealed class CureKinetics
 {
     private const int CupRounds = 20;
 
-    private CureKinetics(GelModel model, CureShape shape, CureCeiling ceiling, GelCurve earliest, GelCurve expected, GelCurve latest)
+    private CureKinetics(int doses, GelModel model, CureShape shape, CureCeiling ceiling, GelCurve earliest, GelCurve expected, GelCurve latest)
     {
+        Doses = doses;
         Model = model;
         Shape = shape;
         Ceiling = ceiling;
         (Earliest, Expected, Latest) = (earliest, expected, latest);
     }
+
+    /// <summary>Doses for each kit.</summary>
+    public int Doses { get; }
 
     public GelModel Model { get; }
 
@@ -40,6 +44,12 @@ public sealed class CureKinetics
     /// <summary>The law at a temperature, for the expected times.</summary>
     public CureLaw LawAt(double kelvins) => Shape.LawOf(Expected.LineAt(kelvins));
 
+    /// <summary>Whether the sheet leaves open how fast it gels.</summary>
+    public bool HasBand => !ReferenceEquals(Earliest, Latest);
+
+    /// <summary>The rate of cure behind a curve.</summary>
+    public SheetCureRate RateOf(GelCurve curve) => new(curve, Shape, Ceiling);
+
     /// <summary>The kinetics of a dose, or null where the sheet has no gel time for it, no full strength or no lowest cure temperature.</summary>
     /// <param name="sheet">The sheet.</param>
     /// <param name="doses">Doses for each kit.</param>
@@ -52,16 +62,17 @@ public sealed class CureKinetics
             return null;
         }
 
-        var (earliest, _, _) = stated.Curves();
         var shape = ShapeOf(stated, full, conversions);
+        var curves = stated.Curves();
         var model = stated;
         if (RiseK(sheet) is { } rise && sheet.GelTimes.Any(row => row.Doses == doses && row.SelfHeating == SelfHeating.Yes))
         {
             (model, shape) = HeldAtTemperature(sheet, doses, assumed, conversions, rise, stated, shape);
+            // The cup of the sheet gelled no later than that.
+            curves = model.Curves() with { Earliest = curves.Earliest };
         }
 
-        var (_, expected, latest) = model.Curves();
-        return new(model, shape, new(shape, lowest, full.TemperatureK), earliest, expected, latest);
+        return new(doses, model, shape, new(shape, lowest, full.TemperatureK), curves.Earliest, curves.Expected, curves.Latest);
     }
 
     /// <summary>The temperature below which the compound doesn't cure; where the sheet doesn't say, the lowest at which it may be poured.</summary>

@@ -12,6 +12,9 @@ public sealed class CureShape
     /// <summary>Beyond it nothing happens but at once.</summary>
     private const double SteepestAcceleration = 1e30;
 
+    /// <summary>Below it c means nothing any more.</summary>
+    private const double SlowestAcceleration = .01;
+
     private const int HighestOrder = 9;
 
     private readonly double _toGel;
@@ -36,9 +39,6 @@ public sealed class CureShape
     /// <summary>Age at full strength.</summary>
     public double FullAge => AgeOf(FullDegree);
 
-    /// <summary>k₁·t_gel: the scale of the law for a gel time.</summary>
-    public double ScaledRate => _toGel;
-
     /// <summary>The least order that can be so slow, with the acceleration that meets both conversions.</summary>
     /// <param name="fullAge">Age at full strength, above 1.</param>
     /// <param name="gelDegree">Gel conversion.</param>
@@ -48,21 +48,15 @@ public sealed class CureShape
         double Age(double acceleration, int order) =>
             ReactionTime(fullDegree, acceleration, order, Trace.None) / ReactionTime(gelDegree, acceleration, order, Trace.None);
 
-        // Without self-acceleration the tail is longest; a margin keeps away from where c means nothing any more.
+        // Without self-acceleration the tail is longest.
         var least = 1;
-        while (least < HighestOrder && Age(.01, least) < fullAge)
+        while (least < HighestOrder && Age(SlowestAcceleration, least) < fullAge)
         {
             least++;
         }
 
-        var (low, high) = (Math.Log(.01), Math.Log(SteepestAcceleration));
-        for (var i = 0; i < 60; i++)
-        {
-            var middle = (low + high) / 2;
-            (low, high) = Age(Math.Exp(middle), least) > fullAge ? (middle, high) : (low, middle);
-        }
-
-        return new(Math.Exp((low + high) / 2), least, gelDegree, fullDegree);
+        return new(Math.Exp(Root(logAcceleration => Math.Log(Age(Math.Exp(logAcceleration), least) / fullAge), Math.Log(SlowestAcceleration), Math.Log(SteepestAcceleration))),
+            least, gelDegree, fullDegree);
     }
 
     /// <summary>The age at which a degree of cure is reached.</summary>
@@ -110,6 +104,36 @@ public sealed class CureShape
         }
 
         return trace.Step("cure-time", time, new("α", Measure.Fraction(degree)), new("c", Measure.Count(acceleration)), new("n", Measure.Count(order)));
+    }
+
+    /// <summary>Root of a falling function: the chord, with an end that stays twice halved so that it can't hang (Illinois rule). The upper end where there is none.</summary>
+    private static double Root(Func<double, double> falling, double low, double high)
+    {
+        var (atLow, atHigh) = (falling(low), falling(high));
+        var x = high;
+        var side = 0;
+        for (var i = 0; i < 100 && atHigh < 0; i++)
+        {
+            x = ((low * atHigh) - (high * atLow)) / (atHigh - atLow);
+            var at = falling(x);
+            if (Math.Abs(at) < 1e-14)
+            {
+                break;
+            }
+
+            if (at > 0)
+            {
+                atHigh = side > 0 ? atHigh / 2 : atHigh;
+                (low, atLow, side) = (x, at, 1);
+            }
+            else
+            {
+                atLow = side < 0 ? atLow / 2 : atLow;
+                (high, atHigh, side) = (x, at, -1);
+            }
+        }
+
+        return x;
     }
 
     private static double Expm1(double x) => Math.Abs(x) < 1e-5 ? x + (x * x / 2) : Math.Exp(x) - 1;

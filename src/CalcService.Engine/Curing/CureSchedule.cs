@@ -33,15 +33,27 @@ public static class CureSchedule
         Explain(scope, kinetics, air);
         Milestones.AssumeHold(scope);
         var uniform = new UniformCure(scope, kinetics, air);
+        return scope.Input.ThermalModel == ThermalModel.Uniform ? ByAir(scope, kinetics, air, uniform) : ByHeat(scope, kinetics, air, uniform);
+    }
+
+    private static CuredEnd[] ByAir(CureScope scope, CureKinetics kinetics, TemperatureHistory air, UniformCure uniform)
+    {
         var bySheet = uniform.At(slower: 1);
         ForecastChecks.Check(scope, kinetics, air, uniform, bySheet);
-        var age = GelAge.Along(kinetics.Expected, air);
-        var observed = ObservedGel.Read(scope, (_, seconds) => age.At(seconds), _ => bySheet.ExpectedGelS);
+        var observed = ObservedGel.Read(scope, (_, seconds) => GelAge.Along(kinetics.Expected, air).At(seconds), _ => bySheet.ExpectedGelS);
         return [.. scope.Input.Ends.Select(end =>
         {
             var slower = observed.SlowerFor(end.Id);
             return Milestones.Of(scope, end, slower == 1 ? bySheet : uniform.At(slower), observed.Of(end.Id));
         })];
+    }
+
+    private static CuredEnd[] ByHeat(CureScope scope, CureKinetics kinetics, TemperatureHistory air, UniformCure uniform)
+    {
+        var cones = new CoupledCones(scope, kinetics, air);
+        ForecastChecks.Check(scope, kinetics, air, uniform, cones.Slowest);
+        var observed = ObservedGel.Read(scope, cones.AgeAt, end => cones.BySheet(end)?.ExpectedGelS);
+        return [.. scope.Input.Ends.Select((end, index) => cones.At(index, observed.SlowerFor(end.Id)) is { } cure ? Milestones.Of(scope, end, cure, observed.Of(end.Id)) : Unknown(end))];
     }
 
     /// <summary>The gel time at mixing and what full strength means, for the trace.</summary>

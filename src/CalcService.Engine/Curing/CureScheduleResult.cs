@@ -18,7 +18,7 @@ public sealed record Governors(string? GelAt, string? UndisturbedUntil, string? 
 /// <summary>The hottest that a place of the cone gets.</summary>
 public sealed record PeakTemperature(double Kelvins, DateTimeOffset At);
 
-/// <summary>The place that cures last, with its degree of cure when the proof load is allowed.</summary>
+/// <summary>The place that cures last, smallEnd, middle or mouth with Axis or Skin, and its degree of cure when it counts as fully strong.</summary>
 public sealed record LeastCuredPlace(string Where, double DegreeOfCure);
 
 /// <summary>A moment of the cure.</summary>

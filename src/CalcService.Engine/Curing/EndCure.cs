@@ -18,7 +18,7 @@ internal sealed record EndCure
     /// <summary>What makes it late.</summary>
     public string FullGovernor { get; init; } = Governors.Air;
 
-    /// <summary>Cooled to what the sheet allows in service; null where nothing has to cool.</summary>
+    /// <summary>Cooled again to what the sheet allows in service; null where nothing has to cool.</summary>
     public double? CooledS { get; init; }
 
     public (double Kelvins, double Seconds)? Peak { get; init; }

@@ -14,9 +14,14 @@ internal static class ForecastChecks
     /// <param name="kinetics">Gel and cure by the sheet.</param>
     /// <param name="air">The air from mixing on.</param>
     /// <param name="uniform">The temperatures that bound the compound's.</param>
-    /// <param name="cure">By the air, without any gel seen.</param>
-    public static void Check(CureScope scope, CureKinetics kinetics, TemperatureHistory air, UniformCure uniform, EndCure cure)
+    /// <param name="cure">The slowest end, without any gel seen; null where no end could be computed.</param>
+    public static void Check(CureScope scope, CureKinetics kinetics, TemperatureHistory air, UniformCure uniform, EndCure? cure)
     {
+        if (cure is null)
+        {
+            return;
+        }
+
         CheckReached(scope, air, cure);
         CheckPouringRange(scope, air, cure);
         if (cure.EarliestGelS is null && cure.LatestGelS is null && scope.Input.Conditions is not { SteelK: not null, CompoundK: not null })
@@ -86,10 +91,11 @@ internal static class ForecastChecks
         var (lowest, _) = Extremes(uniform.Colder, cure.FullS ?? uniform.Colder.EndS);
         var (_, highest) = Extremes(uniform.Warmer, cure.FullS ?? uniform.Warmer.EndS);
         var (coldAir, warmAir) = Extremes(air, cure.FullS ?? air.EndS);
+        highest = Math.Max(highest, cure.Peak?.Kelvins ?? highest);
         foreach (var kelvins in new[] { lowest, highest }.Distinct().Where(kelvins => !measured.Contains(kelvins)))
         {
             var conditions = scope.Input.Conditions;
-            var pointer = kelvins == coldAir || kelvins == warmAir ? CurePointers.Air : kelvins == conditions.SteelK ? CurePointers.Steel : kelvins == conditions.CompoundK ? CurePointers.Compound : CurePointers.Air;
+            var pointer = kelvins == cure.Peak?.Kelvins ? CurePointers.GelTimes : kelvins == coldAir || kelvins == warmAir ? CurePointers.Air : kelvins == conditions.SteelK ? CurePointers.Steel : kelvins == conditions.CompoundK ? CurePointers.Compound : CurePointers.Air;
             // From a single row the assumed band of the activation energy says the same.
             if (measured.MinimumK < measured.MaximumK)
             {
@@ -101,18 +107,18 @@ internal static class ForecastChecks
 
     private static void CheckDelays(CureScope scope, UniformCure uniform, TemperatureHistory air, EndCure cure)
     {
-        if (cure.FullS is not { } full)
+        if (cure.FullS is not { } full || uniform.FullAlong(air) is not { } byAir)
         {
             return;
         }
 
-        TemperatureHistory Staying(TemperatureHistory history) => TemperatureHistory.Constant(history.At(0), 0, CureScope.Si(scope.Rules.Horizon));
-        if (uniform.FullAlong(Staying(uniform.ColderAfterGel)) is { } byNow && full - byNow > GrainS)
+        var staying = TemperatureHistory.Constant(air.At(0), 0, CureScope.Si(scope.Rules.Horizon));
+        if (uniform.FullAlong(staying) is { } byNow && byAir - byNow > GrainS && full > byNow)
         {
             scope.Find(CuringFindings.NightDelaysCure, CurePointers.AirSeries, Measure.Duration(full - byNow), words: new FindingWord("temperature", Measure.Temperature(air.At(0))));
         }
 
-        if (uniform.FullAlong(air) is { } byAir && full - byAir > GrainS)
+        if (full - byAir > GrainS)
         {
             scope.Find(CuringFindings.SteelHoldsCureBack, CurePointers.Steel, Measure.Duration(full - byAir), related: [CurePointers.Air],
                 words: new FindingWord("steel", Measure.Temperature(scope.Input.Conditions.SteelK!.Value)));

@@ -21,9 +21,8 @@ internal static class Milestones
         var hold = scope.Input.Compound.MinimumHoldS ?? 0;
         var still = latest + hold;
         var stillBy = hold > 0 ? Governors.MinimumHold : governor;
-        double? proof = cure.FullS is { } full && still is { } undisturbed ? Math.Max(full, undisturbed) : null;
-        var proofBy = proof > cure.FullS ? stillBy : cure.FullGovernor;
-        var service = proof is { } load && cure.CooledS is { } cooled && cooled > load ? cooled : proof;
+        double? proof = cure.FullS is { } full && still is { } undisturbed ? Math.Max(Math.Max(full, undisturbed), cure.CooledS ?? 0) : null;
+        var proofBy = proof > Math.Max(cure.FullS ?? 0, still ?? 0) ? Governors.Cooling : proof > cure.FullS ? stillBy : cure.FullGovernor;
         return new()
         {
             Id = end.Id,
@@ -31,10 +30,9 @@ internal static class Milestones
             GelAt = new(At(mixedAt, earliest), At(mixedAt, expected), At(mixedAt, latest)),
             UndisturbedUntil = From(mixedAt, still),
             ProofLoadFrom = From(mixedAt, proof),
-            ServiceFrom = From(mixedAt, service),
+            ServiceFrom = From(mixedAt, proof),
             GovernedBy = new(
-                latest is null ? null : governor, still is null ? null : stillBy, proof is null ? null : proofBy,
-                service is null ? null : service > proof ? Governors.Cooling : proofBy),
+                latest is null ? null : governor, still is null ? null : stillBy, proof is null ? null : proofBy, proof is null ? null : proofBy),
             Peak = cure.Peak is { } peak ? new(peak.Kelvins, CureClock.At(mixedAt, peak.Seconds)) : null,
             LeastCured = cure.LeastCured,
             Curve = cure.Curve,

@@ -19,9 +19,9 @@ internal sealed class ObservedGel
     public double Slower { get; }
 
     /// <param name="scope">The schedule.</param>
-    /// <param name="ageAt">Age at a time by the sheet's expected times, for an end: 1 where it gelled as expected.</param>
+    /// <param name="ageAt">Age at which a gel was seen, by the sheet's expected times: 1 where it gelled as expected, null where that isn't known.</param>
     /// <param name="expectedS">Expected gel of an end by the sheet.</param>
-    public static ObservedGel Read(CureScope scope, Func<string, double, double> ageAt, Func<string, double?> expectedS)
+    public static ObservedGel Read(CureScope scope, Func<GelObservation, double, double?> ageAt, Func<string, double?> expectedS)
     {
         var byEnd = new Dictionary<string, (double Ratio, double Seconds, GelPlace Place)>(StringComparer.Ordinal);
         var (spread, error) = (CureScope.Si(scope.Rules.LotSpread), CureScope.Si(scope.Rules.ObservationSpread));
@@ -42,7 +42,11 @@ internal sealed class ObservedGel
                 scope.Find(CuringFindings.GelPlaceUnknown, pointer + "/seenIn", related: [pointer + "/gelAt"]);
             }
 
-            var ratio = ageAt(observation.End, seconds);
+            if (ageAt(observation, seconds) is not { } ratio)
+            {
+                continue;
+            }
+
             var limit = CureScope.Si(scope.Rules.OutOfFamily) * Math.Sqrt((spread * spread) + (error * error));
             if (expectedS(observation.End) is { } expected && Math.Abs(Math.Log(ratio)) > limit)
             {

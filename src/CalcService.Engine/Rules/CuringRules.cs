@@ -23,6 +23,9 @@ public sealed record CuringRules
     /// <summary>From so many standard deviations on a gel time is out of family.</summary>
     public required RuleLimit OutOfFamily { get; init; }
 
+    /// <summary>Heat that the outside gives to the air, radiation included.</summary>
+    public required RuleLimit FilmCoefficient { get; init; }
+
     /// <summary>Every limit, in a fixed order.</summary>
-    public IReadOnlyList<RuleLimit> All => [GelConversion, FullStrengthConversion, Horizon, LotSpread, ObservationSpread, OutOfFamily];
+    public IReadOnlyList<RuleLimit> All => [GelConversion, FullStrengthConversion, Horizon, LotSpread, ObservationSpread, OutOfFamily, FilmCoefficient];
 }

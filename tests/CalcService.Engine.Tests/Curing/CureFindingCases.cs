@@ -8,7 +8,9 @@ namespace CalcService.Engine.Tests.Curing;
 public sealed record CureFindingCase(
     string Code, Severity Severity, string Pointer, Func<CureScheduleInput, CureScheduleInput> Change, params IReadOnlyList<string> Besides)
 {
-    public Outcome<CureScheduleResult> Schedule() => GoodCure.Schedule(Change(GoodCure.Input));
+    public long Steps { get; init; } = Budget.DefaultSteps;
+
+    public Outcome<CureScheduleResult> Schedule() => GoodCure.Schedule(Change(GoodCure.Input), steps: Steps);
 }
 
 /// <summary>At least one cure for each finding and severity that a schedule can raise.</summary>
@@ -17,7 +19,7 @@ public static class CureFindingCases
     private const double Zero = GoodCure.Zero;
     private const string Air = "/conditions/air", Series = "/conditions/air/series", Steel = "/conditions/steelTemperature", Compound = "/conditions/compoundTemperature";
 
-    public static IReadOnlyList<CureFindingCase> All { get; } = [.. Sheets, .. Readings, .. Forecast, .. Observed];
+    public static IReadOnlyList<CureFindingCase> All { get; } = [.. Sheets, .. Readings, .. Forecast, .. Observed, .. Heat];
 
     private static IEnumerable<CureFindingCase> Sheets =>
     [
@@ -67,6 +69,24 @@ public static class CureFindingCases
         new("gel-seen-in-cup", Severity.Caution, "/observations/0/seenIn", Seen(15, GelPlace.Cup)),
         new("gel-place-unknown", Severity.Caution, "/observations/0/seenIn", Seen(24, GelPlace.Unknown)),
     ];
+
+    private static IEnumerable<CureFindingCase> Heat =>
+    [
+        new("cone-steel-unknown", Severity.Unknown, "/ends/0/rope/construction", _ => OneEnd(end => end with { Rope = end.Rope with { Construction = "locked coil" } })),
+        new("socket-wall-missing", Severity.Unknown, "/ends/0/socket/outerDiameter", _ => OneEnd(end => end with { OuterAtMouthM = null })),
+        new("sheet-silent", Severity.Unknown, "/compound/sheet/cured/density", _ => Sheet(s => s with { DensityKgPerM3 = null })(GoodCure.Coupled)),
+        new("sheet-silent", Severity.Unknown, "/compound/sheet/cured/specificHeat", _ => Sheet(s => s with { SpecificHeatJPerKgK = null })(GoodCure.Coupled)),
+        new("sheet-silent", Severity.Unknown, "/compound/sheet/cured/conductivity", _ => Sheet(s => s with { ConductivityWPerMK = null })(GoodCure.Coupled)),
+        new("sheet-silent", Severity.Unknown, "/compound/sheet/reaction", _ => Sheet(s => s with { Reaction = null })(GoodCure.Coupled)),
+        new("gel-cup-unknown", Severity.Caution, "/compound/sheet/gelTimes",
+            _ => Sheet(s => s with { GelTimes = [.. s.GelTimes.Select(row => row with { SelfHeating = SelfHeating.Unknown })] })(GoodCure.Coupled)),
+        new("peak-above-sheet", Severity.Stop, "/ends/0", _ => Sheet(s => s with { PeakLimitK = 20.1 + Zero })(GoodCure.Coupled)),
+        new("cure-budget-spent", Severity.Unknown, "/ends", _ => GoodCure.Coupled) { Steps = 2000 },
+        new("gel-time-extrapolated", Severity.Caution, "/compound/sheet/gelTimes",
+            _ => Sheet(s => s with { Reaction = new(350e3, .45), GelTimes = [.. s.GelTimes.Where(row => row.TemperatureK < 22 + Zero)] })(GoodCure.Coupled)),
+    ];
+
+    private static CureScheduleInput OneEnd(Func<CureEnd, CureEnd> change) => GoodCure.Coupled with { Ends = [change(GoodCure.Coupled.Ends[0])] };
 
     public static Func<CureScheduleInput, CureScheduleInput> Seen(double minutes, GelPlace place) =>
         cure => cure with { Observations = [new("A", GoodCure.After(minutes), place)] };

@@ -30,6 +30,19 @@ public static class GoodCure
         PourTimeS = 300,
     };
 
+    /// <summary>The same by the cone's own heat, of a compound whose gel times were held at their temperature.</summary>
+    public static CureScheduleInput Coupled { get; } = Input with
+    {
+        ThermalModel = ThermalModel.Coupled,
+        Compound = Sheet with
+        {
+            GelTimes = [.. Sheet.GelTimes.Select(row => row with { SelfHeating = SelfHeating.No })],
+            Reaction = new(350e3, .20),
+            SpecificHeatJPerKgK = 1250,
+            ConductivityWPerMK = .6,
+        },
+    };
+
     public static CureEnd End(string id, int quantity) => GoodPour.End(id, quantity) is var end
         ? new(id, quantity, end.Rope, end.Basket) { OuterAtSmallEndM = .070, OuterAtMouthM = .070 }
         : throw new InvalidOperationException();
@@ -44,8 +57,8 @@ public static class GoodCure
         },
     };
 
-    public static Outcome<CureScheduleResult> Schedule(CureScheduleInput input, bool trace = false) =>
-        CureSchedule.Calculate(input, RuleBook.Current, new Budget(Budget.DefaultSteps, trace), TestContext.Current.CancellationToken);
+    public static Outcome<CureScheduleResult> Schedule(CureScheduleInput input, bool trace = false, long steps = Budget.DefaultSteps) =>
+        CureSchedule.Calculate(input, RuleBook.Current, new Budget(steps, trace), TestContext.Current.CancellationToken);
 
     public static CuredEnd First(CureScheduleInput input) => Schedule(input).Result.Ends[0];
 

@@ -50,6 +50,8 @@ public sealed class RuleBookTests
         { "error of an observed gel", .05, Si(Curing.ObservationSpread) },
         // NIST/SEMATECH 6.3.2: three sigma.
         { "out of family, sigma", 3, Si(Curing.OutOfFamily) },
+        // Handbook range 5 to 10 for still air with radiation, from memory.
+        { "film coefficient, W/(m2.K)", 8, Si(Curing.FilmCoefficient) },
     };
 
     [Theory]
@@ -59,7 +61,7 @@ public sealed class RuleBookTests
 
     [Fact]
     public void Edition_lists_every_limit_that_was_compared() =>
-        Assert.Equal(22, RuleBook.Current.Limits.Distinct().Count());
+        Assert.Equal(23, RuleBook.Current.Limits.Distinct().Count());
 
     [Fact]
     public void Limit_names_its_source_in_words() =>

@@ -94,10 +94,10 @@ public sealed record ConePeak
 /// <summary>The place of a cone that cures last.</summary>
 public sealed record LeastCured
 {
-    /// <summary>Where it is.</summary>
+    /// <summary>smallEnd, middle or mouth, each with Axis or Skin.</summary>
     public required string Where { get; init; }
 
-    /// <summary>Its degree of cure at proofLoadFrom.</summary>
+    /// <summary>Its degree of cure when it counts as fully strong, or at the end of the temperatures given.</summary>
     [Kind(QuantityKind.Fraction)]
     public required Quantity DegreeOfCure { get; init; }
 }

@@ -18,6 +18,8 @@ public static class CuringRules2026Nov
         ObservationSpread = Limit("error of an observed gel time, one standard deviation", Measure.Fraction(.05), Source.CommonPractice),
         OutOfFamily = Limit("standard deviations from which on a gel time is out of family", Measure.Count(3),
             new("NIST/SEMATECH e-Handbook of Statistical Methods", "6.3.2, three-sigma limits", Basis.Published)),
+        FilmCoefficient = Limit("heat given to still air, radiation included", new(8, QuantityKind.HeatTransferCoefficient),
+            new("handbook range of 5 to 10 W/(m2.K) for a warm body in still air", "", Basis.FromMemory)),
     };
 
     private static RuleLimit Limit(string text, Measure value, Source source) => new(PouringRules.General, text, value, source);
