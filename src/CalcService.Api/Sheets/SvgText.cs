@@ -10,12 +10,29 @@ public sealed class SvgText
     public const string Ink = "#222";
 
     private readonly StringBuilder _svg = new();
+    private readonly double _width;
+    private readonly double _height;
 
     public SvgText(double width, double height, string title)
     {
+        (_width, _height) = (width, height);
         _svg.Append(CultureInfo.InvariantCulture,
             $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {width:0} {height:0}\" width=\"{width:0}\" height=\"{height:0}\" role=\"img\" font-family=\"DejaVu Sans, Arial, sans-serif\" font-size=\"9\">");
         _svg.Append("<title>").Append(WebUtility.HtmlEncode(title)).Append("</title><rect width=\"100%\" height=\"100%\" fill=\"#fff\"/>");
+    }
+
+    /// <summary>Pictures below each other in one.</summary>
+    public static string Stack(string title, IReadOnlyList<SvgText> pictures)
+    {
+        var stack = new SvgText(pictures.Max(picture => picture._width), pictures.Sum(picture => picture._height), title);
+        var y = 0.0;
+        foreach (var picture in pictures)
+        {
+            stack._svg.Append(CultureInfo.InvariantCulture, $"<g transform=\"translate(0 {y:0.##})\">").Append(picture).Append("</g>");
+            y += picture._height;
+        }
+
+        return stack.ToString();
     }
 
     public void Line(double x1, double y1, double x2, double y2, string stroke, double width = .8, string? dash = null) =>

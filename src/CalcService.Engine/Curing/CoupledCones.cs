@@ -56,6 +56,19 @@ internal sealed class CoupledCones
     /// <summary>An end by the sheet.</summary>
     public EndCure? BySheet(string id) => At(IndexOf(id), slower: 1);
 
+    /// <summary>A later pour of an end; null where it can't be followed.</summary>
+    public EndCure? ReleaseAt(int index, double pourS, double slower)
+    {
+        if (_models[index] is not { } model || _isSpent)
+        {
+            return null;
+        }
+
+        var release = model.ReleaseAt(pourS, slower);
+        SayWhereSpent(release is null);
+        return release;
+    }
+
     /// <summary>The age at which a gel was seen.</summary>
     public double? AgeAt(GelObservation seen, double seconds) => _models[IndexOf(seen.End)]?.AgeAt(seconds, seen.SeenIn);
 

@@ -105,6 +105,18 @@ internal sealed class CoupledCure
         };
     }
 
+    /// <summary>Gel and full strength by the latest times of a pour that is made later, in seconds from that pour; steel and compound as warm as read.</summary>
+    public EndCure? ReleaseAt(double pourS, double slower)
+    {
+        var air = _air.From(pourS);
+        var run = Run(_kinetics.Latest, slower, Trace.None, input => input with
+        {
+            HorizonS = _air.EndS - pourS,
+            Surroundings = input.Surroundings with { AirK = new([.. air.Seconds.ToArray().Select(time => time - pourS)], air.Kelvins.ToArray()) },
+        });
+        return run is null ? null : new() { LatestGelS = run.Degrees[0].EverywhereS, FullS = run.Degrees[1].EverywhereS };
+    }
+
     /// <summary>The age in gel times, by the sheet, that a place has at a time; null where the budget doesn't reach.</summary>
     public double? AgeAt(double seconds, GelPlace place)
     {

@@ -20,4 +20,5 @@ internal static class CurePointers
     public const string PourTime = "/pourTime";
     public const string Observations = "/observations";
     public const string Ends = "/ends";
+    public const string Shifts = "/shop/shifts";
 }

@@ -24,11 +24,11 @@ public static class CureSchedule
         CureReadings.Check(scope, air);
         var dose = CureReadings.Dose(scope, air);
         var kinetics = CureReadings.Kinetics(scope, dose);
-        var ends = air is null || kinetics is null ? [.. input.Ends.Select(Unknown)] : Ends(scope, kinetics, air);
-        return new(new() { Doses = dose, Ends = ends }, scope.Findings.Sorted(), CuringNotes.All, scope.Assumptions, scope.Trace.Steps);
+        var (ends, shop) = air is null || kinetics is null ? ([.. input.Ends.Select(Unknown)], null) : Ends(scope, kinetics, air);
+        return new(new() { Doses = dose, Ends = ends, Shop = shop }, scope.Findings.Sorted(), CuringNotes.All, scope.Assumptions, scope.Trace.Steps);
     }
 
-    private static CuredEnd[] Ends(CureScope scope, CureKinetics kinetics, TemperatureHistory air)
+    private static (CuredEnd[] Ends, ShopSchedule? Shop) Ends(CureScope scope, CureKinetics kinetics, TemperatureHistory air)
     {
         Explain(scope, kinetics, air);
         Milestones.AssumeHold(scope);
@@ -36,25 +36,34 @@ public static class CureSchedule
         return scope.Input.ThermalModel == ThermalModel.Uniform ? ByAir(scope, kinetics, air, uniform) : ByHeat(scope, kinetics, air, uniform);
     }
 
-    private static CuredEnd[] ByAir(CureScope scope, CureKinetics kinetics, TemperatureHistory air, UniformCure uniform)
+    private static (CuredEnd[] Ends, ShopSchedule? Shop) ByAir(CureScope scope, CureKinetics kinetics, TemperatureHistory air, UniformCure uniform)
     {
         var bySheet = uniform.At(slower: 1);
         ForecastChecks.Check(scope, kinetics, air, uniform, bySheet);
         var observed = ObservedGel.Read(scope, (_, seconds) => GelAge.Along(kinetics.Expected, air).At(seconds), _ => bySheet.ExpectedGelS);
-        return [.. scope.Input.Ends.Select(end =>
+        CuredEnd[] ends = [.. scope.Input.Ends.Select(end =>
         {
             var slower = observed.SlowerFor(end.Id);
             return Milestones.Of(scope, end, slower == 1 ? bySheet : uniform.At(slower), observed.Of(end.Id));
         })];
+        return (ends, Shop(scope, air, observed, (_, pourS, slower) => uniform.ReleaseAt(pourS, slower)));
     }
 
-    private static CuredEnd[] ByHeat(CureScope scope, CureKinetics kinetics, TemperatureHistory air, UniformCure uniform)
+    private static (CuredEnd[] Ends, ShopSchedule? Shop) ByHeat(CureScope scope, CureKinetics kinetics, TemperatureHistory air, UniformCure uniform)
     {
         var cones = new CoupledCones(scope, kinetics, air);
         ForecastChecks.Check(scope, kinetics, air, uniform, cones.Slowest);
         var observed = ObservedGel.Read(scope, cones.AgeAt, end => cones.BySheet(end)?.ExpectedGelS);
-        return [.. scope.Input.Ends.Select((end, index) => cones.At(index, observed.SlowerFor(end.Id)) is { } cure ? Milestones.Of(scope, end, cure, observed.Of(end.Id)) : Unknown(end))];
+        CuredEnd[] ends = [.. scope.Input.Ends.Select((end, index) =>
+            cones.At(index, observed.SlowerFor(end.Id)) is { } cure ? Milestones.Of(scope, end, cure, observed.Of(end.Id)) : Unknown(end))];
+        return (ends, Shop(scope, air, observed, cones.ReleaseAt));
     }
+
+    /// <summary>The tasks of the shop, where there is one and the readings are there that release a cone.</summary>
+    private static ShopSchedule? Shop(CureScope scope, TemperatureHistory air, ObservedGel observed, Func<int, double, double, EndCure?> follow) =>
+        scope.Input is { Shop: { } shop, Conditions: { SteelK: not null, CompoundK: not null } }
+            ? ShopPlanner.Plan(scope, shop, new(scope, air, follow), observed.SlowerFor)
+            : null;
 
     /// <summary>The gel time at mixing and what full strength means, for the trace.</summary>
     private static void Explain(CureScope scope, CureKinetics kinetics, TemperatureHistory air)

@@ -80,4 +80,7 @@ public sealed record CureScheduleInput
 
     /// <summary>From mixing until the last basket is full.</summary>
     public double? PourTimeS { get; init; }
+
+    /// <summary>The shop whose tasks are to be scheduled; the mixing is then the earliest one. Null without.</summary>
+    public ShopInput? Shop { get; init; }
 }

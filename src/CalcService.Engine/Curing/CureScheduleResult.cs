@@ -66,5 +66,9 @@ public sealed record CureScheduleResult
     /// <summary>Doses in each kit that it was computed with.</summary>
     public int? Doses { get; init; }
 
+    /// <summary>Times of ends that are mixed at the mixing that is given.</summary>
     public required IReadOnlyList<CuredEnd> Ends { get; init; }
+
+    /// <summary>Tasks of the shop; null without a shop, or where it has no schedule.</summary>
+    public ShopSchedule? Shop { get; init; }
 }

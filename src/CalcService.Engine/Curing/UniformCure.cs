@@ -72,6 +72,15 @@ internal sealed class UniformCure
         };
     }
 
+    /// <summary>Gel and full strength by the latest times of a pour that is made later, in seconds from that pour; steel and compound as warm as read.</summary>
+    public EndCure ReleaseAt(double pourS, double slower)
+    {
+        // Ages count from the pour, and so do the times.
+        double? After(TemperatureHistory history, double age) =>
+            Age(_kinetics.Latest, history.From(pourS), slower, age).TimeOf(age) - pourS;
+        return new() { LatestGelS = After(Colder, 1), FullS = After(ColderAfterGel, _kinetics.FullAge) };
+    }
+
     private static double? Gel(GelAge age) => age.TimeOf(1);
 
     private GelAge Age(GelCurve curve, TemperatureHistory history, double slower, double? enough = null) =>

@@ -1,5 +1,6 @@
 using System.Text;
 using System.Text.Json.Nodes;
+using CalcService.Api.Capabilities.Curing;
 using CalcService.Api.Capabilities.Pouring;
 using CalcService.Api.Tests.Batches;
 using CalcService.Api.Tests.Fixtures;
@@ -52,6 +53,14 @@ public sealed class HttpExampleTests(Service service)
     public void HttpExamples_of_the_pour_plan_are_those_of_the_documentation() => Assert.All(PourPlanExamples.All, documented =>
     {
         var example = HttpExample.All.Single(known => known.File == "pour-plans.http" && known.Name == documented.Name);
+        Assert.Equal(documented.Summary, example.Title);
+        Assert.True(JsonNode.DeepEquals(JsonNode.Parse(documented.Body), JsonNode.Parse(example.Body!)), documented.Name);
+    });
+
+    [Fact]
+    public void HttpExamples_of_the_cure_schedule_are_those_of_the_documentation() => Assert.All(CureScheduleExamples.All, documented =>
+    {
+        var example = HttpExample.All.Single(known => known.File == "cure-schedules.http" && known.Name == documented.Name);
         Assert.Equal(documented.Summary, example.Title);
         Assert.True(JsonNode.DeepEquals(JsonNode.Parse(documented.Body), JsonNode.Parse(example.Body!)), documented.Name);
     });

@@ -19,7 +19,7 @@ public static class CureFindingCases
     private const double Zero = GoodCure.Zero;
     private const string Air = "/conditions/air", Series = "/conditions/air/series", Steel = "/conditions/steelTemperature", Compound = "/conditions/compoundTemperature";
 
-    public static IReadOnlyList<CureFindingCase> All { get; } = [.. Sheets, .. Readings, .. Forecast, .. Observed, .. Heat];
+    public static IReadOnlyList<CureFindingCase> All { get; } = [.. Sheets, .. Readings, .. Forecast, .. Observed, .. Heat, .. Shops];
 
     private static IEnumerable<CureFindingCase> Sheets =>
     [
@@ -84,6 +84,18 @@ public static class CureFindingCases
         new("cure-budget-spent", Severity.Unknown, "/ends", _ => GoodCure.Coupled) { Steps = 2000 },
         new("gel-time-extrapolated", Severity.Caution, "/compound/sheet/gelTimes",
             _ => Sheet(s => s with { Reaction = new(350e3, .45), GelTimes = [.. s.GelTimes.Where(row => row.TemperatureK < 22 + Zero)] })(GoodCure.Coupled)),
+    ];
+
+    private static readonly ShopInput Shop = new()
+    {
+        Shifts = [new(GoodCure.MixedAt, GoodCure.MixedAt.AddHours(2))],
+        TaskTimes = new(600, 600, 600, 600),
+    };
+
+    private static IEnumerable<CureFindingCase> Shops =>
+    [
+        new("shop-does-not-finish", Severity.Unknown, "/shop/shifts", cure => cure with { Shop = Shop }),
+        new("mix-and-pour-time-unknown", Severity.Unknown, "/pourTime", cure => Sheet(s => s with { MixingTimeS = null })(cure) with { Shop = Shop, PourTimeS = null }),
     ];
 
     private static CureScheduleInput OneEnd(Func<CureEnd, CureEnd> change) => GoodCure.Coupled with { Ends = [change(GoodCure.Coupled.Ends[0])] };

@@ -13,21 +13,20 @@ public static class CurePicture
 
     private const double Width = 680, Left = 44, Right = 668, CureTop = 52, CureBottom = 212, HeatTop = 236, HeatBottom = 296, EndHeight = 322;
 
-    /// <summary>Height of the charts of so many ends.</summary>
-    public static double HeightOf(int ends) => Math.Max(1, Math.Min(ends, MostEnds)) * EndHeight;
+    private static double HeightOf(int ends) => Math.Max(1, Math.Min(ends, MostEnds)) * EndHeight;
 
-    public static string Write(IReadOnlyList<CuredEnd> ends)
+    public static SvgText Draw(IReadOnlyList<CuredEnd> ends)
     {
         var svg = new SvgText(Width, HeightOf(ends.Count), "Degree of cure and temperatures over time");
         foreach (var (end, i) in ends.Take(MostEnds).Select((end, i) => (end, i)))
         {
-            Draw(svg, end, i * EndHeight);
+            DrawEnd(svg, end, i * EndHeight);
         }
 
-        return svg.ToString();
+        return svg;
     }
 
-    private static void Draw(SvgText svg, CuredEnd end, double top)
+    private static void DrawEnd(SvgText svg, CuredEnd end, double top)
     {
         svg.Text(Left, top + 16, $"{end.Quantity} × {end.Id}", "start", bold: true);
         if (end.Curve.Count < 2)

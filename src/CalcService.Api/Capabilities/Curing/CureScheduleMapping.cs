@@ -30,6 +30,17 @@ public static class CureScheduleMapping
         })],
         Observations = [.. (request.Observations ?? []).Select(seen => new Engine.Curing.GelObservation(seen.End, seen.GelAt, seen.SeenIn ?? GelPlace.Unknown))],
         PourTimeS = request.PourTime?.Si,
+        Shop = request.Shop is { } shop
+            ? new()
+            {
+                Crew = shop.Crew,
+                Stands = shop.Stands,
+                Mixers = shop.Mixers,
+                TestBeds = shop.TestBeds,
+                Shifts = [.. shop.Shifts.Select(shift => new Engine.Curing.Shift(shift.From, shift.To))],
+                TaskTimes = new(shop.TaskTimes.Prepare.Si, shop.TaskTimes.Position.Si, shop.TaskTimes.Proof.Si, shop.TaskTimes.Record.Si),
+            }
+            : null,
     };
 
     /// <param name="result">What was computed.</param>
@@ -38,6 +49,14 @@ public static class CureScheduleMapping
     {
         Doses = result.Doses,
         Ends = [.. result.Ends.Select(end => End(end, units))],
+        Tasks = [.. (result.Shop?.Tasks ?? []).Select(task => new ScheduledTask
+        {
+            End = task.End, Unit = task.Unit, Task = task.Task, From = task.From, To = task.To, On = task.On.Length == 0 ? null : task.On,
+        })],
+        FinishedAt = result.Shop?.FinishedAt,
+        Optimality = result.Shop is { } shop
+            ? new() { Status = shop.IsOptimal ? "optimal" : "feasible", Gap = Quantity.From(Measure.Fraction(shop.Gap), units) }
+            : null,
     };
 
     private static CuredEnd End(Engine.Curing.CuredEnd end, UnitSystem units) => new()

@@ -42,6 +42,62 @@ public sealed record CureScheduleRequest : ICalculationRequest
     /// <summary>From mixing until the last basket is full.</summary>
     [Kind(QuantityKind.Duration)]
     public Quantity? PourTime { get; init; }
+
+    /// <summary>The shop whose tasks are to be scheduled. mixedAt is then the earliest mix, and the schedule sets the others; each end is mixed by itself.</summary>
+    public Shop? Shop { get; init; }
+}
+
+/// <summary>Who and what the ends go through.</summary>
+public sealed record Shop
+{
+    /// <summary>People; one if absent. Every task but undisturbed and cure takes one.</summary>
+    public int? Crew { get; init; }
+
+    /// <summary>Stands that hold an end from positioning until it may be moved; one if absent.</summary>
+    public int? Stands { get; init; }
+
+    /// <summary>Mixing stations; one if absent.</summary>
+    public int? Mixers { get; init; }
+
+    /// <summary>Test beds; one if absent.</summary>
+    public int? TestBeds { get; init; }
+
+    /// <summary>When people are there, in rising order. A task is finished in the shift that began it; gel and cure go on through the night.</summary>
+    [AtMost(ShopValidator.MostShifts)]
+    public required IReadOnlyList<Shift> Shifts { get; init; }
+
+    /// <summary>How long the tasks of one end take.</summary>
+    public required TaskTimes TaskTimes { get; init; }
+}
+
+/// <summary>People are there.</summary>
+public sealed record Shift
+{
+    /// <summary>From.</summary>
+    public required DateTimeOffset From { get; init; }
+
+    /// <summary>Until.</summary>
+    public required DateTimeOffset To { get; init; }
+}
+
+/// <summary>How long the tasks of one end take.</summary>
+public sealed record TaskTimes
+{
+    /// <summary>Cut, broom, clean and dry.</summary>
+    [Kind(QuantityKind.Duration)]
+    public required Quantity Prepare { get; init; }
+
+    /// <summary>Position in the stand and seal.</summary>
+    [Kind(QuantityKind.Duration)]
+    public required Quantity Position { get; init; }
+
+    /// <summary>Proof load on a test bed.</summary>
+    [Kind(QuantityKind.Duration)]
+    public required Quantity Proof { get; init; }
+
+    /// <summary>Write the record.</summary>
+    [Kind(QuantityKind.Duration)]
+    public required Quantity Record { get; init; }
 }
 
 /// <summary>The temperatures that a cure goes by. A reading that is missing is never taken from another.</summary>

@@ -9,8 +9,39 @@ public sealed record CureScheduleResult
     /// <summary>Doses in each kit that it was computed with.</summary>
     public required int? Doses { get; init; }
 
-    /// <summary>Times of each kind of end.</summary>
+    /// <summary>Times of each kind of end, mixed at mixedAt. With a shop the tasks have the times of each end by itself.</summary>
     public required IReadOnlyList<CuredEnd> Ends { get; init; }
+
+    /// <summary>Tasks of the shop, by their start; empty without a shop or without a schedule.</summary>
+    public required IReadOnlyList<ScheduledTask> Tasks { get; init; }
+
+    /// <summary>When the last task ends; null without a schedule.</summary>
+    public required DateTimeOffset? FinishedAt { get; init; }
+
+    /// <summary>How good the schedule is: optimal where none finishes sooner, proven, with pours at whole five minutes; null without a schedule.</summary>
+    public required Optimality? Optimality { get; init; }
+}
+
+/// <summary>A task of one end.</summary>
+public sealed record ScheduledTask
+{
+    /// <summary>Your name for these ends.</summary>
+    public required string End { get; init; }
+
+    /// <summary>1 for the first of them.</summary>
+    public required int Unit { get; init; }
+
+    /// <summary>prepare, position, pour, undisturbed, cure, proof or record.</summary>
+    public required string Task { get; init; }
+
+    /// <summary>Start.</summary>
+    public required DateTimeOffset From { get; init; }
+
+    /// <summary>End. That of undisturbed and cure is when it may be moved and loaded at the earliest.</summary>
+    public required DateTimeOffset To { get; init; }
+
+    /// <summary>Who and what it occupies, such as "crew 1, mixer 1"; null where it needs nobody.</summary>
+    public required string? On { get; init; }
 }
 
 /// <summary>Times of one kind of end. Those from which on something is allowed are whole minutes, rounded up.</summary>

@@ -18,7 +18,8 @@ public static class CureScheduleSheet
         page =>
         {
             Times(page, answer.Result);
-            page.Raw($"<div class=\"picture\">{CurePicture.Write(answer.Result.Ends)}</div>");
+            page.Raw($"<div class=\"picture\">{CurePicture.Draw(answer.Result.Ends)}</div>");
+            Tasks(page, answer.Result);
             page.Add("h2", "Read again until the load").Table(["Reading", "Reckoned with", "Read now", "At", "By"],
             [
                 ["Air", request.Conditions.Air.Constant is { } constant ? AnswerText.Of(constant, Digits) : "forecast", "", "", ""],
@@ -30,7 +31,21 @@ public static class CureScheduleSheet
                 answer.Result.Ends.Select(end => new[] { end.Id, "", "", "", "", "" }));
         });
 
-    public static string Picture(CureScheduleRequest request, Answer<CureScheduleResult> answer) => CurePicture.Write(answer.Result.Ends);
+    /// <summary>The curves, and below them the tasks where there are any.</summary>
+    public static string Picture(CureScheduleRequest request, Answer<CureScheduleResult> answer) =>
+        answer.Result.Tasks.Count == 0 ? CurePicture.Draw(answer.Result.Ends).ToString() : SvgText.Stack("Cure and tasks over time", [CurePicture.Draw(answer.Result.Ends), TaskPicture.Draw(answer.Result.Tasks)]);
+
+    private static void Tasks(SheetHtml page, CureScheduleResult result)
+    {
+        if (result.Tasks.Count == 0)
+        {
+            return;
+        }
+
+        page.Add("h2", $"Tasks, finished {Or(result.FinishedAt)}").Raw($"<div class=\"picture\">{TaskPicture.Draw(result.Tasks)}</div>").Table(
+            ["From", "To", "End", "Task", "On", "Done"],
+            result.Tasks.Where(task => task.On is not null).Select(task => new[] { Clock(task.From), Clock(task.To), $"{task.End} {task.Unit}", task.Task, task.On!, "" }));
+    }
 
     private static void Times(SheetHtml page, CureScheduleResult result) =>
         page.Add("h2", "Times").Table(

@@ -1,3 +1,4 @@
+using CalcService.Api.Contract;
 using CalcService.Api.Units;
 using CalcService.Engine.Provenance;
 
@@ -272,17 +273,6 @@ public sealed record PlanTotals
 
     /// <summary>Currency of both.</summary>
     public required string? Currency { get; init; }
-}
-
-/// <summary>How good an optimised plan is.</summary>
-public sealed record Optimality
-{
-    /// <summary>optimal or feasible.</summary>
-    public required string Status { get; init; }
-
-    /// <summary>How far it may be from the best.</summary>
-    [Kind(QuantityKind.Fraction)]
-    public required Quantity Gap { get; init; }
 }
 
 /// <summary>Vapour in the air of a room.</summary>
