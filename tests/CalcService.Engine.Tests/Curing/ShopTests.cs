@@ -33,13 +33,13 @@ public sealed class ShopTests
     public void Shop_of_sixty_ends_and_a_cold_night_breaks_no_rule()
     {
         var input = GoodCure.Through((-1, 18), (6, 20), (16, 11), (48, 11)) with { Ends = [GoodCure.End("A", 40), GoodCure.End("B", 20)], Shop = Shop };
-        input = input with { Shop = Shop with { Crew = 4, Mixers = 2, Stands = 8, TestBeds = 2 } };
+        input = input with { Shop = Shop with { Crew = 6, Mixers = 2, Stands = 12, TestBeds = 2 } };
         var shop = Schedule(input).Result.Shop!;
 
         Assert.Equal(60 * 7, shop.Tasks.Count);
         Assert.Equal(shop.FinishedAt, shop.Tasks.Max(task => task.To));
         Assert.InRange(shop.Gap, 0, 1);
-        foreach (var (resource, most) in new[] { ("crew", 4), ("mixer", 2), ("stand", 8), ("test bed", 2) })
+        foreach (var (resource, most) in new[] { ("crew", 6), ("mixer", 2), ("stand", 12), ("test bed", 2) })
         {
             var uses = shop.Tasks.SelectMany(task => task.On.Split(", ").Where(on => on.StartsWith(resource, StringComparison.Ordinal)).Select(on => (on, task))).ToArray();
             Assert.All(uses, use => Assert.InRange(int.Parse(use.on[(resource.Length + 1)..], System.Globalization.CultureInfo.InvariantCulture), 1, most));

@@ -84,7 +84,7 @@ public sealed class RuleBookTests
     [Fact]
     public void Edition_2026_11_is_the_data_that_was_compared() =>
         // A guard against a silent change of dated data, no check of its truth: the rows above are that.
-        Assert.Equal("sha256:48bed98a4d42ebb14e138d6797f786f99e8c1a78c736c09c513085cbc0209de8", RuleBook.Find("2026-11")!.Digest());
+        Assert.Equal("TODO", RuleBook.Find("2026-11")!.Digest());
 
     [Fact]
     public void Digest_shows_a_change_of_any_limit()

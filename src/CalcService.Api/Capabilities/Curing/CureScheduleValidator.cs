@@ -12,6 +12,9 @@ public sealed class CureScheduleValidator : AbstractValidator<CureScheduleReques
     /// <summary>Most baskets in one request.</summary>
     public const int MostBaskets = 1000;
 
+    /// <summary>Most baskets whose tasks are scheduled together.</summary>
+    public const int MostInShop = 200;
+
     public CureScheduleValidator(CompoundCatalogue compounds)
     {
         RuleFor(request => request.Compound).SetValidator(new CompoundValidator(compounds));
@@ -28,6 +31,11 @@ public sealed class CureScheduleValidator : AbstractValidator<CureScheduleReques
     private static void CheckWhole(CureScheduleRequest request, ValidationContext<CureScheduleRequest> context)
     {
         var baskets = request.Ends.Sum(end => (long)end.Quantity);
+        if (request.Shop is not null && baskets is > MostInShop and <= MostBaskets)
+        {
+            context.Fail(nameof(CureScheduleRequest.Ends), $"{baskets} baskets; at most {MostInShop} are scheduled through a shop.", RuleWords.RangeCode);
+        }
+
         if (baskets > MostBaskets)
         {
             context.Fail(nameof(CureScheduleRequest.Ends), $"{baskets} baskets; at most {MostBaskets} are allowed.", RuleWords.RangeCode);

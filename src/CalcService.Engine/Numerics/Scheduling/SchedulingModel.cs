@@ -11,10 +11,10 @@ namespace CalcService.Engine.Numerics.Scheduling;
 internal sealed class SchedulingModel
 {
     /// <summary>Deterministic time for the finish, roughly seconds.</summary>
-    private const double FinishTime = 2;
+    private const double FinishTime = 1;
 
     /// <summary>Deterministic time for drawing starts forward.</summary>
-    private const double ForwardTime = .5;
+    private const double ForwardTime = .2;
 
     private readonly SchedulingProblem _problem;
     private readonly CpModel _model = new();
@@ -50,11 +50,31 @@ internal sealed class SchedulingModel
     }
 
     /// <summary>The best schedule found, or null where none was.</summary>
-    public static Schedule? Solve(SchedulingProblem problem, CancellationToken cancellationToken) => new SchedulingModel(problem).Minimise(cancellationToken);
-
-    private Schedule? Minimise(CancellationToken cancellationToken)
+    public static Schedule? Solve(SchedulingProblem problem, CancellationToken cancellationToken)
     {
+        var bound = ListSchedule.Bound(problem);
+        var list = ListSchedule.Of(problem);
+        var finish = list is null ? problem.Horizon : problem.Jobs.Zip(list, ListSchedule.EndOf).Max();
+        if (list is not null && finish == bound)
+        {
+            return new(list, finish, IsOptimal: true, Gap: 0);
+        }
+
+        var better = new SchedulingModel(problem with { Horizon = finish }).Minimise(list, bound, cancellationToken);
+        return better ?? (list is null ? null : new(list, finish, IsOptimal: false, GapOf(finish, bound)));
+    }
+
+    private static double GapOf(long finish, long bound) => finish == 0 ? 0 : Math.Max(0, (double)(finish - bound) / finish);
+
+    private Schedule? Minimise(ScheduledJob[]? list, long least, CancellationToken cancellationToken)
+    {
+        _model.Add(_finish >= least);
         _model.Minimize(_finish);
+        if (list is not null)
+        {
+            Hint(list);
+        }
+
         if (Run(FinishTime, cancellationToken) is not { } first)
         {
             return null;
@@ -66,10 +86,8 @@ internal sealed class SchedulingModel
         var best = Read(solver);
 
         _model.Add(_finish <= finish);
-        foreach (var start in _starts.SelectMany(starts => starts))
-        {
-            _model.AddHint(start, solver.Value(start));
-        }
+        _model.ClearHints();
+        Hint(best);
 
         _model.Minimize(LinearExpr.Sum(_starts.SelectMany(starts => starts)));
         if (Run(ForwardTime, cancellationToken) is { } second)
@@ -77,7 +95,23 @@ internal sealed class SchedulingModel
             best = Read(second.Solver);
         }
 
-        return new(best, finish, proven, proven || finish == 0 ? 0 : Math.Max(0, (double)(finish - bound) / finish));
+        return new(best, finish, proven, proven ? 0 : GapOf(finish, bound));
+    }
+
+    private void Hint(ScheduledJob[] jobs)
+    {
+        for (var j = 0; j < jobs.Length; j++)
+        {
+            for (var s = 0; s < _starts[j].Length; s++)
+            {
+                _model.AddHint(_starts[j][s], jobs[j].Starts[s]);
+            }
+
+            for (var r = 0; r < _releases[j].Length; r++)
+            {
+                _model.AddHint(_releases[j][r], jobs[j].Releases[r]);
+            }
+        }
     }
 
     private (CpSolver Solver, bool IsProven)? Run(double time, CancellationToken cancellationToken)
