@@ -1,14 +1,14 @@
 using System.Text;
-using System.Text.RegularExpressions;
 using CalcService.Api.Canonical;
 using CalcService.Api.Units;
 using CalcService.Engine.Findings;
+using CalcService.Engine.Pouring.Preparation;
 using CalcService.Engine.Provenance;
 
 namespace CalcService.Api.Answers;
 
 /// <summary>Writes messages and formulas with their numbers in the units of the answer.</summary>
-public static partial class AnswerText
+public static class AnswerText
 {
     private const int MessageDigits = 4;
 
@@ -25,9 +25,44 @@ public static partial class AnswerText
     public static string Of(Quantity quantity, int digits) =>
         CanonicalNumber.Write(Rounding.ToDigits(quantity.Value, digits)) + Signs.GetValueOrDefault(quantity.Unit, " " + quantity.Unit);
 
-    /// <summary>Fills a finding's template, {measured}, {limit} and its own words by name, in one pass: what a client sent is never a template.</summary>
-    public static string Fill(string template, Finding finding, UnitSystem units) =>
-        template.Contains('{', StringComparison.Ordinal) ? Place().Replace(template, match => Word(match.Groups[1].Value, finding, units)) : template;
+    /// <summary>Fills a finding's template: {measured}, {limit} and its own words by name.</summary>
+    public static string Fill(string template, Finding finding, UnitSystem units) => Fill(template, name => Word(name, finding, units));
+
+    /// <summary>Fills a step's template with its numbers and words by name.</summary>
+    public static string Fill(PlannedStep step, UnitSystem units) => Fill(step.Definition.Text, name =>
+    {
+        foreach (var value in step.Values)
+        {
+            if (value.Name == name)
+            {
+                return Of(value.Value, units, MessageDigits);
+            }
+        }
+
+        var word = step.Words.FirstOrDefault(word => word.Name == name);
+        return word.Text ?? (word.Value is { } measure ? Of(measure, units, MessageDigits) : "?");
+    });
+
+    /// <summary>Puts words in their places in one pass: what a client sent is never a template.</summary>
+    private static string Fill(string template, Func<string, string> word)
+    {
+        var open = template.IndexOf('{', StringComparison.Ordinal);
+        if (open < 0)
+        {
+            return template;
+        }
+
+        var text = new StringBuilder();
+        var done = 0;
+        for (; open >= 0; open = template.IndexOf('{', done))
+        {
+            var close = template.IndexOf('}', open);
+            text.Append(template, done, open - done).Append(word(template[(open + 1)..close]));
+            done = close + 1;
+        }
+
+        return text.Append(template, done, template.Length - done).ToString();
+    }
 
     private static string Word(string name, Finding finding, UnitSystem units)
     {
@@ -40,9 +75,6 @@ public static partial class AnswerText
         };
         return word.Text ?? (measure is { } value ? Of(value, units, MessageDigits) : "?");
     }
-
-    [GeneratedRegex(@"\{(\w+)\}")]
-    private static partial Regex Place();
 
     /// <summary>The expression with each symbol replaced by its number and unit.</summary>
     public static string Substitute(TraceStep step, UnitSystem units)

@@ -10,7 +10,7 @@ namespace CalcService.Api.Canonical;
 /// <summary>
 /// The canonical form (RFC 8785) of a contract object: members by UTF-16 code units, shortest numbers, no white
 /// space. A request is written in SI with absent members left out, so two requests that mean the same are the same
-/// bytes; an answer is written as it stands, nulls too.
+/// bytes; an answer is written as it stands, nulls too, without its wording.
 /// </summary>
 public sealed class CanonicalJson
 {
@@ -98,6 +98,11 @@ public sealed class CanonicalJson
         var first = true;
         foreach (var member in shape.Sorted)
         {
+            if (member.IsWording)
+            {
+                continue;
+            }
+
             var value = member.ValueIn(owner);
             if (value is null && _isRequest)
             {

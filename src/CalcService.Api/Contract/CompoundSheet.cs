@@ -20,6 +20,12 @@ public sealed record CompoundSheet
     /// <summary>Name of the compound.</summary>
     public required string Name { get; init; }
 
+    /// <summary>Edition of the maker's sheet, kept with the record.</summary>
+    public string? Edition { get; init; }
+
+    /// <summary>Day on which the maker issued the sheet.</summary>
+    public DateOnly? IssuedOn { get; init; }
+
     /// <summary>Kits that it is sold in; a kit is mixed whole or not at all.</summary>
     public required IReadOnlyList<CompoundKit> Kits { get; init; }
 
@@ -50,6 +56,22 @@ public sealed record CompoundSheet
     /// <summary>Doses of accelerator for each kit, by temperature: bands without gaps, coldest first, covering the pouring range.</summary>
     public IReadOnlyList<CompoundDoses>? Doses { get; init; }
 
+    /// <summary>The temperature that the doses go by; the colder of air and steel if absent.</summary>
+    public DosePlace? DoseByTemperatureOf { get; init; }
+
+    /// <summary>Most doses for one kit.</summary>
+    public int? MaximumDoses { get; init; }
+
+    /// <summary>What goes into the vessel, first to last.</summary>
+    public IReadOnlyList<MixPart>? MixingOrder { get; init; }
+
+    /// <summary>Vessels that the sheet allows for mixing, in its words.</summary>
+    public IReadOnlyList<string>? Vessels { get; init; }
+
+    /// <summary>Largest volume in one vessel for which the pot life holds.</summary>
+    [Kind(QuantityKind.Volume)]
+    public Quantity? PotLifeVolume { get; init; }
+
     /// <summary>Usable share of the gel time.</summary>
     [Kind(QuantityKind.Fraction)]
     public Quantity? PotLife { get; init; }
@@ -76,6 +98,9 @@ public sealed record CompoundSheet
     /// <summary>What it gives off until it has gelled.</summary>
     public CompoundVapour? Vapour { get; init; }
 
+    /// <summary>How the kits are declared for transport, such as UN number, class and packing group.</summary>
+    public string? DangerousGoods { get; init; }
+
     /// <summary>yes where the compound is invented for demonstration.</summary>
     public Fact? Demonstration { get; init; }
 }
@@ -89,6 +114,9 @@ public sealed record CompoundKit
     /// <summary>Volume when mixed.</summary>
     [Kind(QuantityKind.Volume)]
     public required Quantity Volume { get; init; }
+
+    /// <summary>Part number to order it by.</summary>
+    public string? PartNumber { get; init; }
 
     /// <summary>Cost, a plain amount in the sheet's currency.</summary>
     public decimal? Cost { get; init; }
@@ -227,4 +255,8 @@ public sealed record CompoundVapour
     /// <summary>Its share of the mixed compound, by mass.</summary>
     [Kind(QuantityKind.Fraction)]
     public Quantity? MassFraction { get; init; }
+
+    /// <summary>How fast the open surface gives off less of it as it skins over, e-fold; a steady source until gel if absent.</summary>
+    [Kind(QuantityKind.Rate)]
+    public Quantity? Decay { get; init; }
 }

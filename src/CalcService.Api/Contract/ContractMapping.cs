@@ -17,6 +17,11 @@ public static class ContractMapping
         MetallicAreaM2 = rope.MetallicArea?.Si,
         WireCount = rope.WireCount,
         OuterWireDiameterM = rope.OuterWireDiameter?.Si,
+        MeasuredDiameterM = rope.MeasuredDiameter?.Si,
+        TemperatureK = rope.Temperature?.Si,
+        Lubricant = rope.Lubricant ?? Lubricant.Unknown,
+        IsPlasticFilled = rope.PlasticFilled switch { Fact.Yes => true, Fact.No => false, _ => null },
+        IsUsed = rope.Used == Fact.Yes,
     };
 
     public static Engine.Sockets.Basket ToEngine(this Basket basket) => new()
@@ -30,7 +35,7 @@ public static class ContractMapping
     public static Engine.Compounds.CompoundSheet ToEngine(this CompoundSheet sheet) => new()
     {
         Name = sheet.Name,
-        Kits = [.. sheet.Kits.Select(kit => new Kit(kit.Code, kit.Volume.Si, kit.Cost))],
+        Kits = [.. sheet.Kits.Select(kit => new Kit(kit.Code, kit.Volume.Si, kit.Cost, kit.PartNumber))],
         GelTimes = [.. (sheet.GelTimes ?? []).Select(row => new GelTime(row.Temperature.Si, row.Doses, row.Time.Si) { SelfHeating = row.MeasuredIn?.SelfHeating ?? SelfHeating.Unknown })],
         Doses = [.. (sheet.Doses ?? []).Select(band => new DoseBand(band.From.Si, band.Below.Si, band.PerKit))],
         Pouring = sheet.Pouring is { } pouring ? new(pouring.Minimum.Si, pouring.Maximum.Si) : null,
@@ -47,8 +52,16 @@ public static class ContractMapping
         Service = sheet.Service is { } service ? new(service.Minimum.Si, service.Maximum.Si) : null,
         Reaction = sheet.Reaction is { Heat: { } heat, ResinFraction: { } resin } ? new(heat.Si, resin.Si) : null,
         ConductivityWPerMK = sheet.Cured?.Conductivity?.Si,
+        Vapour = sheet.Vapour is { } vapour ? new(vapour.Substance, vapour.MassFraction?.Si, vapour.Decay?.Si) : null,
         SpecificHeatJPerKgK = sheet.Cured?.SpecificHeat?.Si,
-        Vapour = sheet.Vapour is { } vapour ? new(vapour.Substance, vapour.MassFraction?.Si) : null,
+        IssuedOn = sheet.IssuedOn,
+        DoseByTemperatureOf = sheet.DoseByTemperatureOf ?? DosePlace.Unknown,
+        MaximumDoses = sheet.MaximumDoses,
+        MixingOrder = sheet.MixingOrder ?? [],
+        Vessels = sheet.Vessels ?? [],
+        PotLifeVolumeM3 = sheet.PotLifeVolume?.Si,
+        Currency = sheet.Currency,
+        DangerousGoods = sheet.DangerousGoods,
         Demonstration = sheet.Demonstration == Fact.Yes,
     };
 }

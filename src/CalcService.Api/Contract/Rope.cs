@@ -36,6 +36,23 @@ public sealed record Rope
     /// <summary>Diameter of the outer wires, from the rope's certificate.</summary>
     [Kind(QuantityKind.Length)]
     public Quantity? OuterWireDiameter { get; init; }
+
+    /// <summary>Diameter as measured near the end. It is what has to go through the small end.</summary>
+    [Kind(QuantityKind.Length)]
+    public Quantity? MeasuredDiameter { get; init; }
+
+    /// <summary>Temperature of the wires, where it was read by itself. Else they count as the steel.</summary>
+    [Kind(QuantityKind.Temperature)]
+    public Quantity? Temperature { get; init; }
+
+    /// <summary>How the rope is lubricated; it decides how the broom is cleaned.</summary>
+    public Lubricant? Lubricant { get; init; }
+
+    /// <summary>Whether plastic fills the rope.</summary>
+    public Fact? PlasticFilled { get; init; }
+
+    /// <summary>Whether the rope has been in use.</summary>
+    public Fact? Used { get; init; }
 }
 
 /// <summary>Certificate of a rope.</summary>

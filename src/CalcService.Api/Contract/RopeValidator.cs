@@ -14,12 +14,19 @@ public sealed class RopeValidator : AbstractValidator<Rope>
         RuleFor(rope => rope.Certificate!).SetValidator(new RopeCertificateValidator()).When(rope => rope.Certificate is not null);
         RuleFor(rope => rope.MetallicArea).Between(.1, 30000, "mm2", QuantityKind.Area);
         RuleFor(rope => rope.WireCount).Between(1, 10000);
+        RuleFor(rope => rope.MeasuredDiameter).Between(1, 200, "mm", QuantityKind.Length);
+        RuleFor(rope => rope.Temperature).Between(-60, 150, "degC", QuantityKind.Temperature);
         RuleFor(rope => rope.OuterWireDiameter).Between(.05, 20, "mm", QuantityKind.Length);
         RuleFor(rope => rope).Custom((rope, context) =>
         {
             if (rope.MetallicArea is { } area && area.Si > Math.PI / 4 * rope.Diameter.Si * rope.Diameter.Si)
             {
                 context.Contradict(nameof(Rope.MetallicArea), nameof(Rope.Diameter), "The metallic area is larger than a solid bar of the rope's diameter.");
+            }
+
+            if (rope.MeasuredDiameter is { } measured && Math.Abs(measured.Si - rope.Diameter.Si) > .15 * rope.Diameter.Si)
+            {
+                context.Contradict(nameof(Rope.MeasuredDiameter), nameof(Rope.Diameter), "The measured diameter is more than 15 % away from the nominal one.");
             }
 
             if (rope.OuterWireDiameter is { } wire && wire.Si > rope.Diameter.Si)

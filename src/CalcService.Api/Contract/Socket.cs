@@ -1,5 +1,6 @@
 using CalcService.Api.Units;
 using CalcService.Engine.Provenance;
+using CalcService.Engine.Sockets;
 
 namespace CalcService.Api.Contract;
 
@@ -24,6 +25,27 @@ public sealed record Socket
     /// <summary>Breaking force of the socket, from its maker. Without it socket and rope are not compared.</summary>
     [Kind(QuantityKind.Force)]
     public Quantity? BreakingForce { get; init; }
+
+    /// <summary>Temperature of this socket, where it was read by itself. Else it counts as the steel.</summary>
+    public TemperatureReading? Temperature { get; init; }
+
+    /// <summary>Mass of the socket.</summary>
+    [Kind(QuantityKind.Mass)]
+    public Quantity? Mass { get; init; }
+
+    /// <summary>What the bore looks like.</summary>
+    public BoreState? Bore { get; init; }
+}
+
+/// <summary>A temperature with the time at which it was read.</summary>
+public sealed record TemperatureReading
+{
+    /// <summary>The temperature.</summary>
+    [Kind(QuantityKind.Temperature)]
+    public required Quantity Value { get; init; }
+
+    /// <summary>When it was read.</summary>
+    public DateTimeOffset? ReadAt { get; init; }
 }
 
 /// <summary>The conical basket of a socket. The rope comes in through the small end; the mouth is the large end.</summary>
@@ -44,4 +66,7 @@ public sealed record Basket
     /// <summary>How far each size may be off, either way. Without it the sizes are taken as exact.</summary>
     [Kind(QuantityKind.Length)]
     public Quantity? Tolerance { get; init; }
+
+    /// <summary>Where the sizes come from: measured on this socket, its maker's drawing, or memory.</summary>
+    public SizesFrom? SizesFrom { get; init; }
 }

@@ -12,9 +12,11 @@ public sealed class SocketValidator : AbstractValidator<Socket>
     {
         RuleFor(socket => socket.Basket).SetValidator(new BasketValidator());
         RuleFor(socket => socket.BreakingForce).Between(.1, 100000, "kN", QuantityKind.Force);
-        RuleFor(socket => socket.OuterDiameter).Between(2, 3000, "mm", QuantityKind.Length);
-        RuleFor(socket => socket.OuterAtSmallEnd).Between(2, 3000, "mm", QuantityKind.Length);
-        RuleFor(socket => socket.OuterAtMouth).Between(2, 3000, "mm", QuantityKind.Length);
+        RuleFor(socket => socket.Temperature!).SetValidator(new TemperatureReadingValidator()).When(socket => socket.Temperature is not null);
+        RuleFor(socket => socket.Mass).Between(.01, 20000, "kg", QuantityKind.Mass);
+        RuleFor(socket => socket.OuterDiameter).Between(1, 3000, "mm", QuantityKind.Length);
+        RuleFor(socket => socket.OuterAtSmallEnd).Between(1, 3000, "mm", QuantityKind.Length);
+        RuleFor(socket => socket.OuterAtMouth).Between(1, 3000, "mm", QuantityKind.Length);
         RuleFor(socket => socket).Custom((socket, context) =>
         {
             void Check(Quantity? own, string ownName, Quantity bore, string boreName)
@@ -29,6 +31,12 @@ public sealed class SocketValidator : AbstractValidator<Socket>
             Check(socket.OuterAtMouth, nameof(Socket.OuterAtMouth), socket.Basket.LargeEndDiameter, nameof(Basket.LargeEndDiameter));
         });
     }
+}
+
+/// <summary>What a reading on steel may be.</summary>
+public sealed class TemperatureReadingValidator : AbstractValidator<TemperatureReading>
+{
+    public TemperatureReadingValidator() => RuleFor(reading => reading.Value).Between(-60, 150, "degC", QuantityKind.Temperature);
 }
 
 /// <summary>What a basket's sizes may be.</summary>

@@ -111,7 +111,7 @@ public sealed class ShapeSchemas(IServiceProvider services) : ISchemaGenerator
         EnumShape value => Enum(value, repository),
         ListShape value => new OpenApiSchema { Type = JsonSchemaType.Array, Items = Value(value.Item, limited, repository), MaxItems = limited ? value.MaxItems : null },
         TextShape value => new OpenApiSchema { Type = JsonSchemaType.String, MaxLength = limited ? value.MaxLength : null },
-        IntegerShape => new OpenApiSchema { Type = JsonSchemaType.Integer, Format = "int32" },
+        IntegerShape value => new OpenApiSchema { Type = JsonSchemaType.Integer, Format = value.IsLong ? "int64" : "int32" },
         DecimalShape or NumberShape => new OpenApiSchema { Type = JsonSchemaType.Number, Format = "double" },
         BooleanShape => new OpenApiSchema { Type = JsonSchemaType.Boolean },
         DateShape => new OpenApiSchema { Type = JsonSchemaType.String, Format = "date" },

@@ -13,8 +13,11 @@ public sealed class TextShape(int maxLength) : Shape
     public int MaxLength { get; } = maxLength;
 }
 
-/// <summary>A whole number.</summary>
-public sealed class IntegerShape : Shape;
+/// <summary>A whole number; one that may exceed 32 bits in answers only.</summary>
+public sealed class IntegerShape(bool isLong) : Shape
+{
+    public bool IsLong { get; } = isLong;
+}
 
 /// <summary>A plain decimal number, such as a cost.</summary>
 public sealed class DecimalShape : Shape;
@@ -111,6 +114,9 @@ public abstract class MemberShape(PropertyInfo property, string name, Shape shap
     public bool Required { get; } = required;
 
     public bool Nullable { get; } = nullable;
+
+    /// <summary>Whether it only words what other members say.</summary>
+    public bool IsWording { get; } = property.IsDefined(typeof(WordingAttribute));
 
     public abstract object? ValueIn(object owner);
 

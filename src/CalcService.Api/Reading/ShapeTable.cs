@@ -14,6 +14,10 @@ public sealed class AtMostAttribute(int count) : Attribute
     public int Count { get; } = count;
 }
 
+/// <summary>Marks words of an answer that tell a person what other members tell a program. They may change, so no digest covers them.</summary>
+[AttributeUsage(AttributeTargets.Property)]
+public sealed class WordingAttribute : Attribute;
+
 /// <summary>Makes the shapes of the contract's types, once each.</summary>
 public static class ShapeTable
 {
@@ -78,7 +82,7 @@ public static class ShapeTable
         return Type.GetTypeCode(type) switch
         {
             TypeCode.String => new TextShape(member.GetCustomAttribute<AtMostAttribute>()?.Count ?? TextLength),
-            TypeCode.Int32 or TypeCode.Int64 => new IntegerShape(),
+            TypeCode.Int32 or TypeCode.Int64 => new IntegerShape(type == typeof(long)),
             TypeCode.Decimal => new DecimalShape(),
             TypeCode.Boolean => new BooleanShape(),
             TypeCode.Double => new NumberShape(),

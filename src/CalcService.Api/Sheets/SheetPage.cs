@@ -14,18 +14,22 @@ public static class SheetPage
         body { font: 10.5pt/1.35 "DejaVu Sans", Arial, sans-serif; color: #111; max-width: 186mm; margin: 6mm auto }
         header { display: flex; justify-content: space-between; align-items: flex-start; border-bottom: 2px solid #111; padding-bottom: 2mm }
         h1 { font-size: 17pt; margin: 0 }
-        h2 { font-size: 12pt; margin: 5mm 0 1.5mm }
+        h2 { font-size: 12pt; margin: 4mm 0 1.5mm; break-after: avoid }
         p { margin: 0 0 1mm }
         .decision { border: 3px solid #111; padding: 2mm 4mm; font-size: 14pt; font-weight: bold; text-align: center }
         .doNotProceed { background: #111; color: #fff }
         table { border-collapse: collapse; width: 100%; break-inside: avoid }
         th, td { border: 1px solid #555; padding: 1.2mm 2mm; text-align: left; vertical-align: top }
         th { background: #eee; font-size: 9pt }
+        table.long { break-inside: auto; font-size: 9.5pt }
+        table.long th, table.long td { padding: .8mm 1.5mm }
+        table.long td.fill { min-width: 14mm; height: auto }
+        table.long tr { break-inside: avoid }
         .found td:last-child { font-size: 7.5pt; overflow-wrap: anywhere; width: 32mm }
         td.fill { min-width: 22mm; height: 9mm; background: #fff }
-        ul { margin: 0; padding-left: 5mm }
+        ul { margin: 0; padding-left: 5mm; break-before: avoid }
         li { margin-bottom: .6mm }
-        .picture svg { width: 100%; height: auto; max-height: 85mm }
+        .picture svg { width: 100%; height: auto; max-height: 62mm }
         footer { margin-top: 5mm; border-top: 1px solid #555; padding-top: 1.5mm; font-size: 7.5pt; color: #333; overflow-wrap: anywhere }
         @media print { body { margin: 0; max-width: none } th, .doNotProceed { print-color-adjust: exact; -webkit-print-color-adjust: exact } }
         """;

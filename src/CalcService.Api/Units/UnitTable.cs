@@ -90,6 +90,10 @@ public static class UnitTable
             Plain("kg/s", "kg/s"),
             new("mg/s", "mg/s", v => MassFlow.FromMilligramsPerSecond(v).KilogramsPerSecond, v => MassFlow.FromKilogramsPerSecond(v).MilligramsPerSecond)),
         Kind(QuantityKind.Speed, "m/s", "m/s", "m/s", Plain("m/s", "m/s")),
+        Kind(QuantityKind.Mass, "kg", "kg", "lb",
+            new("g", "g", v => Mass.FromGrams(v).Kilograms, v => Mass.FromKilograms(v).Grams),
+            Plain("kg", "kg"),
+            new("lb", "[lb_av]", v => Mass.FromPounds(v).Kilograms, v => Mass.FromKilograms(v).Pounds)),
     ];
 
     private static readonly UnitKind[] ByKind = [.. Enum.GetValues<QuantityKind>().Select(kind => All.Single(entry => entry.Kind == kind))];

@@ -9,7 +9,7 @@ namespace CalcService.Engine.Compounds;
 public static class CompoundFindings
 {
     public static FindingDefinition OutsidePouringRange { get; } = Stop("outside-pouring-range",
-        "A temperature lies outside the pouring range of the sheet, which holds for air, steel and compound each.",
+        "A temperature lies outside the pouring range of the sheet, which holds for air, steel, wires and compound each.",
         "{reading} at {measured} is outside the sheet's pouring range of {minimum} to {maximum}.",
         "Warm or cool what is outside the range, or wait.",
         Source.DataSheet("pouring"));
@@ -34,6 +34,12 @@ public static class CompoundFindings
         "The sheet has no dose band for the temperature that decides.",
         "No dose band of the sheet covers {measured}.",
         "Ask the compound's maker for the dose at this temperature.");
+
+    public static FindingDefinition DoseContradictsSheet { get; } = Stop("dose-contradicts-sheet",
+        "The dose that was given, or is meant to be, is another than the sheet has for the temperature that decides.",
+        "{measured} doses a kit are given or meant; the sheet has {limit} for the temperature that decides.",
+        "Before mixing, give the dose of the sheet, or bring air and steel to a temperature that the meant dose is for. Once mixed, do not pour it.",
+        Source.DataSheet("doses"));
 
     public static FindingDefinition GelTimeUnknown { get; } = Unknown("gel-time-unknown",
         "The sheet has no gel time for the dose that the temperature asks for.",

@@ -1,7 +1,7 @@
 namespace CalcService.Engine.Compounds;
 
 /// <summary>A kit of the compound: resin with its hardener, mixed whole or not at all.</summary>
-public sealed record Kit(string Code, double VolumeM3, decimal? Cost);
+public sealed record Kit(string Code, double VolumeM3, decimal? Cost, string? PartNumber = null);
 
 /// <summary>Whether the compound warmed itself while its gel time was taken.</summary>
 public enum SelfHeating
@@ -41,7 +41,48 @@ public sealed record TemperatureRange(double MinimumK, double MaximumK)
 }
 
 /// <summary>The vapour that the compound gives off until it has gelled.</summary>
-public sealed record VapourSource(string Substance, double? MassFraction);
+/// <param name="Substance">What it is.</param>
+/// <param name="MassFraction">Its share of the mixed compound.</param>
+/// <param name="DecayPerS">How fast the open surface gives off less as it skins over; null where the sheet doesn't say.</param>
+public sealed record VapourSource(string Substance, double? MassFraction, double? DecayPerS = null);
+
+/// <summary>The place whose temperature a sheet's doses go by.</summary>
+public enum DosePlace
+{
+    /// <summary>Not said: the colder of air and steel.</summary>
+    Unknown,
+
+    /// <summary>The colder of air and steel.</summary>
+    Colder,
+
+    /// <summary>The air.</summary>
+    Air,
+
+    /// <summary>The coldest steel.</summary>
+    Steel,
+
+    /// <summary>The compound before it is mixed.</summary>
+    Compound,
+}
+
+/// <summary>A part of the mix.</summary>
+public enum MixPart
+{
+    /// <summary>Not said.</summary>
+    Unknown,
+
+    /// <summary>Resin.</summary>
+    Resin,
+
+    /// <summary>Dose of accelerator.</summary>
+    Dose,
+
+    /// <summary>Hardener.</summary>
+    Hardener,
+
+    /// <summary>Filler that comes by itself.</summary>
+    Filler,
+}
 
 /// <summary>
 /// The compound's data sheet, as far as a plan reads it. Whatever the sheet doesn't state is null and is asked for
@@ -98,6 +139,29 @@ public sealed record CompoundSheet
     public double? SpecificHeatJPerKgK { get; init; }
 
     public VapourSource? Vapour { get; init; }
+
+    public DateOnly? IssuedOn { get; init; }
+
+    /// <summary>The temperature that the doses go by.</summary>
+    public DosePlace DoseByTemperatureOf { get; init; }
+
+    /// <summary>Most doses for one kit.</summary>
+    public int? MaximumDoses { get; init; }
+
+    /// <summary>What goes in, first to last.</summary>
+    public IReadOnlyList<MixPart> MixingOrder { get; init; } = [];
+
+    /// <summary>Vessels that the sheet allows.</summary>
+    public IReadOnlyList<string> Vessels { get; init; } = [];
+
+    /// <summary>Largest volume for which the pot life holds.</summary>
+    public double? PotLifeVolumeM3 { get; init; }
+
+    /// <summary>Currency of the costs.</summary>
+    public string? Currency { get; init; }
+
+    /// <summary>How the kits are declared for transport, as the sheet words it.</summary>
+    public string? DangerousGoods { get; init; }
 
     /// <summary>Whether the sheet is invented, for demonstration only.</summary>
     public bool Demonstration { get; init; }

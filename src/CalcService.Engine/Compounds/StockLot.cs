@@ -36,6 +36,9 @@ public sealed record StockLot(string Lot, string Kit, int Count, DateOnly? Expir
 
     public DateOnly? DoseExpiresOn { get; init; }
 
+    /// <summary>Doses of accelerator that lie with the lot.</summary>
+    public int? DoseCount { get; init; }
+
     public LotState State { get; init; }
 
     public bool IsQuarantined { get; init; }

@@ -51,7 +51,7 @@ internal static class CureReadings
         }
     }
 
-    /// <summary>The dose as given, else by the sheet at the colder of air and steel, as the pour plan has it.</summary>
+    /// <summary>The dose as given, else the sheet's, as the pour plan has it.</summary>
     public static int? Dose(CureScope scope, TemperatureHistory? air)
     {
         var (sheet, given) = (scope.Input.Compound, scope.Input.Doses);
@@ -65,13 +65,11 @@ internal static class CureReadings
             return given;
         }
 
-        if (air is null || scope.Input.Conditions.SteelK is not { } steel)
+        if (air is null || Decides(scope, air.At(0)) is not var (pointer, decides))
         {
             return given;
         }
 
-        var airK = air.At(0);
-        var (pointer, decides) = steel <= airK ? (CurePointers.Steel, steel) : (CurePointers.Air, airK);
         if (sheet.DosesPerKitAt(decides) is not { } asked)
         {
             scope.Find(CompoundFindings.DoseUnknown, pointer, Measure.Temperature(decides), related: [CurePointers.SheetDoses]);
@@ -80,16 +78,29 @@ internal static class CureReadings
 
         if (given is { } doses && doses != asked)
         {
-            scope.Find(CuringFindings.DoseContradictsSheet, CurePointers.Doses, Measure.Count(doses), Measure.Count(asked), [pointer, CurePointers.SheetDoses],
-                words: new FindingWord("temperature", Measure.Temperature(decides)));
+            scope.Find(CompoundFindings.DoseContradictsSheet, CurePointers.Doses, Measure.Count(doses), Measure.Count(asked), [pointer, CurePointers.SheetDoses]);
         }
 
         if (given is null)
         {
-            scope.Assume(CurePointers.Doses, "doses for each kit by the sheet, at the colder of air and steel", Measure.Count(asked), AssumptionOrigin.Estimate);
+            scope.Assume(CurePointers.Doses, "doses for each kit by the sheet, at the temperature that they go by", Measure.Count(asked), AssumptionOrigin.Estimate);
         }
 
         return given ?? asked;
+    }
+
+    /// <summary>The reading that the dose goes by, as in the pour plan: the colder of air and steel unless the sheet says otherwise; null where it is missing.</summary>
+    public static (string Pointer, double K)? Decides(CureScope scope, double airK)
+    {
+        var conditions = scope.Input.Conditions;
+        return scope.Input.Compound.DoseByTemperatureOf switch
+        {
+            DosePlace.Air => (CurePointers.Air, airK),
+            DosePlace.Steel => conditions.SteelK is { } kelvins ? (CurePointers.Steel, kelvins) : null,
+            DosePlace.Compound => conditions.CompoundK is { } kelvins ? (CurePointers.Compound, kelvins) : null,
+            _ when conditions.SteelK is null => null,
+            _ => conditions.SteelK <= airK ? (CurePointers.Steel, conditions.SteelK.Value) : (CurePointers.Air, airK),
+        };
     }
 
     /// <summary>Gel and cure by the sheet for a dose; null, and said why, where the sheet doesn't give them.</summary>

@@ -3,20 +3,14 @@ using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Curing;
 
-/// <content>Findings of dose, temperatures ahead and time.</content>
+/// <content>Findings of temperatures ahead and time.</content>
 public static partial class CuringFindings
 {
     private static IReadOnlyList<FindingDefinition> Forecast =>
     [
-        DoseContradictsSheet, ForecastMissesMixing, ForecastTooShort, GelNotReached, FullStrengthNotReached, ForecastLeavesPouringRange, BelowLowestCure,
+        ForecastMissesMixing, ForecastTooShort, GelNotReached, FullStrengthNotReached, ForecastLeavesPouringRange, BelowLowestCure,
         GelBeforePourEnds, NightDelaysCure, SteelHoldsCureBack,
     ];
-
-    public static FindingDefinition DoseContradictsSheet { get; } = Define(Severity.Stop, "dose-contradicts-sheet",
-        "The dose that was mixed, or is to be mixed, is not the sheet's for the temperature.",
-        "{measured} doses in each kit are given; at {temperature} the sheet asks for {limit}.",
-        "Before mixing, take the sheet's dose. Once mixed, do not pour it, and do not rely on any time here.",
-        Source.DataSheet("doses"));
 
     public static FindingDefinition ForecastMissesMixing { get; } = Define(Severity.Unknown, "forecast-misses-mixing",
         "The temperatures of the air begin after the mixing, or end before it. Nothing is read out of their ends.",

@@ -30,7 +30,7 @@ public static partial class CuringFindings
     /// <summary>What means the same in other rooms.</summary>
     private static IReadOnlyList<FindingDefinition> Shared =>
     [
-        CompoundFindings.Demonstration, CompoundFindings.SheetSilent, CompoundFindings.ReadingMissing, CompoundFindings.OutsidePouringRange, CompoundFindings.DoseUnknown,
+        CompoundFindings.Demonstration, CompoundFindings.SheetSilent, CompoundFindings.ReadingMissing, CompoundFindings.OutsidePouringRange, CompoundFindings.DoseUnknown, CompoundFindings.DoseContradictsSheet,
         CompoundFindings.GelTimeUnknown, CompoundFindings.GelTimeExtrapolated, CompoundFindings.GelTimeFromOnePoint,
     ];
 }

@@ -44,15 +44,17 @@ internal sealed class PourReleases(CureScope scope, TemperatureHistory air, Func
     /// <summary>Whether the air of that time is in the pouring range and asks for no other dose.</summary>
     private bool IsFit(double pourS)
     {
-        if (!air.Covers(pourS) || scope.Input.Conditions is not { SteelK: { } steel })
+        if (!air.Covers(pourS) || scope.Input.Conditions.SteelK is null)
         {
             return false;
         }
 
         var (sheet, kelvins) = (scope.Input.Compound, air.At(pourS));
         return sheet.Pouring?.Contains(kelvins) != false
-            && (sheet.Doses.Count == 0 || sheet.DosesPerKitAt(Math.Min(kelvins, steel)) == sheet.DosesPerKitAt(Math.Min(air.At(0), steel)));
+            && (sheet.Doses.Count == 0 || DosesAt(kelvins) == DosesAt(air.At(0)));
     }
+
+    private int? DosesAt(double airK) => CureReadings.Decides(scope, airK) is var (_, decides) ? scope.Input.Compound.DosesPerKitAt(decides) : null;
 
     private Release? Anchor(int end, long anchor, double slower)
     {

@@ -30,10 +30,31 @@ public static class DewPoint
         trace.Step("frost-point", Magnus(airK, relativeHumidity, 22.46, 272.62),
             new("U", Measure.Count(relativeHumidity)), Substitution.In("t", airK - ZeroCelsiusK, "°C"));
 
+    /// <summary>The temperature at which steel gets wet or frosted: the dew point, below 0 °C the frost point.</summary>
+    internal static double WetK(double airK, double relativeHumidity) =>
+        OverWaterK(airK, relativeHumidity, Trace.None) is var dew && dew < ZeroCelsiusK ? OverIceK(airK, relativeHumidity, Trace.None) : dew;
+
+    /// <summary>Relative humidity at which air wets or frosts steel of this temperature: the same equations solved for U.</summary>
+    internal static double Humidity(double airK, double pointK) => Math.Exp(Gamma(pointK) - Exponent(airK));
+
+    /// <summary>Air temperature at which steel of this temperature gets wet or frosted: the same equations solved for t.</summary>
+    internal static double AirK(double pointK, double relativeHumidity)
+    {
+        var x = Gamma(pointK) - Math.Log(relativeHumidity);
+        return (243.12 * x / (17.62 - x)) + ZeroCelsiusK;
+    }
+
+    private static double Exponent(double airK) => 17.62 * (airK - ZeroCelsiusK) / (243.12 + airK - ZeroCelsiusK);
+
+    private static double Gamma(double pointK)
+    {
+        var t = pointK - ZeroCelsiusK;
+        return t < 0 ? 22.46 * t / (272.62 + t) : 17.62 * t / (243.12 + t);
+    }
+
     private static double Magnus(double airK, double relativeHumidity, double a, double b)
     {
-        var t = airK - ZeroCelsiusK;
-        var gamma = Math.Log(relativeHumidity) + (17.62 * t / (243.12 + t));
+        var gamma = Math.Log(relativeHumidity) + Exponent(airK);
         return (b * gamma / (a - gamma)) + ZeroCelsiusK;
     }
 }

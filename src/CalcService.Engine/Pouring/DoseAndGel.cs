@@ -7,7 +7,7 @@ namespace CalcService.Engine.Pouring;
 
 /// <summary>
 /// Which dose, and how long until it gels. A warm compound in a cold socket takes the socket's temperature, so the
-/// dose goes by the colder of air and steel; in the vessel the compound's own temperature counts, or the air's if
+/// dose goes by the colder of air and steel unless the sheet says otherwise; in the vessel the compound's own temperature counts, or the air's if
 /// that is warmer.
 /// </summary>
 internal static class DoseAndGel
@@ -21,27 +21,53 @@ internal static class DoseAndGel
             return null;
         }
 
-        if (scope.Input.Conditions is not { AirK: { } air, SteelK: { } steel })
+        if (Decides(scope) is not { } basis)
         {
             return null;
         }
 
-        var (place, pointer, decides) = steel <= air ? ("steel", PourPointers.Steel, steel) : ("air", PourPointers.Air, air);
+        var (place, pointer, decides) = basis;
         if (sheet.DosesPerKitAt(decides) is not { } doses)
         {
             scope.Find(PouringFindings.DoseUnknown, pointer, Measure.Temperature(decides), related: [PourPointers.Doses]);
             return null;
         }
 
-        var (bySteel, byAir) = (sheet.DosesPerKitAt(steel), sheet.DosesPerKitAt(air));
-        if (bySteel != byAir)
-        {
-            scope.Find(PouringFindings.DoseEdge, pointer, related: [pointer == PourPointers.Steel ? PourPointers.Air : PourPointers.Steel],
-                words: [new("steelDoses", Text(bySteel)), new("airDoses", Text(byAir))]);
-        }
-
+        CheckEdge(scope, pointer);
         CheckUncertainty(scope, decides, pointer);
         return new(doses, place, decides);
+    }
+
+    /// <summary>The reading that the dose goes by, or null where it is missing.</summary>
+    private static (string Place, string Pointer, double K)? Decides(PourScope scope)
+    {
+        var (air, steel, compound) = (scope.Input.Conditions.AirK, scope.Steel.Coldest, scope.Input.Conditions.CompoundK);
+        return scope.Input.Compound.DoseByTemperatureOf switch
+        {
+            DosePlace.Air => air is { } kelvins ? ("air", PourPointers.Air, kelvins) : null,
+            DosePlace.Steel => steel is null ? null : (steel.Place, steel.Pointer, steel.K),
+            DosePlace.Compound => compound is { } kelvins ? ("compound", PourPointers.Compound, kelvins) : null,
+            _ when air is null || steel is null => null,
+            _ => steel.K <= air ? (steel.Place, steel.Pointer, steel.K) : ("air", PourPointers.Air, air.Value),
+        };
+    }
+
+    /// <summary>Where the sheet doesn't say which of them decides, air and steel should at least agree.</summary>
+    private static void CheckEdge(PourScope scope, string pointer)
+    {
+        var sheet = scope.Input.Compound;
+        if (sheet.DoseByTemperatureOf is DosePlace.Air or DosePlace.Steel or DosePlace.Compound
+            || scope.Steel.Coldest is not { } steel || scope.Input.Conditions.AirK is not { } air)
+        {
+            return;
+        }
+
+        var (bySteel, byAir) = (sheet.DosesPerKitAt(steel.K), sheet.DosesPerKitAt(air));
+        if (bySteel != byAir)
+        {
+            scope.Find(PouringFindings.DoseEdge, pointer, related: [pointer == PourPointers.Air ? steel.Pointer : PourPointers.Air],
+                words: [new("steelDoses", Text(bySteel)), new("airDoses", Text(byAir))]);
+        }
     }
 
     private static void CheckUncertainty(PourScope scope, double decides, string pointer)
@@ -68,7 +94,7 @@ internal static class DoseAndGel
             return null;
         }
 
-        if (dose is null || scope.Input.Conditions is not { AirK: { } air, SteelK: { } steel, CompoundK: { } compound })
+        if (dose is null || scope.Steel is not { Coldest: { } cold, Warmest: { } warm } || scope.Input.Conditions is not { AirK: { } air, CompoundK: { } compound })
         {
             return null;
         }
@@ -89,18 +115,18 @@ internal static class DoseAndGel
         }
 
         var vessel = Math.Max(compound, air);
-        var coldest = Math.Min(Math.Min(air, steel), compound);
+        var coldest = Math.Min(Math.Min(air, cold.K), compound);
         CheckMeasured(scope, model, vessel, compound >= air ? PourPointers.Compound : PourPointers.Air);
-        if (steel > vessel)
+        if (warm.K > vessel)
         {
-            CheckMeasured(scope, model, steel, PourPointers.Steel);
+            CheckMeasured(scope, model, warm.K, warm.Pointer);
         }
 
-        CheckMeasured(scope, model, coldest, coldest == steel ? PourPointers.Steel : coldest == air ? PourPointers.Air : PourPointers.Compound);
+        CheckMeasured(scope, model, coldest, coldest == cold.K ? cold.Pointer : coldest == air ? PourPointers.Air : PourPointers.Compound);
         var inVessel = model.At(vessel, scope.Trace);
         var inCold = model.At(coldest, scope.Trace);
         // Steel that stood in the sun hastens the cone; the vessel doesn't know of it.
-        var inWarm = steel > vessel ? model.At(steel, scope.Trace) : inVessel;
+        var inWarm = warm.K > vessel ? model.At(warm.K, scope.Trace) : inVessel;
         double? potLife = scope.Input.Compound.PotLife is { } share ? PotLifeS(share, inVessel.EarliestS, scope.Trace) : null;
         return new(inVessel, new(inWarm.EarliestS, inCold.ExpectedS, inCold.LatestS), potLife);
     }

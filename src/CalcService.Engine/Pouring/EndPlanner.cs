@@ -1,4 +1,5 @@
 using CalcService.Engine.Findings;
+using CalcService.Engine.Pouring.Preparation;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Ropes;
 using CalcService.Engine.Sockets;
@@ -23,10 +24,16 @@ internal static class EndPlanner
 
         var angle = Basket.IncludedAngleRad(basket.SmallEndDiameterM, basket.LargeEndDiameterM, basket.LengthM, scope.Trace);
         var planned = new PlannedEnd(
-            end.Id, end.Quantity, rope, BasketFill.Of(basket, rope, scope.Trace), angle, Spacing(basket, rope, scope.Trace));
+            end.Id, end.Quantity, rope, BasketFill.Of(basket, rope, end.WireEndsBelowMouthM ?? 0, scope.Trace), angle, Spacing(basket, rope, scope.Trace))
+        {
+            Preparation = PreparationNumbers.Of(scope, end),
+        };
         CheckRope(scope, end.Rope, rope, pointer + "/rope");
         FitChecks.Check(scope, end, planned, pointer);
         CheckProportions(scope, end, angle, pointer);
+        BroomChecks.Check(scope, end, pointer);
+        AlignmentChecks.Check(scope, end, planned, pointer);
+        planned = planned with { EvenedTemperatureK = EvenedTemperature.For(scope, end, planned) };
         scope.Trace.Of = "";
         return planned;
     }
@@ -90,7 +97,17 @@ internal static class EndPlanner
 
     private static void CheckProportions(PourScope scope, PourEnd end, double angle, string pointer)
     {
-        var inDiameters = end.Basket.LengthM / end.Rope.DiameterM;
+        if (end.SizesFrom == SizesFrom.Memory)
+        {
+            scope.Find(PouringFindings.GeometryFromMemory, pointer + "/socket/basket/sizesFrom", related: [pointer + "/socket/basket"]);
+        }
+
+        if (end.Rope.DiameterM <= scope.Rules.VentUpTo.Value!.Value.Si * (1 + 1e-11))
+        {
+            scope.Find(PouringFindings.VentSmallBasket, pointer + "/rope/diameter", Measure.Length(end.Rope.DiameterM), scope.Rules.VentUpTo.Value);
+        }
+
+        var inDiameters = end.GripLengthM / end.Rope.DiameterM;
         var least = scope.Rules.BasketLengthInDiameters.Value!.Value;
         // Sizes carry twelve digits, so equality is judged with that much room.
         if (inDiameters < least.Si * (1 - 1e-11))

@@ -11,14 +11,15 @@ internal static class FitChecks
     public static void Check(PourScope scope, PourEnd end, PlannedEnd planned, string pointer)
     {
         CheckRope(scope, end, pointer);
+        CheckServing(scope, end, pointer);
         CheckWires(scope, end, planned, pointer);
         CheckStrength(scope, end, planned.Rope, pointer);
     }
 
     private static void CheckRope(PourScope scope, PourEnd end, string pointer)
     {
-        var (rope, smallEnd) = (end.Rope.DiameterM, end.Basket.SmallEndDiameterM);
-        var (at, ropeAt) = (pointer + "/socket/basket/smallEndDiameter", pointer + "/rope/diameter");
+        var (rope, smallEnd) = (end.Rope.OverallDiameterM, end.Basket.SmallEndDiameterM);
+        var (at, ropeAt) = (pointer + "/socket/basket/smallEndDiameter", pointer + (end.Rope.MeasuredDiameterM is null ? "/rope/diameter" : "/rope/measuredDiameter"));
         if (rope >= smallEnd)
         {
             scope.Find(PouringFindings.RopeDoesNotEnter, at, Measure.Length(rope), Measure.Length(smallEnd), [ropeAt]);
@@ -30,6 +31,31 @@ internal static class FitChecks
         else if (smallEnd > 2 * rope)
         {
             scope.Find(PouringFindings.RopeLoose, at, Measure.Length(smallEnd), Measure.Length(rope), [ropeAt]);
+        }
+    }
+
+    /// <summary>A serving that stands in the small end has to fit it, and the compound grips no wire that it covers.</summary>
+    private static void CheckServing(PourScope scope, PourEnd end, string pointer)
+    {
+        if (end.ServingInBasketM is not > 0)
+        {
+            return;
+        }
+
+        var smallEnd = end.Basket.SmallEndDiameterM;
+        scope.Find(PouringFindings.ServingShortensGrip, pointer + "/servingInBasket", Measure.Length(end.GripLengthM), Measure.Length(end.Basket.LengthM));
+        if (end.ServingDiameterM is not { } serving)
+        {
+            scope.Find(PouringFindings.ServingFitUnknown, pointer + "/servingDiameter");
+        }
+        else if (serving >= smallEnd)
+        {
+            scope.Find(PouringFindings.ServingDoesNotFit, pointer + "/servingDiameter", Measure.Length(serving), Measure.Length(smallEnd),
+                [pointer + "/socket/basket/smallEndDiameter"]);
+        }
+        else if (serving >= smallEnd - end.Basket.ToleranceM)
+        {
+            ReportTolerance(scope, pointer, "serving");
         }
     }
 

@@ -1,10 +1,12 @@
+using System.Globalization;
 using CalcService.Engine.Numerics.Covering;
 
 namespace CalcService.Engine.Pouring;
 
-/// <summary>The mixes of a job with what they cost.</summary>
+/// <summary>The mixes of a job with what they cost, and what may be used that they leave on the shelf, kits by size and all doses.</summary>
 internal sealed record MixPlan(
-    IReadOnlyList<Mix> Mixes, IReadOnlyList<KitCount> Counts, decimal? Cost, decimal? StockValue, bool IsOptimal, double Gap)
+    IReadOnlyList<Mix> Mixes, IReadOnlyList<KitCount> Counts, decimal? Cost, decimal? StockValue, bool IsOptimal, double Gap,
+    IReadOnlyList<int> LeftOnShelf, long DosesOnShelf)
 {
     /// <summary>Reads groups as mixes, one after another by the same crew, lots first expiry first.</summary>
     public static MixPlan From(PourScope scope, PlannedEnd[] ends, GroupedCover cover, KitChoice choice, Shelf shelf, double? potLifeS)
@@ -31,7 +33,9 @@ internal sealed record MixPlan(
             priced ? kits.Select((kit, i) => counts[i].ToBuy * kit.Cost!.Value).Sum() : null,
             priced ? kits.Select((kit, i) => counts[i].FromStock * kit.Cost!.Value).Sum() : null,
             cover.IsOptimal,
-            cover.Gap);
+            cover.Gap,
+            [.. kits.Select(kit => shelf.Count(kit.Code))],
+            shelf.Doses);
     }
 
     private static Mix Read(PourScope scope, PlannedEnd[] ends, CoverGroup group, KitChoice choice, Shelf shelf, int number, double? startsAfterS, double? potLifeS)
@@ -42,9 +46,12 @@ internal sealed record MixPlan(
         var fills = ends.Select((end, i) => new MixFill(end.Id, group.Served[i])).Where(fill => fill.Count > 0).ToArray();
         var needed = MixPlanner.NeededM3(scope.Allowance,
             ends.Select((end, i) => group.Served[i] * end.Fill.HighM3!.Value).Sum(), scope.VesselResidueM3, scope.Trace);
-        DateTimeOffset? startsAt = startsAfterS is { } after ? scope.Input.PourAt.AddSeconds(after) : null;
+        var startsAt = Instants.After(scope.Input.PourAt, startsAfterS);
         return new(number, taken, fills, needed, taken.Sum(kit => kit.Count * kits.First(known => known.Code == kit.Kit).VolumeM3), startsAt,
             PotLifeChecks.UsedInS(scope, taken.Sum(kit => kit.Count), ends, group.Served),
-            startsAt is { } start && potLifeS is { } potLife ? start.AddSeconds(Math.Floor(potLife)) : null);
+            potLifeS is { } potLife ? Instants.After(startsAt, Math.Floor(potLife)) : null)
+        {
+            WitnessLabel = $"{scope.Input.Reference ?? "mix"}/{number.ToString(CultureInfo.InvariantCulture)}",
+        };
     }
 }

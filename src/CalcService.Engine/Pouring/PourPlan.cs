@@ -1,3 +1,6 @@
+using CalcService.Engine.Findings;
+using CalcService.Engine.Pouring.Preparation;
+using CalcService.Engine.Pouring.TakeOff;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
 
@@ -16,14 +19,10 @@ public static class PourPlan
         PourPlanInput input, RuleBook rules, Budget budget, CancellationToken cancellationToken)
     {
         var scope = new PourScope(input, rules.Pouring, budget, cancellationToken);
-        if (input.Compound.Demonstration)
-        {
-            scope.Find(PouringFindings.Demonstration, PourPointers.Sheet);
-        }
-
         var ends = input.Ends.Select((end, index) => EndPlanner.Plan(scope, end, index)).ToArray();
         var (dewPoint, frostPoint) = ReadingChecks.Check(scope);
         var dose = DoseAndGel.Dose(scope);
+        SheetChecks.Check(scope, dose);
         var gel = DoseAndGel.Gel(scope, dose);
         Assume(scope);
         PotLifeChecks.CheckGiven(scope);
@@ -31,12 +30,16 @@ public static class PourPlan
         var hasRoom = ends.All(end => end.Fill.HighM3 is not null);
         var plan = hasRoom ? MixPlanner.Plan(scope, ends, dose, gel?.PotLifeS) : null;
 
+        var mixes = plan?.Mixes ?? [];
+        CheckSizes(scope, mixes);
+        var vapour = VapourCheck.Check(scope, mixes, gel);
+        var validUntil = ReadingAge.ValidUntil(scope, mixes);
         var result = new PourPlanResult
         {
             Ends = ends,
             Dose = dose,
             Gel = gel,
-            Mixes = plan?.Mixes ?? [],
+            Mixes = mixes,
             Kits = plan?.Counts ?? [],
             NeededM3 = plan?.Mixes.Sum(mix => mix.NeededM3),
             Cost = plan?.Cost,
@@ -44,9 +47,28 @@ public static class PourPlan
             Optimality = plan is null ? null : (plan.IsOptimal, plan.Gap),
             DewPointK = dewPoint,
             FrostPointK = frostPoint,
-            Vapour = VapourCheck.Check(scope, plan?.Mixes ?? [], gel),
+            Vapour = vapour,
+            ReadingsValidUntil = validUntil,
+            WitnessSampleM3 = input.WitnessSampleM3,
+            TakeOff = TakeOffPlanner.Plan(scope, ends, plan, dose, gel),
+            Flips = Flips.Find(scope, ends, mixes),
+            GelledAt = mixes.Count > 0 && gel is not null ? Instants.UpToTheMinute(Instants.After(mixes[^1].StartsAt, gel.InCone.LatestS)) : null,
+        };
+        result = result with
+        {
+            Sequence = [.. input.Ends.Zip(ends).SelectMany(pair => EndSteps.Of(scope, pair.First, pair.Second)), .. MixSteps.Of(scope, result)],
+            HoldPoints = [.. HoldPoints.Of(scope, result)],
         };
         return new(result, scope.Findings.Sorted(), PouringNotes.All, scope.Assumptions, scope.Trace.Steps);
+    }
+
+    private static void CheckSizes(PourScope scope, IReadOnlyList<Mix> mixes)
+    {
+        if (scope.Input.Compound.PotLifeVolumeM3 is { } volume && mixes.FirstOrDefault(mix => mix.MixedM3 > volume * (1 + 1e-11)) is { } large)
+        {
+            scope.Find(PouringFindings.MixLargerThanMeasured, PourPointers.PotLifeVolume, Measure.Volume(large.MixedM3), Measure.Volume(volume),
+                words: new FindingWord("mix", Measure.Count(large.Number)));
+        }
     }
 
     private static void Assume(PourScope scope)

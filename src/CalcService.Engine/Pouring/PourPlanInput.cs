@@ -1,6 +1,4 @@
 using CalcService.Engine.Compounds;
-using CalcService.Engine.Ropes;
-using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Pouring;
 
@@ -50,10 +48,35 @@ public sealed record PourConditions
 
     /// <summary>How many times less the air is exchanged near the work than in the room as a whole.</summary>
     public double? MixingFactor { get; init; }
+
+    /// <summary>When the readings were taken.</summary>
+    public DateTimeOffset? ReadAt { get; init; }
+
+    /// <summary>How long a reading holds before it is taken again.</summary>
+    public double? ValidForS { get; init; }
+
+    /// <summary>Limits of the employer or the site for the vapour, on top of the law's.</summary>
+    public OwnAirLimits? AirLimits { get; init; }
 }
 
-/// <summary>Equal rope ends in equal sockets.</summary>
-public sealed record PourEnd(string Id, int Quantity, Rope Rope, Basket Basket, bool ToleranceStated, double? SocketBreakingForceN = null, double? PourTimeS = null);
+/// <summary>Limits for the vapour that the request brings along, parts by volume.</summary>
+public sealed record OwnAirLimits(double? ShortTerm, double? TimeWeighted, string? From);
+
+/// <summary>When a dose goes into the mix.</summary>
+public enum DoseMoment
+{
+    /// <summary>Not said.</summary>
+    Unknown,
+
+    /// <summary>Into the resin, stirred in before the hardener.</summary>
+    BeforeHardener,
+
+    /// <summary>After the hardener.</summary>
+    AfterHardener,
+}
+
+/// <summary>The dose that the crew means to give.</summary>
+public sealed record IntendedDose(int? PerKit, DoseMoment Added);
 
 /// <summary>What the best set of kits is.</summary>
 public enum PourObjective
@@ -95,5 +118,14 @@ public sealed record PourPlanInput
     /// <summary>Compound that stays in the mixing vessel, for each mix.</summary>
     public double? VesselResidueM3 { get; init; }
 
+    /// <summary>Compound kept from each mix as its witness sample, where it is stated.</summary>
+    public double? WitnessSampleM3 { get; init; }
+
     public PourObjective? Objective { get; init; }
+
+    /// <summary>What the crew means to give; the sheet decides whether that is right.</summary>
+    public IntendedDose? IntendedDose { get; init; }
+
+    /// <summary>Null where nobody asks for money: amounts and times are listed all the same.</summary>
+    public TakeOff.Quote? Quote { get; init; }
 }

@@ -1,4 +1,5 @@
 using CalcService.Engine.Compounds;
+using CalcService.Engine.Pouring.Preparation;
 using CalcService.Engine.Ropes;
 using CalcService.Engine.Sockets;
 
@@ -13,7 +14,14 @@ public sealed record WireSpacing(string Place, double BasketDiameterM, double Ce
 
 /// <summary>One kind of end with what it takes.</summary>
 public sealed record PlannedEnd(
-    string Id, int Quantity, RopeFacts Rope, BasketFill Fill, double IncludedAngleRad, IReadOnlyList<WireSpacing> Wires);
+    string Id, int Quantity, RopeFacts Rope, BasketFill Fill, double IncludedAngleRad, IReadOnlyList<WireSpacing> Wires)
+{
+    /// <summary>Where it is seized and cut.</summary>
+    public required EndPreparation Preparation { get; init; }
+
+    /// <summary>Where resin, wires and socket meet before the reaction gives heat; null where a fact is missing.</summary>
+    public double? EvenedTemperatureK { get; init; }
+}
 
 /// <summary>Doses with the place whose temperature decided.</summary>
 public sealed record DosePlan(int PerKit, string Place, double TemperatureK);
@@ -35,10 +43,14 @@ public sealed record MixFill(string End, int Count);
 /// <param name="MixedM3">What the kits give.</param>
 /// <param name="StartsAt">When mixing starts; null where it isn't known how long the mixes before take.</param>
 /// <param name="UsedInS">From then until the last basket is full.</param>
-/// <param name="StopPouringAt">Nothing of it is poured after.</param>
+/// <param name="StopPouringAt">Nothing of it is poured after; null where the pot life isn't known or ends beyond the calendar.</param>
 public sealed record Mix(
     int Number, IReadOnlyList<MixKit> Kits, IReadOnlyList<MixFill> Fills, double NeededM3, double MixedM3, DateTimeOffset? StartsAt, double? UsedInS,
-    DateTimeOffset? StopPouringAt);
+    DateTimeOffset? StopPouringAt)
+{
+    /// <summary>What is written on the cup of its witness sample.</summary>
+    public required string WitnessLabel { get; init; }
+}
 
 /// <summary>Kits of one size for the whole job.</summary>
 public sealed record KitCount(string Kit, int FromStock, int ToBuy);
@@ -77,4 +89,24 @@ public sealed record PourPlanResult
     public double? FrostPointK { get; init; }
 
     public VapourResult? Vapour { get; init; }
+
+    /// <summary>When the readings have to be taken again; null where there are none.</summary>
+    public DateTimeOffset? ReadingsValidUntil { get; init; }
+
+    /// <summary>Kept from each mix where it was stated.</summary>
+    public double? WitnessSampleM3 { get; init; }
+
+    /// <summary>The last cone has gelled by then; null where that isn't known.</summary>
+    public DateTimeOffset? GelledAt { get; init; }
+
+    /// <summary>The work from the rope as delivered to the set cone, in order.</summary>
+    public IReadOnlyList<PlannedStep> Sequence { get; init; } = [];
+
+    /// <summary>Where the work stands still until somebody has looked.</summary>
+    public IReadOnlyList<HoldPoint> HoldPoints { get; init; } = [];
+
+    /// <summary>What would change the decision; empty where something that no reading can change stops the pour.</summary>
+    public required IReadOnlyList<Flip> Flips { get; init; }
+
+    public required TakeOff.TakeOffResult TakeOff { get; init; }
 }

@@ -27,4 +27,12 @@ internal static class PourPointers
     public const string PourAt = "/pourAt";
     public const string Stock = "/stock";
     public const string Ends = "/ends";
+    public const string ReadAt = "/conditions/readAt";
+    public const string IssuedOn = "/compound/sheet/issuedOn";
+    public const string MaximumDoses = "/compound/sheet/maximumDoses";
+    public const string MixingOrder = "/compound/sheet/mixingOrder";
+    public const string PotLifeVolume = "/compound/sheet/potLifeVolume";
+    public const string DosePerKit = "/dose/perKit";
+    public const string DoseAdded = "/dose/added";
+    public const string OwnAirLimits = "/conditions/airLimits";
 }

@@ -7,6 +7,9 @@ namespace CalcService.Engine.Pouring;
 /// <summary>What the steps of one plan share: the question, the rules, and where findings, assumptions and trace go.</summary>
 internal sealed record PourScope(PourPlanInput Input, PouringRules Rules, Budget Budget, CancellationToken CancellationToken)
 {
+    /// <summary>All steel that was read.</summary>
+    public SteelReadings Steel { get; } = new(Input);
+
     public FindingList Findings { get; } = new();
 
     public List<Assumption> Assumptions { get; } = [];
@@ -27,8 +30,8 @@ internal sealed record PourScope(PourPlanInput Input, PouringRules Rules, Budget
     /// <summary>Allowance on the resin, the rules' where none is given.</summary>
     public double Allowance => Input.Allowance ?? Rules.Allowance.Value!.Value.Si;
 
-    /// <summary>What stays in the vessel of each mix.</summary>
-    public double VesselResidueM3 => Input.VesselResidueM3 ?? 0;
+    /// <summary>What a mix needs besides the baskets: what stays in its vessel, and its witness sample where one is stated.</summary>
+    public double VesselResidueM3 => (Input.VesselResidueM3 ?? 0) + (Input.WitnessSampleM3 ?? 0);
 
     /// <summary>Kits that are mixed side by side.</summary>
     public int Mixers => Input.Mixers ?? 1;

@@ -10,7 +10,7 @@ public static partial class PouringFindings
     private static IReadOnlyList<FindingDefinition> DoseAndGel =>
     [
         DoseUnknown, DoseEdge, DoseUncertain, GelTimeUnknown, GelTimeExtrapolated, GelTimeFromOnePoint, PourTimeMissing,
-        PotLifeTooShort,
+        PotLifeTooShort, MixLargerThanMeasured,
     ];
 
     public static FindingDefinition DoseUnknown => CompoundFindings.DoseUnknown;
@@ -43,4 +43,10 @@ public static partial class PouringFindings
         "Mixing {kits} kit(s) and filling one basket of {end} takes {measured}; the pot life is {limit}.",
         "Use cooler compound, larger kits or more mixers side by side, or shorten the fill. Do not pour compound that thickens.",
         Source.DataSheet("potLife"));
+
+    public static FindingDefinition MixLargerThanMeasured { get; } = Define("mix-larger-than-measured", [Severity.Caution],
+        "A mix is larger than the volume for which the sheet states its pot life: it warms itself more and gels sooner.",
+        "Mix {mix} holds {measured}; the sheet's pot life is for {limit}.",
+        "Make smaller mixes, or pour a large one out of the vessel at once.",
+        Source.DataSheet("potLifeVolume"));
 }

@@ -10,7 +10,7 @@ public static partial class PouringFindings
     [
         WiresDoNotFit, RopeDoesNotEnter, RopeAreaUnknown, WireFitUnknown, FitDependsOnTolerance, RopeLoose,
         RopeIdentityMissing, RopeFactMissing, HighGrade, Stainless, SocketWeaker, SocketStrengthMissing, BasketShort,
-        ConeAngleUnusual,
+        ConeAngleUnusual, GeometryFromMemory, ServingShortensGrip, ServingFitUnknown, ServingDoesNotFit, VentSmallBasket,
     ];
 
     public static FindingDefinition WiresDoNotFit { get; } = Stop("wires-do-not-fit",
@@ -83,8 +83,8 @@ public static partial class PouringFindings
         Prudence);
 
     public static FindingDefinition BasketShort { get; } = Define("basket-short", [Severity.Note],
-        "The basket is shorter than tradition asks for.",
-        "Basket length is {measured} rope diameters; tradition asks for {limit}.",
+        "The basket, without serving and above the wire ends, is shorter than tradition asks for.",
+        "The compound grips over {measured} rope diameters; tradition asks for {limit}.",
         "Check the socket against its maker's table.",
         Rules.BasketLengthInDiameters.Source, Rules.BasketLengthInDiameters);
 
@@ -93,4 +93,33 @@ public static partial class PouringFindings
         "Included angle of the cone is {measured}; tradition has {minimum} to {maximum}.",
         "Check the measured sizes, and the socket against its maker's table.",
         Rules.ConeAngleLeast.Source, Rules.ConeAngleLeast, Rules.ConeAngleMost);
+
+    public static FindingDefinition GeometryFromMemory { get; } = Define("geometry-from-memory", [Severity.Caution],
+        "The sizes of the basket come from somebody's memory.",
+        "The sizes of the basket are from memory.",
+        "Measure this socket, or take the sizes from its maker's drawing.",
+        Prudence);
+
+    public static FindingDefinition ServingShortensGrip { get; } = Define("serving-shortens-grip", [Severity.Caution],
+        "A serving stands inside the basket. The compound grips no wire that it covers, and the small end works hardest.",
+        "With the serving in it the compound grips over {measured} of a basket of {limit}.",
+        "End the serving at the small end unless the socket's maker says otherwise.",
+        Geometry);
+
+    public static FindingDefinition ServingFitUnknown { get; } = Unknown("serving-fit-unknown",
+        "A serving stands in the small end and nobody says how thick it is.",
+        "The diameter over the serving is not given.",
+        "Measure over the serving and send servingDiameter.");
+
+    public static FindingDefinition ServingDoesNotFit { get; } = Stop("serving-does-not-fit",
+        "The serving is not thinner than the small end in which it is meant to stand.",
+        "The serving of {measured} does not enter a small end of {limit}.",
+        "Use thinner serving wire, or end the serving at the small end.",
+        Geometry);
+
+    public static FindingDefinition VentSmallBasket { get; } = Define("vent-small-basket", [Severity.Note],
+        "In a small basket air stays caught at the small end unless the seal has a vent.",
+        "Rope of {measured}: up to {limit} the seal gets a vent.",
+        "Make a vent in the seal, and close it when compound comes out.",
+        Rules.VentUpTo.Source, Rules.VentUpTo);
 }

@@ -9,7 +9,7 @@ public static partial class PouringFindings
     private static IReadOnlyList<FindingDefinition> Vapour =>
     [
         VapourAboveLaw, VapourMayExceedLaw, VapourAboveRecommended, VapourNotComputed, RoomMissing, Outdoors,
-        ConfinedSpace, IgnitionSource,
+        ConfinedSpace, IgnitionSource, VapourAboveOwnLimit, RoomMeanOnly,
     ];
 
     public static FindingDefinition VapourAboveLaw { get; } = Stop("vapour-above-law",
@@ -57,4 +57,16 @@ public static partial class PouringFindings
         "The pour is in a confined space.",
         "Work by the local rules for confined spaces; measure the air.",
         new("29 CFR 1910.146", "", Basis.FromMemory));
+
+    public static FindingDefinition VapourAboveOwnLimit { get; } = Define("vapour-above-own-limit", [Severity.Stop, Severity.Caution],
+        "The vapour exceeds the limit that the request brings along. A stop where it does so even if the air mixes perfectly, else a caution.",
+        "{substance} reaches {measured} ({which}); {from} allows {limit}.",
+        "Ventilate more, or pour less at a time.",
+        new("the limit of the request", "conditions.airLimits", Basis.Derived));
+
+    public static FindingDefinition RoomMeanOnly { get; } = Define("room-mean-only", [Severity.Caution],
+        "The vapour is computed as a mean of the room. Over the mouths and the vessel, where people breathe, it is higher.",
+        "The vapour near the work is guessed from the room's mean.",
+        "Measure the air where people breathe; give mixingFactor where it is known for this room.",
+        Rules.MixingFactor.Source, Rules.MixingFactor);
 }

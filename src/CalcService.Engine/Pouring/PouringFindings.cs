@@ -32,6 +32,6 @@ public static partial class PouringFindings
     private static class Catalogue
     {
         public static IReadOnlyList<FindingDefinition> All { get; } =
-            [.. new[] { Readings, DoseAndGel, Stock, Fit, Vapour }.SelectMany(theme => theme).OrderBy(definition => definition.Code, StringComparer.Ordinal)];
+            [.. new[] { Readings, Sheet, DoseAndGel, Stock, Fit, Broom, Vapour }.SelectMany(theme => theme).OrderBy(definition => definition.Code, StringComparer.Ordinal)];
     }
 }

@@ -11,11 +11,15 @@ internal static class ReadingChecks
     {
         var conditions = scope.Input.Conditions;
         CheckReading(scope, "Air", conditions.AirK, PourPointers.Air);
-        CheckReading(scope, "Steel", conditions.SteelK, PourPointers.Steel);
         CheckReading(scope, "Compound", conditions.CompoundK, PourPointers.Compound);
-        if (scope.Input.Compound.Pouring is null)
+        if (scope.Steel.Coldest is null)
         {
-            scope.SheetSilent(PourPointers.PouringRange, "pouring range");
+            ReportMissing(scope, "Steel", PourPointers.Steel);
+        }
+
+        foreach (var steel in scope.Steel.All)
+        {
+            CheckReading(scope, Name(steel), steel.K, steel.Pointer);
         }
 
         if (conditions.RelativeHumidity is null)
@@ -30,7 +34,7 @@ internal static class ReadingChecks
 
         var dewPoint = DewPoint.OverWaterK(air, humidity, scope.Trace);
         double? frostPoint = dewPoint < DewPoint.ZeroCelsiusK ? DewPoint.OverIceK(air, humidity, scope.Trace) : null;
-        if (conditions.SteelK is { } steel)
+        foreach (var steel in scope.Steel.All)
         {
             CheckDew(scope, steel, frostPoint ?? dewPoint, frostPoint is null ? "dew point" : "frost point");
         }
@@ -38,11 +42,21 @@ internal static class ReadingChecks
         return (dewPoint, frostPoint);
     }
 
+    private static string Name(SteelReading steel) => steel.Place switch
+    {
+        "socket" => "A socket",
+        "wires" => "A wire",
+        _ => "Steel",
+    };
+
+    private static void ReportMissing(PourScope scope, string reading, string pointer) =>
+        scope.Find(PouringFindings.ReadingMissing, pointer, words: new FindingWord("reading", reading + " temperature"));
+
     private static void CheckReading(PourScope scope, string reading, double? kelvins, string pointer)
     {
         if (kelvins is not { } read)
         {
-            scope.Find(PouringFindings.ReadingMissing, pointer, words: new FindingWord("reading", reading + " temperature"));
+            ReportMissing(scope, reading, pointer);
             return;
         }
 
@@ -54,19 +68,18 @@ internal static class ReadingChecks
         }
     }
 
-    private static void CheckDew(PourScope scope, double steel, double point, string pointName)
+    private static void CheckDew(PourScope scope, SteelReading steel, double point, string pointName)
     {
         string[] related = [PourPointers.Air, PourPointers.Humidity];
         var margin = scope.Rules.DewMargin.Value!.Value;
-        if (steel <= point)
+        FindingWord[] words = [new("reading", Name(steel)), new("point", pointName)];
+        if (steel.K <= point)
         {
-            scope.Find(PouringFindings.SteelAtDewPoint, PourPointers.Steel, Measure.Temperature(steel), Measure.Temperature(point),
-                related, words: new FindingWord("point", pointName));
+            scope.Find(PouringFindings.SteelAtDewPoint, steel.Pointer, Measure.Temperature(steel.K), Measure.Temperature(point), related, words: words);
         }
-        else if (steel < point + margin.Si)
+        else if (steel.K < point + margin.Si)
         {
-            scope.Find(PouringFindings.SteelNearDewPoint, PourPointers.Steel, Measure.TemperatureDifference(steel - point), margin,
-                related, words: new FindingWord("point", pointName));
+            scope.Find(PouringFindings.SteelNearDewPoint, steel.Pointer, Measure.TemperatureDifference(steel.K - point), margin, related, words: words);
         }
     }
 }

@@ -39,6 +39,9 @@ internal sealed class Shelf
     public int Count(string kit) =>
         (int)Math.Min(int.MaxValue, _usable.Where(usable => usable.Lot.Kit == kit).Sum(usable => (long)usable.Lot.Count));
 
+    /// <summary>Doses that may be used.</summary>
+    public long Doses => _usable.Sum(usable => (long)(usable.Lot.DoseCount ?? 0));
+
     /// <summary>Takes kits off the shelf, first expiry first.</summary>
     public IReadOnlyList<MixKit> Take(string kit, int count)
     {

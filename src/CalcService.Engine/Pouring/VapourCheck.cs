@@ -63,13 +63,18 @@ internal static class VapourCheck
         var most = scope.Input.Compound.DensityKgPerM3 is { } density && vapour.MassFraction is { } share ? share * density * mixes.Sum(mix => mix.MixedM3) / room.VolumeM3 : double.PositiveInfinity;
         VapourResult With(double mixingFactor, Trace trace)
         {
-            var airChanges = room.AirChangesPerS / mixingFactor;
-            var peak = RoomAir.ConcentrationKgPerM3(source, room.VolumeM3, airChanges, gel, trace);
-            var mean = RoomAir.MeanKgPerM3(source, room.VolumeM3, airChanges, gel, WorkingDayS, trace);
+            var air = new RoomAir(source, vapour.DecayPerS ?? 0, room.VolumeM3, room.AirChangesPerS / mixingFactor);
+            var peak = air.ConcentrationKgPerM3(air.PeakTimeS(gel, trace), trace);
+            var mean = air.MeanKgPerM3(gel, WorkingDayS, trace);
             // No more than all of it can be in the air.
             return new(
                 RoomAir.AirFraction(Math.Min(peak, most), limits.MolarMassGPerMol, trace),
                 RoomAir.AirFraction(Math.Min(mean, most), limits.MolarMassGPerMol, trace));
+        }
+
+        if (scope.Input.Conditions.MixingFactor is null)
+        {
+            scope.Find(PouringFindings.RoomMeanOnly, PourPointers.MixingFactor, related: [PourPointers.Room]);
         }
 
         var factor = scope.Input.Conditions.MixingFactor ?? Assumed(scope, PourPointers.MixingFactor, scope.Rules.MixingFactor);
@@ -111,6 +116,21 @@ internal static class VapourCheck
         Law(result.TimeWeighted, surely.TimeWeighted, limits.LegalTimeWeighted, "eight-hour mean");
         Against(PouringFindings.VapourAboveRecommended, result.Peak, limits.RecommendedShortTerm, "peak");
         Against(PouringFindings.VapourAboveRecommended, result.TimeWeighted, limits.RecommendedTimeWeighted, "eight-hour mean");
+        if (scope.Input.Conditions.AirLimits is { } own)
+        {
+            Own(result.Peak, surely.Peak, own.ShortTerm, "shortTerm", "peak", own.From);
+            Own(result.TimeWeighted, surely.TimeWeighted, own.TimeWeighted, "timeWeighted", "eight-hour mean", own.From);
+        }
+
+        void Own(double may, double surely, double? limit, string member, string which, string? from)
+        {
+            if (may > limit)
+            {
+                scope.Find(PouringFindings.VapourAboveOwnLimit, $"{PourPointers.OwnAirLimits}/{member}", Measure.AirFraction(surely > limit ? surely : may),
+                    Measure.AirFraction(limit.Value), [PourPointers.Room], surely > limit ? Severity.Stop : Severity.Caution,
+                    words: [new("substance", limits.Substance), new("which", which), new("from", from ?? "the request")]);
+            }
+        }
 
         void Law(double may, double surely, RuleLimit limit, string which)
         {

@@ -35,4 +35,6 @@ public readonly record struct Measure(double Si, QuantityKind Kind)
     public static Measure AirFraction(double ratio) => new(ratio, QuantityKind.AirFraction);
 
     public static Measure Angle(double radians) => new(radians, QuantityKind.Angle);
+
+    public static Measure Mass(double kilograms) => new(kilograms, QuantityKind.Mass);
 }

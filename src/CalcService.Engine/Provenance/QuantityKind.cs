@@ -77,4 +77,7 @@ public enum QuantityKind
 
     /// <summary>m/s.</summary>
     Speed,
+
+    /// <summary>kg.</summary>
+    Mass,
 }

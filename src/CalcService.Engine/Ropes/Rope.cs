@@ -29,6 +29,22 @@ public enum WireFinish
     Stainless,
 }
 
+/// <summary>How the rope is lubricated.</summary>
+public enum Lubricant
+{
+    /// <summary>Not said.</summary>
+    Unknown,
+
+    /// <summary>Dry, no lubricant.</summary>
+    None,
+
+    /// <summary>Oil or light grease.</summary>
+    Light,
+
+    /// <summary>Heavy, asphaltic or waxy.</summary>
+    Heavy,
+}
+
 /// <summary>A rope as the request describes it. What a certificate states beats every estimate.</summary>
 public sealed record Rope
 {
@@ -51,4 +67,20 @@ public sealed record Rope
     public int? WireCount { get; init; }
 
     public double? OuterWireDiameterM { get; init; }
+
+    /// <summary>Diameter as measured near the end.</summary>
+    public double? MeasuredDiameterM { get; init; }
+
+    /// <summary>Temperature of the wires, where it was read by itself.</summary>
+    public double? TemperatureK { get; init; }
+
+    public Lubricant Lubricant { get; init; }
+
+    /// <summary>Whether plastic fills the rope; null where nobody said.</summary>
+    public bool? IsPlasticFilled { get; init; }
+
+    public bool IsUsed { get; init; }
+
+    /// <summary>The diameter that has to go through the small end.</summary>
+    public double OverallDiameterM => MeasuredDiameterM ?? DiameterM;
 }

@@ -51,6 +51,21 @@ public sealed record PouringRules
     /// <summary>Air speed over the open resin.</summary>
     public required RuleLimit AirSpeed { get; init; }
 
+    /// <summary>Age from which on a data sheet is asked for again, calendar months.</summary>
+    public required RuleLimit SheetAge { get; init; }
+
+    /// <summary>Widest included angle of the opened broom.</summary>
+    public required RuleLimit BroomAngle { get; init; }
+
+    /// <summary>Up to this rope diameter the seal gets a vent.</summary>
+    public required RuleLimit VentUpTo { get; init; }
+
+    /// <summary>How long a reading holds where the request doesn't say.</summary>
+    public required RuleLimit ReadingsValidFor { get; init; }
+
+    /// <summary>How the rope is seized.</summary>
+    public required SeizingRules Seizing { get; init; }
+
     /// <summary>Vapours whose limits and properties are known.</summary>
     public required IReadOnlyList<AirLimits> Air { get; init; }
 
@@ -59,6 +74,8 @@ public sealed record PouringRules
     [
         DewMargin, HighestOrdinaryGrade, BasketLengthInDiameters, ConeAngleLeast, ConeAngleMost, Allowance,
         AssumedActivationEnergy.Low, AssumedActivationEnergy.Expected, AssumedActivationEnergy.High, MixingFactor, AirSpeed,
+        SheetAge, BroomAngle, VentUpTo, ReadingsValidFor,
         .. Air.SelectMany(air => new[] { air.LegalCeiling, air.LegalTimeWeighted, air.RecommendedShortTerm, air.RecommendedTimeWeighted, air.FlashPoint }),
+        .. Seizing.All,
     ];
 }

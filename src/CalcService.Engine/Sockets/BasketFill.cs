@@ -11,7 +11,11 @@ namespace CalcService.Engine.Sockets;
 /// <param name="HighM3">Most resin: the largest basket; without an area no metal is counted on. Kits are planned on this. Each is null where the steel leaves no room.</param>
 public sealed record BasketFill(double BasketM3, double? SteelM3, double? LowM3, double? NominalM3, double? HighM3)
 {
-    public static BasketFill Of(Basket basket, RopeFacts rope, Trace trace)
+    /// <param name="basket">The basket.</param>
+    /// <param name="rope">The rope in it.</param>
+    /// <param name="belowMouthM">How far the ends of the wires stay below the mouth.</param>
+    /// <param name="trace">Takes the formulas.</param>
+    public static BasketFill Of(Basket basket, RopeFacts rope, double belowMouthM, Trace trace)
     {
         var gross = Gross(basket, trace);
         var largest = basket.GrownBy(basket.ToleranceM);
@@ -21,16 +25,17 @@ public sealed record BasketFill(double BasketM3, double? SteelM3, double? LowM3,
         }
 
         var smallest = basket.GrownBy(-basket.ToleranceM);
-        var steel = Steel(basket, area, trace);
+        var steel = Steel(basket, area, belowMouthM, trace);
+        // The mass bounds the metal for wires up to the mouth, wherever they end.
         var mostSteel = rope.MassKgPerM is { } mass
-            ? Math.Max(Broom.SteelVolumeByMassM3(mass, smallest.LengthM, trace), Steel(smallest, area, trace))
-            : Steel(smallest, area, trace);
+            ? Math.Max(Broom.SteelVolumeByMassM3(mass, smallest.LengthM, trace), Steel(smallest, area, belowMouthM, trace))
+            : Steel(smallest, area, belowMouthM, trace);
         return new(
             gross,
             steel,
             Room(Resin(Gross(smallest, trace), mostSteel, trace)),
             Room(Resin(gross, steel, trace)),
-            Room(Resin(Gross(largest, trace), Steel(largest, area, trace), trace)));
+            Room(Resin(Gross(largest, trace), Steel(largest, area, belowMouthM, trace), trace)));
     }
 
     /// <summary>V_r = V − V_s; in m³.</summary>
@@ -45,6 +50,6 @@ public sealed record BasketFill(double BasketM3, double? SteelM3, double? LowM3,
     private static double Gross(Basket basket, Trace trace) =>
         Basket.VolumeM3(basket.SmallEndDiameterM, basket.LargeEndDiameterM, basket.LengthM, trace);
 
-    private static double Steel(Basket basket, double area, Trace trace) =>
-        Broom.SteelVolumeM3(area, basket.LengthM, Broom.Obliquity(basket.Taper, trace), trace);
+    private static double Steel(Basket basket, double area, double belowMouthM, Trace trace) =>
+        Broom.SteelVolumeM3(area, Math.Max(0, basket.LengthM - belowMouthM), Broom.Obliquity(basket.Taper, trace), trace);
 }

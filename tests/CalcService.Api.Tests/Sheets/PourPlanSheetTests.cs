@@ -29,6 +29,24 @@ public sealed class PourPlanSheetTests(Service service)
     }
 
     [Fact]
+    public async Task Sheet_of_a_quote_prints_the_take_off_with_its_money()
+    {
+        var text = System.Net.WebUtility.HtmlDecode((await service.PostAsync(Path, Plans.Example("quote"))).Text);
+        Assert.Contains("<td>kit large</td><td>1 and 1 spare</td><td>0</td><td>2</td><td>62.00</td><td>124.00</td>", text, StringComparison.Ordinal);
+        Assert.Contains("<td>cut and open</td><td>12 (per end)</td><td>25 min</td><td>300 min</td><td>request</td><td>60.00</td><td>300.00</td>", text, StringComparison.Ordinal);
+        Assert.Contains("Materials 151.0114, labour 1363.50, total 1514.5114 (EUR, prices of 2026-04-01).", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Sheet_for_the_crew_prints_amounts_and_times_without_money()
+    {
+        var text = System.Net.WebUtility.HtmlDecode((await service.PostAsync(Path, Plans.Plan)).Text);
+        Assert.Contains("<td>kit small</td><td>2</td><td>2</td><td>0</td></tr>", text, StringComparison.Ordinal);
+        Assert.Contains("<td>seizing wire</td>", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("Rate for an hour", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Sheet_runs_nothing_and_fetches_nothing()
     {
         var sheet = await service.PostAsync(Path, PourPlanExamples.All[0].Body);

@@ -17,15 +17,20 @@ public static class Reference
     }
 
     /// <summary>Classical fourth-order Runge–Kutta for y′ = f(y), from y over a time in equal steps.</summary>
-    public static double RungeKutta(Func<double, double> slope, double y, double over, int steps)
+    public static double RungeKutta(Func<double, double> slope, double y, double over, int steps) =>
+        RungeKutta((value, _) => slope(value), y, 0, over, steps);
+
+    /// <summary>The same for y′ = f(y, t).</summary>
+    public static double RungeKutta(Func<double, double, double> slope, double y, double from, double to, int steps)
     {
-        var h = over / steps;
+        var h = (to - from) / steps;
         for (var i = 0; i < steps; i++)
         {
-            var k1 = slope(y);
-            var k2 = slope(y + (h / 2 * k1));
-            var k3 = slope(y + (h / 2 * k2));
-            var k4 = slope(y + (h * k3));
+            var t = from + (i * h);
+            var k1 = slope(y, t);
+            var k2 = slope(y + (h / 2 * k1), t + (h / 2));
+            var k3 = slope(y + (h / 2 * k2), t + (h / 2));
+            var k4 = slope(y + (h * k3), t + h);
             y += h / 6 * (k1 + (2 * k2) + (2 * k3) + k4);
         }
 

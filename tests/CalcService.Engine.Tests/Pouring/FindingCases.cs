@@ -13,7 +13,7 @@ public static class FindingCases
     private const string Air = "/conditions/airTemperature", Steel = "/conditions/steelTemperature", Compound = "/conditions/compoundTemperature";
     private const string Room = "/conditions/room", Rope = "/ends/0/rope", Basket = "/ends/0/socket/basket";
 
-    public static IReadOnlyList<FindingCase> All { get; } = [.. Readings, .. DoseAndGel, .. Time, .. Kits, .. LotCases.All, .. RopeAndSocket, .. Vapour];
+    public static IReadOnlyList<FindingCase> All { get; } = [.. Readings, .. Sheets, .. DoseAndGel, .. Time, .. Kits, .. LotCases.All, .. RopeAndSocket, .. BroomCases.All, .. Vapour];
 
     private static IEnumerable<FindingCase> Readings =>
     [
@@ -26,7 +26,25 @@ public static class FindingCases
         new("reading-missing", Severity.Unknown, Steel, At(c => c with { SteelK = null }), "vapour-not-computed"),
         new("reading-missing", Severity.Unknown, Compound, At(c => c with { CompoundK = null }), "vapour-not-computed"),
         new("reading-missing", Severity.Unknown, "/conditions/relativeHumidity", At(c => c with { RelativeHumidity = null })),
+        new("readings-old", Severity.Caution, "/conditions/readAt", At(c => c with { ReadAt = GoodPour.Input.PourAt.AddMinutes(-61) })),
+        new("readings-old", Severity.Caution, "/ends/0/socket/temperature/readAt",
+            pour => pour with { Ends = [pour.Ends[0] with { SocketTemperatureK = 20 + Zero, SocketReadAt = pour.PourAt.AddMinutes(-61) }] }),
+        new("read-again-during-pour", Severity.Note, "/conditions/readAt",
+            pour => pour with { Ends = [GoodPour.End("A", 9)], Conditions = pour.Conditions with { ValidForS = 60 } }),
+    ];
+
+    private static IEnumerable<FindingCase> Sheets =>
+    [
         new("sheet-silent", Severity.Unknown, "/compound/sheet/pouring", Sheet(s => s with { Pouring = null })),
+        new("sheet-old", Severity.Caution, "/compound/sheet/issuedOn", Sheet(s => s with { IssuedOn = new(2024, 3, 11) })),
+        new("dose-contradicts-sheet", Severity.Stop, "/dose/perKit", pour => pour with { IntendedDose = new(1, DoseMoment.BeforeHardener) }),
+        new("dose-above-maximum", Severity.Stop, "/dose/perKit", pour => pour with
+        {
+            IntendedDose = new(2, DoseMoment.BeforeHardener), Compound = pour.Compound with { MaximumDoses = 1 },
+        }, "dose-contradicts-sheet"),
+        new("dose-above-maximum", Severity.Stop, "/compound/sheet/doses", Sheet(s => s with { MaximumDoses = 0, Doses = [new(2 + Zero, 34 + Zero, 1)] }), "gel-time-extrapolated"),
+        new("dose-after-hardener", Severity.Stop, "/dose/added", pour => pour with { IntendedDose = new(null, DoseMoment.AfterHardener) }),
+        new("dose-after-hardener", Severity.Stop, "/compound/sheet/mixingOrder", Sheet(s => s with { MixingOrder = [MixPart.Resin, MixPart.Hardener, MixPart.Dose] })),
     ];
 
     private static IEnumerable<FindingCase> DoseAndGel =>
@@ -47,6 +65,7 @@ public static class FindingCases
         new("sheet-silent", Severity.Unknown, "/compound/sheet/potLife", Sheet(s => s with { PotLife = null })),
         new("sheet-silent", Severity.Unknown, "/compound/sheet/mixing", Sheet(s => s with { MixingTimeS = null })),
         new("pour-time-missing", Severity.Unknown, "/crew/pourTime", pour => pour with { PourTimeS = null }),
+        new("mix-larger-than-measured", Severity.Caution, "/compound/sheet/potLifeVolume", Sheet(s => s with { PotLifeVolumeM3 = 250e-6 })),
         new("pot-life-too-short", Severity.Stop, "/crew/pourTime", pour => pour with { PourTimeS = 1200 }),
         new("stock-does-not-divide", Severity.Caution, "/stock", pour => pour with
         {
@@ -80,7 +99,7 @@ public static class FindingCases
         new("wires-do-not-fit", Severity.Stop, Basket, End(r => r with { MetallicAreaM2 = 380e-6 })),
         new("fit-depends-on-tolerance", Severity.Caution, Basket + "/tolerance", End(r => r with { MetallicAreaM2 = 370e-6 })),
         new("fit-depends-on-tolerance", Severity.Caution, Basket + "/tolerance", End(r => r with { DiameterM = .0226, MetallicAreaM2 = 184e-6, CertifiedBreakingForceN = 252e3 }), "basket-short"),
-        new("rope-loose", Severity.Note, Basket + "/smallEndDiameter", End(r => r with { DiameterM = .011 })),
+        new("rope-loose", Severity.Note, Basket + "/smallEndDiameter", End(r => r with { DiameterM = .011 }), "vent-small-basket"),
         new("rope-identity-missing", Severity.Unknown, Rope + "/construction",
             End(r => r with { Construction = null, MetallicAreaM2 = 184e-6, WireCount = 265, OuterWireDiameterM = .001 }), "socket-strength-missing"),
         new("rope-identity-missing", Severity.Unknown, Rope + "/core",
@@ -99,12 +118,16 @@ public static class FindingCases
 
     private static IEnumerable<FindingCase> Vapour =>
     [
+        new("room-mean-only", Severity.Caution, "/conditions/mixingFactor", At(c => c with { MixingFactor = null })),
+        new("vapour-above-own-limit", Severity.Stop, "/conditions/airLimits/shortTerm", At(c => c with { AirLimits = new(.01e-6, null, "rule 4 of the yard") })),
+        new("vapour-above-own-limit", Severity.Caution, "/conditions/airLimits/timeWeighted",
+            At(c => c with { MixingFactor = null, Room = new(40, 20.0 / 3600), AirLimits = new(null, .5e-6, null) }), "room-mean-only"),
         new("vapour-above-law", Severity.Stop, Room, At(c => c with { Room = new(5, 0) }), "vapour-above-recommended"),
         new("vapour-above-recommended", Severity.Caution, Room, At(c => c with { Room = new(8, 0) })),
         new("room-missing", Severity.Unknown, Room, At(c => c with { Room = null })),
         new("vapour-not-computed", Severity.Unknown, "/compound/sheet/vapour", Sheet(s => s with { Vapour = null })),
         new("vapour-not-computed", Severity.Unknown, "/compound/sheet/vapour", Sheet(s => s with { Vapour = new("acetone", .1) })),
-        new("vapour-may-exceed-law", Severity.Caution, Room, At(c => c with { Room = new(1, 60.0 / 3600) }), "vapour-above-recommended"),
+        new("vapour-may-exceed-law", Severity.Caution, Room, At(c => c with { MixingFactor = null, Room = new(1, 60.0 / 3600) }), "vapour-above-recommended", "room-mean-only"),
         new("outdoors", Severity.Caution, "/conditions/place", At(c => c with { Place = PourPlace.Outdoors, Room = null })),
         new("ignition-source", Severity.Stop, "/conditions/ignitionSource", At(c => c with { HasIgnitionSource = true })),
         new("confined-space", Severity.Caution, "/conditions/place", At(c => c with { Place = PourPlace.Confined })),

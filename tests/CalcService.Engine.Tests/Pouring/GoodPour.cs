@@ -34,7 +34,7 @@ public static class GoodPour
         Compound = Sheet,
         Conditions = new()
         {
-            AirK = 22 + Zero, SteelK = 20 + Zero, CompoundK = 20 + Zero, RelativeHumidity = .5, Room = new(5000, 6.0 / 3600),
+            AirK = 22 + Zero, SteelK = 20 + Zero, CompoundK = 20 + Zero, RelativeHumidity = .5, Room = new(5000, 6.0 / 3600), MixingFactor = 10,
         },
         Ends = [End("A", 2)],
         Mixers = 1,
@@ -50,7 +50,11 @@ public static class GoodPour
         new() { DiameterM = .020, Construction = "6x36", Core = RopeCore.Iwrc, Grade = 1770, Finish = WireFinish.Bright },
         new() { SmallEndDiameterM = .023, LargeEndDiameterM = .045, LengthM = .100, ToleranceM = .0005 },
         ToleranceStated: true,
-        SocketBreakingForceN: 310e3);
+        SocketBreakingForceN: 310e3)
+    {
+        TiltRad = 0,
+        StraightBelowM = 1,
+    };
 
     /// <summary>An end of unknown metal in a cylinder of 50 mm bore, so that its resin is the volume given.</summary>
     public static PourEnd Cylinder(string id, int quantity, double volumeM3)

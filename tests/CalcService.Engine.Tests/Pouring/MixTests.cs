@@ -26,6 +26,20 @@ public sealed class MixTests
     }
 
     [Fact]
+    public void Pot_life_that_ends_beyond_the_calendar_has_no_clock_time()
+    {
+        // Two gel times one degree apart that differ ten thousandfold: at 8 °C their line says more years than there are.
+        var plan = GoodPour.Plan(GoodPour.Input with
+        {
+            Compound = GoodPour.Sheet with { GelTimes = [new(30 + GoodPour.Zero, 0, 600_000), new(31 + GoodPour.Zero, 0, 60)] },
+            Conditions = GoodPour.Input.Conditions with { AirK = 8 + GoodPour.Zero, SteelK = 8 + GoodPour.Zero, CompoundK = 8 + GoodPour.Zero },
+        });
+
+        Assert.True(plan.Result.Gel!.PotLifeS > TimeSpan.MaxValue.TotalSeconds);
+        Assert.Null(Assert.Single(plan.Result.Mixes).StopPouringAt);
+    }
+
+    [Fact]
     public void Lots_go_into_the_mixes_first_expiry_first()
     {
         var plan = GoodPour.Plan(GoodPour.Input with

@@ -118,10 +118,11 @@ public sealed class PourBoundaryTests
     {
         // A ventilated cabinet has a high peak and a low mean, a closed one keeps its peak all day. Only where nothing is
         // ventilated is the law exceeded without an assumed mixing factor.
-        var plan = Plan(c => c with { Room = new(volumeM3, changesPerHour / 3600) });
-        Assert.Equal(expected, string.Join(", ", plan.Findings
+        var plan = Plan(c => c with { Room = new(volumeM3, changesPerHour / 3600), MixingFactor = null });
+        var findings = plan.Findings.Where(finding => finding.Definition != PouringFindings.RoomMeanOnly).ToArray();
+        Assert.Equal(expected, string.Join(", ", findings
             .Select(finding => $"{finding.Definition.Code} {finding.Words.Single(word => word.Name == "which").Text}").Order(StringComparer.Ordinal)));
-        foreach (var finding in plan.Findings)
+        foreach (var finding in findings)
         {
             var peak = finding.Words.Any(word => word.Text == "peak");
             Assert.Equal(peak ? plan.Result.Vapour!.Peak : plan.Result.Vapour!.TimeWeighted, finding.Measured!.Value.Si);

@@ -13,7 +13,7 @@ public sealed class PouringFindingTests
     {
         var plan = GoodPour.Plan(GoodPour.Input);
         Assert.Empty(plan.Findings);
-        Assert.All(plan.Assumptions, assumption => Assert.Matches("^(/ends/0/rope/.*|/conditions/(airSpeed|mixingFactor)|/compound/sheet/vapour)$", assumption.Pointer));
+        Assert.All(plan.Assumptions, assumption => Assert.Matches("^(/ends/0/rope/.*|/conditions/(airSpeed|readAt|validFor)|/compound/sheet/vapour|/quote/.*)$", assumption.Pointer));
         Assert.Equal(Decision.Proceed, plan.Decision);
         Assert.NotEmpty(plan.SafetyNotes);
     }

@@ -96,5 +96,5 @@ public sealed class BasketFillTests
     }
 
     private static BasketFill Of(Basket basket, Rope rope) =>
-        BasketFill.Of(basket, RopeFacts.Of(rope, "/rope", [], Trace.None), Trace.None);
+        BasketFill.Of(basket, RopeFacts.Of(rope, "/rope", [], Trace.None), 0, Trace.None);
 }

@@ -20,7 +20,7 @@ public static class CureScheduleMapping
         {
             ConstantAirK = request.Conditions.Air.Constant?.Si,
             AirSeries = [.. (request.Conditions.Air.Series ?? []).Select(point => new Engine.Curing.AirPoint(point.At, point.Temperature.Si))],
-            SteelK = request.Conditions.SteelTemperature?.Si,
+            SteelK = ColdestSteel(request),
             CompoundK = request.Conditions.CompoundTemperature?.Si,
         },
         Ends = [.. request.Ends.Select(end => new Engine.Curing.CureEnd(end.Id, end.Quantity, end.Rope.ToEngine(), end.Socket.Basket.ToEngine())
@@ -42,6 +42,14 @@ public static class CureScheduleMapping
             }
             : null,
     };
+
+    /// <summary>The coldest of all steel that was read: it cures last. Null unless the steel was read, or every socket by itself.</summary>
+    private static double? ColdestSteel(CureScheduleRequest request)
+    {
+        var sockets = request.Ends.Select(end => end.Socket.Temperature?.Value.Si);
+        var known = request.Conditions.SteelTemperature is not null || sockets.All(kelvins => kelvins is not null);
+        return known ? sockets.Append(request.Conditions.SteelTemperature?.Si).Concat(request.Ends.Select(end => end.Rope.Temperature?.Si)).Min() : null;
+    }
 
     /// <param name="result">What was computed.</param>
     /// <param name="units">Units of the answer.</param>

@@ -138,5 +138,51 @@ public static class PourPlanExamples
               "crew": { "mixers": 1, "pourTime": { "value": 2, "unit": "min" } }
             }
             """),
+        new("quote", "A quote with the caller's prices and rates, no stock", """
+            {
+              "reference": "Q-2032",
+              "pourAt": "2026-04-20T08:00:00+02:00",
+              "compound": { "profile": "demonstration" },
+              "conditions": {
+                "airTemperature": { "value": 12, "unit": "degC" },
+                "steelTemperature": { "value": 12, "unit": "degC" },
+                "compoundTemperature": { "value": 15, "unit": "degC" },
+                "relativeHumidity": { "value": 50, "unit": "%" },
+                "room": { "volume": { "value": 400, "unit": "m3" }, "airChanges": { "value": 6, "unit": "1/h" } }
+              },
+              "ends": [
+                {
+                  "id": "A",
+                  "quantity": 12,
+                  "rope": { "diameter": { "value": 20, "unit": "mm" }, "construction": "6x36", "core": "iwrc", "grade": 1770, "finish": "bright" },
+                  "socket": {
+                    "basket": {
+                      "smallEndDiameter": { "value": 23, "unit": "mm" },
+                      "largeEndDiameter": { "value": 45, "unit": "mm" },
+                      "length": { "value": 100, "unit": "mm" },
+                      "tolerance": { "value": 0.5, "unit": "mm" }
+                    }
+                  }
+                }
+              ],
+              "crew": { "mixers": 1, "pourTime": { "value": 1, "unit": "min" } },
+              "quote": {
+                "currency": "EUR",
+                "priceDate": "2026-04-01",
+                "prices": {
+                  "dose": 2.5,
+                  "seizingWire": { "amount": 12, "per": { "value": 50, "unit": "m" } },
+                  "seal": { "amount": 8, "per": { "value": 1, "unit": "L" } },
+                  "cleaner": { "amount": 30, "per": { "value": 5, "unit": "L" } }
+                },
+                "hourlyRate": 60,
+                "taskRates": { "waitForGel": 0 },
+                "taskTimes": { "cutAndOpen": { "value": 25, "unit": "min" }, "proofLoad": { "value": 20, "unit": "min" } },
+                "seizing": { "wireDiameter": { "value": 1.5, "unit": "mm" } },
+                "spareKits": { "share": { "value": 10, "unit": "%" } },
+                "leadTime": { "value": 5, "unit": "d" }
+              }
+            }
+            """),
     ];
 }

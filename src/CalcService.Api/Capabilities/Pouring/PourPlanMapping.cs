@@ -1,8 +1,10 @@
+using CalcService.Api.Capabilities.Pouring.TakeOff;
 using CalcService.Api.Contract;
 using CalcService.Api.Units;
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Pouring;
 using CalcService.Engine.Provenance;
+using CalcService.Engine.Sockets;
 
 namespace CalcService.Api.Capabilities.Pouring;
 
@@ -27,16 +29,43 @@ public static class PourPlanMapping
             Place = request.Conditions?.Place ?? PourPlace.Unknown,
             AirSpeedMPerS = request.Conditions?.AirSpeed?.Si,
             MixingFactor = request.Conditions?.MixingFactor?.Si,
+            ReadAt = request.Conditions?.ReadAt,
+            ValidForS = request.Conditions?.ValidFor?.Si,
+            AirLimits = request.Conditions?.AirLimits is { } own ? new(own.ShortTerm?.Si, own.TimeWeighted?.Si, own.Source) : null,
             Room = request.Conditions?.Room is { } room ? new(room.Volume.Si, room.AirChanges.Si) : null,
         },
-        Ends = [.. request.Ends.Select(end => new Engine.Pouring.PourEnd(
-            end.Id, end.Quantity, end.Rope.ToEngine(), end.Socket.Basket.ToEngine(), end.Socket.Basket.Tolerance is not null, end.Socket.BreakingForce?.Si, end.PourTime?.Si))],
+        Ends = [.. request.Ends.Select(End)],
         Stock = request.Stock is { } stock ? [.. stock.Select(Lot)] : null,
         Mixers = request.Crew?.Mixers,
         PourTimeS = request.Crew?.PourTime?.Si,
         Allowance = request.Allowance?.Si,
         VesselResidueM3 = request.VesselResidue?.Si,
+        WitnessSampleM3 = request.WitnessSample?.Si,
+        IntendedDose = request.Dose is { } dose ? new(dose.PerKit, dose.Added ?? DoseMoment.Unknown) : null,
         Objective = request.Objective,
+        Quote = request.Quote?.ToEngine(),
+    };
+
+    private static Engine.Pouring.PourEnd End(PourEnd end) => new(
+        end.Id, end.Quantity, end.Rope.ToEngine(), end.Socket.Basket.ToEngine(), end.Socket.Basket.Tolerance is not null, end.Socket.BreakingForce?.Si, end.PourTime?.Si)
+    {
+        SizesFrom = end.Socket.Basket.SizesFrom ?? SizesFrom.Unknown,
+        Bore = end.Socket.Bore ?? BoreState.Unknown,
+        SocketTemperatureK = end.Socket.Temperature?.Value.Si,
+        SocketReadAt = end.Socket.Temperature?.ReadAt,
+        SocketMassKg = end.Socket.Mass?.Si,
+        SocketOuterDiameterM = end.Socket.OuterDiameter?.Si,
+        ServingInBasketM = end.ServingInBasket?.Si,
+        ServingDiameterM = end.ServingDiameter?.Si,
+        WireEndsBelowMouthM = end.WireEndsBelowMouth?.Si,
+        TiltRad = end.Tilt?.Si,
+        StraightBelowM = end.StraightBelow?.Si,
+        BroomAngleRad = end.BroomAngle?.Si,
+        FibreCore = end.FibreCore ?? BroomPart.Unknown,
+        Plastic = end.Plastic ?? BroomPart.Unknown,
+        Cleaner = end.Cleaner ?? Cleaner.Unknown,
+        HasReleaseAgent = end.ReleaseAgent == Fact.Yes,
+        DriedAt = end.DriedAt,
     };
 
     private static Engine.Compounds.StockLot Lot(StockLot lot) => new(lot.Lot, lot.Kit, lot.Count, lot.ExpiresOn, lot.MadeOn)
@@ -44,6 +73,7 @@ public static class PourPlanMapping
         ResinExpiresOn = lot.ResinExpiresOn,
         HardenerExpiresOn = lot.HardenerExpiresOn,
         DoseExpiresOn = lot.DoseExpiresOn,
+        DoseCount = lot.DoseCount,
         State = lot.State ?? LotState.Unknown,
         IsQuarantined = lot.Quarantined == Fact.Yes,
         ReservedFor = lot.ReservedFor,
@@ -71,7 +101,7 @@ public static class PourPlanMapping
             GelInVessel = result.Gel is { } gel ? Band(gel.InVessel) : null,
             GelInCone = result.Gel is { } cone ? Band(cone.InCone) : null,
             PotLife = Quantity.From(result.Gel?.PotLifeS, QuantityKind.Duration, units),
-            Mixes = [.. result.Mixes.Select(mix => Mix(mix, units))],
+            Mixes = [.. result.Mixes.Select(mix => Mix(mix, result.WitnessSampleM3, units))],
             Kits = [.. result.Kits.Select(kit => new PlannedKits { Kit = kit.Kit, FromStock = kit.FromStock, ToBuy = kit.ToBuy })],
             Totals = new()
             {
@@ -87,6 +117,17 @@ public static class PourPlanMapping
                 : null,
             DewPoint = Quantity.From(result.DewPointK, QuantityKind.Temperature, units),
             FrostPoint = Quantity.From(result.FrostPointK, QuantityKind.Temperature, units),
+            ReadingsValidUntil = result.ReadingsValidUntil,
+            GelledAt = result.GelledAt,
+            Sequence = [.. result.Sequence.Select((step, i) => SequenceMapping.Step(step, i + 1, units))],
+            HoldPoints = [.. result.HoldPoints.Select(point => SequenceMapping.Point(point, units))],
+            FlipsWhen = [.. result.Flips.Select(flip => new FlipsWhen
+            {
+                Reading = flip.Reading,
+                When = flip.When,
+                Value = Quantity.From(new Measure(flip.Value, flip.Reading == "relativeHumidity" ? QuantityKind.Fraction : QuantityKind.Temperature), units),
+                To = flip.To,
+            })],
             Vapour = result.Vapour is { } vapour
                 ? new()
                 {
@@ -94,6 +135,7 @@ public static class PourPlanMapping
                     TimeWeighted = Quantity.From(Measure.AirFraction(vapour.TimeWeighted), units),
                 }
                 : null,
+            TakeOff = TakeOffMapping.ToContract(result.TakeOff, units),
         };
     }
 
@@ -122,6 +164,8 @@ public static class PourPlanMapping
                 Nominal = Quantity.From(fill.NominalM3, QuantityKind.Volume, units),
                 High = Quantity.From(fill.HighM3, QuantityKind.Volume, units),
             },
+            Preparation = SequenceMapping.Numbers(end.Preparation, units),
+            EvenedTemperature = Quantity.From(end.EvenedTemperatureK, QuantityKind.Temperature, units),
             IncludedAngle = Quantity.From(Measure.Angle(end.IncludedAngleRad), units),
             WireSpacing = [.. end.Wires.Select(wires => new WireRoom
             {
@@ -133,7 +177,7 @@ public static class PourPlanMapping
         };
     }
 
-    private static PlannedMix Mix(Mix mix, UnitSystem units) => new()
+    private static PlannedMix Mix(Mix mix, double? witnessM3, UnitSystem units) => new()
     {
         Number = mix.Number,
         Kits = [.. mix.Kits.Select(kit => new MixKit { Kit = kit.Kit, Lot = kit.Lot, Count = kit.Count })],
@@ -144,5 +188,6 @@ public static class PourPlanMapping
         StartsAt = mix.StartsAt,
         UsedIn = Quantity.From(mix.UsedInS, QuantityKind.Duration, units),
         StopPouringAt = mix.StopPouringAt,
+        WitnessSample = new() { Label = mix.WitnessLabel, Volume = Quantity.From(witnessM3, QuantityKind.Volume, units) },
     };
 }

@@ -43,8 +43,18 @@ public sealed record PourPlanRequest : ICalculationRequest
     [Kind(QuantityKind.Volume)]
     public Quantity? VesselResidue { get; init; }
 
+    /// <summary>Compound kept from each mix as its witness sample; comes on top of what the baskets take. Taken from what is left over if absent.</summary>
+    [Kind(QuantityKind.Volume)]
+    public Quantity? WitnessSample { get; init; }
+
+    /// <summary>The dose that the crew means to give. The plan computes its own; this is held against it.</summary>
+    public IntendedDose? Dose { get; init; }
+
     /// <summary>What the best set of kits is: leastCost, leastWaste or fewestKits. If absent, leastCost where all kits have costs, else leastWaste.</summary>
     public PourObjective? Objective { get; init; }
+
+    /// <summary>Prices, rates and amounts for the take-off. Without it the take-off lists materials and times, without money besides the kits'.</summary>
+    public TakeOff.Quote? Quote { get; init; }
 }
 
 /// <summary>The readings of the day.</summary>
@@ -86,6 +96,41 @@ public sealed record PourConditions
     /// <summary>How many times less the air is exchanged near the work than in the room as a whole; a default of the rules if absent.</summary>
     [Kind(QuantityKind.Count)]
     public Quantity? MixingFactor { get; init; }
+
+    /// <summary>When the readings were taken; at the pour if absent.</summary>
+    public DateTimeOffset? ReadAt { get; init; }
+
+    /// <summary>How long a reading holds before it is taken again; a default of the rules if absent.</summary>
+    [Kind(QuantityKind.Duration)]
+    public Quantity? ValidFor { get; init; }
+
+    /// <summary>Limits of your own for the vapour, stricter than the law's.</summary>
+    public AirLimits? AirLimits { get; init; }
+}
+
+/// <summary>Limits of the employer or the site for the vapour.</summary>
+public sealed record AirLimits
+{
+    /// <summary>Never to be exceeded.</summary>
+    [Kind(QuantityKind.AirFraction)]
+    public Quantity? ShortTerm { get; init; }
+
+    /// <summary>Mean over eight hours.</summary>
+    [Kind(QuantityKind.AirFraction)]
+    public Quantity? TimeWeighted { get; init; }
+
+    /// <summary>Where they come from.</summary>
+    public string? Source { get; init; }
+}
+
+/// <summary>A dose that the crew means to give.</summary>
+public sealed record IntendedDose
+{
+    /// <summary>Doses for each kit.</summary>
+    public int? PerKit { get; init; }
+
+    /// <summary>When it goes in.</summary>
+    public DoseMoment? Added { get; init; }
 }
 
 /// <summary>A room and its ventilation.</summary>
@@ -118,6 +163,45 @@ public sealed record PourEnd
     /// <summary>Time to fill one of these baskets, where it differs from the crew's.</summary>
     [Kind(QuantityKind.Duration)]
     public Quantity? PourTime { get; init; }
+
+    /// <summary>How much of the serving stands inside the basket. It takes that much of the grip.</summary>
+    [Kind(QuantityKind.Length)]
+    public Quantity? ServingInBasket { get; init; }
+
+    /// <summary>Diameter over the serving.</summary>
+    [Kind(QuantityKind.Length)]
+    public Quantity? ServingDiameter { get; init; }
+
+    /// <summary>How far the ends of the wires stay below the mouth.</summary>
+    [Kind(QuantityKind.Length)]
+    public Quantity? WireEndsBelowMouth { get; init; }
+
+    /// <summary>Lean of rope and basket against the plumb line.</summary>
+    [Kind(QuantityKind.Angle)]
+    public Quantity? Tilt { get; init; }
+
+    /// <summary>Rope that hangs straight below the socket.</summary>
+    [Kind(QuantityKind.Length)]
+    public Quantity? StraightBelow { get; init; }
+
+    /// <summary>Included angle to which the broom is opened for cleaning.</summary>
+    [Kind(QuantityKind.Angle)]
+    public Quantity? BroomAngle { get; init; }
+
+    /// <summary>What became of the fibre core in the broom.</summary>
+    public BroomPart? FibreCore { get; init; }
+
+    /// <summary>What became of plastic in the broom.</summary>
+    public BroomPart? Plastic { get; init; }
+
+    /// <summary>What the broom was cleaned with.</summary>
+    public Cleaner? Cleaner { get; init; }
+
+    /// <summary>Whether the basket is coated with a release agent.</summary>
+    public Fact? ReleaseAgent { get; init; }
+
+    /// <summary>When the cleaned broom is dry.</summary>
+    public DateTimeOffset? DriedAt { get; init; }
 }
 
 /// <summary>Who pours.</summary>

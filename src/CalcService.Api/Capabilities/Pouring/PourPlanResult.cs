@@ -1,5 +1,7 @@
 using CalcService.Api.Contract;
+using CalcService.Api.Reading;
 using CalcService.Api.Units;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 
 namespace CalcService.Api.Capabilities.Pouring;
@@ -48,6 +50,45 @@ public sealed record PourPlanResult
 
     /// <summary>Vapour in the air of the room.</summary>
     public required Vapour? Vapour { get; init; }
+
+    /// <summary>What the job takes, to quote from.</summary>
+    public required TakeOff.PlannedTakeOff TakeOff { get; init; }
+
+    /// <summary>When the readings have to be taken again; null without readings.</summary>
+    public required DateTimeOffset? ReadingsValidUntil { get; init; }
+
+    /// <summary>By then the last cone has gelled; null where that isn't known.</summary>
+    public required DateTimeOffset? GelledAt { get; init; }
+
+    /// <summary>The work from the rope as delivered to the set cone, in order.</summary>
+    [AtMost(20000)]
+    public required IReadOnlyList<SequenceStep> Sequence { get; init; }
+
+    /// <summary>Where the work stands still until somebody has looked.</summary>
+    [AtMost(20000)]
+    public required IReadOnlyList<WorkHoldPoint> HoldPoints { get; init; }
+
+    /// <summary>
+    /// Which reading would change the decision, at which value, the others and the mixes as they are. Empty where something that no
+    /// reading can change stops the pour.
+    /// </summary>
+    public required IReadOnlyList<FlipsWhen> FlipsWhen { get; init; }
+}
+
+/// <summary>A reading that would change the decision.</summary>
+public sealed record FlipsWhen
+{
+    /// <summary>airTemperature, steelTemperature, compoundTemperature or relativeHumidity.</summary>
+    public required string Reading { get; init; }
+
+    /// <summary>above or below the value.</summary>
+    public required string When { get; init; }
+
+    /// <summary>The value, a temperature or a relative humidity.</summary>
+    public required Quantity Value { get; init; }
+
+    /// <summary>The decision beyond it.</summary>
+    public required Decision To { get; init; }
 }
 
 /// <summary>One kind of end.</summary>
@@ -72,6 +113,13 @@ public sealed record PlannedEnd
 
     /// <summary>Resin for one basket, before allowance.</summary>
     public required VolumeBand ResinVolume { get; init; }
+
+    /// <summary>Where it is seized and cut.</summary>
+    public required EndNumbers Preparation { get; init; }
+
+    /// <summary>Where resin, wires and socket meet before the reaction gives heat; null where masses, readings or the sheet's heat are missing.</summary>
+    [Kind(QuantityKind.Temperature)]
+    public required Quantity? EvenedTemperature { get; init; }
 
     /// <summary>Included angle of the cone.</summary>
     [Kind(QuantityKind.Angle)]
@@ -212,6 +260,9 @@ public sealed record PlannedMix
 
     /// <summary>The end of the pot life: nothing of this mix is poured after.</summary>
     public required DateTimeOffset? StopPouringAt { get; init; }
+
+    /// <summary>A cup kept of this mix, to see whether and when it sets.</summary>
+    public required WitnessSample WitnessSample { get; init; }
 }
 
 /// <summary>Kits of one size and lot in a mix.</summary>

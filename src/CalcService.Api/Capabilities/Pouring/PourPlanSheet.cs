@@ -1,5 +1,6 @@
 using System.Globalization;
 using CalcService.Api.Answers;
+using CalcService.Api.Capabilities.Pouring.TakeOff;
 using CalcService.Api.Contract;
 using CalcService.Api.Sheets;
 using CalcService.Api.Units;
@@ -17,28 +18,31 @@ public static class PourPlanSheet
         answer,
         page =>
         {
-            Readings(page, request, answer.Result);
             Mixes(page, answer.Result);
+            Basis(page, answer.Result);
             Ends(page, request, answer.Result);
+            WorkSheet.HoldPoints(page, answer.Result.HoldPoints);
+            WorkSheet.Steps(page, answer.Result.Sequence);
+            TakeOffSheet.Write(page, answer.Result.TakeOff, isQuote: request.Quote is not null);
             page.Add("h2", "After the pour").Table(
-                ["Mix", "Witness sample taken", "Gel seen at", "Seen in (cup, mouth, cone)", "Hardness", "Signed"],
-                answer.Result.Mixes.Select(mix => new[] { Text(mix.Number), "", "", "", "", "" }));
+                ["Mix", "Witness sample", "Gel seen at", "Seen in (cup, mouth, cone)", "Hardness", "Signed"],
+                answer.Result.Mixes.Select(mix => new[] { Text(mix.Number), mix.WitnessSample.Label, "", "", "", "" }));
         });
 
     public static string Picture(PourPlanRequest request, Answer<PourPlanResult> answer) => BasketPicture.Write(Sections(request, answer.Result));
 
-    private static void Readings(SheetHtml page, PourPlanRequest request, PourPlanResult result)
+    private static void Basis(SheetHtml page, PourPlanResult result)
     {
-        var conditions = request.Conditions;
-        page.Add("h2", "Read again right before mixing").Table(["Reading", "Planned with", "Read now", "At", "By"],
-        [
-            ["Air", Or(conditions?.AirTemperature), "", "", ""],
-            ["Steel, on the socket", Or(conditions?.SteelTemperature), "", "", ""],
-            ["Compound", Or(conditions?.CompoundTemperature), "", "", ""],
-            ["Relative humidity", Or(conditions?.RelativeHumidity), "", "", ""],
-        ]);
         page.Add("p", $"Dew point {Or(result.DewPoint)}. Dose by the {result.DoseBasis?.Place ?? "colder of air and steel"}: "
             + (result.Dose is { } dose ? $"{dose.PerKit} for each kit, {dose.Total} in all." : "not known."));
+        page.Add("p", $"Readings hold until {(result.ReadingsValidUntil is { } until ? Clock(until) : "?")}. "
+            + (result.FlipsWhen.Count > 0 ? "The decision changes with " + string.Join("; ", result.FlipsWhen.Select(Flip)) + "." : ""));
+    }
+
+    private static string Flip(FlipsWhen flip)
+    {
+        var reading = flip.Reading switch { "airTemperature" => "air", "steelTemperature" => "steel", "compoundTemperature" => "compound", _ => "humidity" };
+        return $"{reading} {flip.When} {AnswerText.Of(flip.Value, Digits)}";
     }
 
     private static void Mixes(SheetHtml page, PourPlanResult result)

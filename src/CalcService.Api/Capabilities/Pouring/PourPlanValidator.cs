@@ -1,3 +1,4 @@
+using CalcService.Api.Capabilities.Pouring.TakeOff;
 using CalcService.Api.Catalogues;
 using CalcService.Api.Contract;
 using CalcService.Api.Validation;
@@ -26,6 +27,9 @@ public sealed class PourPlanValidator : AbstractValidator<PourPlanRequest>
         RuleFor(request => request.Crew!).SetValidator(new CrewValidator()).When(request => request.Crew is not null);
         RuleFor(request => request.Allowance).Between(0, 200, "%", QuantityKind.Fraction);
         RuleFor(request => request.VesselResidue).Between(0, 10, "L", QuantityKind.Volume);
+        RuleFor(request => request.WitnessSample).Between(0, 2, "L", QuantityKind.Volume);
+        RuleFor(request => request.Dose!).SetValidator(new IntendedDoseValidator()).When(request => request.Dose is not null);
+        RuleFor(request => request.Quote!).SetValidator(new QuoteValidator()).When(request => request.Quote is not null);
         RuleFor(request => request).Custom(CheckWhole);
     }
 
@@ -40,6 +44,19 @@ public sealed class PourPlanValidator : AbstractValidator<PourPlanRequest>
         CompoundSheetValidator.FindTwins(request.Ends, end => end.Id, (first, second) =>
             context.Contradict($"Ends[{first}].Id", $"Ends[{second}].Id", "Two entries have the same id."));
         var pourOn = DateOnly.FromDateTime(request.PourAt.DateTime);
+        if (request.Conditions?.ReadAt > request.PourAt)
+        {
+            context.Contradict("Conditions.ReadAt", nameof(PourPlanRequest.PourAt), "The readings are taken after the pour.");
+        }
+
+        for (var i = 0; i < request.Ends.Count; i++)
+        {
+            if (request.Ends[i].Socket.Temperature?.ReadAt > request.PourAt)
+            {
+                context.Contradict($"Ends[{i}].Socket.Temperature.ReadAt", nameof(PourPlanRequest.PourAt), "The socket is read after the pour.");
+            }
+        }
+
         for (var i = 0; i < request.Stock?.Count; i++)
         {
             if (request.Stock[i].MadeOn > pourOn)
@@ -48,6 +65,7 @@ public sealed class PourPlanValidator : AbstractValidator<PourPlanRequest>
             }
         }
 
+        QuoteValidator.CheckWhole(request, _compounds.SheetOf(request.Compound), context);
         if (_compounds.SheetOf(request.Compound) is { } sheet)
         {
             CheckAgainstSheet(request, sheet, context);
@@ -83,8 +101,26 @@ public sealed class PourConditionsValidator : AbstractValidator<PourConditions>
         RuleFor(conditions => conditions.Uncertainty).Between(0, 20, "K", QuantityKind.TemperatureDifference);
         RuleFor(conditions => conditions.AirSpeed).Between(0, 20, "m/s", QuantityKind.Speed);
         RuleFor(conditions => conditions.MixingFactor).Between(1, 100, "1", QuantityKind.Count);
+        RuleFor(conditions => conditions.ValidFor).Between(1, 1440, "min", QuantityKind.Duration);
+        RuleFor(conditions => conditions.AirLimits!).SetValidator(new AirLimitsValidator()).When(conditions => conditions.AirLimits is not null);
         RuleFor(conditions => conditions.Room!).SetValidator(new RoomValidator()).When(conditions => conditions.Room is not null);
     }
+}
+
+/// <summary>What limits of the request may be.</summary>
+public sealed class AirLimitsValidator : AbstractValidator<AirLimits>
+{
+    public AirLimitsValidator()
+    {
+        RuleFor(limits => limits.ShortTerm).Between(.001, 10000, "ppm", QuantityKind.AirFraction);
+        RuleFor(limits => limits.TimeWeighted).Between(.001, 10000, "ppm", QuantityKind.AirFraction);
+    }
+}
+
+/// <summary>What a meant dose may be.</summary>
+public sealed class IntendedDoseValidator : AbstractValidator<IntendedDose>
+{
+    public IntendedDoseValidator() => RuleFor(dose => dose.PerKit).Between(0, 100);
 }
 
 /// <summary>What a room may be.</summary>
@@ -106,6 +142,25 @@ public sealed class PourEndValidator : AbstractValidator<PourEnd>
         RuleFor(end => end.Rope).SetValidator(new RopeValidator());
         RuleFor(end => end.Socket).SetValidator(new SocketValidator());
         RuleFor(end => end.PourTime).Between(1, 28800, "s", QuantityKind.Duration);
+        RuleFor(end => end.ServingInBasket).Between(0, 3000, "mm", QuantityKind.Length);
+        RuleFor(end => end.ServingDiameter).Between(1, 400, "mm", QuantityKind.Length);
+        RuleFor(end => end.WireEndsBelowMouth).Between(0, 300, "mm", QuantityKind.Length);
+        RuleFor(end => end.Tilt).Between(0, 30, "deg", QuantityKind.Angle);
+        RuleFor(end => end.StraightBelow).Between(0, 1000, "m", QuantityKind.Length);
+        RuleFor(end => end.BroomAngle).Between(0, 180, "deg", QuantityKind.Angle);
+        RuleFor(end => end).Custom((end, context) =>
+        {
+            if ((end.ServingInBasket?.Si ?? 0) + (end.WireEndsBelowMouth?.Si ?? 0) >= end.Socket.Basket.Length.Si)
+            {
+                context.Contradict(end.ServingInBasket is null ? nameof(PourEnd.WireEndsBelowMouth) : nameof(PourEnd.ServingInBasket), "Socket.Basket.Length",
+                    "Serving and wire ends leave no basket in which compound grips.");
+            }
+
+            if (end.ServingDiameter is { } serving && serving.Si < end.Rope.Diameter.Si)
+            {
+                context.Contradict(nameof(PourEnd.ServingDiameter), "Rope.Diameter", "The serving is thinner than the rope.");
+            }
+        });
     }
 }
 

@@ -32,6 +32,9 @@ public sealed record StockLot
     /// <summary>Last good day of the doses. Counts unless the plan takes no dose.</summary>
     public DateOnly? DoseExpiresOn { get; init; }
 
+    /// <summary>Doses of accelerator that lie with the lot, if any.</summary>
+    public int? DoseCount { get; init; }
+
     /// <summary>What the packs look like. Only sealed ones are used; where nobody says, they count as sealed.</summary>
     public LotState? State { get; init; }
 

@@ -29,6 +29,12 @@ public static class PouringRules2026Nov
             new("US EPA mass balance model for general ventilation, worst-case mixing", "", Basis.FromMemory)),
         AirSpeed = Limit("air speed over open resin indoors", new Measure(.508, QuantityKind.Speed),
             new("US EPA ChemSTEER user guide, default of 100 ft/min", "", Basis.FromMemory)),
+        SheetAge = Limit("a data sheet older than this is asked for again", Measure.Months(24), Source.CommonPractice),
+        BroomAngle = Limit("included angle of the opened broom at most (45° from the axis of the rope)", Measure.Angle(Math.PI / 2),
+            new("ISO 17558", "§4.5", Basis.Published)),
+        VentUpTo = Limit("up to this rope diameter the seal of the basket gets a vent", Measure.Length(.016), Source.CommonPractice),
+        ReadingsValidFor = Limit("a reading holds this long where nobody says how long", Measure.Duration(3600), Source.CommonPractice),
+        Seizing = SeizingRules2026Nov.Rules,
         Air =
         [
             new("styrene", 104.15,

@@ -1,0 +1,28 @@
+using CalcService.Engine.Provenance;
+
+namespace CalcService.Engine.Pouring;
+
+/// <summary>Whether the rope stands straight in its basket.</summary>
+public static class AlignmentChecks
+{
+    internal static void Check(PourScope scope, PourEnd end, PlannedEnd planned, string pointer)
+    {
+        if (end.TiltRad is null || end.StraightBelowM is null)
+        {
+            scope.Find(PouringFindings.AlignmentNotStated, pointer + (end.TiltRad is null ? "/tilt" : "/straightBelow"),
+                related: end.TiltRad is null && end.StraightBelowM is null ? [pointer + "/straightBelow"] : []);
+        }
+
+        if (end.TiltRad is { } tilt && planned.Wires.Count > 0 && planned.Wires[0].ClearM is var gap and > 0
+            && TiltShiftM(end.GripLengthM, tilt, scope.Trace) is var shift && shift > gap)
+        {
+            scope.Find(PouringFindings.RopeTilted, pointer + "/tilt", Measure.Length(shift), Measure.Length(gap));
+        }
+    }
+
+    /// <summary>e = L·tan τ, how far a rope that leans by τ (rad) leaves the axis of the basket over its length L (m); in m.</summary>
+    [Formula("tilt-shift", "a straight line that leans", "docs/pour-plans.md", Basis.Derived, Symbol = "e", Name = "shift of the broom over the basket",
+        Expression = "L·tan(τ)", Kind = QuantityKind.Length, Range = "rope straight up to the mouth")]
+    public static double TiltShiftM(double lengthM, double tiltRad, Trace trace) =>
+        trace.Step("tilt-shift", lengthM * Math.Tan(tiltRad), new("L", Measure.Length(lengthM)), new("τ", Measure.Angle(tiltRad)));
+}

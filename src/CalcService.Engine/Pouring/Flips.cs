@@ -1,0 +1,106 @@
+using CalcService.Engine.Findings;
+
+namespace CalcService.Engine.Pouring;
+
+/// <summary>A reading that would change the decision, the others and the mixes as they are.</summary>
+/// <param name="Reading">airTemperature, steelTemperature, compoundTemperature or relativeHumidity.</param>
+/// <param name="When">above or below the value.</param>
+/// <param name="Value">Where the decision changes, K or a ratio.</param>
+/// <param name="To">What it changes to there.</param>
+public sealed record Flip(string Reading, string When, double Value, Decision To);
+
+/// <summary>
+/// Looks for the nearest value of each reading, either way, at which the decision changes. Nothing here knows the
+/// rules: the checks themselves are asked again beyond each value where they may change their mind, and where they
+/// did so in between, the place is bisected.
+/// </summary>
+internal static class Flips
+{
+    private const double Beyond = 1e-9;
+
+    /// <summary>Findings that depend on a reading that is there; all others stay as they are.</summary>
+    private static readonly HashSet<string> OfReadings = new(
+        new[]
+        {
+            PouringFindings.OutsidePouringRange, PouringFindings.SteelAtDewPoint, PouringFindings.SteelNearDewPoint, PouringFindings.DoseUnknown,
+            PouringFindings.DoseEdge, PouringFindings.DoseUncertain, PouringFindings.DoseContradictsSheet, PouringFindings.DoseAboveMaximum,
+            PouringFindings.GelTimeUnknown, PouringFindings.GelTimeExtrapolated, PouringFindings.GelTimeFromOnePoint, PouringFindings.PotLifeTooShort,
+            PouringFindings.VapourAboveLaw, PouringFindings.VapourMayExceedLaw, PouringFindings.VapourAboveRecommended,
+            PouringFindings.VapourAboveOwnLimit, PouringFindings.VapourNotComputed,
+        }.Select(definition => definition.Code),
+        StringComparer.Ordinal);
+
+    public static IReadOnlyList<Flip> Find(PourScope scope, PlannedEnd[] ends, IReadOnlyList<Mix> mixes)
+    {
+        var lasting = FindingList.DecisionOf([.. scope.Findings.Sorted().Where(finding => !OfReadings.Contains(finding.Definition.Code))]);
+        if (lasting == Decision.DoNotProceed)
+        {
+            return [];
+        }
+
+        var flips = new List<Flip>();
+        var now = FindingList.DecisionOf(scope.Findings.Sorted());
+        foreach (var reading in FlipReading.Of(scope))
+        {
+            Decision At(double value) => DecisionAt(scope, reading, value, ends, mixes, lasting);
+            Add(flips, reading, "below", At, reading.Edges.Where(edge => edge < reading.Value).OrderDescending(), now);
+            Add(flips, reading, "above", At, reading.Edges.Where(edge => edge > reading.Value).Order(), now);
+        }
+
+        return flips;
+    }
+
+    private static void Add(List<Flip> flips, FlipReading reading, string when, Func<double, Decision> at, IEnumerable<double> edges, Decision now)
+    {
+        var sign = when == "above" ? 1 : -1;
+        var last = reading.Value;
+        foreach (var edge in edges)
+        {
+            var (inside, outside) = (edge - (sign * Beyond), edge + (sign * Beyond));
+            if ((inside - last) * sign > 0 && at(inside) is var before && before != now)
+            {
+                // A check that has no edge of its own, such as pot life, changed its mind on the way.
+                var value = Bisect(last, inside, at, now);
+                flips.Add(new(reading.Name, when, value, at(value)));
+                return;
+            }
+
+            if (at(outside) is var beyond && beyond != now)
+            {
+                flips.Add(new(reading.Name, when, edge, beyond));
+                return;
+            }
+
+            last = outside;
+        }
+    }
+
+    /// <summary>Nearest value, to a millionth, at which the decision is no longer the present one.</summary>
+    private static double Bisect(double same, double changed, Func<double, Decision> at, Decision now)
+    {
+        while (Math.Abs(changed - same) > 1e-6)
+        {
+            var middle = (same + changed) / 2;
+            (same, changed) = at(middle) == now ? (middle, changed) : (same, middle);
+        }
+
+        return changed;
+    }
+
+    private static Decision DecisionAt(PourScope scope, FlipReading reading, double value, PlannedEnd[] ends, IReadOnlyList<Mix> mixes, Decision lasting)
+    {
+        var probe = new PourScope(scope.Input with { Conditions = reading.With(value) }, scope.Rules, new Budget(0, trace: false), scope.CancellationToken);
+        ReadingChecks.Check(probe);
+        var dose = DoseAndGel.Dose(probe);
+        SheetChecks.Check(probe, dose);
+        var gel = DoseAndGel.Gel(probe, dose);
+        if (ends.All(end => end.Fill.HighM3 is not null))
+        {
+            PotLifeChecks.CanFillEach(probe, ends, gel?.PotLifeS);
+        }
+
+        VapourCheck.Check(probe, mixes, gel);
+        var worst = FindingList.DecisionOf(probe.Findings.Sorted());
+        return worst > lasting ? worst : lasting;
+    }
+}

@@ -1,0 +1,74 @@
+using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
+
+namespace CalcService.Engine.Pouring;
+
+/// <content>Findings of the broom, the bore and how the rope stands in it.</content>
+public static partial class PouringFindings
+{
+    private static IReadOnlyList<FindingDefinition> Broom =>
+    [
+        LeftInBroom, PlasticFilled, CleanerForbidden, BroomNotDry, BoreNotClean, ReleaseAgent, UsedRope, BroomWide,
+        AlignmentNotStated, RopeTilted,
+    ];
+
+    public static FindingDefinition LeftInBroom { get; } = Stop("left-in-broom",
+        "A fibre core or plastic is still in the broom: the compound grips neither, and takes the place of neither.",
+        "The {what} is left in the broom.",
+        "Cut it out down to the seizing, and clean the broom again.",
+        new("ISO 17558", "§4.5", Basis.Published));
+
+    public static FindingDefinition PlasticFilled { get; } = Define("plastic-filled-rope", [Severity.Caution],
+        "The rope is filled with plastic, and nobody says that it is out of the broom.",
+        "The rope is filled with plastic.",
+        "Take the plastic out of the broom down to the seizing, wire by wire, and say so in plastic.",
+        Prudence);
+
+    public static FindingDefinition CleanerForbidden { get; } = Stop("cleaner-forbidden",
+        "Acid or flux on the wires: neither belongs under resin. What stays on the wire keeps the compound off it and goes on eating the wire.",
+        "The broom was cleaned with {cleaner}.",
+        "Cut the broom off, make a new one and clean it with fresh solvent.",
+        new("API RP 9B", "socketing with resin", Basis.Published));
+
+    public static FindingDefinition BroomNotDry { get; } = Stop("broom-not-dry",
+        "The cleaned broom is not dry at the time of the pour.",
+        "The broom is dry only after the pour is meant to start.",
+        "Pour later, or dry the broom sooner.",
+        new("solvent or water keeps the compound off the wires", "docs/pour-plans.md", Basis.Derived));
+
+    public static FindingDefinition BoreNotClean { get; } = Stop("bore-not-clean",
+        "There is old resin or metal in the bore, so the new cone can't seat on the taper.",
+        "There is old {what} in the bore.",
+        "Take it out without heat that hurts the socket, and look at the bare bore before anything goes on.",
+        new("a cone seats on a clean taper", "docs/pour-plans.md", Basis.Derived));
+
+    public static FindingDefinition ReleaseAgent { get; } = Define("release-agent", [Severity.Note],
+        "A release agent in the basket is allowed with resin. On a wire it is not.",
+        "There is release agent in the basket.",
+        "Keep it off the wires: coat the basket before the broom is drawn in, thinly, and let it dry.",
+        new("ISO 17558", "§4.3", Basis.Published));
+
+    public static FindingDefinition UsedRope { get; } = Define("used-rope", [Severity.Caution],
+        "The rope has been in use: its certificate tells the strength that it had.",
+        "The rope is used.",
+        "Cut back to sound rope, inspect it, and have a competent person say what it may carry.",
+        Prudence);
+
+    public static FindingDefinition BroomWide { get; } = Define("broom-too-wide", [Severity.Note],
+        "The broom is opened wider than it should be: the wires are bent where they work hardest.",
+        "The broom is opened to {measured} included; {limit} is the most.",
+        "Close it by hand without pliers before it is drawn in, and look for kinked wires.",
+        Rules.BroomAngle.Source, Rules.BroomAngle);
+
+    public static FindingDefinition AlignmentNotStated { get; } = Define("alignment-not-stated", [Severity.Caution],
+        "Nobody says that rope and basket stand plumb and in line. A cone that sets askew loads the wires of one side.",
+        "It is not said how far the rope leans and how much of it hangs straight below the socket.",
+        "Measure tilt and straight length below the socket before the seal is closed; send both.",
+        Prudence);
+
+    public static FindingDefinition RopeTilted { get; } = Define("rope-tilted", [Severity.Caution],
+        "The rope leans so far that the broom leaves the axis of the basket by more than the gap between two wires.",
+        "Over the basket the rope moves {measured} off the axis; the gap between wires at the small end is {limit}.",
+        "Plumb rope and basket again.",
+        Geometry);
+}

@@ -1,0 +1,38 @@
+using CalcService.Engine.Compounds;
+using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
+
+namespace CalcService.Engine.Pouring;
+
+/// <content>Findings of the compound's sheet, and of a crew that means to do otherwise.</content>
+public static partial class PouringFindings
+{
+    private static IReadOnlyList<FindingDefinition> Sheet =>
+    [
+        SheetSilent, Demonstration, SheetOld, DoseContradictsSheet, DoseAboveMaximum, DoseAfterHardener,
+    ];
+
+    public static FindingDefinition SheetSilent => CompoundFindings.SheetSilent;
+
+    public static FindingDefinition Demonstration => CompoundFindings.Demonstration;
+
+    public static FindingDefinition SheetOld { get; } = Define("sheet-old", [Severity.Caution],
+        "The data sheet was issued long ago; a newer edition may say otherwise.",
+        "The sheet was issued on {issuedOn}; one older than {limit} is asked for again.",
+        "Ask the compound's maker whether this edition still holds.",
+        Rules.SheetAge.Source, Rules.SheetAge);
+
+    public static FindingDefinition DoseContradictsSheet => CompoundFindings.DoseContradictsSheet;
+
+    public static FindingDefinition DoseAboveMaximum { get; } = Stop("dose-above-maximum",
+        "A dose is above the most that the sheet allows: the compound gels early, runs hot and may crack.",
+        "{measured} doses a kit; the sheet allows {limit}.",
+        "Give no more than the sheet allows; warm the steel instead.",
+        Source.DataSheet("maximumDoses"));
+
+    public static FindingDefinition DoseAfterHardener { get; } = Stop("dose-after-hardener",
+        "The dose goes into the resin and is stirred in before the hardener. Peroxide and accelerator together undiluted react violently.",
+        "The dose is meant to go in after the hardener.",
+        "Stir the dose into the resin first. Throw a mix away that got it too late.",
+        new("peroxide and accelerator react with each other", "docs/pour-plans.md", Basis.Derived));
+}

@@ -1,0 +1,65 @@
+using CalcService.Engine.Provenance;
+
+namespace CalcService.Engine.Pouring.Preparation;
+
+/// <summary>Where the work stands still until somebody has looked.</summary>
+internal static class HoldPoints
+{
+    private const string Lead = "termination lead";
+    private const string Competent = "competent person who did not do the work";
+
+    public static IEnumerable<HoldPoint> Of(PourScope scope, PourPlanResult plan)
+    {
+        foreach (var end in scope.Input.Ends)
+        {
+            yield return new(StepCatalogue.Cut.Task, "fit", "Rope and socket are those of the plan and their certificates; the rope is thinner than the small end.", Lead)
+            {
+                End = end.Id, Reading = Measure.Length(end.Rope.OverallDiameterM), Maximum = Measure.Length(end.Basket.SmallEndDiameterM),
+            };
+            yield return new(StepCatalogue.DrawIn.Task, "broom", "The broom is clean, dry and free of core fibre and plastic down to the seizing; the bore is clean.", Competent) { End = end.Id };
+            yield return new(StepCatalogue.Seal.Task, "alignment", "Rope and basket are plumb and in line, the wires evenly spread, no wire against the wall.", Lead)
+            {
+                End = end.Id, Reading = end.TiltRad is { } tilt ? Measure.Angle(tilt) : null,
+            };
+        }
+
+        foreach (var point in Readings(scope))
+        {
+            yield return point;
+        }
+
+        yield return new(StepCatalogue.Mix.Task, "lots", "Lots and dates on the packs are those of the plan; every pack is sealed and whole.", Lead);
+        foreach (var mix in plan.Mixes)
+        {
+            yield return new(StepCatalogue.Fill.Task, "stopPouring", "Nothing of the mix is poured after this time, or once it draws threads.", Lead) { Mix = mix.Number, At = mix.StopPouringAt };
+        }
+
+        yield return new(StepCatalogue.Leave.Task, "gel", "Gelled in every mouth and in every cup, and not before this time.", Competent) { At = plan.GelledAt };
+    }
+
+    private static IEnumerable<HoldPoint> Readings(PourScope scope)
+    {
+        var conditions = scope.Input.Conditions;
+        var range = scope.Input.Compound.Pouring;
+        var (coldest, margin) = (scope.Steel.Coldest?.K, scope.Rules.DewMargin.Value!.Value.Si);
+        Measure? minimum = range is null ? null : Measure.Temperature(range.MinimumK);
+        Measure? maximum = range is null ? null : Measure.Temperature(range.MaximumK);
+        double? dry = conditions is { AirK: { } air, RelativeHumidity: { } humidity } ? DewPoint.WetK(air, humidity) + margin : null;
+        HoldPoint Temperature(string what, string text, double? kelvins) => new(StepCatalogue.Mix.Task, what, text, Lead)
+        {
+            Reading = kelvins is { } read ? Measure.Temperature(read) : null, Minimum = minimum, Maximum = maximum,
+        };
+
+        yield return Temperature("air", "Air where the pour is, inside the sheet's pouring range.", conditions.AirK);
+        yield return Temperature("steel", "Coldest steel, inside the sheet's pouring range and far enough above the dew point.", coldest) with
+        {
+            Minimum = dry is { } least && (range is null || least > range.MinimumK) ? Measure.Temperature(least) : minimum,
+        };
+        yield return Temperature("compound", "Compound before it is mixed, inside the sheet's pouring range.", conditions.CompoundK);
+        yield return new(StepCatalogue.Mix.Task, "humidity", "Humidity low enough to keep the coldest steel dry.", Lead)
+        {
+            Reading = conditions.RelativeHumidity is { } read ? Measure.Fraction(read) : null,
+            Maximum = coldest is { } steel && conditions.AirK is { } kelvins ? Measure.Fraction(Math.Min(1, DewPoint.Humidity(kelvins, steel - margin))) : null,
+        };
+    }
+}

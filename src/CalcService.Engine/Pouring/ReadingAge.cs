@@ -1,0 +1,52 @@
+using CalcService.Engine.Provenance;
+
+namespace CalcService.Engine.Pouring;
+
+/// <summary>How long the readings hold.</summary>
+internal static class ReadingAge
+{
+    /// <summary>When the readings cease to hold, the first of them; null where there are none.</summary>
+    public static DateTimeOffset? ValidUntil(PourScope scope, IReadOnlyList<Mix> mixes)
+    {
+        var conditions = scope.Input.Conditions;
+        if (conditions is { AirK: null, CompoundK: null, RelativeHumidity: null } && scope.Steel.All.Count == 0)
+        {
+            return null;
+        }
+
+        var holds = scope.Rules.ReadingsValidFor.Value!.Value.Si;
+        if (conditions.ValidForS is { } stated)
+        {
+            holds = stated;
+        }
+        else
+        {
+            scope.Assume("/conditions/validFor", scope.Rules.ReadingsValidFor.Text, scope.Rules.ReadingsValidFor.Value, AssumptionOrigin.RuleSet);
+        }
+
+        if (conditions.ReadAt is null)
+        {
+            scope.Assume(PourPointers.ReadAt, "readings taken as read at the pour", null, AssumptionOrigin.Default);
+        }
+
+        var read = new[] { (At: conditions.ReadAt ?? scope.Input.PourAt, Pointer: PourPointers.ReadAt) }
+            .Concat(scope.Input.Ends.Select((end, i) => (At: end.SocketReadAt ?? DateTimeOffset.MaxValue, Pointer: $"{PourPointers.Ends}/{i}/socket/temperature/readAt")))
+            .Where(reading => reading.At < DateTimeOffset.MaxValue).ToArray();
+        foreach (var (at, pointer) in read.Where(reading => (scope.Input.PourAt - reading.At).TotalSeconds > holds))
+        {
+            scope.Find(PouringFindings.ReadingsOld, pointer, Measure.Duration((scope.Input.PourAt - at).TotalSeconds), Measure.Duration(holds), [PourPointers.PourAt]);
+        }
+
+        var until = Instants.After(read.Min(reading => reading.At), holds)?.ToOffset(scope.Input.PourAt.Offset);
+        var late = mixes.FirstOrDefault(mix => mix.StartsAt > until);
+        if (late is { StartsAt: { } start } && until >= scope.Input.PourAt)
+        {
+            scope.Find(PouringFindings.ReadAgain, PourPointers.ReadAt,
+                words: [new("mix", Measure.Count(late.Number)), new("startsAt", Clock(start)), new("validUntil", Clock(until.Value))]);
+        }
+
+        return until;
+    }
+
+    private static string Clock(DateTimeOffset at) => at.ToString("HH:mm", System.Globalization.CultureInfo.InvariantCulture);
+}

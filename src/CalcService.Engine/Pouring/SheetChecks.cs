@@ -1,0 +1,78 @@
+using CalcService.Engine.Compounds;
+using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
+
+namespace CalcService.Engine.Pouring;
+
+/// <summary>Whether the sheet may be worked from, and whether the crew means to dose as it says.</summary>
+internal static class SheetChecks
+{
+    public static void Check(PourScope scope, DosePlan? dose)
+    {
+        var sheet = scope.Input.Compound;
+        if (sheet.Demonstration)
+        {
+            scope.Find(PouringFindings.Demonstration, PourPointers.Sheet);
+        }
+
+        if (sheet.Pouring is null)
+        {
+            scope.SheetSilent(PourPointers.PouringRange, "pouring range");
+        }
+
+        CheckAge(scope, sheet);
+        CheckOrder(scope, sheet);
+        CheckDose(scope, sheet, dose);
+    }
+
+    private static void CheckAge(PourScope scope, CompoundSheet sheet)
+    {
+        var limit = scope.Rules.SheetAge.Value!.Value;
+        var today = DateOnly.FromDateTime(scope.Input.PourAt.DateTime);
+        if (sheet.IssuedOn is { } issued && issued < today.AddMonths(-(int)limit.Si))
+        {
+            scope.Find(PouringFindings.SheetOld, PourPointers.IssuedOn, limit: limit, related: [PourPointers.PourAt],
+                words: new FindingWord("issuedOn", LotChecks.Day(issued)));
+        }
+    }
+
+    private static void CheckOrder(PourScope scope, CompoundSheet sheet)
+    {
+        var order = sheet.MixingOrder.ToList();
+        var (dose, hardener) = (order.IndexOf(MixPart.Dose), order.IndexOf(MixPart.Hardener));
+        if (dose >= 0 && hardener >= 0 && dose > hardener)
+        {
+            scope.Find(PouringFindings.DoseAfterHardener, PourPointers.MixingOrder);
+        }
+
+        if (scope.Input.IntendedDose?.Added == DoseMoment.AfterHardener)
+        {
+            scope.Find(PouringFindings.DoseAfterHardener, PourPointers.DoseAdded);
+        }
+    }
+
+    private static void CheckDose(PourScope scope, CompoundSheet sheet, DosePlan? dose)
+    {
+        if (scope.Input.IntendedDose?.PerKit is { } intended)
+        {
+            if (dose is not null && intended != dose.PerKit)
+            {
+                scope.Find(PouringFindings.DoseContradictsSheet, PourPointers.DosePerKit, Measure.Count(intended), Measure.Count(dose.PerKit), [PourPointers.Doses]);
+            }
+
+            CheckMaximum(scope, sheet, intended, PourPointers.DosePerKit);
+        }
+        else if (dose is not null)
+        {
+            CheckMaximum(scope, sheet, dose.PerKit, PourPointers.Doses);
+        }
+    }
+
+    private static void CheckMaximum(PourScope scope, CompoundSheet sheet, int doses, string pointer)
+    {
+        if (sheet.MaximumDoses is { } most && doses > most)
+        {
+            scope.Find(PouringFindings.DoseAboveMaximum, pointer, Measure.Count(doses), Measure.Count(most), [PourPointers.MaximumDoses]);
+        }
+    }
+}

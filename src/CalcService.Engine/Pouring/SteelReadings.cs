@@ -1,0 +1,53 @@
+namespace CalcService.Engine.Pouring;
+
+/// <summary>A temperature read on steel.</summary>
+/// <param name="Pointer">The member that gives it.</param>
+/// <param name="Place">steel, socket or wires.</param>
+/// <param name="K">The temperature.</param>
+internal sealed record SteelReading(string Pointer, string Place, double K);
+
+/// <summary>
+/// Every steel that the compound will touch. Wires count as steel unless they were read by themselves; a socket that
+/// was read by itself counts by itself. Nothing is taken from the air.
+/// </summary>
+internal sealed class SteelReadings
+{
+    public SteelReadings(PourPlanInput input)
+    {
+        var all = new List<SteelReading>();
+        var isComplete = true;
+        if (input.Conditions.SteelK is { } steel)
+        {
+            all.Add(new(PourPointers.Steel, "steel", steel));
+        }
+
+        for (var i = 0; i < input.Ends.Count; i++)
+        {
+            if (input.Ends[i].SocketTemperatureK is { } socket)
+            {
+                all.Add(new($"{PourPointers.Ends}/{i}/socket/temperature", "socket", socket));
+            }
+            else if (input.Conditions.SteelK is null)
+            {
+                isComplete = false;
+            }
+
+            if (input.Ends[i].Rope.TemperatureK is { } wires)
+            {
+                all.Add(new($"{PourPointers.Ends}/{i}/rope/temperature", "wires", wires));
+            }
+        }
+
+        All = all;
+        Coldest = isComplete ? all.MinBy(reading => reading.K) : null;
+        Warmest = isComplete ? all.MaxBy(reading => reading.K) : null;
+    }
+
+    public IReadOnlyList<SteelReading> All { get; }
+
+    /// <summary>Null where some steel wasn't read.</summary>
+    public SteelReading? Coldest { get; }
+
+    /// <summary>Null where some steel wasn't read.</summary>
+    public SteelReading? Warmest { get; }
+}
