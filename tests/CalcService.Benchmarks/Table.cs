@@ -19,6 +19,7 @@ public static class Table
         ("parts", () => Task.FromResult(PartRows.Measure())),
         ("covering", () => Task.FromResult(CoveringRows.Measure())),
         ("job", () => Task.FromResult(JobRow.Measure())),
+        ("heat", () => Task.FromResult(HeatRows.Measure())),
         ("batch", BatchRows.MeasureAsync),
         ("start", StartRows.MeasureAsync),
     ];

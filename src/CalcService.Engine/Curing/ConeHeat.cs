@@ -61,6 +61,7 @@ public static class ConeHeat
             EndS = run.TimeS,
             End = run.End,
             Peak = new(peak.TemperatureK, peak.TimeS, At(peak.Node)),
+            FrontsMeet = peak.TemperatureK > KeptK(model, solver.Reacting, start, degree),
             OuterPeak = new(outer.TemperatureK, outer.TimeS, At(outer.Node)),
             Degrees = [.. degrees[..^1].Select(watch => new ConeDegreeTimes(watch.Degree,
                 watch.FirstS, watch.FirstS is null ? null : At(watch.FirstNode), watch.EverywhereS, watch.EverywhereS is null ? null : At(watch.LastNode)))],
@@ -72,15 +73,20 @@ public static class ConeHeat
         };
     }
 
+    /// <summary>The hottest that a place could get with its own heat alone.</summary>
+    private static double KeptK(ConeModel model, IReadOnlyList<int> reacting, double[] start, double degree) =>
+        start.Max() + ((1 - degree) * reacting.Max(node => model.Network.ReactionHeatJ[node] / model.Network.CapacityJPerK[node]));
+
     private static (int Node, double Degree) Least(ConductionStep step)
     {
         var least = 0;
-        for (var place = 1; place < step.Reacting.Count; place++)
+        var degrees = step.ProgressAfter;
+        for (var place = 1; place < degrees.Length; place++)
         {
-            least = step.ProgressAfter[place] < step.ProgressAfter[least] ? place : least;
+            least = degrees[place] < degrees[least] ? place : least;
         }
 
-        return (step.Reacting[least], step.ProgressAfter[least]);
+        return (step.Reacting[least], degrees[least]);
     }
 
     private static void Write(ConeHeatInput input, double share, Trace trace)

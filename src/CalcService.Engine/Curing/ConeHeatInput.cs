@@ -3,7 +3,7 @@ using CalcService.Engine.Numerics.Conduction;
 
 namespace CalcService.Engine.Curing;
 
-/// <summary>The cone in its socket, with the rope that hangs from it.</summary>
+/// <summary>The cone in its socket, with the rope that hangs from it. The socket has a wall all along, and the wires leave room for compound.</summary>
 public sealed record ConeBody
 {
     public required double SmallEndDiameterM { get; init; }
@@ -66,21 +66,6 @@ public sealed record ConeSurroundings
 
     /// <summary>Degree that the compound has reached in the vessel.</summary>
     public double StartDegree { get; init; }
-}
-
-/// <summary>How finely the body is divided and how close each step must come.</summary>
-/// <param name="ConeRings">Rings from axis to skin; thinner towards the skin.</param>
-/// <param name="WallRings">Rings of the steel.</param>
-/// <param name="Layers">Layers from small end to mouth.</param>
-/// <param name="RopeParts">Parts of the rope below, longer away from the socket.</param>
-/// <param name="Tolerance">Error allowed in a step.</param>
-public sealed record ConeGrid(int ConeRings, int WallRings, int Layers, int RopeParts, ConductionTolerance Tolerance)
-{
-    /// <summary>For a slice: within 0.1 K and 0.1 min of a fine solution.</summary>
-    public static ConeGrid Slice { get; } = new(40, 4, 1, 0, new(.02, 2e-4));
-
-    /// <summary>For the whole cone: within 0.5 K and 0.5 min of a fine solution.</summary>
-    public static ConeGrid Whole { get; } = new(14, 3, 20, 10, new(.05, 5e-4));
 }
 
 /// <summary>A cone that cures. Times are seconds since the pour.</summary>

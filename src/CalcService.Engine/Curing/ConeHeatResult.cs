@@ -29,6 +29,12 @@ public sealed record ConeHeatResult
     /// <summary>Hottest place of the compound.</summary>
     public required ConePeak Peak { get; init; }
 
+    /// <summary>
+    /// Whether the peak is above what the compound reaches when it keeps all its heat. Then fronts of cure run into each other where it
+    /// stands, thinner than the grid, and the peak is an upper estimate; the times of the degrees are not touched by it.
+    /// </summary>
+    public required bool FrontsMeet { get; init; }
+
     /// <summary>Hottest place on the outside of the steel.</summary>
     public required ConePeak OuterPeak { get; init; }
 

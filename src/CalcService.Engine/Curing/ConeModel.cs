@@ -1,5 +1,4 @@
 using CalcService.Engine.Numerics.Conduction;
-using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Curing;
 
@@ -11,11 +10,12 @@ internal sealed class ConeModel
 {
     private readonly ConeHeatInput _input;
     private readonly ConeGrid _grid;
+    private readonly int _ropeParts;
     private readonly double[] _startHeat;
 
     private ConeModel(ConeHeatInput input, ConeGrid grid, int rows, int ropeParts)
     {
-        (_input, _grid, Rows, RopeParts) = (input, grid, rows, ropeParts);
+        (_input, _grid, Rows, _ropeParts) = (input, grid, rows, ropeParts);
         Network = new ConductionNetwork(ropeParts + (rows * RowNodes));
         (_startHeat, Places) = (new double[Network.Nodes], new ConePlace[Network.Nodes]);
     }
@@ -26,22 +26,22 @@ internal sealed class ConeModel
 
     public int Rows { get; }
 
-    public int RopeParts { get; }
+    private int RowNodes => _grid.ConeRings + _grid.WallRings + 1;
 
-    public int RowNodes => _grid.ConeRings + _grid.WallRings + 1;
+    private double FilmWPerM2K => _input.Surroundings.FilmWPerM2K;
 
     /// <summary>The cone with its socket and the rope below.</summary>
     public static ConeModel Whole(ConeHeatInput input, ConeGrid grid)
     {
-        var hasRope = input.Body.MetallicAreaM2 > 0 && input.Body.RopeBelowM > 0;
+        var hasRope = input.Body is { MetallicAreaM2: > 0, RopeBelowM: > 0 };
         var model = new ConeModel(input, grid, grid.Layers + 1, hasRope ? grid.RopeParts : 0);
         var height = input.Body.LengthM / grid.Layers;
         for (var layer = 0; layer < grid.Layers; layer++)
         {
-            model.AddHalfLayer(layer, (layer + .25) * height, height / 2);
-            model.AddHalfLayer(layer + 1, (layer + .75) * height, height / 2);
-            var middle = (layer + .5) * height;
-            AxisymmetricGrid.LinkRows(model.Network, model.Node(layer, 0), model.Node(layer + 1, 0), model.Radii(middle), height, model.Rings(middle));
+            model.AddSlab(layer, (layer + .25) * height, height / 2);
+            model.AddSlab(layer + 1, (layer + .75) * height, height / 2);
+            var between = new ConeSection(input, grid, (layer + .5) * height);
+            AxisymmetricGrid.LinkRows(model.Network, model.Axis(layer), model.Axis(layer + 1), between.RadiiM, height, between.Rings);
         }
 
         model.OpenEnds();
@@ -59,54 +59,29 @@ internal sealed class ConeModel
     {
         var model = new ConeModel(input, grid, rows: 1, ropeParts: 0);
         var at = share * input.Body.LengthM;
-        model.AddHalfLayer(0, at, 1);
+        model.AddSlab(0, at, 1);
         model.Place(0, at);
         return model;
     }
 
-    public int Node(int row, int place) => RopeParts + (row * RowNodes) + place;
+    public int Axis(int row) => _ropeParts + (row * RowNodes);
 
-    public int Axis(int row) => Node(row, 0);
+    public int Skin(int row) => Axis(row) + _grid.ConeRings;
 
-    public int Skin(int row) => Node(row, _grid.ConeRings);
+    public int Outside(int row) => Axis(row) + RowNodes - 1;
 
-    public int Outside(int row) => Node(row, RowNodes - 1);
+    public double[] StartTemperatures() => [.. _startHeat.Select((heat, node) => heat / Network.CapacityJPerK[node])];
 
-    public double[] StartTemperatures()
+    /// <summary>Gives a row a slab that is sized as at a height: the cone, the steel around it, the outside.</summary>
+    private void AddSlab(int row, double z, double height)
     {
-        var start = new double[Network.Nodes];
-        for (var i = 0; i < start.Length; i++)
-        {
-            start[i] = _startHeat[i] / Network.CapacityJPerK[i];
-        }
-
-        return start;
-    }
-
-    private ConeBody Body => _input.Body;
-
-    private ConeMaterials Materials => _input.Materials;
-
-    private RingMaterial Steel => new(
-        Materials.SteelDensityKgPerM3 * Materials.SteelSpecificHeatJPerKgK, Materials.SteelConductivityWPerMK, Materials.SteelConductivityWPerMK);
-
-    private double Bore(double z) => (Body.SmallEndDiameterM + ((Body.LargeEndDiameterM - Body.SmallEndDiameterM) * z / Body.LengthM)) / 2;
-
-    private double Outer(double z) => (Body.OuterAtSmallEndM + ((Body.OuterAtMouthM - Body.OuterAtSmallEndM) * z / Body.LengthM)) / 2;
-
-    private void AddHalfLayer(int row, double z, double height)
-    {
-        var radii = Radii(z);
-        var rings = Rings(z);
-        var (cone, wall) = (_grid.ConeRings, _grid.WallRings);
-        var fraction = ConeMixture.WireFraction(Body.MetallicAreaM2, Bore(z), Trace.None);
-        var mixed = ConeMixture.StartK(fraction, _input.Surroundings.SteelK, _input.Surroundings.CompoundK, Materials, Trace.None);
-        Fill(Axis(row), cone + 1, mixed, () => AxisymmetricGrid.AddSlab(Network, Axis(row), radii.AsSpan(0, cone + 1), height, rings.AsSpan(0, cone)));
-        Fill(Skin(row), wall + 1, _input.Surroundings.SteelK,
-            () => AxisymmetricGrid.AddSlab(Network, Skin(row), radii.AsSpan(cone), height, rings.AsSpan(cone)));
-        var taper = (Body.OuterAtMouthM - Body.OuterAtSmallEndM) / (2 * Body.LengthM);
+        var section = new ConeSection(_input, _grid, z);
+        Fill(Axis(row), section.ConeRadii.Length, section.StartK, () => AxisymmetricGrid.AddSlab(Network, Axis(row), section.ConeRadii, height, section.ConeRings));
+        Fill(Skin(row), section.WallRadii.Length, _input.Surroundings.SteelK,
+            () => AxisymmetricGrid.AddSlab(Network, Skin(row), section.WallRadii, height, section.WallRings));
+        var taper = (_input.Body.OuterAtMouthM - _input.Body.OuterAtSmallEndM) / (2 * _input.Body.LengthM);
         var slant = Rows > 1 ? Math.Sqrt(1 + (taper * taper)) : 1;
-        Network.Expose(Outside(row), 2 * Math.PI * Outer(z) * height * slant * _input.Surroundings.FilmWPerM2K);
+        Network.Expose(Outside(row), 2 * Math.PI * section.OuterM * height * slant * FilmWPerM2K);
     }
 
     /// <summary>Adds material and remembers how warm it comes.</summary>
@@ -123,17 +98,16 @@ internal sealed class ConeModel
     /// <summary>The compound's face at the mouth and the steel at both ends see the air; the small end of the cone is sealed.</summary>
     private void OpenEnds()
     {
-        var film = _input.Surroundings.FilmWPerM2K;
-        var below = Radii(0).AsSpan(_grid.ConeRings);
+        var below = new ConeSection(_input, _grid, 0).WallRadii;
         for (var i = 0; i < below.Length; i++)
         {
-            Network.Expose(Skin(0) + i, AxisymmetricGrid.FaceM2(below, i) * film);
+            Network.Expose(Skin(0) + i, AxisymmetricGrid.FaceM2(below, i) * FilmWPerM2K);
         }
 
-        var above = Radii(Body.LengthM);
+        var above = new ConeSection(_input, _grid, _input.Body.LengthM).RadiiM;
         for (var i = 0; i < above.Length; i++)
         {
-            Network.Expose(Node(Rows - 1, i), AxisymmetricGrid.FaceM2(above, i) * film);
+            Network.Expose(Axis(Rows - 1) + i, AxisymmetricGrid.FaceM2(above, i) * FilmWPerM2K);
         }
     }
 
@@ -141,84 +115,45 @@ internal sealed class ConeModel
     private void AddRope()
     {
         const double Growth = 1.4;
-        var (metal, steel) = (Body.MetallicAreaM2, Steel);
-        var length = RopeParts == 0 ? 0 : Body.RopeBelowM * (Growth - 1) / (Math.Pow(Growth, RopeParts) - 1);
+        var (metal, steel) = (_input.Body.MetallicAreaM2, ConeSection.Steel(_input.Materials));
+        var length = _ropeParts == 0 ? 0 : _input.Body.RopeBelowM * (Growth - 1) / (Math.Pow(Growth, _ropeParts) - 1);
         var depth = 0.0;
-        var bottom = Radii(0).AsSpan(0, _grid.ConeRings + 1).ToArray();
-        var section = Math.PI * bottom[^1] * bottom[^1];
-        for (var part = RopeParts - 1; part >= 0; part--)
+        for (var part = _ropeParts - 1; part >= 0; part--, length *= Growth)
         {
-            var half = metal * steel.HeatCapacityJPerM3K * length / 2;
-            var conductance = metal * steel.AxialWPerMK / length;
             depth += length;
             Places[part] = new(-depth, 0);
-            Fill(part, 1, _input.Surroundings.SteelK, () => Network.AddMaterial(part, half));
-            ExposeRope(part, length / 2);
-            if (part < RopeParts - 1)
+            AddRopeHalf(part, 1, length / 2);
+            var isFirst = part == _ropeParts - 1;
+            // The first part begins at the small end of the cone, spread over its nodes.
+            foreach (var (node, share) in isFirst ? SmallEnd() : [(part + 1, 1.0)])
             {
-                Fill(part + 1, 1, _input.Surroundings.SteelK, () => Network.AddMaterial(part + 1, half));
-                ExposeRope(part + 1, length / 2);
-                Network.Link(part, part + 1, conductance);
+                AddRopeHalf(node, share, length / 2);
+                Network.Link(part, node, share * metal * steel.AxialWPerMK / length);
             }
-            else
-            {
-                for (var i = 0; i < bottom.Length; i++)
-                {
-                    var share = AxisymmetricGrid.FaceM2(bottom, i) / section;
-                    Fill(Node(0, i), 1, _input.Surroundings.SteelK, () => Network.AddMaterial(Node(0, i), half * share));
-                    Network.Link(part, Node(0, i), conductance * share);
-                }
-            }
-
-            length *= Growth;
         }
     }
 
-    private void ExposeRope(int node, double length) => Network.Expose(node, Math.PI * Body.RopeDiameterM * length * _input.Surroundings.FilmWPerM2K);
+    private void AddRopeHalf(int node, double share, double length)
+    {
+        var (body, steel) = (_input.Body, ConeSection.Steel(_input.Materials));
+        Fill(node, 1, _input.Surroundings.SteelK, () => Network.AddMaterial(node, share * body.MetallicAreaM2 * length * steel.HeatCapacityJPerM3K));
+        Network.Expose(node, share * Math.PI * body.RopeDiameterM * length * FilmWPerM2K);
+    }
+
+    /// <summary>The nodes at the small end of the cone with their shares of its section.</summary>
+    private (int Node, double Share)[] SmallEnd()
+    {
+        var section = new ConeSection(_input, _grid, 0);
+        var radii = section.ConeRadii.ToArray();
+        return [.. radii.Select((_, i) => (Axis(0) + i, AxisymmetricGrid.FaceM2(radii, i) / (Math.PI * section.BoreM * section.BoreM)))];
+    }
 
     private void Place(int row, double z)
     {
-        var radii = Radii(z);
+        var radii = new ConeSection(_input, _grid, z).RadiiM;
         for (var i = 0; i < RowNodes; i++)
         {
-            Places[Node(row, i)] = new(z, radii[i]);
+            Places[Axis(row) + i] = new(z, radii[i]);
         }
-    }
-
-    /// <summary>Where the nodes of a section stand: closer together towards the skin, where the steel pulls.</summary>
-    private double[] Radii(double z)
-    {
-        var (bore, outer) = (Bore(z), Outer(z));
-        var radii = new double[RowNodes];
-        for (var i = 0; i <= _grid.ConeRings; i++)
-        {
-            var even = (double)i / _grid.ConeRings;
-            radii[i] = bore * even * (1.5 - (.5 * even));
-        }
-
-        for (var i = 1; i <= _grid.WallRings; i++)
-        {
-            radii[_grid.ConeRings + i] = bore + ((outer - bore) * i / _grid.WallRings);
-        }
-
-        return radii;
-    }
-
-    private RingMaterial[] Rings(double z)
-    {
-        var cone = Mixed(z);
-        return [.. Enumerable.Repeat(cone, _grid.ConeRings), .. Enumerable.Repeat(Steel, _grid.WallRings)];
-    }
-
-    private RingMaterial Mixed(double z)
-    {
-        var fraction = ConeMixture.WireFraction(Body.MetallicAreaM2, Bore(z), Trace.None);
-        var density = ConeMixture.DensityKgPerM3(fraction, Materials, Trace.None);
-        var (steel, compound) = (Materials.SteelConductivityWPerMK, Materials.CompoundConductivityWPerMK);
-        return new(
-            density * ConeMixture.SpecificHeatJPerKgK(fraction, density, Materials, Trace.None),
-            ConeMixture.RadialConductivityWPerMK(fraction, steel, compound, Trace.None),
-            ConeMixture.AxialConductivityWPerMK(fraction, steel, compound, Trace.None),
-            density * ConeMixture.ReactionHeatJPerKg(fraction, density, Materials, Trace.None));
     }
 }

@@ -36,14 +36,16 @@ internal sealed class DegreeWatch(double degree)
         }
 
         _everywhere = true;
-        for (var place = 0; place < step.Reacting.Count; place++)
+        var before = step.ProgressBefore;
+        var after = step.ProgressAfter;
+        for (var place = 0; place < before.Length; place++)
         {
-            if (step.ProgressBefore[place] >= Degree)
+            if (before[place] >= Degree)
             {
                 continue;
             }
 
-            if (step.ProgressAfter[place] < Degree)
+            if (after[place] < Degree)
             {
                 _everywhere = false;
                 continue;

@@ -6,6 +6,7 @@ namespace CalcService.Engine.Curing;
 internal sealed class PeakWatch(int[] nodes, double[] start)
 {
     private const int Looks = 4;
+    private const double NearK = 5;
 
     public double TemperatureK { get; private set; } = nodes.Max(node => start[node]);
 
@@ -19,6 +20,12 @@ internal sealed class PeakWatch(int[] nodes, double[] start)
         var best = -1;
         foreach (var node in nodes)
         {
+            // No step is so long that a place rises and falls by more in it.
+            if (Math.Max(step.TemperaturesBefore[node], step.TemperaturesAfter[node]) < TemperatureK - NearK)
+            {
+                continue;
+            }
+
             for (var look = 0; look <= Looks; look++)
             {
                 var kelvins = step.Temperature(node, step.FromS + (length * look / Looks));

@@ -66,7 +66,7 @@ public sealed class ConeHeatPropertyTests
             Assert.All(found.Degrees, one => Assert.True(one.EverywhereS is null || one.FirstS <= one.EverywhereS));
             Assert.All(found.Curve, moment => Assert.True(double.IsFinite(moment.CentreK + moment.SkinK + moment.OuterK + moment.LeastDegree)));
         },
-        iter: 100, threads: 1);
+        iter: 60, threads: 1);
 
     [Fact]
     public void Warmer_start_never_cures_later() => Any.Sample(
@@ -79,5 +79,5 @@ public sealed class ConeHeatPropertyTests
             double At(ConeHeatInput one) => ConeHeat.Calculate(one, Trace.None, new Budget(Budget.DefaultSteps), CancellationToken.None)!.Degrees[1].EverywhereS ?? double.PositiveInfinity;
             Assert.True(At(warmer) <= At(input) + 30);
         },
-        iter: 40, threads: 1);
+        iter: 25, threads: 1);
 }

@@ -9,7 +9,7 @@ public sealed class ConeHeatTests
     [Fact]
     public void Thick_slice_of_compound_peaks_as_independent_code_says()
     {
-        // Method of lines with SciPy's LSODA on a grid of its own: centre 135.64 °C at 13.83 min, outside of the steel 54.88 °C at 31.83 min.
+        // Independent code (SciPy): centre 135.64 °C at 13.83 min, outside of the steel 54.88 °C at 31.83 min.
         var found = Cones.Slice(Cones.Thick());
 
         Assert.InRange(found.Peak.TemperatureK - Cones.Zero, 135.64 - .1, 135.64 + .1);
@@ -17,6 +17,20 @@ public sealed class ConeHeatTests
         Assert.Equal(0, found.Peak.Place.RadiusM);
         Assert.InRange(found.OuterPeak.TemperatureK - Cones.Zero, 54.88 - .1, 54.88 + .1);
         Assert.InRange(found.OuterPeak.TimeS / 60, 31.83 - .1, 31.83 + .1);
+    }
+
+    [Fact]
+    public void Thick_slice_agrees_with_CVODE()
+    {
+        // SUNDIALS CVODE 6.4.1, BDF, 640 + 48 rings at 1e-5 K and 1e-8 (tests/CalcService.Benchmarks/cvode): centre 135.6377 °C at 13.8333 min; degree .05
+        // first after 10.1975, everywhere after 11.3986; .95 everywhere after 22.2337 min.
+        var found = Cones.Slice(Cones.Thick() with { Degrees = [.05, .95], Grid = new(160, 12, 1, 0, new(1e-3, 1e-5)) });
+
+        Assert.InRange(found.Peak.TemperatureK - Cones.Zero, 135.6377 - .01, 135.6377 + .01);
+        Assert.InRange(found.Peak.TimeS / 60, 13.8333 - .005, 13.8333 + .005);
+        Assert.InRange(found.Degrees[0].FirstS!.Value / 60, 10.1975 - .005, 10.1975 + .005);
+        Assert.InRange(found.Degrees[0].EverywhereS!.Value / 60, 11.3986 - .005, 11.3986 + .005);
+        Assert.InRange(found.Degrees[1].EverywhereS!.Value / 60, 22.2337 - .005, 22.2337 + .005);
     }
 
     [Theory]
@@ -106,6 +120,14 @@ public sealed class ConeHeatTests
     [Fact]
     public void Budget_that_ends_first_gives_no_answer() =>
         Assert.Null(ConeHeat.Calculate(Cones.Example(Cones.Hot), Trace.None, new Budget(2000), TestContext.Current.CancellationToken));
+
+    [Fact]
+    public void Body_that_can_not_be_is_refused()
+    {
+        var good = Cones.Example(Cones.Hot);
+        Assert.Throws<ArgumentException>(() => Cones.Whole(good with { Body = good.Body with { OuterAtMouthM = .045 } }));
+        Assert.Throws<ArgumentException>(() => Cones.Whole(good with { Body = good.Body with { MetallicAreaM2 = 420e-6 } }));
+    }
 
     [Fact]
     public void Trace_has_the_formulas_of_the_section()

@@ -13,6 +13,9 @@ internal static class Cones
     /// <summary>A law that runs hot.</summary>
     public static readonly CureLaw Hot = new(1.2e7, 68e3, 1.5e8, 60e3, .9, 1.6);
 
+    /// <summary>A law that starts itself: rate constants 2.0e-5 and 4.0e-3 /s at 20 °C, 65 kJ/mol.</summary>
+    public static readonly CureLaw Sudden = new(2.0e-5 * Math.Exp(65e3 / (8.314462618 * 293.15)), 65e3, 4.0e-3 * Math.Exp(65e3 / (8.314462618 * 293.15)), 65e3, 1, 1);
+
     public static readonly ConeMaterials Materials = new()
     {
         CompoundDensityKgPerM3 = 1750,
@@ -60,6 +63,22 @@ internal static class Cones
         HorizonS = 12 * 3600,
         Degrees = [.05, .9],
         EndDegree = .9,
+    };
+
+    /// <summary>40 mm rope in a basket of twice the size, poured warm.</summary>
+    public static ConeHeatInput Large(CureLaw law) => Example(law) with
+    {
+        Body = new()
+        {
+            SmallEndDiameterM = .046,
+            LargeEndDiameterM = .090,
+            LengthM = .200,
+            OuterAtSmallEndM = .140,
+            OuterAtMouthM = .140,
+            MetallicAreaM2 = 736e-6,
+            RopeDiameterM = .040,
+        },
+        Surroundings = new() { CompoundK = Zero + 25, SteelK = Zero + 20, AirK = PiecewiseLinear.Constant(Zero + 20) },
     };
 
     public static ConeHeatResult Slice(ConeHeatInput input, double share = 0) =>
