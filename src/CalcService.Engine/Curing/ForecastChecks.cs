@@ -22,7 +22,7 @@ internal static class ForecastChecks
             return;
         }
 
-        CheckReached(scope, air, cure);
+        CheckReached(scope, uniform, air, cure);
         CheckPouringRange(scope, air, cure);
         if (cure.EarliestGelS is null && cure.LatestGelS is null && scope.Input.Conditions is not { SteelK: not null, CompoundK: not null })
         {
@@ -38,7 +38,7 @@ internal static class ForecastChecks
         }
     }
 
-    private static void CheckReached(CureScope scope, TemperatureHistory air, EndCure cure)
+    private static void CheckReached(CureScope scope, UniformCure uniform, TemperatureHistory air, EndCure cure)
     {
         var isSeries = scope.Input.Conditions.ConstantAirK is null;
         var isBounded = scope.Input.Conditions is { SteelK: not null, CompoundK: not null };
@@ -48,7 +48,8 @@ internal static class ForecastChecks
             scope.Find(CuringFindings.GelNotReached, pointer, limit: Measure.Duration(air.EndS), related: [CurePointers.GelTimes]);
         }
 
-        if (isBounded && cure.FullS is null)
+        // Without all readings there is no release; whether the forecast would reach, the air alone tells.
+        if ((isBounded ? cure.FullS : uniform.FullAlong(air)) is null)
         {
             scope.Find(isSeries ? CuringFindings.ForecastTooShort : CuringFindings.FullStrengthNotReached, pointer, limit: Measure.Duration(air.EndS),
                 related: [CurePointers.FullStrength]);

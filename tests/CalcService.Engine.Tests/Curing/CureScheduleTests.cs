@@ -106,6 +106,27 @@ public sealed class CureScheduleTests
     }
 
     [Fact]
+    public void Forecast_that_ends_early_is_said_though_nobody_read_the_steel()
+    {
+        var input = GoodCure.Through((0, 20), (1, 20));
+        var codes = GoodCure.Schedule(input with { Conditions = input.Conditions with { SteelK = null } }).Findings.Select(finding => finding.Definition.Code);
+        Assert.Equal(["forecast-too-short", "reading-missing"], codes.Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void Dose_goes_by_the_place_that_the_sheet_names()
+    {
+        // 6 °C asks for one dose, 20 °C for none.
+        int? Of(DosePlace place) => GoodCure.Schedule(GoodCure.Input with
+        {
+            Doses = null,
+            Compound = GoodCure.Sheet with { DoseByTemperatureOf = place },
+            Conditions = GoodCure.Input.Conditions with { SteelK = 6 + Zero },
+        }).Result.Doses;
+        Assert.Equal([1, 1, 0, 1, 0], new[] { DosePlace.Unknown, DosePlace.Colder, DosePlace.Air, DosePlace.Steel, DosePlace.Compound }.Select(place => Of(place)!.Value));
+    }
+
+    [Fact]
     public void Dose_that_is_not_given_is_that_of_the_colder_of_air_and_steel()
     {
         var schedule = GoodCure.Schedule(GoodCure.Input with { Doses = null, Conditions = GoodCure.Input.Conditions with { SteelK = 6 + Zero } });

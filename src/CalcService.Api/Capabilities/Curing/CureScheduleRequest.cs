@@ -67,7 +67,7 @@ public sealed record Shop
     public required IReadOnlyList<Shift> Shifts { get; init; }
 
     /// <summary>How long the tasks of one end take.</summary>
-    public required TaskTimes TaskTimes { get; init; }
+    public required ShopTaskTimes TaskTimes { get; init; }
 }
 
 /// <summary>People are there.</summary>
@@ -81,7 +81,7 @@ public sealed record Shift
 }
 
 /// <summary>How long the tasks of one end take.</summary>
-public sealed record TaskTimes
+public sealed record ShopTaskTimes
 {
     /// <summary>Cut, broom, clean and dry.</summary>
     [Kind(QuantityKind.Duration)]

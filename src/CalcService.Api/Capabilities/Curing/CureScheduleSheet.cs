@@ -62,7 +62,10 @@ public static class CureScheduleSheet
                 end.Peak is { } peak ? $"{AnswerText.Of(peak.Temperature, Digits)} at {Clock(peak.At)}" : "not computed",
             }));
 
-    private static string By(DateTimeOffset? at, string? governor) => at is { } known ? $"{Clock(known)} ({governor})" : "not known";
+    private static string By(DateTimeOffset? at, string? governor) => at is { } known ? $"{Clock(known)} ({Governor(governor!)})" : "not known";
+
+    /// <summary>leastCuredPlace as people write it.</summary>
+    private static string Governor(string code) => string.Concat(code.Select(letter => char.IsAsciiLetterUpper(letter) ? $" {char.ToLowerInvariant(letter)}" : letter.ToString()));
 
     private static string Or(DateTimeOffset? at) => at is { } known ? Clock(known) : "not known";
 

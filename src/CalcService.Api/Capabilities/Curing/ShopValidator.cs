@@ -20,7 +20,7 @@ public sealed class ShopValidator : AbstractValidator<Shop>
         RuleFor(shop => shop.TestBeds).Between(1, 100);
         RuleFor(shop => shop.Shifts).NotEmpty().WithErrorCode("required").WithMessage("At least one shift is required.");
         RuleForEach(shop => shop.Shifts).SetValidator(new ShiftValidator());
-        RuleFor(shop => shop.TaskTimes).SetValidator(new TaskTimesValidator());
+        RuleFor(shop => shop.TaskTimes).SetValidator(new ShopTaskTimesValidator());
         RuleFor(shop => shop).Custom((shop, context) =>
         {
             for (var i = 1; i < shop.Shifts.Count; i++)
@@ -52,9 +52,9 @@ public sealed class ShiftValidator : AbstractValidator<Shift>
 }
 
 /// <summary>What task times may be.</summary>
-public sealed class TaskTimesValidator : AbstractValidator<TaskTimes>
+public sealed class ShopTaskTimesValidator : AbstractValidator<ShopTaskTimes>
 {
-    public TaskTimesValidator()
+    public ShopTaskTimesValidator()
     {
         RuleFor(times => times.Prepare).Between(0, 1440, "min", QuantityKind.Duration);
         RuleFor(times => times.Position).Between(0, 1440, "min", QuantityKind.Duration);
