@@ -1,3 +1,4 @@
+using CalcService.Engine.Compounds;
 using CalcService.Engine.Pouring.TakeOff;
 using CalcService.Engine.Provenance;
 
@@ -78,6 +79,24 @@ public sealed class TakeOffMissingTests
         Assert.Null(takeOff.Labour.Single(line => line.Task == LabourTask.WaitForGel).TotalS);
         Assert.Null(takeOff.MaterialsCost);
         Assert.Null(takeOff.LabourCost);
+    }
+
+    [Theory]
+    [InlineData(DosePlace.Unknown, "/conditions/airTemperature")]
+    [InlineData(DosePlace.Air, "/conditions/airTemperature")]
+    [InlineData(DosePlace.Steel, "/conditions/steelTemperature")]
+    [InlineData(DosePlace.Compound, "/conditions/compoundTemperature")]
+    public void Dose_lacks_the_reading_that_it_goes_by(DosePlace place, string pointer)
+    {
+        var takeOff = GoodQuote.TakeOff(GoodQuote.Input with { Compound = GoodPour.Sheet with { DoseByTemperatureOf = place }, Conditions = new() });
+        Assert.Equal(pointer, takeOff.Missing[0]);
+    }
+
+    [Fact]
+    public void Dose_that_the_sheet_does_not_have_lacks_the_sheets_doses()
+    {
+        Assert.Equal("/compound/sheet/doses", GoodQuote.TakeOff(GoodQuote.Input with { Compound = GoodPour.Sheet with { Doses = [] } }).Missing[0]);
+        Assert.Equal("/compound/sheet/doses", GoodQuote.TakeOff(GoodQuote.Input with { Conditions = GoodQuote.Input.Conditions with { SteelK = GoodPour.Zero - 5 } }).Missing[0]);
     }
 
     [Fact]
