@@ -1,3 +1,5 @@
+using CalcService.Engine.Compounds;
+
 namespace CalcService.Engine.Pouring;
 
 /// <summary>A reading that was given, and the values at which a check may change its mind about it.</summary>
@@ -47,9 +49,13 @@ internal sealed record FlipReading(string Name, double Value, IReadOnlyList<doub
         var bands = sheet.Doses.SelectMany(band => new[] { band.FromK, band.BelowK }).ToArray();
         IEnumerable<double> range = sheet.Pouring is { } pouring ? [pouring.MinimumK, pouring.MaximumK] : [];
         IEnumerable<double> blurred = scope.Input.Conditions.UncertaintyK is { } u ? bands.SelectMany(edge => new[] { edge - u, edge + u }) : [];
-        return [.. range.Concat(bands).Concat(blurred).Concat(sheet.GelTimes.Select(row => row.TemperatureK)).Append(Weather.Coldest).Append(Weather.Warmest)
+        return [.. range.Concat(bands).Concat(blurred).Concat(Measured(sheet)).Append(Weather.Coldest).Append(Weather.Warmest)
             .Where(edge => edge >= Weather.Coldest && edge <= Weather.Warmest).Distinct()];
     }
+
+    /// <summary>Ends of what the sheet measured, for each dose.</summary>
+    private static IEnumerable<double> Measured(CompoundSheet sheet) => sheet.GelTimes.GroupBy(row => row.Doses)
+        .SelectMany(rows => new[] { rows.Min(row => row.TemperatureK), rows.Max(row => row.TemperatureK) });
 
     /// <summary>Where the coldest steel is wet, and where it is near to it.</summary>
     private static IEnumerable<double> Wet(PourScope scope, double margin, Func<double, double, double> edge, double? other) =>
