@@ -18,9 +18,9 @@ internal static class FindingPage
             $"# {definition.Code}",
             definition.Meaning,
             Table("severity", "decision, if nothing is worse", definition.Severities.Select(severity => new[] { Name(severity), $"`{DecisionOf(severity)}`" })),
-            $"It says: *{definition.Message}*",
-            $"**What to do.** {definition.Action}",
-            $"**Source.** {SourceOf(definition.Source)}. In the rules since {definition.Since}.",
+            $"**It says:** *{definition.Message}*",
+            $"**What to do:** {definition.Action}",
+            $"**Source:** {SourceOf(definition.Source)}. In the rules since {definition.Since}.",
         };
         if (definition.Limits.Count > 0)
         {
@@ -51,7 +51,7 @@ internal static class FindingPage
         List<string> parts =
         [
             $"## Example: {Name(example.Severity)}",
-            $"A request with which [nothing else is wrong](README.md#nothing-wrong), but:\n\n{List(Difference.Of(operation.Good, request))}",
+            $"[A request with which nothing is wrong](README.md#nothing-wrong), except that\n\n{List(Difference.Of(operation.Good, request))}",
             $"`POST {operation.Path}`",
             Fence(request),
             $"The decision is `{answer["decision"]}`, with this finding:",
@@ -75,12 +75,15 @@ internal static class FindingPage
         "| limit | value | source |\n|---|---|---|\n" + string.Join("\n", limits.Select(limit =>
             $"| {limit.Text} | {(limit.Value is { } value ? AnswerText.Of(value, UnitSystem.Metric, Rounding.AnswerDigits) : "")} | {SourceOf(limit.Source)} |"));
 
-    private static string SourceOf(Source source) =>
-        $"{source.Document}{(source.Clause.Length > 0 ? ", " + source.Clause : "")} ({Words(source.Basis)})";
+    private static string SourceOf(Source source)
+    {
+        var (place, basis) = (source.Document + (source.Clause.Length > 0 ? ", " + source.Clause : ""), Words(source.Basis));
+        return place.Contains(basis, StringComparison.Ordinal) ? place : $"{place} ({basis})";
+    }
 
     private static string Words(Basis basis) => basis switch
     {
-        Basis.DataSheet => "the compound's data sheet",
+        Basis.DataSheet => "data sheet",
         Basis.CommonPractice => "common practice",
         Basis.FromMemory => "from memory",
         _ => Name(basis),

@@ -18,6 +18,7 @@ public sealed class PageExampleTests(Service service)
     [MemberData(nameof(Cases))]
     public async Task Example_of_a_page_raises_its_finding(int index, string what)
     {
+        Assert.SkipWhen(Repository.Accepts, "The pages are being written.");
         var example = PageExample.All[index];
         var reply = await service.PostAsync(example.Path, example.Request);
         Assert.True(reply.Status == 200, $"{what}: {reply.Text}");
@@ -29,16 +30,14 @@ public sealed class PageExampleTests(Service service)
         Assert.Equal(example.Decision, reply.Decision);
     }
 
-    [Theory]
-    [MemberData(nameof(Cases))]
-    public async Task Finding_points_to_a_member_that_a_request_can_have(int index, string what)
+    [Fact]
+    public async Task Finding_of_a_page_points_to_members_that_a_request_can_have()
     {
-        var example = PageExample.All[index];
         var contract = await ServedContract.ReadAsync(service);
-        var schema = contract.Answering.Single(route => route.Path == example.Path).SchemaName;
+        var schemas = contract.Answering.ToDictionary(route => route.Path, route => route.SchemaName);
 
-        Assert.All(example.Finding["related"]!.AsArray().Prepend(example.Finding["pointer"]),
-            pointer => Assert.True(contract.Has(schema, (string)pointer!), $"{what}: {pointer}"));
+        Assert.All(PageExample.All, example => Assert.All(example.Finding["related"]!.AsArray().Prepend(example.Finding["pointer"]),
+            pointer => Assert.True(contract.Has(schemas[example.Path], (string)pointer!), $"{example.Page}: {pointer}")));
     }
 
     [Theory]

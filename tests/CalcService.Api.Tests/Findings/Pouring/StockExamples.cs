@@ -23,7 +23,7 @@ internal static class StockExamples
         // One small kit would fill three baskets, but the pot life is over after two.
         new("stock-does-not-divide", Severity.Caution, "/stock",
             pour => pour.With("/ends/0/quantity", 3).With("/crew/pourTime", Quantity(7, "min")).With(Lot + "/count", 1)),
-        // Half a cubic metre of compound in kits whose sizes have no common measure but the millilitre.
+        // More than half a cubic metre of compound in kits whose sizes have no common measure but the millilitre.
         new("budget-spent", Severity.Unknown, "/ends", pour => pour.Without("/stock").With(Sheet + "/kits/0/volume", Quantity(301, "mL"))
             .With("/ends/0/quantity", 1000).With(Rope + "/diameter", Quantity(40, "mm")).With(Socket + "/breakingForce", Quantity(1200, "kN"))
             .With(Basket + "/smallEndDiameter", Quantity(46, "mm")).With(Basket + "/largeEndDiameter", Quantity(90, "mm")).With(Basket + "/length", Quantity(200, "mm"))),
