@@ -1,8 +1,10 @@
+using CalcService.Api.Capabilities.Matching;
 using CalcService.Api.Capabilities.Pouring;
 using CalcService.Api.Catalogues;
 using CalcService.Api.Hosting;
 using CalcService.Api.OpenApi;
 using CalcService.Engine.Findings;
+using CalcService.Engine.Matching;
 using CalcService.Engine.Pouring;
 using FluentValidation;
 using Serilog;
@@ -12,8 +14,13 @@ namespace CalcService.Api;
 /// <summary>The whole pipeline, used by the program, the tests and the benchmarks alike.</summary>
 public static class ServiceHost
 {
-    /// <summary>Every finding that any room can raise.</summary>
-    public static IReadOnlyList<FindingDefinition> Findings { get; } = [.. PouringFindings.All];
+    /// <summary>Every finding that any room can raise. What rooms share is there once.</summary>
+    public static IReadOnlyList<FindingDefinition> Findings { get; } =
+    [
+        .. PouringFindings.All
+            .Union(MatchingFindings.All)
+            .OrderBy(definition => definition.Code, StringComparer.Ordinal),
+    ];
 
     /// <summary>Builds the service without starting it.</summary>
     /// <exception cref="StartRefusedException">The configuration names compounds that can't be used.</exception>
@@ -34,6 +41,7 @@ public static class ServiceHost
         builder.Services.AddSingleton<Readiness>().AddHostedService(services => services.GetRequiredService<Readiness>());
         builder.Services.AddValidatorsFromAssemblyContaining<PourPlanValidator>(ServiceLifetime.Singleton);
         builder.Services.AddPouring();
+        builder.Services.AddMatching();
         builder.Services.AddOpenApiDocument();
 
         var app = builder.Build();
@@ -43,6 +51,7 @@ public static class ServiceHost
         app.UseOpenApiDocument();
         app.UseRouting();
         app.MapPouring();
+        app.MapMatching();
         app.MapCatalogues(Findings);
         app.MapHealth();
         app.MapProblemPage();

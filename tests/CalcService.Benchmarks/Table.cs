@@ -18,7 +18,9 @@ public static class Table
         ("http", HttpRows.MeasureAsync),
         ("parts", () => Task.FromResult(PartRows.Measure())),
         ("covering", () => Task.FromResult(CoveringRows.Measure())),
+        ("cone", () => Task.FromResult(ConeRows.Measure())),
         ("job", () => Task.FromResult(JobRow.Measure())),
+        ("heat", () => Task.FromResult(HeatRows.Measure())),
         ("batch", BatchRows.MeasureAsync),
         ("start", StartRows.MeasureAsync),
     ];

@@ -1,3 +1,4 @@
+using CalcService.Api.Reading;
 using CalcService.Api.Units;
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Provenance;
@@ -88,6 +89,10 @@ public sealed record CompoundSheet
 
     /// <summary>How the kits are declared for transport, such as UN number, class and packing group.</summary>
     public string? DangerousGoods { get; init; }
+
+    /// <summary>What substances do to the cured compound, as the sheet states it. Read by the match of rope and socket.</summary>
+    [AtMost(100)]
+    public IReadOnlyList<CompoundChemical>? Chemicals { get; init; }
 
     /// <summary>yes where the compound is invented for demonstration.</summary>
     public Fact? Demonstration { get; init; }
@@ -195,6 +200,14 @@ public sealed record CompoundCured
     [Kind(QuantityKind.Fraction)]
     public Quantity? VolumetricShrinkage { get; init; }
 
+    /// <summary>Linear shrinkage of the cured compound from gel on; a third of the volumetric shrinkage is taken where it is absent.</summary>
+    [Kind(QuantityKind.Fraction)]
+    public Quantity? ShrinkageAfterGel { get; init; }
+
+    /// <summary>Linear thermal expansion.</summary>
+    [Kind(QuantityKind.Expansion)]
+    public Quantity? Expansion { get; init; }
+
     /// <summary>Thermal conductivity.</summary>
     [Kind(QuantityKind.ThermalConductivity)]
     public Quantity? Conductivity { get; init; }
@@ -233,4 +246,14 @@ public sealed record CompoundVapour
     /// <summary>How fast the open surface gives off less of it as it skins over, e-fold; a steady source until gel if absent.</summary>
     [Kind(QuantityKind.Rate)]
     public Quantity? Decay { get; init; }
+}
+
+/// <summary>What a substance does to the cured compound.</summary>
+public sealed record CompoundChemical
+{
+    /// <summary>Name of the substance, as requests will name it.</summary>
+    public required string Substance { get; init; }
+
+    /// <summary>What it does.</summary>
+    public required ChemicalEffect Effect { get; init; }
 }

@@ -34,8 +34,11 @@ public sealed class CompoundSheetValidator : AbstractValidator<CompoundSheet>
         RuleFor(sheet => sheet.Cured!).SetValidator(new CompoundCuredValidator()).When(sheet => sheet.Cured is not null);
         RuleFor(sheet => sheet.Reaction!).SetValidator(new CompoundReactionValidator()).When(sheet => sheet.Reaction is not null);
         RuleFor(sheet => sheet.Vapour!).SetValidator(new CompoundVapourValidator()).When(sheet => sheet.Vapour is not null);
+        RuleForEach(sheet => sheet.Chemicals).SetValidator(new CompoundChemicalValidator());
         RuleFor(sheet => sheet).Custom((sheet, context) =>
         {
+            FindTwins(sheet.Chemicals ?? [], row => row.Substance.ToUpperInvariant(), (first, second) => context.Contradict(
+                $"{nameof(CompoundSheet.Chemicals)}[{first}].Substance", $"{nameof(CompoundSheet.Chemicals)}[{second}].Substance", "Two rows for the same substance."));
             FindTwins(sheet.Kits, kit => kit.Code, (first, second) => context.Contradict(
                 $"{nameof(CompoundSheet.Kits)}[{first}].Code", $"{nameof(CompoundSheet.Kits)}[{second}].Code", "Two kits have the same code."));
             FindTwins(sheet.GelTimes ?? [], row => (row.Temperature.Si, row.Doses), (first, second) => context.Contradict(
@@ -186,6 +189,8 @@ public sealed class CompoundCuredValidator : AbstractValidator<CompoundCured>
         RuleFor(cured => cured.Modulus).Between(100, 100000, "MPa", QuantityKind.Stress);
         RuleFor(cured => cured.PoissonRatio).Between(0, .499, "1", QuantityKind.Fraction);
         RuleFor(cured => cured.VolumetricShrinkage).Between(0, 20, "%", QuantityKind.Fraction);
+        RuleFor(cured => cured.ShrinkageAfterGel).Between(0, 5, "%", QuantityKind.Fraction);
+        RuleFor(cured => cured.Expansion).Between(0, .0005, "1/K", QuantityKind.Expansion);
         RuleFor(cured => cured.Conductivity).Between(.05, 10, "W/(m.K)", QuantityKind.ThermalConductivity);
         RuleFor(cured => cured.SpecificHeat).Between(300, 5000, "J/(kg.K)", QuantityKind.SpecificHeat);
     }
@@ -210,4 +215,10 @@ public sealed class CompoundVapourValidator : AbstractValidator<CompoundVapour>
         RuleFor(vapour => vapour.MassFraction).Between(0, 100, "%", QuantityKind.Fraction);
         RuleFor(vapour => vapour.Decay).Between(0, 1000, "1/h", QuantityKind.Rate);
     }
+}
+
+/// <summary>What a row of the table of chemicals may be.</summary>
+public sealed class CompoundChemicalValidator : AbstractValidator<CompoundChemical>
+{
+    public CompoundChemicalValidator() => RuleFor(row => row.Substance).NotEmpty().WithErrorCode("required").WithMessage("The substance has no name.");
 }

@@ -55,6 +55,17 @@ public static class ContractMapping
         PotLifeVolumeM3 = sheet.PotLifeVolume?.Si,
         Currency = sheet.Currency,
         DangerousGoods = sheet.DangerousGoods,
+        Service = sheet.Service is { } service ? new(service.Minimum.Si, service.Maximum.Si) : null,
+        Cured = new()
+        {
+            CompressiveStrengthPa = sheet.Cured?.CompressiveStrength?.Si,
+            ModulusPa = sheet.Cured?.Modulus?.Si,
+            PoissonRatio = sheet.Cured?.PoissonRatio?.Si,
+            VolumetricShrinkage = sheet.Cured?.VolumetricShrinkage?.Si,
+            ShrinkageAfterGel = sheet.Cured?.ShrinkageAfterGel?.Si,
+            ExpansionPerK = sheet.Cured?.Expansion?.Si,
+        },
+        Chemicals = [.. (sheet.Chemicals ?? []).Select(row => new ChemicalRow(row.Substance, row.Effect))],
         Demonstration = sheet.Demonstration == Fact.Yes,
     };
 }

@@ -36,21 +36,22 @@ public static class SheetPage
 
     private static readonly Dictionary<string, string> Words = new(StringComparer.Ordinal)
     {
-        ["proceed"] = "GO AHEAD", ["proceedWithCare"] = "GO AHEAD WITH CARE", ["undetermined"] = "NOT DETERMINED", ["doNotProceed"] = "DO NOT POUR",
+        ["proceed"] = "GO AHEAD", ["proceedWithCare"] = "GO AHEAD WITH CARE", ["undetermined"] = "NOT DETERMINED",
     };
 
     /// <param name="title">What the sheet is.</param>
     /// <param name="subtitle">What it is for.</param>
     /// <param name="answer">The answer that it prints.</param>
     /// <param name="body">Writes the sheet's own part.</param>
-    public static string Write<TResult>(string title, string subtitle, Answer<TResult> answer, Action<SheetHtml> body)
+    /// <param name="stop">How the sheet says no.</param>
+    public static string Write<TResult>(string title, string subtitle, Answer<TResult> answer, Action<SheetHtml> body, string stop = "DO NOT POUR")
         where TResult : class
     {
         var decision = JsonNamingPolicy.CamelCase.ConvertName(answer.Decision.ToString());
         var page = new SheetHtml()
             .Raw($"<!doctype html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width\"><title>{WebUtility.HtmlEncode(title)}</title><style>{Style}</style></head><body>")
             .Raw("<header><div>").Add("h1", title).Add("p", subtitle).Raw("</div>")
-            .Add("div", Words[decision], "decision " + decision).Raw("</header>");
+            .Add("div", Words.GetValueOrDefault(decision, stop), "decision " + decision).Raw("</header>");
         WriteFindings(page, answer.Findings);
         body(page);
         page.Add("h2", "Always").Raw("<ul>");

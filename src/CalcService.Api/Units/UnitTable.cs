@@ -93,6 +93,7 @@ public static class UnitTable
             new("g", "g", v => Mass.FromGrams(v).Kilograms, v => Mass.FromKilograms(v).Grams),
             Plain("kg", "kg"),
             new("lb", "[lb_av]", v => Mass.FromPounds(v).Kilograms, v => Mass.FromKilograms(v).Pounds)),
+        Kind(QuantityKind.Expansion, "1/K", "1/K", "1/K", Plain("1/K", "K-1")),
     ];
 
     private static readonly UnitKind[] ByKind = [.. Enum.GetValues<QuantityKind>().Select(kind => All.Single(entry => entry.Kind == kind))];

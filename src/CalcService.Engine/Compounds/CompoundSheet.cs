@@ -59,6 +59,44 @@ public enum MixPart
     Filler,
 }
 
+/// <summary>The cured compound, as far as the sheet states it.</summary>
+public sealed record CuredCompound
+{
+    public double? CompressiveStrengthPa { get; init; }
+
+    public double? ModulusPa { get; init; }
+
+    public double? PoissonRatio { get; init; }
+
+    /// <summary>From liquid to cured.</summary>
+    public double? VolumetricShrinkage { get; init; }
+
+    /// <summary>Linear, after gel.</summary>
+    public double? ShrinkageAfterGel { get; init; }
+
+    /// <summary>Thermal expansion, 1/K.</summary>
+    public double? ExpansionPerK { get; init; }
+}
+
+/// <summary>What a substance does to the cured compound.</summary>
+public enum ChemicalEffect
+{
+    /// <summary>The sheet doesn't say.</summary>
+    Unknown,
+
+    /// <summary>The compound stands it.</summary>
+    Resists,
+
+    /// <summary>It stands it for a while, or in part.</summary>
+    Limited,
+
+    /// <summary>It is attacked.</summary>
+    Attacked,
+}
+
+/// <summary>A row of the sheet's table of chemicals.</summary>
+public sealed record ChemicalRow(string Substance, ChemicalEffect Effect);
+
 /// <summary>
 /// The compound's data sheet, as far as a plan reads it. Whatever the sheet doesn't state is null and is asked for
 /// by a finding where a rule needs it.
@@ -90,6 +128,13 @@ public sealed record CompoundSheet
     public double? DensityKgPerM3 { get; init; }
 
     public double? ActivationEnergyJPerMol { get; init; }
+
+    /// <summary>Temperatures that the cured cone stands.</summary>
+    public TemperatureRange? Service { get; init; }
+
+    public CuredCompound Cured { get; init; } = new();
+
+    public IReadOnlyList<ChemicalRow> Chemicals { get; init; } = [];
 
     public VapourSource? Vapour { get; init; }
 

@@ -1,4 +1,3 @@
-using CalcService.Engine.Findings;
 using CalcService.Engine.Pouring.Preparation;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Ropes;
@@ -9,8 +8,6 @@ namespace CalcService.Engine.Pouring;
 /// <summary>Volumes and fit of one kind of end.</summary>
 internal static class EndPlanner
 {
-    private static readonly (string Place, double Share)[] Sections = [("smallEnd", 0), ("oneThird", 1.0 / 3), ("mouth", 1)];
-
     public static PlannedEnd Plan(PourScope scope, PourEnd end, int index)
     {
         var pointer = $"{PourPointers.Ends}/{index}";
@@ -24,13 +21,17 @@ internal static class EndPlanner
 
         var angle = Basket.IncludedAngleRad(basket.SmallEndDiameterM, basket.LargeEndDiameterM, basket.LengthM, scope.Trace);
         var planned = new PlannedEnd(
-            end.Id, end.Quantity, rope, BasketFill.Of(basket, rope, end.WireEndsBelowMouthM ?? 0, scope.Trace), angle, Spacing(basket, rope, scope.Trace))
+            end.Id, end.Quantity, rope, BasketFill.Of(basket, rope, end.WireEndsBelowMouthM ?? 0, scope.Trace), angle, WireSpacing.Of(basket, rope, scope.Trace))
         {
             Preparation = PreparationNumbers.Of(scope, end),
         };
-        CheckRope(scope, end.Rope, rope, pointer + "/rope");
+        if (rope.MetallicAreaM2 is null)
+        {
+            scope.Find(PouringFindings.RopeAreaUnknown, pointer + "/rope/construction", related: [pointer + "/rope/core", pointer + "/rope/metallicArea"]);
+        }
+
         FitChecks.Check(scope, end, planned, pointer);
-        CheckProportions(scope, end, angle, pointer);
+        CheckBasket(scope, end, pointer);
         BroomChecks.Check(scope, end, pointer);
         AlignmentChecks.Check(scope, end, planned, pointer);
         planned = planned with { EvenedTemperatureK = EvenedTemperature.For(scope, end, planned) };
@@ -38,64 +39,7 @@ internal static class EndPlanner
         return planned;
     }
 
-    private static List<WireSpacing> Spacing(Basket basket, RopeFacts rope, Trace trace)
-    {
-        if (rope.WireCount is not { } wires || rope.WireDiameterM is not { } wire)
-        {
-            return [];
-        }
-
-        return [.. Sections.Select(section =>
-        {
-            var diameter = basket.DiameterAtM(section.Share);
-            var centres = Broom.WireSpacingM(diameter, wires, trace);
-            return new WireSpacing(section.Place, diameter, centres, centres - wire);
-        })];
-    }
-
-    private static void CheckRope(PourScope scope, Rope rope, RopeFacts facts, string pointer)
-    {
-        if (facts.MetallicAreaM2 is null)
-        {
-            scope.Find(PouringFindings.RopeAreaUnknown, pointer + "/construction", related: [pointer + "/core", pointer + "/metallicArea"]);
-        }
-
-        CheckIdentity(scope, rope, pointer);
-        if (rope.Grade is not { } grade)
-        {
-            scope.Find(PouringFindings.RopeFactMissing, pointer + "/grade",
-                words: [new("what", "grade"), new("why", "above the ordinary grades special precautions hold")]);
-        }
-        else if (grade > scope.Rules.HighestOrdinaryGrade.Value!.Value.Si)
-        {
-            scope.Find(PouringFindings.HighGrade, pointer + "/grade", Measure.Count(grade), scope.Rules.HighestOrdinaryGrade.Value);
-        }
-
-        if (rope.Finish == WireFinish.Stainless)
-        {
-            scope.Find(PouringFindings.Stainless, pointer + "/finish");
-        }
-        else if (rope.Finish == WireFinish.Unknown)
-        {
-            scope.Find(PouringFindings.RopeFactMissing, pointer + "/finish",
-                words: [new("what", "finish"), new("why", "coating and steel of the wires decide how they are cleaned")]);
-        }
-    }
-
-    private static void CheckIdentity(PourScope scope, Rope rope, string pointer)
-    {
-        if (rope.Construction is null)
-        {
-            scope.Find(PouringFindings.RopeIdentityMissing, pointer + "/construction", words: new FindingWord("what", "construction"));
-        }
-
-        if (rope.Core == RopeCore.Unknown)
-        {
-            scope.Find(PouringFindings.RopeIdentityMissing, pointer + "/core", words: new FindingWord("what", "core"));
-        }
-    }
-
-    private static void CheckProportions(PourScope scope, PourEnd end, double angle, string pointer)
+    private static void CheckBasket(PourScope scope, PourEnd end, string pointer)
     {
         if (end.SizesFrom == SizesFrom.Memory)
         {
@@ -105,21 +49,6 @@ internal static class EndPlanner
         if (end.Rope.DiameterM <= scope.Rules.VentUpTo.Value!.Value.Si * (1 + 1e-11))
         {
             scope.Find(PouringFindings.VentSmallBasket, pointer + "/rope/diameter", Measure.Length(end.Rope.DiameterM), scope.Rules.VentUpTo.Value);
-        }
-
-        var inDiameters = end.GripLengthM / end.Rope.DiameterM;
-        var least = scope.Rules.BasketLengthInDiameters.Value!.Value;
-        // Sizes carry twelve digits, so equality is judged with that much room.
-        if (inDiameters < least.Si * (1 - 1e-11))
-        {
-            scope.Find(PouringFindings.BasketShort, pointer + "/socket/basket/length", Measure.Count(inDiameters), least, [pointer + "/rope/diameter"]);
-        }
-
-        var (slimmest, steepest) = (scope.Rules.ConeAngleLeast.Value!.Value, scope.Rules.ConeAngleMost.Value!.Value);
-        if (angle < slimmest.Si || angle > steepest.Si)
-        {
-            scope.Find(PouringFindings.ConeAngleUnusual, pointer + "/socket/basket", Measure.Angle(angle),
-                angle < slimmest.Si ? slimmest : steepest, words: [new("minimum", slimmest), new("maximum", steepest)]);
         }
     }
 }

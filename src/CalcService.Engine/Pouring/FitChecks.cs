@@ -1,6 +1,5 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
-using CalcService.Engine.Ropes;
 using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Pouring;
@@ -10,32 +9,16 @@ internal static class FitChecks
 {
     public static void Check(PourScope scope, PourEnd end, PlannedEnd planned, string pointer)
     {
-        CheckRope(scope, end, pointer);
-        CheckServing(scope, end, pointer);
-        CheckWires(scope, end, planned, pointer);
-        CheckStrength(scope, end, planned.Rope, pointer);
-    }
-
-    private static void CheckRope(PourScope scope, PourEnd end, string pointer)
-    {
-        var (rope, smallEnd) = (end.Rope.OverallDiameterM, end.Basket.SmallEndDiameterM);
-        var (at, ropeAt) = (pointer + "/socket/basket/smallEndDiameter", pointer + (end.Rope.MeasuredDiameterM is null ? "/rope/diameter" : "/rope/measuredDiameter"));
-        if (rope >= smallEnd)
-        {
-            scope.Find(PouringFindings.RopeDoesNotEnter, at, Measure.Length(rope), Measure.Length(smallEnd), [ropeAt]);
-        }
-        else if (rope >= smallEnd - end.Basket.ToleranceM)
-        {
-            ReportTolerance(scope, pointer, "rope");
-        }
-        else if (smallEnd > 2 * rope)
-        {
-            scope.Find(PouringFindings.RopeLoose, at, Measure.Length(smallEnd), Measure.Length(rope), [ropeAt]);
-        }
+        var fit = new EndFit(end.Rope, planned.Rope, end.Basket, pointer, scope.Rules, scope.Findings.Add);
+        fit.CheckRope();
+        fit.CheckRoom(planned.Wires);
+        CheckServing(scope, end, fit, pointer);
+        fit.CheckProportions(planned.IncludedAngleRad, end.GripLengthM);
+        CheckStrength(scope, end, fit, pointer);
     }
 
     /// <summary>A serving that stands in the small end has to fit it, and the compound grips no wire that it covers.</summary>
-    private static void CheckServing(PourScope scope, PourEnd end, string pointer)
+    private static void CheckServing(PourScope scope, PourEnd end, EndFit fit, string pointer)
     {
         if (end.ServingInBasketM is not > 0)
         {
@@ -55,55 +38,24 @@ internal static class FitChecks
         }
         else if (serving >= smallEnd - end.Basket.ToleranceM)
         {
-            ReportTolerance(scope, pointer, "serving");
+            fit.ReportTolerance("serving");
         }
     }
 
-    private static void CheckWires(PourScope scope, PourEnd end, PlannedEnd planned, string pointer)
+    private static void CheckStrength(PourScope scope, PourEnd end, EndFit fit, string pointer)
     {
-        if (planned.Wires.Count == 0)
-        {
-            scope.Find(PouringFindings.WireFitUnknown, pointer + "/rope/wireCount", related: [pointer + "/rope/outerWireDiameter"]);
-        }
-
-        if (planned.Rope.MetallicAreaM2 is not { } area)
-        {
-            return;
-        }
-
-        // Judged by area: outer wires that are thicker than the rest would make n of them too many.
-        if (FillOf(area, end.Basket) is var fill && fill > Broom.DensestFill)
-        {
-            scope.Find(PouringFindings.WiresDoNotFit, pointer + "/socket/basket", Measure.Fraction(fill), Measure.Fraction(Broom.DensestFill), [pointer + "/rope"]);
-        }
-        else if (FillOf(area, end.Basket.GrownBy(-end.Basket.ToleranceM)) > Broom.DensestFill)
-        {
-            ReportTolerance(scope, pointer, "wires");
-        }
-    }
-
-    private static void CheckStrength(PourScope scope, PourEnd end, RopeFacts rope, string pointer)
-    {
-        var at = pointer + "/socket/breakingForce";
-        string[] ropeAt = [pointer + "/rope/certificate/breakingForce"];
+        var (socketAt, ropeAt) = (pointer + "/socket/breakingForce", pointer + "/rope/certificate/breakingForce");
         if (end.SocketBreakingForceN is not { } socket)
         {
-            scope.Find(PouringFindings.SocketStrengthMissing, at, words: new FindingWord("what", "strength of the socket"));
+            scope.Find(PouringFindings.SocketStrengthMissing, socketAt, words: new FindingWord("what", "strength of the socket"));
         }
-        else if (rope.BreakingForceN is not { } breaking)
+        else if (fit.Facts.BreakingForceN is null)
         {
-            scope.Find(PouringFindings.SocketStrengthMissing, ropeAt[0], related: [at], words: new FindingWord("what", "breaking force of the rope"));
+            scope.Find(PouringFindings.SocketStrengthMissing, ropeAt, related: [socketAt], words: new FindingWord("what", "breaking force of the rope"));
         }
-        else if (socket <= breaking)
+        else
         {
-            scope.Find(PouringFindings.SocketWeaker, at, Measure.Force(socket), Measure.Force(breaking), ropeAt);
+            fit.CheckStrength(socket);
         }
     }
-
-    private static void ReportTolerance(PourScope scope, string pointer, string what) =>
-        scope.Find(PouringFindings.FitDependsOnTolerance, pointer + "/socket/basket/tolerance", related: [pointer + "/rope/diameter"],
-            words: new FindingWord("what", what));
-
-    private static double FillOf(double areaM2, Basket basket) =>
-        areaM2 / (Math.PI / 4 * basket.SmallEndDiameterM * basket.SmallEndDiameterM);
 }

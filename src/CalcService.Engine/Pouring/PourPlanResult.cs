@@ -5,13 +5,6 @@ using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Pouring;
 
-/// <summary>Room for the compound around the wires at one section of the basket.</summary>
-/// <param name="Place">smallEnd, oneThird or mouth.</param>
-/// <param name="BasketDiameterM">Bore there.</param>
-/// <param name="CentresM">Distance of the wires' centres when they are spread evenly.</param>
-/// <param name="ClearM">Clear gap between two wires; negative where they can't fit.</param>
-public sealed record WireSpacing(string Place, double BasketDiameterM, double CentresM, double ClearM);
-
 /// <summary>One kind of end with what it takes.</summary>
 public sealed record PlannedEnd(
     string Id, int Quantity, RopeFacts Rope, BasketFill Fill, double IncludedAngleRad, IReadOnlyList<WireSpacing> Wires)

@@ -43,6 +43,15 @@ internal sealed record PourScope(PourPlanInput Input, PouringRules Rules, Budget
     public void SheetSilent(string pointer, string what) =>
         Find(PouringFindings.SheetSilent, pointer, words: new FindingWord("what", what));
 
+    /// <summary>Only somebody who asks for a quote wants to know what it assumes: for the crew each line of the take-off says where it comes from.</summary>
+    public void AssumeForQuote(string pointer, string text, Measure? value, AssumptionOrigin origin)
+    {
+        if (Input.Quote is not null)
+        {
+            Assume(pointer, text, value, origin);
+        }
+    }
+
     public void Assume(string pointer, string text, Measure? value, AssumptionOrigin origin) =>
         Assumptions.Add(new(pointer, text, value, origin));
 }

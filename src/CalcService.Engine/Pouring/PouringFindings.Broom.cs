@@ -1,5 +1,6 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
+using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Pouring;
 
@@ -18,11 +19,7 @@ public static partial class PouringFindings
         "Cut it out down to the seizing, and clean the broom again.",
         new("ISO 17558", "§4.5", Basis.Published));
 
-    public static FindingDefinition PlasticFilled { get; } = Define("plastic-filled-rope", [Severity.Caution],
-        "The rope is filled with plastic, and nobody says that it is out of the broom.",
-        "The rope is filled with plastic.",
-        "Take the plastic out of the broom down to the seizing, wire by wire, and say so in plastic.",
-        Prudence);
+    public static FindingDefinition PlasticFilled => FitFindings.PlasticFilled;
 
     public static FindingDefinition CleanerForbidden { get; } = Stop("cleaner-forbidden",
         "Acid or flux on the wires: neither belongs under resin. What stays on the wire keeps the compound off it and goes on eating the wire.",
@@ -48,11 +45,7 @@ public static partial class PouringFindings
         "Keep it off the wires: coat the basket before the broom is drawn in, thinly, and let it dry.",
         new("ISO 17558", "§4.3", Basis.Published));
 
-    public static FindingDefinition UsedRope { get; } = Define("used-rope", [Severity.Caution],
-        "The rope has been in use: its certificate tells the strength that it had.",
-        "The rope is used.",
-        "Cut back to sound rope, inspect it, and have a competent person say what it may carry.",
-        Prudence);
+    public static FindingDefinition UsedRope => FitFindings.UsedRope;
 
     public static FindingDefinition BroomWide { get; } = Define("broom-too-wide", [Severity.Note],
         "The broom is opened wider than it should be: the wires are bent where they work hardest.",

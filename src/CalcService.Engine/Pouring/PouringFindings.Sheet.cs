@@ -1,3 +1,4 @@
+using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 
@@ -11,16 +12,9 @@ public static partial class PouringFindings
         SheetSilent, Demonstration, SheetOld, DoseContradictsSheet, DoseAboveMaximum, DoseAfterHardener,
     ];
 
-    public static FindingDefinition SheetSilent { get; } = Unknown("sheet-silent",
-        "The data sheet doesn't state what a safety rule needs.",
-        "The sheet gives no {what}.",
-        "Take it from the compound's data sheet, or ask its maker.");
+    public static FindingDefinition SheetSilent => CompoundFindings.SheetSilent;
 
-    public static FindingDefinition Demonstration { get; } = Define("compound-demonstration", [Severity.Caution],
-        "The compound is invented, for demonstration only.",
-        "The compound is the invented demonstration: no number here is fit for a real pour.",
-        "Send the data sheet of the compound in hand.",
-        new("the compound's sheet says so", "demonstration", Basis.Derived));
+    public static FindingDefinition Demonstration => CompoundFindings.Demonstration;
 
     public static FindingDefinition SheetOld { get; } = Define("sheet-old", [Severity.Caution],
         "The data sheet was issued long ago; a newer edition may say otherwise.",

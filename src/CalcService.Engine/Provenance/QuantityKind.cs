@@ -77,4 +77,7 @@ public enum QuantityKind
 
     /// <summary>kg.</summary>
     Mass,
+
+    /// <summary>1/K, thermal expansion.</summary>
+    Expansion,
 }

@@ -1,4 +1,5 @@
 using CalcService.Engine.Compounds;
+using CalcService.Engine.Cones;
 using CalcService.Engine.Numerics.Covering;
 using CalcService.Engine.Pouring;
 using CalcService.Engine.Provenance;
@@ -11,6 +12,18 @@ namespace CalcService.Engine.SelfTest;
 public static class KnownAnswers
 {
     private const double Zero = DewPoint.ZeroCelsiusK;
+
+    private static Cone Plain { get; } = new()
+    {
+        Basket = new() { SmallEndDiameterM = .023, LargeEndDiameterM = .045, LengthM = .100 },
+        OuterAtSmallEndM = .0368,
+        OuterAtMouthM = .072,
+        Friction = .2,
+        Shrinkage = .002,
+        CompoundModulusPa = 6e9,
+        RadialModulusPa = 6e9,
+        PoissonRatio = .25,
+    };
 
     /// <summary>Computes all of them.</summary>
     public static IReadOnlyList<KnownAnswer> Run()
@@ -32,6 +45,9 @@ public static class KnownAnswers
                 "min", new("geometric mean on an Arrhenius line", "", Basis.Derived)),
             new("styrene-vapour-pressure", "at 20 °C", 599.4, .1,
                 Evaporation.StyreneVapourPressurePa(20 + Zero, Trace.None), "Pa", new("Perry's Chemical Engineers' Handbook", "Table 2-8", Basis.Published)),
+            new("cone-lower-third", "plain compound in a basket of 23/45/100 mm, R 1.6, 120 kN", .40296, .000005,
+                ConeLoad.Solve(Plain, 120e3, new Budget(Budget.DefaultSteps), CancellationToken.None)?.Shares?.Lower ?? double.NaN, "1",
+                new("two-point problem, solved independently by collocation", "", Basis.Derived)),
             new("cover", "7777 mL from kits of 300, 700, 1100 mL at 19, 41, 62", 448, 0,
                 cover is null ? double.NaN : (cover[0] * 19) + (cover[1] * 41) + (cover[2] * 62), "1",
                 new("integer programme, solved independently", "", Basis.Derived)),

@@ -1,6 +1,8 @@
 using System.Text;
 using System.Text.Json.Nodes;
+using CalcService.Api.Capabilities.Matching;
 using CalcService.Api.Capabilities.Pouring;
+using CalcService.Api.OpenApi;
 using CalcService.Api.Tests.Batches;
 using CalcService.Api.Tests.Fixtures;
 
@@ -49,9 +51,14 @@ public sealed class HttpExampleTests(Service service)
     }
 
     [Fact]
-    public void HttpExamples_of_the_pour_plan_are_those_of_the_documentation() => Assert.All(PourPlanExamples.All, documented =>
+    public void HttpExamples_of_the_pour_plan_are_those_of_the_documentation() => AreDocumented("pour-plans.http", PourPlanExamples.All);
+
+    [Fact]
+    public void HttpExamples_of_the_match_are_those_of_the_documentation() => AreDocumented("termination-matches.http", TerminationMatchExamples.All);
+
+    private static void AreDocumented(string file, IReadOnlyList<RequestExample> all) => Assert.All(all, documented =>
     {
-        var example = HttpExample.All.Single(known => known.File == "pour-plans.http" && known.Name == documented.Name);
+        var example = HttpExample.All.Single(known => known.File == file && known.Name == documented.Name);
         Assert.Equal(documented.Summary, example.Title);
         Assert.True(JsonNode.DeepEquals(JsonNode.Parse(documented.Body), JsonNode.Parse(example.Body!)), documented.Name);
     });

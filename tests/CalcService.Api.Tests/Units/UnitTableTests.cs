@@ -33,6 +33,7 @@ public sealed class UnitTableTests
         { "MolarEnergy", "J/mol", 1, 0 }, { "MolarEnergy", "kJ/mol", 1e3, 0 }, { "Rate", "1/s", 1, 0 }, { "Rate", "1/h", 1 / 3600.0, 0 },
         { "MassFlow", "kg/s", 1, 0 }, { "MassFlow", "mg/s", 1e-6, 0 }, { "Speed", "m/s", 1, 0 },
         { "Mass", "g", 1e-3, 0 }, { "Mass", "kg", 1, 0 }, { "Mass", "lb", .45359237, 0 },
+        { "Expansion", "1/K", 1, 0 },
     };
 
     [Theory]

@@ -7,6 +7,7 @@ namespace CalcService.Engine.Tests.Rules;
 public sealed class RuleBookTests
 {
     private static readonly PouringRules Pouring = RuleBook.Find("2026-11")!.Pouring;
+    private static readonly MatchingRules Matching = RuleBook.Find("2026-11")!.Matching;
 
     /// <summary>Each limit beside what its source says.</summary>
     public static TheoryData<string, double, double> Limits => new()
@@ -56,14 +57,68 @@ public sealed class RuleBookTests
         { "fewest seizings", 2, Si(Pouring.Seizing.CountLeast) },
     };
 
+    /// <summary>The same for the match of rope and socket.</summary>
+    public static TheoryData<string, double, double> MatchLimits => new()
+    {
+        // From memory of ASME B30.9, B30.5, 30 CFR 57.19021 (short ropes), EN 81-20, API RP 2SK (intact).
+        { "design factor of a sling", 5, Si(Duty(DutyUse.Sling).DesignFactor!) },
+        { "design factor of a pendant", 3, Si(Duty(DutyUse.Pendant).DesignFactor!) },
+        { "design factor of a hoist rope", 3.5, Si(Duty(DutyUse.HoistRope).DesignFactor!) },
+        { "design factor in a mine", 7, Si(Duty(DutyUse.MineHoist).DesignFactor!) },
+        { "design factor in a lift", 12, Si(Duty(DutyUse.Lift).DesignFactor!) },
+        { "design factor of a mooring", 1.67, Si(Duty(DutyUse.Mooring).DesignFactor!) },
+        // DOE-STD-1090; NAVEDTRA 14080: twice the vertical rated load.
+        { "proof factor of a sling", 2, Si(Duty(DutyUse.Sling).ProofFactor!) },
+        // EN 13411-4:2021: K_T = 1.0.
+        { "efficiency", 1, Si(Matching.Efficiency) },
+        // 30 CFR 57.19025, 75.1435: 80 percent.
+        { "attachment in a mine", .8, Si(Matching.MineAttachment) },
+        // ASME A17.1 2.20.9.4: 4 3/4 diameters, 2 1/4 to 3 diameters; WAC 296-96-24163: 3/32 in.
+        { "taper of a lift, d", 4.75, Si(Matching.LiftTaperLength) },
+        { "small end of a lift, mm over the rope", 2.38125, Si(Matching.LiftSmallEndExcess) * 1e3 },
+        { "mouth of a lift, least, d", 2.25, Si(Matching.LiftMouthLeast) },
+        { "mouth of a lift, most, d", 3, Si(Matching.LiftMouthMost) },
+        // DIN 3092 and EN 13411-4 tradition, from memory: fifty outer wires.
+        { "spiral strand, wires", 50, Si(Matching.SpiralLengthInWires) },
+        // From memory: half of the breaking force.
+        { "proof share", .5, Si(Matching.ProofShare) },
+        // BS 7035:1989: -20 to +70 °C.
+        { "coldest service, degC", -20, Si(Matching.ServiceLowest) - 273.15 },
+        { "warmest service, degC", 70, Si(Matching.ServiceHighest) - 273.15 },
+        // Common practice, no source: more than two thirds.
+        { "lower third", 2.0 / 3, Si(Matching.LowerThird) },
+        // Common practice, no source.
+        { "friction low", .1, Si(Matching.Friction.Low) },
+        { "friction", .2, Si(Matching.Friction.Expected) },
+        { "friction high", .3, Si(Matching.Friction.High) },
+        { "wall ratio", 1.6, Si(Matching.WallRatio) },
+        // (1 − ε)³ is 1 − 3·ε for small ε.
+        { "shrinkage share", 1.0 / 3, Si(Matching.ShrinkageShare) },
+        // Axisymmetric finite elements, CalculiX 2.20.
+        { "radial stiffening", 1.5, Si(Matching.RadialStiffening) },
+        { "lip factor", 1.4, Si(Matching.LipFactor) },
+    };
+
+    [Theory]
+    [MemberData(nameof(MatchLimits))]
+    public void Limit_of_a_match_is_the_one_of_its_source(string limit, double expected, double actual) =>
+        Limit_is_the_one_of_its_source(limit, expected, actual);
+
+    [Fact]
+    public void Duty_has_one_rule_and_none_where_only_the_request_can_say()
+    {
+        Assert.Distinct(Matching.Duties.Select(duty => duty.Use));
+        Assert.Equal([DutyUse.Unknown, DutyUse.Other], Enum.GetValues<DutyUse>().Except(Matching.Duties.Select(duty => duty.Use)));
+    }
+
     [Theory]
     [MemberData(nameof(Limits))]
     public void Limit_is_the_one_of_its_source(string limit, double expected, double actual) =>
-        Assert.True(Math.Abs(expected - actual) <= expected * 1e-12, $"{limit}: {actual} is not {expected}");
+        Assert.True(Math.Abs(expected - actual) <= Math.Abs(expected) * 1e-12, $"{limit}: {actual} is not {expected}");
 
     [Fact]
     public void Edition_lists_every_limit_that_was_compared() =>
-        Assert.Equal(26, RuleBook.Current.Limits.Distinct().Count());
+        Assert.Equal(26 + MatchLimits.Count, RuleBook.Current.Limits.Distinct().Count());
 
     [Fact]
     public void Limit_names_its_source_in_words() =>
@@ -86,7 +141,7 @@ public sealed class RuleBookTests
     [Fact]
     public void Edition_2026_11_is_the_data_that_was_compared() =>
         // A guard against a silent change of dated data, no check of its truth: the rows above are that.
-        Assert.True(RuleBook.Find("2026-11")!.Digest() == "sha256:9166665b578f10525a56d408a55489eb3670aca2ab8371b95846a9b7545842af", RuleBook.Find("2026-11")!.Digest());
+        Assert.True(RuleBook.Find("2026-11")!.Digest() == "sha256:c91207a23d6095416e17fef6350a78d5fe0dbb2965d8fbdcbfccc1a359ec1297", RuleBook.Find("2026-11")!.Digest());
 
     [Fact]
     public void Digest_shows_a_change_of_any_limit()
@@ -105,8 +160,18 @@ public sealed class RuleBookTests
             rules with { Seizing = rules.Seizing with { Spacing = Changed(rules.Seizing.Spacing) } },
             rules with { Air = [rules.Air[0] with { Substance = "other" }] },
         ];
+        var match = book.Matching;
+        MatchingRules[] changedMatch =
+        [
+            match with { LipFactor = Changed(match.LipFactor) },
+            match with { Friction = match.Friction with { High = Changed(match.Friction.High) } },
+            match with { Duties = [match.Duties[0] with { ProofFactor = Changed(match.Duties[0].ProofFactor!) }, .. match.Duties.Skip(1)] },
+        ];
+        Assert.All(changedMatch, one => Assert.NotEqual(book.Digest(), (book with { Matching = one }).Digest()));
         Assert.All(changed, one => Assert.NotEqual(book.Digest(), (book with { Pouring = one }).Digest()));
     }
+
+    private static DutyRule Duty(DutyUse use) => Matching.Duties.Single(duty => duty.Use == use);
 
     private static double Si(RuleLimit limit) => limit.Value!.Value.Si;
 }

@@ -141,21 +141,12 @@ public static class PourPlanMapping
 
     private static PlannedEnd End(Engine.Pouring.PlannedEnd end, UnitSystem units)
     {
-        Quantity Length(double si) => Quantity.From(Measure.Length(si), units);
         var (rope, fill) = (end.Rope, end.Fill);
         return new()
         {
             Id = end.Id,
             Quantity = end.Quantity,
-            Rope = new()
-            {
-                BreakingForce = Quantity.From(rope.BreakingForceN, QuantityKind.Force, units),
-                BreakingForceFrom = rope.BreakingForceN is null ? null : rope.BreakingForceCertified ? "certificate" : "estimate",
-                MetallicArea = Quantity.From(rope.MetallicAreaM2, QuantityKind.Area, units),
-                Mass = Quantity.From(rope.MassKgPerM, QuantityKind.LinearDensity, units),
-                WireCount = rope.WireCount,
-                WireDiameter = Quantity.From(rope.WireDiameterM, QuantityKind.Length, units),
-            },
+            Rope = RopeNumbers.From(rope, units),
             BasketVolume = Quantity.From(Measure.Volume(fill.BasketM3), units),
             SteelVolume = Quantity.From(fill.SteelM3, QuantityKind.Volume, units),
             ResinVolume = new()
@@ -167,13 +158,7 @@ public static class PourPlanMapping
             Preparation = SequenceMapping.Numbers(end.Preparation, units),
             EvenedTemperature = Quantity.From(end.EvenedTemperatureK, QuantityKind.Temperature, units),
             IncludedAngle = Quantity.From(Measure.Angle(end.IncludedAngleRad), units),
-            WireSpacing = [.. end.Wires.Select(wires => new WireRoom
-            {
-                Place = wires.Place,
-                BasketDiameter = Length(wires.BasketDiameterM),
-                Centres = Length(wires.CentresM),
-                Clear = Length(wires.ClearM),
-            })],
+            WireSpacing = [.. end.Wires.Select(wires => WireRoom.From(wires, units))],
         };
     }
 

@@ -1,3 +1,4 @@
+using CalcService.Api.Contract;
 using CalcService.Api.Reading;
 using CalcService.Api.Units;
 using CalcService.Engine.Findings;
@@ -128,32 +129,6 @@ public sealed record PlannedEnd
     public required IReadOnlyList<WireRoom> WireSpacing { get; init; }
 }
 
-/// <summary>Numbers of a rope.</summary>
-public sealed record RopeNumbers
-{
-    /// <summary>Minimum breaking force.</summary>
-    [Kind(QuantityKind.Force)]
-    public required Quantity? BreakingForce { get; init; }
-
-    /// <summary>certificate or estimate; null without a breaking force.</summary>
-    public required string? BreakingForceFrom { get; init; }
-
-    /// <summary>Metallic area.</summary>
-    [Kind(QuantityKind.Area)]
-    public required Quantity? MetallicArea { get; init; }
-
-    /// <summary>Mass per length.</summary>
-    [Kind(QuantityKind.LinearDensity)]
-    public required Quantity? Mass { get; init; }
-
-    /// <summary>Wires in the broom.</summary>
-    public required int? WireCount { get; init; }
-
-    /// <summary>Diameter of the wires.</summary>
-    [Kind(QuantityKind.Length)]
-    public required Quantity? WireDiameter { get; init; }
-}
-
 /// <summary>A volume with its band over the measuring tolerance.</summary>
 public sealed record VolumeBand
 {
@@ -168,25 +143,6 @@ public sealed record VolumeBand
     /// <summary>Most; kits are planned on it. Null, as each of these, where the steel leaves no room.</summary>
     [Kind(QuantityKind.Volume)]
     public required Quantity? High { get; init; }
-}
-
-/// <summary>Room around the wires at one section.</summary>
-public sealed record WireRoom
-{
-    /// <summary>smallEnd, oneThird or mouth.</summary>
-    public required string Place { get; init; }
-
-    /// <summary>Bore there.</summary>
-    [Kind(QuantityKind.Length)]
-    public required Quantity BasketDiameter { get; init; }
-
-    /// <summary>Distance between wire centres when spread evenly.</summary>
-    [Kind(QuantityKind.Length)]
-    public required Quantity Centres { get; init; }
-
-    /// <summary>Clear gap between two wires; negative where they can't fit.</summary>
-    [Kind(QuantityKind.Length)]
-    public required Quantity Clear { get; init; }
 }
 
 /// <summary>Accelerator.</summary>

@@ -23,6 +23,15 @@ public sealed record StockLot
     /// <summary>Date of manufacture.</summary>
     public DateOnly? MadeOn { get; init; }
 
+    /// <summary>Lot number of the resin in the kits, kept with the record.</summary>
+    public string? ResinLot { get; init; }
+
+    /// <summary>Lot number of the hardener in the kits, kept with the record.</summary>
+    public string? HardenerLot { get; init; }
+
+    /// <summary>Lot number of the doses, kept with the record.</summary>
+    public string? DoseLot { get; init; }
+
     /// <summary>Last good day of the resin.</summary>
     public DateOnly? ResinExpiresOn { get; init; }
 

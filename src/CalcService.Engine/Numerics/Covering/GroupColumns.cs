@@ -12,6 +12,9 @@ internal sealed class GroupColumns
     /// <summary>Ways that the programme takes at the most.</summary>
     private const int Most = 6000;
 
+    /// <summary>Sets of items that are looked at for one way to serve demands.</summary>
+    private const int MostCovers = 1000;
+
     private const int Fillings = 400;
 
     private readonly GroupedProblem _problem;
@@ -19,6 +22,7 @@ internal sealed class GroupColumns
     private readonly long[] _prices;
     private readonly List<GroupColumn> _columns = [];
     private readonly Dictionary<string, int> _cheapest = new(StringComparer.Ordinal);
+    private bool _hasCut;
     private (long Price, int[] Columns) _best = (long.MaxValue, []);
 
     private GroupColumns(GroupedProblem problem, int[] sizes)
@@ -62,11 +66,12 @@ internal sealed class GroupColumns
                 AddCovers(served, size, time);
             }
 
-            return _columns.Count <= Most;
+            return _columns.Count <= Most && !_hasCut;
         }
 
+        // What fits here fits with nothing more too, so every step of this search leads to a way: it ends soon where there are many.
         var each = _problem.Demands[demand];
-        for (var count = 0; count <= each.Count && time + (count * each.Time) + _problem.RoundTime <= _problem.TimeLimit; count++)
+        for (var count = 0; count <= each.Count && Fits(size + (count * each.Size), time + (count * each.Time)); count++)
         {
             served[demand] = count;
             if (!AddFrom(demand + 1, served, size + (count * each.Size), time + (count * each.Time)))
@@ -175,12 +180,21 @@ internal sealed class GroupColumns
         ? long.MaxValue
         : (_problem.TimeLimit - time) / _problem.RoundTime * _problem.SideBySide;
 
-    /// <summary>Every set of items that covers the size in time and with no item too many.</summary>
-    private void AddCovers(int[] served, long size, long time) =>
-        AddCoversFrom(0, new int[_sizes.Length], size + _problem.PerGroup, MostItems(time), served);
-
-    private void AddCoversFrom(int s, int[] taken, long left, long itemsLeft, int[] served)
+    /// <summary>Every set of items that covers the size in time and with no item too many, unless there are too many of them.</summary>
+    private void AddCovers(int[] served, long size, long time)
     {
+        var most = _columns.Count + MostCovers;
+        AddCoversFrom(0, new int[_sizes.Length], size + _problem.PerGroup, MostItems(time), served, most);
+        _hasCut |= _columns.Count >= most;
+    }
+
+    private void AddCoversFrom(int s, int[] taken, long left, long itemsLeft, int[] served, int most)
+    {
+        if (_columns.Count >= most)
+        {
+            return;
+        }
+
         if (left <= 0)
         {
             // Minimal: the smallest item taken is needed.
@@ -198,11 +212,11 @@ internal sealed class GroupColumns
             return;
         }
 
-        AddCoversFrom(s + 1, taken, left, itemsLeft, served);
+        AddCoversFrom(s + 1, taken, left, itemsLeft, served, most);
         for (var count = 1; count <= itemsLeft; count++)
         {
             taken[s] = count;
-            AddCoversFrom(s + 1, taken, left - ((long)count * _sizes[s]), itemsLeft - count, served);
+            AddCoversFrom(s + 1, taken, left - ((long)count * _sizes[s]), itemsLeft - count, served, most);
             if (left - ((long)count * _sizes[s]) <= 0)
             {
                 break;

@@ -198,5 +198,9 @@ internal sealed class GroupedModel
 
     private LinearExpr OverItems(Func<CoverItem, long> weight) => LinearExpr.WeightedSum(_taken, _problem.Items.Select(weight));
 
-    private LinearExpr OverColumns(Func<GroupColumn, int> weight) => LinearExpr.WeightedSum(_made, _columns.All.Select(column => (long)weight(column)));
+    private LinearExpr OverColumns(Func<GroupColumn, int> weight)
+    {
+        var some = _columns.All.Select((column, c) => (Variable: _made[c], Weight: (long)weight(column))).Where(term => term.Weight != 0).ToArray();
+        return LinearExpr.WeightedSum(some.Select(term => term.Variable), some.Select(term => term.Weight));
+    }
 }

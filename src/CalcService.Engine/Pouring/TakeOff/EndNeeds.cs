@@ -8,16 +8,14 @@ internal sealed record EndNeeds(int Seizings, double WireDiameterM, double WireM
     public static EndNeeds Of(PourScope scope, Quote quote, PourEnd end, PlannedEnd planned)
     {
         scope.Trace.Of = end.Id;
-        var (rules, diameter) = (scope.Rules.Seizing, end.Rope.DiameterM);
-        var seizings = quote.SeizingCount
-            ?? Seizing.Count(diameter, rules.CountPerInch.Value!.Value.Si, rules.CountLeast.Value!.Value.Si, scope.Trace);
-        // The widest that the rule allows: a quote that runs short of wire is no use.
-        var width = Seizing.SizeM(diameter, rules.WidthMost.Value!.Value.Si, scope.Trace);
+        var diameter = end.Rope.DiameterM;
+        var seizings = quote.SeizingCount ?? planned.Preparation.Seizings;
         var wire = quote.SeizingWireDiameterM ?? (diameter / EndMaterials.RopePerSeizingWire);
         var needs = new EndNeeds(
             seizings,
             wire,
-            Seizing.WireM(seizings, width, diameter, wire, scope.Trace),
+            // The widest that the rule allows: a quote that runs short of wire is no use.
+            Seizing.WireM(seizings, planned.Preparation.SeizingWidthMostM, diameter, wire, scope.Trace),
             quote.SealPerEndM3
                 ?? EndMaterials.SealCollarM3(diameter, EndMaterials.CollarThickness * diameter, EndMaterials.CollarHeight * diameter, scope.Trace),
             quote.CleanerPerEndM3 ?? EndMaterials.CleanerM3(EndMaterials.CleanerBaths, planned.Fill.BasketM3, scope.Trace));

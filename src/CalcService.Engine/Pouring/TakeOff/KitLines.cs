@@ -1,3 +1,5 @@
+using CalcService.Engine.Compounds;
+
 namespace CalcService.Engine.Pouring.TakeOff;
 
 /// <summary>Kits and doses of the job, spare ones too.</summary>
@@ -46,12 +48,7 @@ internal static class KitLines
     {
         if (dose is null)
         {
-            missing.Add(scope.Input.Conditions switch
-            {
-                { AirK: null } => PourPointers.Air,
-                { SteelK: null } => PourPointers.Steel,
-                _ => PourPointers.Doses,
-            });
+            missing.Add(DoseLacks(scope));
         }
 
         if (dose is null || plan is null)
@@ -68,6 +65,19 @@ internal static class KitLines
         }
 
         return new(dose.PerKit, needed, fromStock, needed - fromStock, quote.DosePrice, cost);
+    }
+
+    /// <summary>The reading that the dose goes by, where it is missing, else the sheet's doses.</summary>
+    private static string DoseLacks(PourScope scope)
+    {
+        var (place, conditions, steel) = (scope.Input.Compound.DoseByTemperatureOf, scope.Input.Conditions, scope.Steel.Coldest);
+        return place switch
+        {
+            DosePlace.Compound => conditions.CompoundK is null ? PourPointers.Compound : PourPointers.Doses,
+            not DosePlace.Steel when conditions.AirK is null => PourPointers.Air,
+            not DosePlace.Air when steel is null => PourPointers.Steel,
+            _ => PourPointers.Doses,
+        };
     }
 
     private static long Spare(SpareKits? spare, long needed) =>

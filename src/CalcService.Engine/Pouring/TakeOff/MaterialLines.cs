@@ -37,7 +37,7 @@ internal static class MaterialLines
             {
                 var values = needs.Select(valueOf).Distinct().ToArray();
                 // Where the ends differ it is not one number.
-                scope.Assume(pointer, text, values.Length == 1 ? values[0] : null, origin);
+                scope.AssumeForQuote(pointer, text, values.Length == 1 ? values[0] : null, origin);
             }
         }
 

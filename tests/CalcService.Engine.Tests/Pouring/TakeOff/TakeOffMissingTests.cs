@@ -1,3 +1,4 @@
+using CalcService.Engine.Compounds;
 using CalcService.Engine.Pouring.TakeOff;
 using CalcService.Engine.Provenance;
 
@@ -80,6 +81,24 @@ public sealed class TakeOffMissingTests
         Assert.Null(takeOff.LabourCost);
     }
 
+    [Theory]
+    [InlineData(DosePlace.Unknown, "/conditions/airTemperature")]
+    [InlineData(DosePlace.Air, "/conditions/airTemperature")]
+    [InlineData(DosePlace.Steel, "/conditions/steelTemperature")]
+    [InlineData(DosePlace.Compound, "/conditions/compoundTemperature")]
+    public void Dose_lacks_the_reading_that_it_goes_by(DosePlace place, string pointer)
+    {
+        var takeOff = GoodQuote.TakeOff(GoodQuote.Input with { Compound = GoodPour.Sheet with { DoseByTemperatureOf = place }, Conditions = new() });
+        Assert.Equal(pointer, takeOff.Missing[0]);
+    }
+
+    [Fact]
+    public void Dose_that_the_sheet_does_not_have_lacks_the_sheets_doses()
+    {
+        Assert.Equal("/compound/sheet/doses", GoodQuote.TakeOff(GoodQuote.Input with { Compound = GoodPour.Sheet with { Doses = [] } }).Missing[0]);
+        Assert.Equal("/compound/sheet/doses", GoodQuote.TakeOff(GoodQuote.Input with { Conditions = GoodQuote.Input.Conditions with { SteelK = GoodPour.Zero - 5 } }).Missing[0]);
+    }
+
     [Fact]
     public void Pour_time_that_is_missing_leaves_mixing_and_pouring_null()
     {
@@ -103,22 +122,29 @@ public sealed class TakeOffMissingTests
     }
 
     [Fact]
-    public void Plan_without_a_quote_lists_amounts_and_times_with_their_assumptions()
+    public void Plan_without_a_quote_lists_amounts_and_times_and_says_of_each_line_where_it_comes_from()
     {
         var outcome = GoodPour.Plan(GoodQuote.Input with { Quote = null });
+        Assert.DoesNotContain(outcome.Assumptions, assumption => assumption.Pointer.StartsWith("/quote", StringComparison.Ordinal));
         var takeOff = outcome.Result.TakeOff;
 
         Assert.All(takeOff.Materials, line => Assert.True(line is { Amount.Si: > 0, Cost: null, From: "estimate" }));
         Assert.All(takeOff.Labour, line => Assert.True(line is { TotalS: > 0, Cost: null, From: "default" or "plan" }));
         Assert.Equal(["/quote/prices/seizingWire", "/quote/prices/seal", "/quote/prices/cleaner", "/quote/hourlyRate"], takeOff.Missing);
+        // Money that nobody named has no currency and no day.
+        Assert.True(takeOff is { Currency: null, PriceDate: null, LeadTimeS: null, TotalCost: null });
+    }
+
+    [Fact]
+    public void Quote_says_each_assumption_that_it_makes()
+    {
+        var outcome = GoodPour.Plan(GoodQuote.Input with { Quote = new() });
         Assert.Equal(
             [
                 "/quote/seizing/count", "/quote/seizing/wireDiameter", "/quote/sealPerEnd", "/quote/cleanerPerEnd",
-                .. takeOff.Labour.Select(line => "/quote/taskTimes/" + line.Task),
+                .. outcome.Result.TakeOff.Labour.Select(line => "/quote/taskTimes/" + line.Task),
             ],
             outcome.Assumptions.Select(assumption => assumption.Pointer).Where(pointer => pointer.StartsWith("/quote", StringComparison.Ordinal)));
-        // Money that nobody named has no currency and no day.
-        Assert.True(takeOff is { Currency: null, PriceDate: null, LeadTimeS: null, TotalCost: null });
     }
 
     [Fact]
@@ -135,7 +161,7 @@ public sealed class TakeOffMissingTests
     {
         var end = GoodPour.End("B", 1);
         var other = end with { Rope = end.Rope with { DiameterM = .021 } };
-        Measure? Seal(Engine.Pouring.PourEnd[] ends) => GoodPour.Plan(GoodPour.Input with { Ends = ends }).Assumptions
+        Measure? Seal(Engine.Pouring.PourEnd[] ends) => GoodPour.Plan(GoodPour.Input with { Ends = ends, Quote = new() }).Assumptions
             .Single(assumption => assumption.Pointer == "/quote/sealPerEnd").Value;
 
         Assert.NotNull(Seal([GoodPour.End("A", 2), end]));

@@ -1,0 +1,19 @@
+using CalcService.Api.Calculations;
+using CalcService.Api.Contract;
+
+namespace CalcService.Api.Capabilities.Matching;
+
+/// <summary>The room of matching: its services and its paths.</summary>
+public static class MatchingRoom
+{
+    public static void AddMatching(this IServiceCollection services) => services.AddSingleton<TerminationMatchCapability>();
+
+    public static void MapMatching(this IEndpointRouteBuilder app) => app.MapCalculation<TerminationMatchCapability>(
+        "matchTermination",
+        "Match rope and socket",
+        "Whether this rope belongs in this socket for this duty, what the end may carry, and how the cone hands its load to the socket. The decision follows the worst finding.",
+        TerminationMatchExamples.All,
+        new(
+            (request, answer) => TerminationMatchSheet.Write((TerminationMatchRequest)request, (Answer<TerminationMatchResult>)answer),
+            (request, answer) => TerminationMatchSheet.Picture((TerminationMatchRequest)request, (Answer<TerminationMatchResult>)answer)));
+}

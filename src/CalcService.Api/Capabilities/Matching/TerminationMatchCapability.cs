@@ -1,0 +1,31 @@
+using CalcService.Api.Calculations;
+using CalcService.Api.Catalogues;
+using CalcService.Api.Contract;
+using CalcService.Api.Units;
+using CalcService.Engine;
+using CalcService.Engine.Matching;
+using CalcService.Engine.Rules;
+using FluentValidation;
+
+namespace CalcService.Api.Capabilities.Matching;
+
+/// <summary>POST /v1/termination-matches.</summary>
+public sealed class TerminationMatchCapability(CompoundCatalogue compounds, IValidator<TerminationMatchRequest> validator, TimeProvider clock)
+    : Capability<TerminationMatchRequest, TerminationMatchResult, MatchResult>(validator, clock)
+{
+    public override string Operation => "termination-matches";
+
+    protected override IReadOnlyDictionary<object, ReadOnlyMemory<byte>> Known => compounds.Canonical;
+
+    protected override TerminationMatchRequest Resolve(TerminationMatchRequest request) =>
+        request with { Units = null, Compound = new Compound { Sheet = compounds.SheetOf(request.Compound) } };
+
+    protected override CompoundProvenance? CompoundOf(TerminationMatchRequest request) => compounds.ProvenanceOf(request.Compound);
+
+    protected override Outcome<MatchResult> Calculate(
+        TerminationMatchRequest request, RuleBook rules, Budget budget, CancellationToken cancellationToken) =>
+        TerminationMatch.Calculate(TerminationMatchMapping.ToEngine(request, compounds.EngineSheetOf(request.Compound)), rules, budget, cancellationToken);
+
+    protected override TerminationMatchResult ToContract(TerminationMatchRequest request, MatchResult result, UnitSystem units) =>
+        TerminationMatchMapping.ToContract(result, units);
+}

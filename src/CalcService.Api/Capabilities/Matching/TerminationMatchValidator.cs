@@ -1,0 +1,130 @@
+using CalcService.Api.Catalogues;
+using CalcService.Api.Contract;
+using CalcService.Api.Validation;
+using CalcService.Engine.Provenance;
+using FluentValidation;
+
+namespace CalcService.Api.Capabilities.Matching;
+
+/// <summary>What the request of a match may be. Cautions of the trade are findings, not errors.</summary>
+public sealed class TerminationMatchValidator : AbstractValidator<TerminationMatchRequest>
+{
+    public TerminationMatchValidator(CompoundCatalogue compounds)
+    {
+        RuleFor(request => request.Compound).SetValidator(new CompoundValidator(compounds));
+        RuleFor(request => request.Rope).SetValidator(new RopeValidator());
+        RuleFor(request => request.Socket).SetValidator(new SocketToMatchValidator());
+        RuleFor(request => request.Duty!).SetValidator(new MatchedDutyValidator()).When(request => request.Duty is not null);
+        RuleFor(request => request.Service!).SetValidator(new MatchedServiceValidator()).When(request => request.Service is not null);
+        RuleFor(request => request.Preparation!).SetValidator(new MatchedPreparationValidator()).When(request => request.Preparation is not null);
+        RuleFor(request => request.Cone!).SetValidator(new MatchedConeValidator()).When(request => request.Cone is not null);
+    }
+}
+
+/// <summary>What a socket's numbers may be.</summary>
+public sealed class SocketToMatchValidator : AbstractValidator<SocketToMatch>
+{
+    /// <summary>A wall thinner than this share of the bore is a measuring error.</summary>
+    private const double ThinnestWallRatio = 1.01;
+
+    public SocketToMatchValidator()
+    {
+        RuleFor(socket => socket.Basket).SetValidator(new BasketValidator());
+        RuleFor(socket => socket.OuterDiameter).Between(1, 2000, "mm", QuantityKind.Length);
+        RuleFor(socket => socket.OuterAtSmallEnd).Between(1, 2000, "mm", QuantityKind.Length);
+        RuleFor(socket => socket.OuterAtMouth).Between(1, 2000, "mm", QuantityKind.Length);
+        RuleFor(socket => socket.BreakingForce).Between(.1, 100000, "kN", QuantityKind.Force);
+        RuleFor(socket => socket.RatedLoad).Between(.1, 100000, "kN", QuantityKind.Force);
+        RuleFor(socket => socket.ProofRating).Between(.1, 100000, "kN", QuantityKind.Force);
+        RuleFor(socket => socket.RopeRange!).SetValidator(new RopeDiametersValidator()).When(socket => socket.RopeRange is not null);
+        RuleFor(socket => socket).Custom((socket, context) =>
+        {
+            var (outer, small, mouth) = (nameof(SocketToMatch.OuterDiameter), nameof(SocketToMatch.OuterAtSmallEnd), nameof(SocketToMatch.OuterAtMouth));
+            if (socket is { OuterDiameter: not null, OuterAtSmallEnd: not null })
+            {
+                context.Contradict(outer, small, "One outside diameter all along, or one at each end: not both.");
+            }
+
+            if (socket is { OuterDiameter: not null, OuterAtMouth: not null })
+            {
+                context.Contradict(outer, mouth, "One outside diameter all along, or one at each end: not both.");
+            }
+
+            void CheckWall(string member, double? outside, string bore, double inside)
+            {
+                if (outside < inside * ThinnestWallRatio)
+                {
+                    context.Contradict(member, $"Basket.{bore}", "The outside is not larger than the bore: the socket has no wall.");
+                }
+            }
+
+            CheckWall(outer, socket.OuterDiameter?.Si, nameof(Basket.LargeEndDiameter), socket.Basket.LargeEndDiameter.Si);
+            CheckWall(small, socket.OuterAtSmallEnd?.Si, nameof(Basket.SmallEndDiameter), socket.Basket.SmallEndDiameter.Si);
+            CheckWall(mouth, socket.OuterAtMouth?.Si, nameof(Basket.LargeEndDiameter), socket.Basket.LargeEndDiameter.Si);
+            if (socket.RatedLoad?.Si > socket.BreakingForce?.Si)
+            {
+                context.Contradict(nameof(SocketToMatch.RatedLoad), nameof(SocketToMatch.BreakingForce), "The rated load is above the breaking force.");
+            }
+        });
+    }
+}
+
+/// <summary>What a range of rope diameters may be.</summary>
+public sealed class RopeDiametersValidator : AbstractValidator<RopeDiameters>
+{
+    public RopeDiametersValidator()
+    {
+        RuleFor(range => range.Minimum).Between(1, 200, "mm", QuantityKind.Length);
+        RuleFor(range => range.Maximum).Between(1, 200, "mm", QuantityKind.Length);
+        RuleFor(range => range).Custom((range, context) =>
+        {
+            if (range.Minimum.Si > range.Maximum.Si)
+            {
+                context.Contradict(nameof(RopeDiameters.Minimum), nameof(RopeDiameters.Maximum), "The minimum is above the maximum.");
+            }
+        });
+    }
+}
+
+/// <summary>What the numbers of a duty may be.</summary>
+public sealed class MatchedDutyValidator : AbstractValidator<MatchedDuty>
+{
+    public MatchedDutyValidator()
+    {
+        RuleFor(duty => duty.Load).Between(.001, 50000, "kN", QuantityKind.Force);
+        RuleFor(duty => duty.DesignFactor).Between(1, 50, "1", QuantityKind.Count);
+        RuleFor(duty => duty.ProofLoad).Between(.001, 50000, "kN", QuantityKind.Force);
+        RuleFor(duty => duty.Efficiency).Between(1, 100, "%", QuantityKind.Fraction);
+    }
+}
+
+/// <summary>What service may be.</summary>
+public sealed class MatchedServiceValidator : AbstractValidator<MatchedService>
+{
+    public MatchedServiceValidator()
+    {
+        RuleFor(service => service.Lowest).Between(-100, 400, "degC", QuantityKind.Temperature);
+        RuleFor(service => service.Highest).Between(-100, 400, "degC", QuantityKind.Temperature);
+        RuleForEach(service => service.Chemicals).NotEmpty().WithErrorCode("required").WithMessage("The substance has no name.");
+        RuleFor(service => service).Custom((service, context) =>
+        {
+            if (service.Lowest?.Si > service.Highest?.Si)
+            {
+                context.Contradict(nameof(MatchedService.Lowest), nameof(MatchedService.Highest), "The lowest is above the highest.");
+            }
+        });
+    }
+}
+
+/// <summary>What a preparation may be: its words say it all.</summary>
+public sealed class MatchedPreparationValidator : AbstractValidator<MatchedPreparation>;
+
+/// <summary>What the numbers of the cone may be.</summary>
+public sealed class MatchedConeValidator : AbstractValidator<MatchedCone>
+{
+    public MatchedConeValidator()
+    {
+        RuleFor(cone => cone.Friction).Between(0, 1, "1", QuantityKind.Count);
+        RuleFor(cone => cone.Cooling).Between(0, 300, "K", QuantityKind.TemperatureDifference);
+    }
+}

@@ -1,0 +1,63 @@
+using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
+using CalcService.Engine.Rules;
+
+namespace CalcService.Engine.Matching;
+
+/// <summary>Duties with a law of their own: mines and lifts.</summary>
+internal static class LawChecks
+{
+    public static void Check(MatchScope scope)
+    {
+        if (scope.Input.Duty.Use == DutyUse.MineHoist)
+        {
+            CheckMine(scope, scope.Input.Duty);
+        }
+        else if (scope.Input.Duty.Use == DutyUse.Lift)
+        {
+            CheckLift(scope);
+        }
+    }
+
+    private static void CheckMine(MatchScope scope, MatchDuty duty)
+    {
+        if (duty.ResinByDesign is null)
+        {
+            scope.Find(MatchingFindings.MineEvidenceMissing, MatchPointers.ResinByDesign, words: new FindingWord("what", "that the socket is designed for resin instead of zinc"));
+        }
+        else if (duty.ResinByDesign == false)
+        {
+            scope.Find(MatchingFindings.MineMediumNotByDesign, MatchPointers.ResinByDesign);
+        }
+
+        var least = scope.Rules.MineAttachment.Value!.Value;
+        if (duty.Efficiency < least.Si)
+        {
+            scope.Find(MatchingFindings.MineAttachmentWeak, MatchPointers.Efficiency, Measure.Fraction(duty.Efficiency.Value), least);
+        }
+        else if (duty.TypeTested != true)
+        {
+            scope.Find(MatchingFindings.MineEvidenceMissing, MatchPointers.TypeTested, words: new FindingWord("what", "that the end holds the share of the rope's strength that the law asks for"));
+        }
+    }
+
+    private static void CheckLift(MatchScope scope)
+    {
+        var (basket, rope, rules) = (scope.Input.Socket.Basket, scope.Input.Rope.DiameterM, scope.Rules);
+        void Say(string what, string member, bool isAtLeast, double found, RuleLimit limit)
+        {
+            var value = limit.Value!.Value;
+            // Sizes carry twelve digits, so equality is judged with that much room.
+            if (isAtLeast ? found < value.Si * (1 - 1e-11) : found > value.Si * (1 + 1e-11))
+            {
+                scope.Find(MatchingFindings.LiftProportions, $"{MatchPointers.Basket}/{member}", new Measure(found, value.Kind), value, [MatchPointers.Diameter],
+                    source: limit.Source, words: [new("what", what), new("word", isAtLeast ? "at least" : "at most")]);
+            }
+        }
+
+        Say("The length in rope diameters", "length", true, basket.LengthM / rope, rules.LiftTaperLength);
+        Say("The small end's excess over the rope", "smallEndDiameter", false, basket.SmallEndDiameterM - rope, rules.LiftSmallEndExcess);
+        Say("The mouth in rope diameters", "largeEndDiameter", true, basket.LargeEndDiameterM / rope, rules.LiftMouthLeast);
+        Say("The mouth in rope diameters", "largeEndDiameter", false, basket.LargeEndDiameterM / rope, rules.LiftMouthMost);
+    }
+}

@@ -1,0 +1,53 @@
+using CalcService.Engine.Compounds;
+using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
+using CalcService.Engine.Rules;
+using CalcService.Engine.Rules.Edition202611;
+using CalcService.Engine.Sockets;
+
+namespace CalcService.Engine.Matching;
+
+/// <summary>Every finding that a match can raise, by theme in the other parts of this class. Those of a rope in a basket are shared with the pour.</summary>
+public static partial class MatchingFindings
+{
+    /// <summary>All of them, by code.</summary>
+    public static IReadOnlyList<FindingDefinition> All => Catalogue.All;
+
+    private static IReadOnlyList<FindingDefinition> Shared =>
+    [
+        CompoundFindings.Demonstration, CompoundFindings.SheetSilent, FitFindings.WiresDoNotFit, FitFindings.RopeDoesNotEnter, FitFindings.WireFitUnknown,
+        FitFindings.FitDependsOnTolerance, FitFindings.RopeLoose, FitFindings.RopeIdentityMissing, FitFindings.RopeFactMissing, FitFindings.HighGrade,
+        FitFindings.Stainless, FitFindings.SocketWeaker, FitFindings.BasketShort, FitFindings.ConeAngleUnusual,
+        FitFindings.GeometryFromMemory, FitFindings.UsedRope, FitFindings.PlasticFilled,
+    ];
+
+    // Getters, not fields: nobody says in which order the parts of a class set their fields.
+    private static MatchingRules Rules => MatchingRules2026Nov.Rules;
+
+    private static Source Prudence => new("a safety rule needs this fact and nobody gave it", "docs/termination-matches.md", Basis.Derived);
+
+    private static Source Stated => new("what the request states", "docs/termination-matches.md", Basis.Derived);
+
+    private static FindingDefinition Stop(string code, string meaning, string message, string action, Source source, params RuleLimit[] limits) =>
+        Define(code, [Severity.Stop], meaning, message, action, source, limits);
+
+    private static FindingDefinition Unknown(string code, string meaning, string message, string action, params RuleLimit[] limits) =>
+        Define(code, [Severity.Unknown], meaning, message, action, Prudence, limits);
+
+    private static FindingDefinition Caution(string code, string meaning, string message, string action, Source source, params RuleLimit[] limits) =>
+        Define(code, [Severity.Caution], meaning, message, action, source, limits);
+
+    private static FindingDefinition Note(string code, string meaning, string message, string action, Source source, params RuleLimit[] limits) =>
+        Define(code, [Severity.Note], meaning, message, action, source, limits);
+
+    private static FindingDefinition Define(string code, Severity[] severities, string meaning, string message, string action,
+        Source source, params RuleLimit[] limits) =>
+        new(code, severities, meaning, message, action, source, limits);
+
+    /// <summary>Its own class, so that it is made when all parts have been.</summary>
+    private static class Catalogue
+    {
+        public static IReadOnlyList<FindingDefinition> All { get; } =
+            [.. new[] { Shared, Pair, Duty, Service, Cone }.SelectMany(theme => theme).OrderBy(definition => definition.Code, StringComparer.Ordinal)];
+    }
+}

@@ -1,0 +1,92 @@
+using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
+using CalcService.Engine.Ropes;
+using CalcService.Engine.Sockets;
+
+namespace CalcService.Engine.Matching;
+
+/// <summary>Rope and socket as a pair: sizes, wires, strength.</summary>
+internal static class PairChecks
+{
+    /// <summary>Up to eight strands with one layer of wires over a king wire.</summary>
+    private static readonly string[] Coarse = ["6x7", "8x7"];
+
+    public static void Check(MatchScope scope, RopeFacts rope, IReadOnlyList<WireSpacing> wires, double angleRad)
+    {
+        var (input, socket) = (scope.Input, scope.Input.Socket);
+        var fit = new EndFit(input.Rope, rope, socket.Basket, "", scope.Book.Pouring, scope.Findings.Add);
+        fit.CheckRope();
+        fit.CheckRoom(wires.Count > 0 && rope.MetallicAreaM2 is null ? [] : wires);
+        fit.CheckProportions(angleRad, socket.Basket.LengthM);
+        CheckRange(scope);
+        CheckStrength(scope, rope, fit);
+        if (wires.Count > 1 && wires[1].ClearM <= 0)
+        {
+            scope.Find(MatchingFindings.WiresCrowded, MatchPointers.Basket, Measure.Length(wires[1].ClearM), related: [MatchPointers.Rope + "/wireCount", MatchPointers.Rope + "/outerWireDiameter"]);
+        }
+
+        if (socket.SizesFrom == SizesFrom.Memory)
+        {
+            scope.Find(FitFindings.GeometryFromMemory, MatchPointers.Basket + "/sizesFrom", related: [MatchPointers.Basket]);
+        }
+
+        if (input.Rope.IsUsed)
+        {
+            scope.Find(FitFindings.UsedRope, MatchPointers.Rope + "/used");
+        }
+
+        if (socket.Standard is null)
+        {
+            scope.Find(MatchingFindings.StandardMissing, MatchPointers.Standard);
+        }
+    }
+
+    /// <summary>Coarse ropes and spiral strand ask for more than others.</summary>
+    public static void CheckConstruction(MatchScope scope, RopeFacts rope, double? bondPa)
+    {
+        var construction = scope.Input.Rope.Construction;
+        if (Array.IndexOf(Coarse, construction) >= 0)
+        {
+            scope.Find(MatchingFindings.CoarseRope, MatchPointers.Construction, bondPa is { } bond ? Measure.Stress(bond) : null,
+                words: [new("construction", construction!), .. bondPa is null ? new[] { new FindingWord("measured", "an unknown stress") } : []]);
+        }
+
+        // 1x19, 1x37: one strand is all there is.
+        if (construction?.StartsWith("1x", StringComparison.Ordinal) == true && rope.WireDiameterM is { } wire
+            && scope.Input.Socket.Basket.LengthM / wire is var inWires && inWires < scope.Rules.SpiralLengthInWires.Value!.Value.Si)
+        {
+            scope.Find(MatchingFindings.SpiralBasketShort, MatchPointers.Basket + "/length", Measure.Count(inWires), scope.Rules.SpiralLengthInWires.Value);
+        }
+    }
+
+    private static void CheckRange(MatchScope scope)
+    {
+        if (scope.Input.Socket.RopeRange is { } range && scope.Input.Rope.DiameterM is var diameter && (diameter < range.MinimumM || diameter > range.MaximumM))
+        {
+            var (minimum, maximum) = (Measure.Length(range.MinimumM), Measure.Length(range.MaximumM));
+            scope.Find(MatchingFindings.RopeOutsideRange, MatchPointers.RopeRange, Measure.Length(diameter), diameter < range.MinimumM ? minimum : maximum,
+                [MatchPointers.Diameter], words: [new("minimum", minimum), new("maximum", maximum)]);
+        }
+    }
+
+    private static void CheckStrength(MatchScope scope, RopeFacts rope, EndFit fit)
+    {
+        if (rope.BreakingForceN is not { } breaking)
+        {
+            scope.Find(MatchingFindings.RopeStrengthMissing, MatchPointers.BreakingForce);
+        }
+        else if (!rope.BreakingForceCertified)
+        {
+            scope.Find(MatchingFindings.RopeStrengthEstimated, MatchPointers.BreakingForce, Measure.Force(breaking));
+        }
+
+        if (scope.Input.Socket.BreakingForceN is { } socket)
+        {
+            fit.CheckStrength(socket);
+        }
+        else
+        {
+            scope.Find(MatchingFindings.SocketStrengthUnknown, MatchPointers.SocketStrength);
+        }
+    }
+}

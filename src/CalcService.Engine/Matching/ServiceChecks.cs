@@ -1,0 +1,107 @@
+using CalcService.Engine.Compounds;
+using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
+using CalcService.Engine.Ropes;
+using CalcService.Engine.Sockets;
+
+namespace CalcService.Engine.Matching;
+
+/// <summary>Whether the compound stands its service, and the preparation suits resin.</summary>
+internal static class ServiceChecks
+{
+    public static void Check(MatchScope scope)
+    {
+        var (service, range) = (scope.Input.Service, scope.Input.Compound.Service);
+        if (range is null)
+        {
+            scope.Find(CompoundFindings.SheetSilent, MatchPointers.SheetService, words: new FindingWord("what", "service temperatures"));
+        }
+
+        CheckTemperature(scope, service.LowestK, MatchPointers.Lowest, "lowest", range);
+        CheckTemperature(scope, service.HighestK, MatchPointers.Highest, "highest", range);
+        if (service.Chemicals is not { } chemicals)
+        {
+            scope.Find(MatchingFindings.SurroundingsNotGiven, MatchPointers.Chemicals);
+            return;
+        }
+
+        for (var i = 0; i < chemicals.Count; i++)
+        {
+            CheckChemical(scope, chemicals[i], $"{MatchPointers.Chemicals}/{i}");
+        }
+    }
+
+    /// <summary>What is done with the core, and whether what is planned spoils the grip.</summary>
+    public static CoreTreatment CheckPreparation(MatchScope scope)
+    {
+        var core = scope.Input.Rope.Core switch
+        {
+            RopeCore.Fibre => CoreTreatment.CutOut,
+            RopeCore.Iwrc => CoreTreatment.Unlaid,
+            _ => CoreTreatment.Unknown,
+        };
+        if (scope.Input.Rope.IsPlasticFilled == true && scope.Input.Preparation?.PlasticLeftIn is null)
+        {
+            scope.Find(FitFindings.PlasticFilled, MatchPointers.Rope + "/plasticFilled", related: [MatchPointers.Plastic]);
+        }
+
+        if (scope.Input.Preparation is not { } planned)
+        {
+            return core;
+        }
+
+        if (core == CoreTreatment.CutOut && planned.Core is CoreTreatment.LeftIn or CoreTreatment.Unlaid)
+        {
+            scope.Find(MatchingFindings.CoreLeftIn, MatchPointers.Core, related: [MatchPointers.Rope + "/core"]);
+        }
+
+        if (planned.PlasticLeftIn == true)
+        {
+            scope.Find(MatchingFindings.PlasticLeftIn, MatchPointers.Plastic);
+        }
+
+        if (planned.Cleaner is BroomCleaner.Acid or BroomCleaner.Flux)
+        {
+            scope.Find(MatchingFindings.WrongCleaner, MatchPointers.Cleaner, words: new FindingWord("what", planned.Cleaner == BroomCleaner.Acid ? "acid" : "flux"));
+        }
+
+        return core;
+    }
+
+    private static void CheckTemperature(MatchScope scope, double? kelvins, string pointer, string which, TemperatureRange? range)
+    {
+        if (kelvins is not { } at)
+        {
+            scope.Find(MatchingFindings.ServiceTemperatureMissing, pointer, words: new FindingWord("which", which));
+            return;
+        }
+
+        var (lowest, highest) = (scope.Rules.ServiceLowest.Value!.Value, scope.Rules.ServiceHighest.Value!.Value);
+        if (range?.Contains(at) == false)
+        {
+            var (minimum, maximum) = (Measure.Temperature(range.MinimumK), Measure.Temperature(range.MaximumK));
+            scope.Find(MatchingFindings.ServiceOutsideSheet, pointer, Measure.Temperature(at), at < range.MinimumK ? minimum : maximum, [MatchPointers.SheetService],
+                words: [new("minimum", minimum), new("maximum", maximum)]);
+        }
+        else if (at < lowest.Si || at > highest.Si)
+        {
+            scope.Find(MatchingFindings.ServiceBeyondOldStandard, pointer, Measure.Temperature(at), at < lowest.Si ? lowest : highest);
+        }
+    }
+
+    private static void CheckChemical(MatchScope scope, string substance, string pointer)
+    {
+        var row = scope.Input.Compound.Chemicals.FirstOrDefault(known => string.Equals(known.Substance, substance, StringComparison.OrdinalIgnoreCase));
+        var definition = row?.Effect switch
+        {
+            ChemicalEffect.Resists => null,
+            ChemicalEffect.Limited => MatchingFindings.ChemicalLimited,
+            ChemicalEffect.Attacked => MatchingFindings.ChemicalAttacks,
+            _ => MatchingFindings.ChemicalUnknown,
+        };
+        if (definition is not null)
+        {
+            scope.Find(definition, pointer, related: [MatchPointers.SheetChemicals], words: new FindingWord("substance", substance));
+        }
+    }
+}

@@ -1,0 +1,115 @@
+using CalcService.Engine.Cones;
+using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
+using CalcService.Engine.Ropes;
+
+namespace CalcService.Engine.Matching;
+
+/// <summary>How the cone hands its load to the socket, at the loads that count.</summary>
+internal static class TransferPlanner
+{
+    public static ConeTransfer? Plan(MatchScope scope, RopeFacts rope, WorkingLoad working)
+    {
+        if (ConeOf(scope, rope) is not { } cone)
+        {
+            return null;
+        }
+
+        if (rope.BreakingForceN is not { } breaking)
+        {
+            return NotComputed(scope, MatchPointers.BreakingForce, "the breaking force of the rope is not known");
+        }
+
+        var loads = new (string Name, double? LoadN)[] { ("workingLoad", working.JudgedN), ("proofLoad", working.ProofLoadN), ("breakingForce", breaking) };
+        var cases = new List<ConeCase>();
+        foreach (var (name, load) in loads)
+        {
+            if (load is { } newtons)
+            {
+                if (ConeLoad.Solve(cone, newtons, scope.Budget, scope.CancellationToken) is not { } state)
+                {
+                    return NotComputed(scope, MatchPointers.Basket, "the sizes do not belong together");
+                }
+
+                cases.Add(Case(scope, name, cone, state));
+            }
+        }
+
+        var judged = working.JudgedN ?? breaking;
+        return ConeLoad.FullContactLoadN(cone, scope.Budget, scope.CancellationToken) is { } full && SensitivityRuns.At(scope, cone, judged) is { } sensitivity
+            ? new(cone, full, cases, sensitivity)
+            : NotComputed(scope, MatchPointers.Basket, "the sizes do not belong together");
+    }
+
+    private static Cone? ConeOf(MatchScope scope, RopeFacts rope)
+    {
+        var (cured, rules) = (scope.Input.Compound.Cured, scope.Rules);
+        var (socket, basket) = (scope.Input.Socket, scope.Input.Socket.Basket);
+        if (cured is not { ModulusPa: { } modulus, PoissonRatio: { } poisson } || (cured.ShrinkageAfterGel ?? cured.VolumetricShrinkage) is null)
+        {
+            NotComputed(scope, MatchPointers.Cured, "the sheet lacks modulus, Poisson's ratio or shrinkage of the cured compound");
+            return null;
+        }
+
+        if (rope.MetallicAreaM2 is not { } area || area >= Math.PI / 4 * basket.SmallEndDiameterM * basket.SmallEndDiameterM)
+        {
+            NotComputed(scope, MatchPointers.Rope + "/metallicArea", "the metallic area of the rope is not known, or does not go into the small end");
+            return null;
+        }
+
+        scope.Assume(MatchPointers.Cured + "/modulus", rules.RadialStiffening.Text, rules.RadialStiffening.Value, AssumptionOrigin.RuleSet);
+        return new()
+        {
+            Basket = basket,
+            OuterAtSmallEndM = socket.OuterAtSmallEndM ?? Assumed(scope, MatchPointers.OuterAtSmallEnd, basket.SmallEndDiameterM),
+            OuterAtMouthM = socket.OuterAtMouthM ?? Assumed(scope, MatchPointers.OuterAtMouth, basket.LargeEndDiameterM),
+            Friction = scope.Given(scope.Input.Friction, MatchPointers.Friction, rules.Friction.Expected),
+            Shrinkage = Shrinkage(scope),
+            CompoundModulusPa = modulus,
+            RadialModulusPa = rules.RadialStiffening.Value!.Value.Si * modulus,
+            PoissonRatio = poisson,
+            WireAreaM2 = area,
+        };
+    }
+
+    private static double Assumed(MatchScope scope, string pointer, double boreM)
+    {
+        var rule = scope.Rules.WallRatio;
+        scope.Find(MatchingFindings.WallAssumed, pointer, rule.Value);
+        var outer = rule.Value!.Value.Si * boreM;
+        scope.Assume(pointer, rule.Text, Measure.Length(outer), AssumptionOrigin.RuleSet);
+        return outer;
+    }
+
+    private static double Shrinkage(MatchScope scope)
+    {
+        var cured = scope.Input.Compound.Cured;
+        var afterGel = cured.ShrinkageAfterGel ?? (cured.VolumetricShrinkage!.Value * scope.Rules.ShrinkageShare.Value!.Value.Si);
+        if (cured.ShrinkageAfterGel is null)
+        {
+            scope.Assume(MatchPointers.Cured + "/shrinkageAfterGel", scope.Rules.ShrinkageShare.Text, Measure.Fraction(afterGel), AssumptionOrigin.RuleSet);
+        }
+
+        if (cured.ExpansionPerK is not null && scope.Input.CoolingK is null)
+        {
+            scope.Assume(MatchPointers.Cooling, "the cone is taken as set at its temperature in service", Measure.TemperatureDifference(0), AssumptionOrigin.Default);
+        }
+
+        return ConeFormulas.Shrinkage(afterGel, cured.ExpansionPerK ?? 0, scope.Input.CoolingK ?? 0, scope.Trace);
+    }
+
+    private static ConeCase Case(MatchScope scope, string name, Cone cone, ConeState state)
+    {
+        var lip = state.LipPressurePa * scope.Rules.LipFactor.Value!.Value.Si;
+        var socket = scope.Input.Socket;
+        ConeTrace.Write(scope, name, cone, state);
+        return new(name, state, lip, lip / scope.Input.Compound.Cured.CompressiveStrengthPa,
+            socket.OuterAtSmallEndM is null || socket.OuterAtMouthM is null ? null : state.HoopPa);
+    }
+
+    private static ConeTransfer? NotComputed(MatchScope scope, string pointer, string why)
+    {
+        scope.Find(MatchingFindings.TransferNotComputed, pointer, words: new FindingWord("why", why));
+        return null;
+    }
+}

@@ -1,0 +1,60 @@
+using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
+
+namespace CalcService.Engine.Rules.Edition202611;
+
+/// <summary>The limits of a match in the edition of November 2026.</summary>
+public static class MatchingRules2026Nov
+{
+    private static readonly Source Cranes = new("ASME B30.5", "", Basis.FromMemory);
+    private static readonly Source MineLaw = new("30 CFR", "57.19025, 75.1435", Basis.Law);
+    private static readonly Source Lifts = new("ASME A17.1", "2.20.9.4", Basis.Published);
+    private static readonly Source OldStandard = new("BS 7035:1989", "service temperature", Basis.Published);
+    private static readonly Source Elements = new("docs/termination-matches.md", "against finite elements", Basis.Derived);
+
+    public static MatchingRules Rules { get; } = new()
+    {
+        Duties =
+        [
+            new(DutyUse.Sling, Factor("sling", 5, new("ASME B30.9", "", Basis.FromMemory)),
+                Limit("sling", "poured sockets of slings are proof loaded to this many times the vertical rated load", Measure.Count(2),
+                    new("DOE-STD-1090; NAVEDTRA 14080", "proof test of slings", Basis.Published))),
+            new(DutyUse.Pendant, Factor("pendant", 3, Cranes), null),
+            new(DutyUse.HoistRope, Factor("hoist-rope", 3.5, Cranes), null),
+            new(DutyUse.MineHoist, Factor(MatchingRules.MineHoist, 7, new("30 CFR 57.19021, for a short rope; less with its length", "", Basis.FromMemory)), null),
+            new(DutyUse.Lift, Factor(MatchingRules.Lift, 12, new("EN 81-20", "", Basis.FromMemory)), null),
+            new(DutyUse.Mooring, Factor("mooring", 1.67, new("API RP 2SK, intact", "", Basis.FromMemory)), null),
+        ],
+        Efficiency = General("strength of a resin socketed end over that of the rope", Measure.Fraction(1),
+            new("EN 13411-4:2021", "K_T", Basis.Published)),
+        MineAttachment = Limit(MatchingRules.MineHoist, "attachment at least this share of the rope's strength", Measure.Fraction(.80), MineLaw),
+        LiftTaperLength = Limit(MatchingRules.Lift, "tapered basket at least this many rope diameters long", Measure.Count(4.75), Lifts),
+        LiftSmallEndExcess = Limit(MatchingRules.Lift, "small end at most this much wider than the rope", Measure.Length(3.0 / 32 * .0254),
+            new("ASME A17.1 2.20.9.4; WAC", "296-96-24163", Basis.Law)),
+        LiftMouthLeast = Limit(MatchingRules.Lift, "mouth at least this many rope diameters wide", Measure.Count(2.25), Lifts),
+        LiftMouthMost = Limit(MatchingRules.Lift, "mouth at most this many rope diameters wide", Measure.Count(3), Lifts),
+        SpiralLengthInWires = General("basket for spiral strand at least this many outer-wire diameters long", Measure.Count(50),
+            new("DIN 3092 and EN 13411-4 tradition", "", Basis.FromMemory)),
+        ProofShare = General("proof load at most this share of the rope's breaking force", Measure.Fraction(.5),
+            new("rules for proof loading of wire rope ends", "", Basis.FromMemory)),
+        ServiceLowest = General("coldest service of a resin socket in an older standard", Measure.Temperature(-20 + 273.15), OldStandard),
+        ServiceHighest = General("warmest service of a resin socket in an older standard", Measure.Temperature(70 + 273.15), OldStandard),
+        LowerThird = General("share of the load that the lower third of the cone is said to take", Measure.Fraction(2.0 / 3), Source.CommonPractice),
+        Friction = (
+            General("friction between cone and socket, low", Measure.Count(.1), Source.CommonPractice),
+            General("friction between cone and socket, expected", Measure.Count(.2), Source.CommonPractice),
+            General("friction between cone and socket, high", Measure.Count(.3), Source.CommonPractice)),
+        ShrinkageShare = General("linear shrinkage after gel over the volumetric shrinkage, as if all of it came after gel and alike in all directions",
+            Measure.Fraction(1.0 / 3), new("a small volume change is three times the linear one", "docs/termination-matches.md", Basis.Derived)),
+        WallRatio = General("outside over bore of a socket of which the outside isn't given", Measure.Count(1.6), Source.CommonPractice),
+        RadialStiffening = General("stiffness of a cone full of wires across its axis, over the compound's", Measure.Count(1.5), Elements),
+        LipFactor = General("mean pressure over the first 5 mm by finite elements, over this model's", Measure.Count(1.4), Elements),
+    };
+
+    private static RuleLimit Factor(string ruleSet, double factor, Source source) =>
+        Limit(ruleSet, "design factor, breaking force over working load", Measure.Count(factor), source);
+
+    private static RuleLimit General(string text, Measure value, Source source) => Limit(PouringRules.General, text, value, source);
+
+    private static RuleLimit Limit(string ruleSet, string text, Measure value, Source source) => new(ruleSet, text, value, source);
+}

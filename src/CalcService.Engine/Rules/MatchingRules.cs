@@ -1,0 +1,70 @@
+using CalcService.Engine.Findings;
+
+namespace CalcService.Engine.Rules;
+
+/// <summary>The limits and defaults that a match of rope and socket holds against.</summary>
+public sealed record MatchingRules
+{
+    public const string MineHoist = "mine-hoist";
+    public const string Lift = "lift";
+
+    /// <summary>What each duty asks.</summary>
+    public required IReadOnlyList<DutyRule> Duties { get; init; }
+
+    /// <summary>K_T, strength of the end over that of the rope.</summary>
+    public required RuleLimit Efficiency { get; init; }
+
+    /// <summary>Least strength of a mine's attachment over that of the rope.</summary>
+    public required RuleLimit MineAttachment { get; init; }
+
+    /// <summary>Least length of a lift's basket, in rope diameters.</summary>
+    public required RuleLimit LiftTaperLength { get; init; }
+
+    /// <summary>Most that a lift's small end is wider than the rope.</summary>
+    public required RuleLimit LiftSmallEndExcess { get; init; }
+
+    /// <summary>Least mouth of a lift's basket, in rope diameters.</summary>
+    public required RuleLimit LiftMouthLeast { get; init; }
+
+    /// <summary>Largest mouth of a lift's basket, in rope diameters.</summary>
+    public required RuleLimit LiftMouthMost { get; init; }
+
+    /// <summary>Least basket length for spiral strand, in outer-wire diameters.</summary>
+    public required RuleLimit SpiralLengthInWires { get; init; }
+
+    /// <summary>Most proof load over the rope's breaking force.</summary>
+    public required RuleLimit ProofShare { get; init; }
+
+    /// <summary>Coldest service that an older standard allows for resin.</summary>
+    public required RuleLimit ServiceLowest { get; init; }
+
+    /// <summary>Warmest service that an older standard allows for resin.</summary>
+    public required RuleLimit ServiceHighest { get; init; }
+
+    /// <summary>Share of the load that the trade expects in the lower third.</summary>
+    public required RuleLimit LowerThird { get; init; }
+
+    /// <summary>Friction between cone and socket: low, expected, high.</summary>
+    public required (RuleLimit Low, RuleLimit Expected, RuleLimit High) Friction { get; init; }
+
+    /// <summary>Linear shrinkage after gel over the volumetric shrinkage of the sheet.</summary>
+    public required RuleLimit ShrinkageShare { get; init; }
+
+    /// <summary>Outside over bore of a socket of which the outside isn't known.</summary>
+    public required RuleLimit WallRatio { get; init; }
+
+    /// <summary>Stiffness of a cone full of wires across its axis, over the compound's.</summary>
+    public required RuleLimit RadialStiffening { get; init; }
+
+    /// <summary>Pressure near the edge of the small end by finite elements, over this model's.</summary>
+    public required RuleLimit LipFactor { get; init; }
+
+    /// <summary>Every limit, in a fixed order.</summary>
+    public IReadOnlyList<RuleLimit> All =>
+    [
+        .. Duties.SelectMany(duty => new[] { duty.DesignFactor, duty.ProofFactor }).OfType<RuleLimit>(),
+        Efficiency, MineAttachment, LiftTaperLength, LiftSmallEndExcess, LiftMouthLeast, LiftMouthMost, SpiralLengthInWires, ProofShare,
+        ServiceLowest, ServiceHighest, LowerThird, Friction.Low, Friction.Expected, Friction.High, ShrinkageShare, WallRatio,
+        RadialStiffening, LipFactor,
+    ];
+}
