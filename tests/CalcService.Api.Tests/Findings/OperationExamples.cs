@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using CalcService.Api.Tests.Findings.Matching;
 using CalcService.Api.Tests.Findings.Pouring;
 
 namespace CalcService.Api.Tests.Findings;
@@ -6,10 +7,10 @@ namespace CalcService.Api.Tests.Findings;
 /// <summary>The examples of one path. A capability adds its own to <see cref="All"/>.</summary>
 /// <param name="Path">Where the requests go.</param>
 /// <param name="Good">A request with which nothing is wrong: the decision is to proceed, without a finding.</param>
-/// <param name="Examples">At least one for each of its findings in each severity.</param>
+/// <param name="Examples">At least one for each finding in each severity that no other path has examples of.</param>
 public sealed record OperationExamples(string Path, JsonObject Good, IReadOnlyList<FindingExample> Examples)
 {
-    public static IReadOnlyList<OperationExamples> All { get; } = [PourExamples.Operation];
+    public static IReadOnlyList<OperationExamples> All { get; } = [PourExamples.Operation, MatchExamples.Operation];
 
     /// <summary>The examples of a finding, worst first, with the paths that they are sent to.</summary>
     public static IEnumerable<(OperationExamples Operation, FindingExample Example)> Of(string code) => All
