@@ -1,8 +1,10 @@
+using CalcService.Api.Capabilities.Curing;
 using CalcService.Api.Capabilities.Matching;
 using CalcService.Api.Capabilities.Pouring;
 using CalcService.Api.Catalogues;
 using CalcService.Api.Hosting;
 using CalcService.Api.OpenApi;
+using CalcService.Engine.Curing;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Matching;
 using CalcService.Engine.Pouring;
@@ -18,6 +20,7 @@ public static class ServiceHost
     public static IReadOnlyList<FindingDefinition> Findings { get; } =
     [
         .. PouringFindings.All
+            .Union(CuringFindings.All)
             .Union(MatchingFindings.All)
             .OrderBy(definition => definition.Code, StringComparer.Ordinal),
     ];
@@ -41,6 +44,7 @@ public static class ServiceHost
         builder.Services.AddSingleton<Readiness>().AddHostedService(services => services.GetRequiredService<Readiness>());
         builder.Services.AddValidatorsFromAssemblyContaining<PourPlanValidator>(ServiceLifetime.Singleton);
         builder.Services.AddPouring();
+        builder.Services.AddCuring();
         builder.Services.AddMatching();
         builder.Services.AddOpenApiDocument();
 
@@ -51,6 +55,7 @@ public static class ServiceHost
         app.UseOpenApiDocument();
         app.UseRouting();
         app.MapPouring();
+        app.MapCuring();
         app.MapMatching();
         app.MapCatalogues(Findings);
         app.MapHealth();
