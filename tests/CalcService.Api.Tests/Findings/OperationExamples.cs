@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using CalcService.Api.Tests.Findings.Curing;
 using CalcService.Api.Tests.Findings.Matching;
 using CalcService.Api.Tests.Findings.Pouring;
 
@@ -10,7 +11,13 @@ namespace CalcService.Api.Tests.Findings;
 /// <param name="Examples">At least one for each finding in each severity that no other path has examples of.</param>
 public sealed record OperationExamples(string Path, JsonObject Good, IReadOnlyList<FindingExample> Examples)
 {
-    public static IReadOnlyList<OperationExamples> All { get; } = [PourExamples.Operation, MatchExamples.Operation];
+    public static IReadOnlyList<OperationExamples> All { get; } = [PourExamples.Operation, CureExamples.Operation, MatchExamples.Operation];
+
+    /// <summary>Findings that no request of a readable length is known to raise, with what their page says instead.</summary>
+    public static IReadOnlyDictionary<string, string> WithoutRequest { get; } = new Dictionary<string, string>(StringComparer.Ordinal)
+    {
+        ["cure-budget-spent"] = "No request that is short enough for a page is known to raise it. A test of the engine raises it with fewer steps than a request may take.",
+    };
 
     /// <summary>The examples of a finding, worst first, with the paths that they are sent to.</summary>
     public static IEnumerable<(OperationExamples Operation, FindingExample Example)> Of(string code) => All
