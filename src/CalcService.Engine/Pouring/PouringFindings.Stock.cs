@@ -72,8 +72,9 @@ public static partial class PouringFindings
         "Buy what the plan lists, or use more mixers or a cooler compound.",
         new("whole kits against the stock of the request", "", Basis.Derived));
 
-    public static FindingDefinition BudgetSpent { get; } = Unknown("budget-spent",
+    public static FindingDefinition BudgetSpent { get; } = Define("budget-spent", [Severity.Unknown],
         "No kits were found within the steps that a request may take.",
         "The job is too large for a plan of its kits.",
-        "Plan fewer ends at a time.");
+        "Plan fewer ends at a time.",
+        new("the steps of a calculation are counted and limited", "docs/decisions.md", Basis.Derived));
 }
