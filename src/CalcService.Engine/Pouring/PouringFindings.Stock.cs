@@ -14,7 +14,7 @@ public static partial class PouringFindings
 
     public static FindingDefinition LotExpired { get; } = Define("lot-expired", [Severity.Stop, Severity.Note],
         "A lot, or a part of its kits that goes into the mix, is past its last good day. It is never used; a stop where only this lot would make the stock enough.",
-        "Lot {lot} ({part}) was good until {expiresOn}, {days} days before the pour.",
+        "Lot {lot} ({part}) was good until {expiresOn}, {days} day(s) before the pour.",
         "Take the lot off the shelf; do not mix it.",
         new("the dates on the packs, or the sheet's shelf life", "", Basis.DataSheet));
 
