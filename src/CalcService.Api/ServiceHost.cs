@@ -41,6 +41,7 @@ public static class ServiceHost
         builder.Services.AddServiceLog(builder.Configuration);
         builder.Services.AddSingleton(TimeProvider.System);
         builder.Services.AddSingleton(CompoundCatalogue.Load(builder.Configuration[CompoundFolder.Key]));
+        builder.Services.AddSingleton(CalculationTime.From(builder.Configuration[CalculationTime.Key]));
         builder.Services.AddSingleton<Readiness>().AddHostedService(services => services.GetRequiredService<Readiness>());
         builder.Services.AddValidatorsFromAssemblyContaining<PourPlanValidator>(ServiceLifetime.Singleton);
         builder.Services.AddPouring();

@@ -40,7 +40,7 @@ internal static class Flips
 
         var flips = new List<Flip>();
         var now = scope.Findings.Decide();
-        foreach (var reading in FlipReading.Of(scope))
+        foreach (var reading in FlipReading.Of(scope, withCautions: lasting < Decision.ProceedWithCare))
         {
             Decision At(double value) => DecisionAt(scope, reading, value, ends, mixes, lasting);
             Add(flips, reading, "below", At, reading.Edges.Where(edge => edge < reading.Value).OrderDescending(), now);
