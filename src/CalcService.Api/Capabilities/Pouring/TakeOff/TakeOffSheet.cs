@@ -85,7 +85,13 @@ public static class TakeOffSheet
     private static string[] Labour(TakeOffLabour line) =>
         [Words(line.Task), $"{Text(line.Times)} (per {line.Per})", Or(line.Each), Or(line.Minutes), line.From, Money(line.Rate), Money(line.Cost)];
 
-    private static string Or(Quantity? quantity) => quantity is null ? NotKnown : AnswerText.Of(quantity, Digits);
+    /// <summary>A coil of wire is told in metres.</summary>
+    private static string Or(Quantity? quantity) => quantity switch
+    {
+        null => NotKnown,
+        { Unit: "mm", Value: >= 1000 } => string.Create(CultureInfo.InvariantCulture, $"{quantity.Value / 1000:0.0} m"),
+        _ => AnswerText.Of(quantity, Digits),
+    };
 
     private static string Text(long number) => number.ToString(CultureInfo.InvariantCulture);
 
