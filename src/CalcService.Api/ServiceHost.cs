@@ -1,11 +1,13 @@
 using CalcService.Api.Capabilities.Matching;
 using CalcService.Api.Capabilities.Pouring;
+using CalcService.Api.Capabilities.Reuse;
 using CalcService.Api.Catalogues;
 using CalcService.Api.Hosting;
 using CalcService.Api.OpenApi;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Matching;
 using CalcService.Engine.Pouring;
+using CalcService.Engine.Reuse;
 using FluentValidation;
 using Serilog;
 
@@ -19,6 +21,7 @@ public static class ServiceHost
     [
         .. PouringFindings.All
             .Union(MatchingFindings.All)
+            .Union(ReuseFindings.All)
             .OrderBy(definition => definition.Code, StringComparer.Ordinal),
     ];
 
@@ -42,6 +45,7 @@ public static class ServiceHost
         builder.Services.AddValidatorsFromAssemblyContaining<PourPlanValidator>(ServiceLifetime.Singleton);
         builder.Services.AddPouring();
         builder.Services.AddMatching();
+        builder.Services.AddReuse();
         builder.Services.AddOpenApiDocument();
 
         var app = builder.Build();
@@ -52,6 +56,7 @@ public static class ServiceHost
         app.UseRouting();
         app.MapPouring();
         app.MapMatching();
+        app.MapReuse();
         app.MapCatalogues(Findings);
         app.MapHealth();
         app.MapProblemPage();
