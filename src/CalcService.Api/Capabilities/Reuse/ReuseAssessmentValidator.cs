@@ -10,11 +10,8 @@ namespace CalcService.Api.Capabilities.Reuse;
 /// <summary>What the request of an assessment may be. What speaks against the socket is a finding, not an error.</summary>
 public sealed class ReuseAssessmentValidator : AbstractValidator<ReuseAssessmentRequest>
 {
-    private static readonly DateOnly FirstDay = new(1950, 1, 1);
-
     public ReuseAssessmentValidator()
     {
-        RuleFor(request => request.AssessedOn).GreaterThanOrEqualTo(FirstDay).WithErrorCode(RuleWords.RangeCode).WithMessage("The year is before 1950.");
         RuleFor(request => request.RuleSet).Must(name => name is null or PouringRules.General)
             .WithErrorCode("unknown-rule-set").WithMessage("No such rule set for used sockets; known: general.");
         RuleFor(request => request.Socket).SetValidator(new SocketToReuseValidator());
