@@ -1,9 +1,11 @@
+using CalcService.Api.Capabilities.Curing;
 using CalcService.Api.Capabilities.Matching;
 using CalcService.Api.Capabilities.Pouring;
 using CalcService.Api.Capabilities.Reuse;
 using CalcService.Api.Catalogues;
 using CalcService.Api.Hosting;
 using CalcService.Api.OpenApi;
+using CalcService.Engine.Curing;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Matching;
 using CalcService.Engine.Pouring;
@@ -20,6 +22,7 @@ public static class ServiceHost
     public static IReadOnlyList<FindingDefinition> Findings { get; } =
     [
         .. PouringFindings.All
+            .Union(CuringFindings.All)
             .Union(MatchingFindings.All)
             .Union(ReuseFindings.All)
             .OrderBy(definition => definition.Code, StringComparer.Ordinal),
@@ -41,9 +44,11 @@ public static class ServiceHost
         builder.Services.AddServiceLog(builder.Configuration);
         builder.Services.AddSingleton(TimeProvider.System);
         builder.Services.AddSingleton(CompoundCatalogue.Load(builder.Configuration[CompoundFolder.Key]));
+        builder.Services.AddSingleton(CalculationTime.From(builder.Configuration[CalculationTime.Key]));
         builder.Services.AddSingleton<Readiness>().AddHostedService(services => services.GetRequiredService<Readiness>());
         builder.Services.AddValidatorsFromAssemblyContaining<PourPlanValidator>(ServiceLifetime.Singleton);
         builder.Services.AddPouring();
+        builder.Services.AddCuring();
         builder.Services.AddMatching();
         builder.Services.AddReuse();
         builder.Services.AddOpenApiDocument();
@@ -55,6 +60,7 @@ public static class ServiceHost
         app.UseOpenApiDocument();
         app.UseRouting();
         app.MapPouring();
+        app.MapCuring();
         app.MapMatching();
         app.MapReuse();
         app.MapCatalogues(Findings);

@@ -20,6 +20,7 @@ public static class Table
         ("covering", () => Task.FromResult(CoveringRows.Measure())),
         ("cone", () => Task.FromResult(ConeRows.Measure())),
         ("job", () => Task.FromResult(JobRow.Measure())),
+        ("cure", () => Task.FromResult(CureRows.Measure())),
         ("heat", () => Task.FromResult(HeatRows.Measure())),
         ("batch", BatchRows.MeasureAsync),
         ("start", StartRows.MeasureAsync),

@@ -37,7 +37,7 @@ public static class CalculationEndpoint
         if (problem is null)
         {
             using var time = CancellationTokenSource.CreateLinkedTokenSource(http.RequestAborted);
-            time.CancelAfter(Limits.CalculationTime);
+            time.CancelAfter(http.RequestServices.GetRequiredService<CalculationTime>().Longest);
             var processed = capability.Process(body, full, time.Token);
             problem = processed.Body as Problem;
             if (problem is null)

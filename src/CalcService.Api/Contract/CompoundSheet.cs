@@ -39,6 +39,18 @@ public sealed record CompoundSheet
     /// <summary>When it has its full strength. Read by the cure of a cone.</summary>
     public CompoundFullStrength? FullStrength { get; init; }
 
+    /// <summary>Below it the compound does not cure; if absent, the lowest pouring temperature is taken.</summary>
+    [Kind(QuantityKind.Temperature)]
+    public Quantity? LowestCure { get; init; }
+
+    /// <summary>Time that the cone stays undisturbed after gel; none if absent.</summary>
+    [Kind(QuantityKind.Duration)]
+    public Quantity? MinimumHold { get; init; }
+
+    /// <summary>The cone must not get hotter than this while it cures.</summary>
+    [Kind(QuantityKind.Temperature)]
+    public Quantity? PeakLimit { get; init; }
+
     /// <summary>Temperatures at which it may be poured; they hold for air, steel and compound each.</summary>
     public CompoundTemperatures? Pouring { get; init; }
 
@@ -128,6 +140,20 @@ public sealed record CompoundGelTime
     /// <summary>Time to gel.</summary>
     [Kind(QuantityKind.Duration)]
     public required Quantity Time { get; init; }
+
+    /// <summary>What it was measured in.</summary>
+    public CompoundGelCup? MeasuredIn { get; init; }
+}
+
+/// <summary>What a gel time was measured in.</summary>
+public sealed record CompoundGelCup
+{
+    /// <summary>Compound in the cup.</summary>
+    [Kind(QuantityKind.Volume)]
+    public Quantity? Volume { get; init; }
+
+    /// <summary>yes where the cup warmed itself, so that the gel came sooner than at a temperature that is held; no where it was held.</summary>
+    public SelfHeating? SelfHeating { get; init; }
 }
 
 /// <summary>Full strength at a temperature.</summary>

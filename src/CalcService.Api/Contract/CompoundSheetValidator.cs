@@ -21,6 +21,9 @@ public sealed class CompoundSheetValidator : AbstractValidator<CompoundSheet>
         RuleFor(sheet => sheet.Pouring!).SetValidator(new CompoundTemperaturesValidator()).When(sheet => sheet.Pouring is not null);
         RuleFor(sheet => sheet.Storage!).SetValidator(new CompoundTemperaturesValidator()).When(sheet => sheet.Storage is not null);
         RuleFor(sheet => sheet.Service!).SetValidator(new CompoundTemperaturesValidator()).When(sheet => sheet.Service is not null);
+        RuleFor(sheet => sheet.LowestCure).Between(-60, 150, "degC", QuantityKind.Temperature);
+        RuleFor(sheet => sheet.MinimumHold).Between(0, 720, "h", QuantityKind.Duration);
+        RuleFor(sheet => sheet.PeakLimit).Between(20, 400, "degC", QuantityKind.Temperature);
         RuleFor(sheet => sheet.MaximumDoses).Between(0, 100);
         RuleFor(sheet => sheet.MixingOrder).Must(order => order is null || (order.Count <= 8 && order.Distinct().Count() == order.Count))
             .WithErrorCode(RuleWords.RangeCode).WithMessage("Each part stands in the mixing order at most once.");
@@ -45,6 +48,10 @@ public sealed class CompoundSheetValidator : AbstractValidator<CompoundSheet>
                 $"{nameof(CompoundSheet.GelTimes)}[{first}]", $"{nameof(CompoundSheet.GelTimes)}[{second}]", "Two gel times for the same temperature and dose."));
             CheckGelTimes(sheet, context);
             CheckBands(sheet, context);
+            if (sheet is { LowestCure: { } lowest, FullStrength: { } full } && lowest.Si > full.Temperature.Si)
+            {
+                context.Contradict(nameof(CompoundSheet.LowestCure), $"{nameof(CompoundSheet.FullStrength)}.Temperature", "Full strength is stated below the lowest cure temperature.");
+            }
         });
     }
 
@@ -125,7 +132,14 @@ public sealed class CompoundGelTimeValidator : AbstractValidator<CompoundGelTime
         RuleFor(row => row.Temperature).Between(-60, 150, "degC", QuantityKind.Temperature);
         RuleFor(row => row.Doses).Between(0, 100);
         RuleFor(row => row.Time).Between(.1, 10080, "min", QuantityKind.Duration);
+        RuleFor(row => row.MeasuredIn!).SetValidator(new CompoundGelCupValidator()).When(row => row.MeasuredIn is not null);
     }
+}
+
+/// <summary>What a cup may be.</summary>
+public sealed class CompoundGelCupValidator : AbstractValidator<CompoundGelCup>
+{
+    public CompoundGelCupValidator() => RuleFor(cup => cup.Volume).Between(.1, 200000, "mL", QuantityKind.Volume);
 }
 
 /// <summary>What a dose band may be.</summary>

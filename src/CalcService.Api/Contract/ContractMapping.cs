@@ -36,7 +36,7 @@ public static class ContractMapping
     {
         Name = sheet.Name,
         Kits = [.. sheet.Kits.Select(kit => new Kit(kit.Code, kit.Volume.Si, kit.Cost, kit.PartNumber))],
-        GelTimes = [.. (sheet.GelTimes ?? []).Select(row => new GelTime(row.Temperature.Si, row.Doses, row.Time.Si))],
+        GelTimes = [.. (sheet.GelTimes ?? []).Select(row => new GelTime(row.Temperature.Si, row.Doses, row.Time.Si) { SelfHeating = row.MeasuredIn?.SelfHeating ?? SelfHeating.Unknown })],
         Doses = [.. (sheet.Doses ?? []).Select(band => new DoseBand(band.From.Si, band.Below.Si, band.PerKit))],
         Pouring = sheet.Pouring is { } pouring ? new(pouring.Minimum.Si, pouring.Maximum.Si) : null,
         Storage = sheet.Storage is { } storage ? new(storage.Minimum.Si, storage.Maximum.Si) : null,
@@ -45,6 +45,13 @@ public static class ContractMapping
         ShelfLifeMonths = (int?)sheet.ShelfLife?.Si,
         DensityKgPerM3 = sheet.Cured?.Density?.Si,
         ActivationEnergyJPerMol = sheet.Reaction?.ActivationEnergy?.Si,
+        FullStrength = sheet.FullStrength is { } full ? new(full.Temperature.Si, full.AfterGel.Si) : null,
+        LowestCureK = sheet.LowestCure?.Si,
+        MinimumHoldS = sheet.MinimumHold?.Si,
+        PeakLimitK = sheet.PeakLimit?.Si,
+        Service = sheet.Service is { } service ? new(service.Minimum.Si, service.Maximum.Si) : null,
+        Reaction = sheet.Reaction is { Heat: { } heat, ResinFraction: { } resin } ? new(heat.Si, resin.Si) : null,
+        ConductivityWPerMK = sheet.Cured?.Conductivity?.Si,
         Vapour = sheet.Vapour is { } vapour ? new(vapour.Substance, vapour.MassFraction?.Si, vapour.Decay?.Si) : null,
         SpecificHeatJPerKgK = sheet.Cured?.SpecificHeat?.Si,
         IssuedOn = sheet.IssuedOn,
@@ -55,7 +62,6 @@ public static class ContractMapping
         PotLifeVolumeM3 = sheet.PotLifeVolume?.Si,
         Currency = sheet.Currency,
         DangerousGoods = sheet.DangerousGoods,
-        Service = sheet.Service is { } service ? new(service.Minimum.Si, service.Maximum.Si) : null,
         Cured = new()
         {
             CompressiveStrengthPa = sheet.Cured?.CompressiveStrength?.Si,

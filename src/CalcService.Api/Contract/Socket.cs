@@ -10,6 +10,18 @@ public sealed record Socket
     /// <summary>The conical basket.</summary>
     public required Basket Basket { get; init; }
 
+    /// <summary>Outside of the socket around the basket, where it is the same all along. Read by the cure of a cone.</summary>
+    [Kind(QuantityKind.Length)]
+    public Quantity? OuterDiameter { get; init; }
+
+    /// <summary>Outside at the small end of the basket, where it differs.</summary>
+    [Kind(QuantityKind.Length)]
+    public Quantity? OuterAtSmallEnd { get; init; }
+
+    /// <summary>Outside at the mouth, where it differs.</summary>
+    [Kind(QuantityKind.Length)]
+    public Quantity? OuterAtMouth { get; init; }
+
     /// <summary>Breaking force of the socket, from its maker. Without it socket and rope are not compared.</summary>
     [Kind(QuantityKind.Force)]
     public Quantity? BreakingForce { get; init; }
@@ -20,10 +32,6 @@ public sealed record Socket
     /// <summary>Mass of the socket.</summary>
     [Kind(QuantityKind.Mass)]
     public Quantity? Mass { get; init; }
-
-    /// <summary>Outer diameter around the basket.</summary>
-    [Kind(QuantityKind.Length)]
-    public Quantity? OuterDiameter { get; init; }
 
     /// <summary>What the bore looks like.</summary>
     public BoreState? Bore { get; init; }

@@ -1,3 +1,4 @@
+using CalcService.Api.Units;
 using CalcService.Api.Validation;
 using CalcService.Engine.Provenance;
 using FluentValidation;
@@ -13,13 +14,21 @@ public sealed class SocketValidator : AbstractValidator<Socket>
         RuleFor(socket => socket.BreakingForce).Between(.1, 100000, "kN", QuantityKind.Force);
         RuleFor(socket => socket.Temperature!).SetValidator(new TemperatureReadingValidator()).When(socket => socket.Temperature is not null);
         RuleFor(socket => socket.Mass).Between(.01, 20000, "kg", QuantityKind.Mass);
-        RuleFor(socket => socket.OuterDiameter).Between(1, 1500, "mm", QuantityKind.Length);
+        RuleFor(socket => socket.OuterDiameter).Between(1, 3000, "mm", QuantityKind.Length);
+        RuleFor(socket => socket.OuterAtSmallEnd).Between(1, 3000, "mm", QuantityKind.Length);
+        RuleFor(socket => socket.OuterAtMouth).Between(1, 3000, "mm", QuantityKind.Length);
         RuleFor(socket => socket).Custom((socket, context) =>
         {
-            if (socket.OuterDiameter is { } outer && outer.Si <= socket.Basket.LargeEndDiameter.Si)
+            void Check(Quantity? own, string ownName, Quantity bore, string boreName)
             {
-                context.Contradict(nameof(Socket.OuterDiameter), "Basket.LargeEndDiameter", "The outside of the basket is not larger than its mouth.");
+                if ((own ?? socket.OuterDiameter) is { } outside && outside.Si <= bore.Si)
+                {
+                    context.Contradict(own is null ? nameof(Socket.OuterDiameter) : ownName, $"{nameof(Socket.Basket)}.{boreName}", "The outside is not larger than the bore.");
+                }
             }
+
+            Check(socket.OuterAtSmallEnd, nameof(Socket.OuterAtSmallEnd), socket.Basket.SmallEndDiameter, nameof(Basket.SmallEndDiameter));
+            Check(socket.OuterAtMouth, nameof(Socket.OuterAtMouth), socket.Basket.LargeEndDiameter, nameof(Basket.LargeEndDiameter));
         });
     }
 }

@@ -17,7 +17,4 @@ public static class Limits
 
     /// <summary>Longest time for a body to arrive.</summary>
     public static TimeSpan BodyTime { get; } = TimeSpan.FromSeconds(30);
-
-    /// <summary>Longest time for one calculation before the service says that it is not available.</summary>
-    public static TimeSpan CalculationTime { get; } = TimeSpan.FromSeconds(30);
 }

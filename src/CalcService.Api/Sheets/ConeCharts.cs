@@ -30,8 +30,8 @@ internal static class ConeCharts
         {
             var (curve, (colour, dashes)) = (drawing.Curves[i], Pens[i % Pens.Length]);
             double Y(ConePoint point) => bottom - (point.X * scale);
-            svg.Polyline(colour, i == 0 ? 2.4 : 1.6, dashes, [.. curve.Points.Select(point => (PressureAt + (point.Pressure.Si / reach * ChartWidth), Y(point)))]);
-            svg.Polyline(colour, i == 0 ? 2.4 : 1.6, dashes, [.. curve.Points.Select(point => (LoadAt + (point.Share * ChartWidth), Y(point)))]);
+            svg.Path([.. curve.Points.Select(point => (PressureAt + (point.Pressure.Si / reach * ChartWidth), Y(point)))], colour, i == 0 ? 2.4 : 1.6, dash: dashes);
+            svg.Path([.. curve.Points.Select(point => (LoadAt + (point.Share * ChartWidth), Y(point)))], colour, i == 0 ? 2.4 : 1.6, dash: dashes);
             var first = curve.Points[0].Pressure;
             svg.Label(PressureAt + Math.Min(first.Si / reach * ChartWidth, ChartWidth - 20), bottom + 14 + (i % 2 * 13), ConePicture.Text(first), colour: colour);
         }

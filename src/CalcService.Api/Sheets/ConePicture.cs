@@ -49,7 +49,7 @@ public static class ConePicture
     {
         var scale = Math.Min(280 / drawing.Length.Si, 220 / Math.Max(drawing.OuterAtMouth, drawing.OuterAtSmallEnd));
         var bottom = Top + (drawing.Length.Si * scale);
-        var svg = new SvgText(Width, bottom + RopeBelow + 16 + (Line * drawing.Says.Count), "Socket in section, to scale, with pressure on the wall and load in the wires");
+        var svg = new SvgText(Width, bottom + RopeBelow + 16 + (Line * drawing.Says.Count), "Socket in section, to scale, with pressure on the wall and load in the wires", fontSize: 12);
         Section(svg, drawing, scale, bottom);
         if (drawing.Curves.Count > 0)
         {
@@ -68,13 +68,13 @@ public static class ConePicture
     {
         var (small, mouth, rope) = (drawing.SmallEnd.Si * scale / 2, drawing.Mouth.Si * scale / 2, drawing.Rope.Si * scale / 2);
         var (outerSmall, outerMouth) = (drawing.OuterAtSmallEnd * scale / 2, drawing.OuterAtMouth * scale / 2);
-        svg.Polygon("#e8dcc0", "none", (Middle - mouth, Top), (Middle + mouth, Top), (Middle + small, bottom), (Middle - small, bottom));
+        svg.Area([(Middle - mouth, Top), (Middle + mouth, Top), (Middle + small, bottom), (Middle - small, bottom)], "#e8dcc0");
         foreach (var side in (double[])[-1, 1])
         {
-            svg.Polygon("#aab2b9", "#222", (Middle + (side * mouth), Top), (Middle + (side * outerMouth), Top), (Middle + (side * outerSmall), bottom), (Middle + (side * small), bottom));
+            svg.Area([(Middle + (side * mouth), Top), (Middle + (side * outerMouth), Top), (Middle + (side * outerSmall), bottom), (Middle + (side * small), bottom)], "#aab2b9", stroke: SvgText.Ink);
         }
 
-        svg.Polygon("#5d666e", "#222", (Middle - rope, bottom), (Middle + rope, bottom), (Middle + rope, bottom + 26), (Middle - rope, bottom + 26));
+        svg.Area([(Middle - rope, bottom), (Middle + rope, bottom), (Middle + rope, bottom + 26), (Middle - rope, bottom + 26)], "#5d666e", stroke: SvgText.Ink);
         const int wires = 9;
         for (var w = 0; w < wires; w++)
         {
@@ -83,7 +83,7 @@ public static class ConePicture
         }
 
         Arrows(svg, drawing, scale, bottom);
-        svg.Line(Middle, bottom + 28, Middle, bottom + 48, "#111", 2).Polygon("#111", "#111", (Middle - 5, bottom + 46), (Middle + 5, bottom + 46), (Middle, bottom + 56));
+        svg.Line(Middle, bottom + 28, Middle, bottom + 48, "#111", 2).Area([(Middle - 5, bottom + 46), (Middle + 5, bottom + 46), (Middle, bottom + 56)], "#111");
         if (drawing.Curves.Count > 0)
         {
             svg.Label(Middle + 12, bottom + 50, $"{drawing.Curves[0].Name} {Text(drawing.Curves[0].Load)}", "start", bold: true);
@@ -115,7 +115,7 @@ public static class ConePicture
             {
                 var tip = Middle + (side * (wall + length));
                 svg.Line(Middle + (side * wall), y, tip, y, "#a01515", 1.6)
-                    .Polyline("#a01515", 1.6, "", (tip - (side * 4), y - 3), (tip, y), (tip - (side * 4), y + 3));
+                    .Path([(tip - (side * 4), y - 3), (tip, y), (tip - (side * 4), y + 3)], "#a01515", 1.6);
             }
         }
     }

@@ -30,10 +30,11 @@ public static class WornBasketPicture
     private const double Width = 960;
     private const double Top = 62;
     private const double Middle = 190;
-    private const double GrowthAt = 480;
-    private const double OvalityAt = 740;
-    private const double Chart = 170;
+    private const double GrowthAt = 570;
+    private const double OvalityAt = 770;
+    private const double Chart = 110;
     private const double Line = 16;
+    private const int FontSize = 12;
     private const int Digits = 4;
     private const string Red = "#a01515";
     private const string Grey = "#1f4e79";
@@ -42,7 +43,7 @@ public static class WornBasketPicture
     {
         var scale = Math.Min(280 / basket.Length.Si, 220 / Math.Max(basket.OuterAtMouth, basket.OuterAtSmallEnd));
         var bottom = Top + (basket.Length.Si * scale);
-        var svg = new SvgText(Width, bottom + 44 + (Line * basket.Says.Count), "Used basket in section, to scale, with its wear against the limits");
+        var svg = new SvgText(Width, bottom + 44 + (Line * basket.Says.Count), "Used basket in section, to scale, with its wear against the limits", FontSize);
         Section(svg, basket, scale, bottom);
         Bars(svg, basket, GrowthAt, "Growth of the bore", basket.GrowthLimit, one => one.Growth, scale, bottom);
         Bars(svg, basket, OvalityAt, "Out of round", basket.OvalityLimit, one => one.Ovality, scale, bottom);
@@ -60,7 +61,7 @@ public static class WornBasketPicture
         var (outerSmall, outerMouth) = (basket.OuterAtSmallEnd * scale / 2, basket.OuterAtMouth * scale / 2);
         foreach (var side in (double[])[-1, 1])
         {
-            svg.Polygon("#aab2b9", "#222", (Middle + (side * mouth), Top), (Middle + (side * outerMouth), Top), (Middle + (side * outerSmall), bottom), (Middle + (side * small), bottom));
+            svg.Area([(Middle + (side * mouth), Top), (Middle + (side * outerMouth), Top), (Middle + (side * outerSmall), bottom), (Middle + (side * small), bottom)], "#aab2b9", stroke: "#222");
         }
 
         foreach (var one in basket.Sections)

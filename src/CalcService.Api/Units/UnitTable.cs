@@ -75,6 +75,7 @@ public static class UnitTable
             Plain("rad", "rad"),
             new("deg", "deg", v => Angle.FromDegrees(v).Radians, v => Angle.FromRadians(v).Degrees)),
         Kind(QuantityKind.ThermalConductivity, "W/(m.K)", "W/(m.K)", "W/(m.K)", Plain("W/(m.K)", "W/(m.K)")),
+        Kind(QuantityKind.HeatTransferCoefficient, "W/(m2.K)", "W/(m2.K)", "W/(m2.K)", Plain("W/(m2.K)", "W/(m2.K)")),
         Kind(QuantityKind.SpecificHeat, "J/(kg.K)", "J/(kg.K)", "J/(kg.K)", Plain("J/(kg.K)", "J/(kg.K)")),
         Kind(QuantityKind.SpecificEnergy, "J/kg", "kJ/kg", "kJ/kg",
             Plain("J/kg", "J/kg"),

@@ -1,20 +1,75 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
+using CalcService.Engine.Rules;
+using CalcService.Engine.Rules.Edition202611;
 
 namespace CalcService.Engine.Compounds;
 
-/// <summary>Findings about the compound that mean the same in every room.</summary>
+/// <summary>Findings about the compound and the readings that mean the same in every room.</summary>
 public static class CompoundFindings
 {
-    public static FindingDefinition SheetSilent { get; } = new("sheet-silent", [Severity.Unknown],
+    public static FindingDefinition OutsidePouringRange { get; } = Stop("outside-pouring-range",
+        "A temperature lies outside the pouring range of the sheet, which holds for air, steel, wires and compound each.",
+        "{reading} at {measured} is outside the sheet's pouring range of {minimum} to {maximum}.",
+        "Warm or cool what is outside the range, or wait.",
+        Source.DataSheet("pouring"));
+
+    public static FindingDefinition ReadingMissing { get; } = Unknown("reading-missing",
+        "A reading that a safety rule needs is missing. It is never taken from another reading.",
+        "{reading} is not given.",
+        "Read it and send it.");
+
+    public static FindingDefinition SheetSilent { get; } = Unknown("sheet-silent",
         "The data sheet doesn't state what a safety rule needs.",
         "The sheet gives no {what}.",
-        "Take it from the compound's data sheet, or ask its maker.",
-        new("a safety rule needs this fact and nobody gave it", "docs/pour-plans.md", Basis.Derived), []);
+        "Take it from the compound's data sheet, or ask its maker.");
 
-    public static FindingDefinition Demonstration { get; } = new("compound-demonstration", [Severity.Caution],
+    public static FindingDefinition Demonstration { get; } = Define("compound-demonstration", [Severity.Caution],
         "The compound is invented, for demonstration only.",
         "The compound is the invented demonstration: no number here is fit for a real pour.",
         "Send the data sheet of the compound in hand.",
-        new("the compound's sheet says so", "demonstration", Basis.Derived), []);
+        new("the compound's sheet says so", "demonstration", Basis.Derived));
+
+    public static FindingDefinition DoseUnknown { get; } = Unknown("dose-unknown",
+        "The sheet has no dose band for the temperature that decides.",
+        "No dose band of the sheet covers {measured}.",
+        "Ask the compound's maker for the dose at this temperature.");
+
+    public static FindingDefinition DoseContradictsSheet { get; } = Stop("dose-contradicts-sheet",
+        "The dose that was given, or is meant to be, is another than the sheet has for the temperature that decides.",
+        "{measured} doses a kit are given or meant; the sheet has {limit} for the temperature that decides.",
+        "Before mixing, give the dose of the sheet, or bring air and steel to a temperature that the meant dose is for. Once mixed, do not pour it.",
+        Source.DataSheet("doses"));
+
+    public static FindingDefinition GelTimeUnknown { get; } = Unknown("gel-time-unknown",
+        "The sheet has no gel time for the dose that the temperature asks for.",
+        "The sheet has no gel time for {doses} doses a kit.",
+        "Ask the compound's maker for gel times with this dose.");
+
+    public static FindingDefinition GelTimeExtrapolated { get; } = Define("gel-time-extrapolated", [Severity.Caution],
+        "A gel time lies outside the temperatures at which the sheet measured it.",
+        "Gel time at {measured} lies outside the {minimum} to {maximum} that the sheet measured for this dose.",
+        "Treat gel time and pot life as a guess: mix a witness sample first.",
+        Source.DataSheet("gelTimes"));
+
+    public static FindingDefinition GelTimeFromOnePoint { get; } = Define("gel-time-from-one-point", [Severity.Caution],
+        "The sheet has one gel time for this dose, so the effect of temperature is assumed in a band.",
+        "One gel time for this dose: an activation energy of {low} to {high} is assumed.",
+        "Mix a witness sample first and time it.",
+        Rules.AssumedActivationEnergy.Expected.Source,
+        Rules.AssumedActivationEnergy.Low, Rules.AssumedActivationEnergy.Expected, Rules.AssumedActivationEnergy.High);
+
+    private static PouringRules Rules => PouringRules2026Nov.Rules;
+
+    private static Source Prudence => new("a safety rule needs this fact and nobody gave it", "docs/pour-plans.md", Basis.Derived);
+
+    private static FindingDefinition Stop(string code, string meaning, string message, string action, Source source) =>
+        Define(code, [Severity.Stop], meaning, message, action, source);
+
+    private static FindingDefinition Unknown(string code, string meaning, string message, string action) =>
+        Define(code, [Severity.Unknown], meaning, message, action, Prudence);
+
+    private static FindingDefinition Define(string code, Severity[] severities, string meaning, string message, string action,
+        Source source, params RuleLimit[] limits) =>
+        new(code, severities, meaning, message, action, source, limits);
 }

@@ -3,8 +3,33 @@ namespace CalcService.Engine.Compounds;
 /// <summary>A kit of the compound: resin with its hardener, mixed whole or not at all.</summary>
 public sealed record Kit(string Code, double VolumeM3, decimal? Cost, string? PartNumber = null);
 
+/// <summary>Whether the compound warmed itself while its gel time was taken.</summary>
+public enum SelfHeating
+{
+    /// <summary>Nobody says.</summary>
+    Unknown,
+
+    /// <summary>It was held at its temperature.</summary>
+    No,
+
+    /// <summary>It stood in a cup and warmed itself.</summary>
+    Yes,
+}
+
 /// <summary>A gel time as the sheet states it.</summary>
-public sealed record GelTime(double TemperatureK, int Doses, double TimeS);
+public sealed record GelTime(double TemperatureK, int Doses, double TimeS)
+{
+    /// <summary>Whether it warmed itself meanwhile.</summary>
+    public SelfHeating SelfHeating { get; init; }
+}
+
+/// <summary>When the compound has its full strength at a temperature, from gel.</summary>
+public sealed record FullStrength(double TemperatureK, double AfterGelS);
+
+/// <summary>The heat that the curing reaction gives off.</summary>
+/// <param name="HeatJPerKg">For each mass of resin.</param>
+/// <param name="ResinFraction">Share of resin in the mixed compound, by mass.</param>
+public sealed record ReactionHeat(double HeatJPerKg, double ResinFraction);
 
 /// <summary>Accelerator doses for each kit from one temperature up to below another.</summary>
 public sealed record DoseBand(double FromK, double BelowK, int PerKit);
@@ -129,6 +154,17 @@ public sealed record CompoundSheet
 
     public double? ActivationEnergyJPerMol { get; init; }
 
+    public FullStrength? FullStrength { get; init; }
+
+    /// <summary>Below it the compound doesn't cure.</summary>
+    public double? LowestCureK { get; init; }
+
+    /// <summary>Time that the cone stays undisturbed after gel, s.</summary>
+    public double? MinimumHoldS { get; init; }
+
+    /// <summary>The compound must not get hotter than this while it cures.</summary>
+    public double? PeakLimitK { get; init; }
+
     /// <summary>Temperatures that the cured cone stands.</summary>
     public TemperatureRange? Service { get; init; }
 
@@ -136,9 +172,15 @@ public sealed record CompoundSheet
 
     public IReadOnlyList<ChemicalRow> Chemicals { get; init; } = [];
 
-    public VapourSource? Vapour { get; init; }
+    public ReactionHeat? Reaction { get; init; }
 
+    /// <summary>Of the cured compound, W/(m·K).</summary>
+    public double? ConductivityWPerMK { get; init; }
+
+    /// <summary>Of the cured compound, J/(kg·K).</summary>
     public double? SpecificHeatJPerKgK { get; init; }
+
+    public VapourSource? Vapour { get; init; }
 
     public DateOnly? IssuedOn { get; init; }
 

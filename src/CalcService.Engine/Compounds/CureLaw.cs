@@ -9,7 +9,7 @@ namespace CalcService.Engine.Compounds;
 /// <param name="E2JPerMol">E₂, J/mol.</param>
 /// <param name="M">Exponent of what has cured.</param>
 /// <param name="N">Exponent of what is left.</param>
-public sealed record CureLaw(double K10PerS, double E1JPerMol, double K20PerS, double E2JPerMol, double M, double N)
+public sealed record CureLaw(double K10PerS, double E1JPerMol, double K20PerS, double E2JPerMol, double M, double N) : ICureRate
 {
     /// <summary>Molar gas constant, J/(mol·K).</summary>
     private const double GasConstant = 8.314462618;

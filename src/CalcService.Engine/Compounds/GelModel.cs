@@ -58,6 +58,26 @@ public sealed class GelModel
         return new(Math.Min(one, other), expected, Math.Max(one, other));
     }
 
+    /// <summary>The same times as curves, one for each end of the band.</summary>
+    public (GelCurve Earliest, GelCurve Expected, GelCurve Latest) Curves()
+    {
+        if (_rows.Length > 1)
+        {
+            var curve = new GelCurve([.. _rows.Skip(1).Select((warm, i) => new GelLine(
+                i == 0 ? 0 : _rows[i].TemperatureK, _rows[i].TemperatureK, _rows[i].TimeS,
+                ActivationEnergyJPerMol(_rows[i].TemperatureK, _rows[i].TimeS, warm.TemperatureK, warm.TimeS, Trace.None)))]);
+            return (curve, curve, curve);
+        }
+
+        // Colder than the row the higher energy slows more, warmer than the row it hastens more.
+        var row = _rows[0];
+        GelLine Line(double from, double energy) => new(from, row.TemperatureK, row.TimeS, energy);
+        return (
+            new([Line(0, _single.LowJPerMol), Line(row.TemperatureK, _single.HighJPerMol)]),
+            new([Line(0, _single.ExpectedJPerMol)]),
+            new([Line(0, _single.HighJPerMol), Line(row.TemperatureK, _single.LowJPerMol)]));
+    }
+
     /// <summary>t_gel = t_ref·exp(E/R·(1/T − 1/T_ref)), T in K, E in J/mol; in s.</summary>
     [Formula("gel-time", "Arrhenius law for the rate of gelling", "docs/pour-plans.md", Basis.Derived, Symbol = "t_gel", Name = "gel time",
         Expression = "t_ref·exp(E/R·(1/T − 1/T_ref))", Kind = QuantityKind.Duration, Range = "between the rows of the sheet; beyond them a finding says so")]

@@ -75,7 +75,7 @@ public sealed record ConeHeatInput
 
     public required ConeMaterials Materials { get; init; }
 
-    public required CureLaw Law { get; init; }
+    public required ICureRate Law { get; init; }
 
     public required ConeSurroundings Surroundings { get; init; }
 

@@ -12,45 +12,46 @@ public sealed class CureReaction : IReaction
 {
     private const double GasConstant = 8.314462618;
 
-    private readonly CureLaw _law;
-    private readonly bool _isBare;
+    private readonly ICureRate _rate;
+
+    /// <summary>Null for a rate that is more than one law: it is computed by itself.</summary>
+    private readonly CureLaw? _law;
     private readonly Vector256<double> _logK1;
     private readonly Vector256<double> _logK2;
 
-    public CureReaction(CureLaw law)
+    public CureReaction(ICureRate rate)
     {
-        _law = law;
-        // A law that says more than its six numbers is computed by itself.
-        _isBare = law == new CureLaw(law.K10PerS, law.E1JPerMol, law.K20PerS, law.E2JPerMol, law.M, law.N);
-        _logK1 = Vector256.Create(Math.Log(law.K10PerS));
-        _logK2 = Vector256.Create(Math.Log(law.K20PerS));
+        _rate = rate;
+        _law = rate as CureLaw;
+        _logK1 = Vector256.Create(Math.Log(_law?.K10PerS ?? 0));
+        _logK2 = Vector256.Create(Math.Log(_law?.K20PerS ?? 0));
     }
 
     public void Rates(ReadOnlySpan<double> progress, ReadOnlySpan<double> temperature, Span<double> ratePerS)
     {
         var i = 0;
-        if (_isBare)
+        if (_law is { } law)
         {
             for (; i <= ratePerS.Length - Vector256<double>.Count; i += Vector256<double>.Count)
             {
-                Four(Vector256.Create(progress[i..]), Vector256.Create(temperature[i..])).CopyTo(ratePerS[i..]);
+                Four(law, Vector256.Create(progress[i..]), Vector256.Create(temperature[i..])).CopyTo(ratePerS[i..]);
             }
         }
 
         for (; i < ratePerS.Length; i++)
         {
-            ratePerS[i] = _law.RatePerS(progress[i], temperature[i]);
+            ratePerS[i] = _rate.RatePerS(progress[i], temperature[i]);
         }
     }
 
-    private Vector256<double> Four(Vector256<double> progress, Vector256<double> temperature)
+    private Vector256<double> Four(CureLaw law, Vector256<double> progress, Vector256<double> temperature)
     {
         // The logarithm of nothing is minus infinity, and its exponential is nothing again.
         var done = Vector256.Min(Vector256.Max(progress, Vector256<double>.Zero), Vector256<double>.One);
-        var logLeft = LogPower(Vector256<double>.One - done, _law.N);
+        var logLeft = LogPower(Vector256<double>.One - done, law.N);
         var inverse = Vector256.Create(-1 / GasConstant) / temperature;
-        return Vector256.Exp(_logK1 + (inverse * _law.E1JPerMol) + logLeft)
-            + Vector256.Exp(_logK2 + (inverse * _law.E2JPerMol) + LogPower(done, _law.M) + logLeft);
+        return Vector256.Exp(_logK1 + (inverse * law.E1JPerMol) + logLeft)
+            + Vector256.Exp(_logK2 + (inverse * law.E2JPerMol) + LogPower(done, law.M) + logLeft);
     }
 
     private static Vector256<double> LogPower(Vector256<double> of, double exponent) =>

@@ -9,7 +9,6 @@ public static partial class MatchingFindings
     private static IReadOnlyList<FindingDefinition> Service =>
     [
         ServiceTemperatureMissing, ServiceOutsideSheet, ServiceBeyondOldStandard, SurroundingsNotGiven, ChemicalUnknown, ChemicalLimited, ChemicalAttacks,
-        CoreLeftIn, PlasticLeftIn, WrongCleaner,
     ];
 
     public static FindingDefinition ServiceTemperatureMissing { get; } = Unknown("service-temperature-missing",
@@ -51,22 +50,4 @@ public static partial class MatchingFindings
         "The compound is attacked by {substance}.",
         "Take another compound, or keep the substance away.",
         Source.DataSheet("chemicals"));
-
-    public static FindingDefinition CoreLeftIn { get; } = Stop("core-left-in",
-        "A fibre core that stays in the broom leaves a soft place where the grip is needed.",
-        "The fibre core is not cut out of the broom.",
-        "Cut the fibre core out to the seizing.",
-        new("ISO 17558", "4.5", Basis.Published));
-
-    public static FindingDefinition PlasticLeftIn { get; } = Stop("plastic-left-in",
-        "Plastic between wires and compound takes the grip away.",
-        "Plastic filling or sheathing stays in the broom.",
-        "Remove all plastic from the broom down to the seizing.",
-        new("compound grips only clean wire", "docs/termination-matches.md", Basis.Derived));
-
-    public static FindingDefinition WrongCleaner { get; } = Stop("acid-or-flux",
-        "Acid and flux belong to zinc. With resin they stay on the wires and spoil the bond.",
-        "The broom is to be cleaned with {what}.",
-        "Clean with fresh solvent for each end and let it dry.",
-        new("API RP 9B", "resin sockets: no acid, no flux", Basis.Published));
 }

@@ -18,7 +18,7 @@ public static partial class MatchingFindings
         CompoundFindings.Demonstration, CompoundFindings.SheetSilent, FitFindings.WiresDoNotFit, FitFindings.RopeDoesNotEnter, FitFindings.WireFitUnknown,
         FitFindings.FitDependsOnTolerance, FitFindings.RopeLoose, FitFindings.RopeIdentityMissing, FitFindings.RopeFactMissing, FitFindings.HighGrade,
         FitFindings.Stainless, FitFindings.SocketWeaker, FitFindings.BasketShort, FitFindings.ConeAngleUnusual,
-        FitFindings.GeometryFromMemory, FitFindings.UsedRope, FitFindings.PlasticFilled,
+        FitFindings.GeometryFromMemory, FitFindings.UsedRope, FitFindings.PlasticFilled, BroomFindings.LeftInBroom, BroomFindings.CleanerForbidden,
     ];
 
     // Getters, not fields: nobody says in which order the parts of a class set their fields.

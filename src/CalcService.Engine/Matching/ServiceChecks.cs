@@ -52,17 +52,17 @@ internal static class ServiceChecks
 
         if (core == CoreTreatment.CutOut && planned.Core is CoreTreatment.LeftIn or CoreTreatment.Unlaid)
         {
-            scope.Find(MatchingFindings.CoreLeftIn, MatchPointers.Core, related: [MatchPointers.Rope + "/core"]);
+            scope.Find(BroomFindings.LeftInBroom, MatchPointers.Core, related: [MatchPointers.Rope + "/core"], words: new FindingWord("what", "fibre core"));
         }
 
         if (planned.PlasticLeftIn == true)
         {
-            scope.Find(MatchingFindings.PlasticLeftIn, MatchPointers.Plastic);
+            scope.Find(BroomFindings.LeftInBroom, MatchPointers.Plastic, source: BroomFindings.PlasticOnWires, words: new FindingWord("what", "plastic"));
         }
 
         if (planned.Cleaner is BroomCleaner.Acid or BroomCleaner.Flux)
         {
-            scope.Find(MatchingFindings.WrongCleaner, MatchPointers.Cleaner, words: new FindingWord("what", planned.Cleaner == BroomCleaner.Acid ? "acid" : "flux"));
+            scope.Find(BroomFindings.CleanerForbidden, MatchPointers.Cleaner, words: new FindingWord("cleaner", planned.Cleaner == BroomCleaner.Acid ? "acid" : "flux"));
         }
 
         return core;

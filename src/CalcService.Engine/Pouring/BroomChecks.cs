@@ -6,8 +6,6 @@ namespace CalcService.Engine.Pouring;
 /// <summary>Whether broom and bore are as the compound needs them, as far as the request says how they are.</summary>
 internal static class BroomChecks
 {
-    private static readonly Source PlasticOnWires = new("plastic keeps the compound off the wires", "docs/pour-plans.md", Basis.Derived);
-
     public static void Check(PourScope scope, PourEnd end, string pointer)
     {
         CheckLeftInBroom(scope, end, pointer);
@@ -44,7 +42,7 @@ internal static class BroomChecks
 
         if (end.Plastic == BroomPart.Left)
         {
-            scope.Find(PouringFindings.LeftInBroom, pointer + "/plastic", source: PlasticOnWires, words: new FindingWord("what", "plastic"));
+            scope.Find(PouringFindings.LeftInBroom, pointer + "/plastic", source: Sockets.BroomFindings.PlasticOnWires, words: new FindingWord("what", "plastic"));
         }
         else if (end.Rope.IsPlasticFilled == true && end.Plastic == BroomPart.Unknown)
         {

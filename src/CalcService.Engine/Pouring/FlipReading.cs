@@ -1,3 +1,5 @@
+using CalcService.Engine.Compounds;
+
 namespace CalcService.Engine.Pouring;
 
 /// <summary>A reading that was given, and the values at which a check may change its mind about it.</summary>
@@ -9,11 +11,13 @@ internal sealed record FlipReading(string Name, double Value, IReadOnlyList<doub
 {
     private static readonly (double Coldest, double Warmest) Weather = (DewPoint.ZeroCelsiusK - 45, DewPoint.ZeroCelsiusK + 60);
 
-    public static IEnumerable<FlipReading> Of(PourScope scope)
+    /// <param name="scope">The plan.</param>
+    /// <param name="withCautions">Whether a caution more or less would change the decision; if not, edges of cautions are left out.</param>
+    public static IEnumerable<FlipReading> Of(PourScope scope, bool withCautions)
     {
         var conditions = scope.Input.Conditions;
-        var common = Common(scope);
-        var margin = scope.Rules.DewMargin.Value!.Value.Si;
+        var common = Common(scope, withCautions);
+        double? margin = withCautions ? scope.Rules.DewMargin.Value!.Value.Si : null;
         if (conditions.AirK is { } air)
         {
             yield return new("airTemperature", air,
@@ -23,7 +27,9 @@ internal sealed record FlipReading(string Name, double Value, IReadOnlyList<doub
 
         if (conditions.SteelK is { } steel)
         {
-            IEnumerable<double> dew = conditions is { AirK: { } ambient, RelativeHumidity: { } humidity } ? [DewPoint.WetK(ambient, humidity), DewPoint.WetK(ambient, humidity) + margin] : [];
+            IEnumerable<double> dew = conditions is { AirK: { } ambient, RelativeHumidity: { } humidity } && DewPoint.WetK(ambient, humidity) is var wet
+                ? margin is { } above ? [wet, wet + above] : [wet]
+                : [];
             yield return new("steelTemperature", steel, [.. common, .. dew], value => conditions with { SteelK = value });
         }
 
@@ -41,18 +47,22 @@ internal sealed record FlipReading(string Name, double Value, IReadOnlyList<doub
     }
 
     /// <summary>Ends of the sheet's ranges and bands, each seen through the uncertainty of a reading too.</summary>
-    private static double[] Common(PourScope scope)
+    private static double[] Common(PourScope scope, bool withCautions)
     {
         var sheet = scope.Input.Compound;
         var bands = sheet.Doses.SelectMany(band => new[] { band.FromK, band.BelowK }).ToArray();
         IEnumerable<double> range = sheet.Pouring is { } pouring ? [pouring.MinimumK, pouring.MaximumK] : [];
-        IEnumerable<double> blurred = scope.Input.Conditions.UncertaintyK is { } u ? bands.SelectMany(edge => new[] { edge - u, edge + u }) : [];
-        return [.. range.Concat(bands).Concat(blurred).Concat(sheet.GelTimes.Select(row => row.TemperatureK)).Append(Weather.Coldest).Append(Weather.Warmest)
+        IEnumerable<double> blurred = withCautions && scope.Input.Conditions.UncertaintyK is { } u ? bands.SelectMany(edge => new[] { edge - u, edge + u }) : [];
+        return [.. range.Concat(bands).Concat(blurred).Concat(withCautions ? Measured(sheet) : []).Append(Weather.Coldest).Append(Weather.Warmest)
             .Where(edge => edge >= Weather.Coldest && edge <= Weather.Warmest).Distinct()];
     }
 
+    /// <summary>Ends of what the sheet measured, for each dose.</summary>
+    private static IEnumerable<double> Measured(CompoundSheet sheet) => sheet.GelTimes.GroupBy(row => row.Doses)
+        .SelectMany(rows => new[] { rows.Min(row => row.TemperatureK), rows.Max(row => row.TemperatureK) });
+
     /// <summary>Where the coldest steel is wet, and where it is near to it.</summary>
-    private static IEnumerable<double> Wet(PourScope scope, double margin, Func<double, double, double> edge, double? other) =>
+    private static IEnumerable<double> Wet(PourScope scope, double? margin, Func<double, double, double> edge, double? other) =>
         scope.Steel.All.Count == 0 || other is not { } given ? []
-            : scope.Steel.All.Min(steel => steel.K) is var coldest ? [edge(coldest, given), edge(coldest - margin, given)] : [];
+            : scope.Steel.All.Min(steel => steel.K) is var coldest && margin is { } above ? [edge(coldest, given), edge(coldest - above, given)] : [edge(coldest, given)];
 }

@@ -32,15 +32,15 @@ internal static class Flips
 
     public static IReadOnlyList<Flip> Find(PourScope scope, PlannedEnd[] ends, IReadOnlyList<Mix> mixes)
     {
-        var lasting = FindingList.DecisionOf([.. scope.Findings.Sorted().Where(finding => !OfReadings.Contains(finding.Definition.Code))]);
+        var lasting = scope.Findings.Decide(finding => !OfReadings.Contains(finding.Definition.Code));
         if (lasting == Decision.DoNotProceed)
         {
             return [];
         }
 
         var flips = new List<Flip>();
-        var now = FindingList.DecisionOf(scope.Findings.Sorted());
-        foreach (var reading in FlipReading.Of(scope))
+        var now = scope.Findings.Decide();
+        foreach (var reading in FlipReading.Of(scope, withCautions: lasting < Decision.ProceedWithCare))
         {
             Decision At(double value) => DecisionAt(scope, reading, value, ends, mixes, lasting);
             Add(flips, reading, "below", At, reading.Edges.Where(edge => edge < reading.Value).OrderDescending(), now);
@@ -57,21 +57,22 @@ internal static class Flips
         foreach (var edge in edges)
         {
             var (inside, outside) = (edge - (sign * Beyond), edge + (sign * Beyond));
-            if ((inside - last) * sign > 0 && at(inside) is var before && before != now)
+            if (at(outside) is var beyond && beyond == now)
+            {
+                last = outside;
+                continue;
+            }
+
+            var value = edge;
+            if ((inside - last) * sign > 0 && at(inside) != now)
             {
                 // A check that has no edge of its own, such as pot life, changed its mind on the way.
-                var value = Bisect(last, inside, at, now);
-                flips.Add(new(reading.Name, when, value, at(value)));
-                return;
+                value = Bisect(last, inside, at, now);
+                beyond = at(value);
             }
 
-            if (at(outside) is var beyond && beyond != now)
-            {
-                flips.Add(new(reading.Name, when, edge, beyond));
-                return;
-            }
-
-            last = outside;
+            flips.Add(new(reading.Name, when, value, beyond));
+            return;
         }
     }
 
@@ -100,7 +101,7 @@ internal static class Flips
         }
 
         VapourCheck.Check(probe, mixes, gel);
-        var worst = FindingList.DecisionOf(probe.Findings.Sorted());
+        var worst = probe.Findings.Decide();
         return worst > lasting ? worst : lasting;
     }
 }

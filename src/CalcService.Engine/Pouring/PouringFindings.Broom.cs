@@ -13,19 +13,11 @@ public static partial class PouringFindings
         AlignmentNotStated, RopeTilted,
     ];
 
-    public static FindingDefinition LeftInBroom { get; } = Stop("left-in-broom",
-        "A fibre core or plastic is still in the broom: the compound grips neither, and takes the place of neither.",
-        "The {what} is left in the broom.",
-        "Cut it out down to the seizing, and clean the broom again.",
-        new("ISO 17558", "§4.5", Basis.Published));
+    public static FindingDefinition LeftInBroom => BroomFindings.LeftInBroom;
 
     public static FindingDefinition PlasticFilled => FitFindings.PlasticFilled;
 
-    public static FindingDefinition CleanerForbidden { get; } = Stop("cleaner-forbidden",
-        "Acid or flux on the wires: neither belongs under resin. What stays on the wire keeps the compound off it and goes on eating the wire.",
-        "The broom was cleaned with {cleaner}.",
-        "Cut the broom off, make a new one and clean it with fresh solvent.",
-        new("API RP 9B", "socketing with resin", Basis.Published));
+    public static FindingDefinition CleanerForbidden => BroomFindings.CleanerForbidden;
 
     public static FindingDefinition BroomNotDry { get; } = Stop("broom-not-dry",
         "The cleaned broom is not dry at the time of the pour.",

@@ -1,3 +1,4 @@
+using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 
@@ -12,10 +13,7 @@ public static partial class PouringFindings
         PotLifeTooShort, MixLargerThanMeasured,
     ];
 
-    public static FindingDefinition DoseUnknown { get; } = Unknown("dose-unknown",
-        "The sheet has no dose band for the temperature that decides.",
-        "No dose band of the sheet covers {measured}.",
-        "Ask the compound's maker for the dose at this temperature.");
+    public static FindingDefinition DoseUnknown => CompoundFindings.DoseUnknown;
 
     public static FindingDefinition DoseUncertain { get; } = Define("dose-uncertain", [Severity.Caution],
         "The uncertainty of the reading reaches over the edge of a dose band.",
@@ -29,23 +27,11 @@ public static partial class PouringFindings
         "Bring air and steel closer together, and read both again right before mixing.",
         Source.DataSheet("doses"));
 
-    public static FindingDefinition GelTimeUnknown { get; } = Unknown("gel-time-unknown",
-        "The sheet has no gel time for the dose that the temperature asks for.",
-        "The sheet has no gel time for {doses} doses a kit.",
-        "Ask the compound's maker for gel times with this dose.");
+    public static FindingDefinition GelTimeUnknown => CompoundFindings.GelTimeUnknown;
 
-    public static FindingDefinition GelTimeExtrapolated { get; } = Define("gel-time-extrapolated", [Severity.Caution],
-        "A gel time lies outside the temperatures at which the sheet measured it.",
-        "Gel time at {measured} lies outside the {minimum} to {maximum} that the sheet measured for this dose.",
-        "Treat gel time and pot life as a guess: mix a witness sample first.",
-        Source.DataSheet("gelTimes"));
+    public static FindingDefinition GelTimeExtrapolated => CompoundFindings.GelTimeExtrapolated;
 
-    public static FindingDefinition GelTimeFromOnePoint { get; } = Define("gel-time-from-one-point", [Severity.Caution],
-        "The sheet has one gel time for this dose, so the effect of temperature is assumed in a band.",
-        "One gel time for this dose: an activation energy of {low} to {high} is assumed.",
-        "Mix a witness sample first and time it.",
-        Rules.AssumedActivationEnergy.Expected.Source,
-        Rules.AssumedActivationEnergy.Low, Rules.AssumedActivationEnergy.Expected, Rules.AssumedActivationEnergy.High);
+    public static FindingDefinition GelTimeFromOnePoint => CompoundFindings.GelTimeFromOnePoint;
 
     public static FindingDefinition PourTimeMissing { get; } = Unknown("pour-time-missing",
         "Without the time to fill a basket nobody knows whether the pot life is enough.",

@@ -1,3 +1,4 @@
+using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 
@@ -23,16 +24,9 @@ public static partial class PouringFindings
         "Warm the steel or dry the air; read both again right before the pour.",
         Rules.DewMargin.Source, Rules.DewMargin);
 
-    public static FindingDefinition OutsidePouringRange { get; } = Stop("outside-pouring-range",
-        "A temperature lies outside the pouring range of the sheet, which holds for air, steel, wires and compound each.",
-        "{reading} at {measured} is outside the sheet's pouring range of {minimum} to {maximum}.",
-        "Warm or cool what is outside the range, or wait.",
-        Source.DataSheet("pouring"));
+    public static FindingDefinition OutsidePouringRange => CompoundFindings.OutsidePouringRange;
 
-    public static FindingDefinition ReadingMissing { get; } = Unknown("reading-missing",
-        "A reading that a safety rule needs is missing. It is never taken from another reading.",
-        "{reading} is not given.",
-        "Read it and send it.");
+    public static FindingDefinition ReadingMissing => CompoundFindings.ReadingMissing;
 
     public static FindingDefinition ReadingsOld { get; } = Define("readings-old", [Severity.Caution],
         "Readings were taken so long before the pour that they may not hold any more.",

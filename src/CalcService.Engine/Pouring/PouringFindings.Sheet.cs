@@ -22,11 +22,7 @@ public static partial class PouringFindings
         "Ask the compound's maker whether this edition still holds.",
         Rules.SheetAge.Source, Rules.SheetAge);
 
-    public static FindingDefinition DoseContradictsSheet { get; } = Stop("dose-contradicts-sheet",
-        "The crew means to give another dose than the sheet has for the temperature that decides.",
-        "{measured} doses a kit are meant; the sheet has {limit} for the temperature that decides.",
-        "Give the dose of the sheet, or bring air and steel to a temperature that the meant dose is for.",
-        Source.DataSheet("doses"));
+    public static FindingDefinition DoseContradictsSheet => CompoundFindings.DoseContradictsSheet;
 
     public static FindingDefinition DoseAboveMaximum { get; } = Stop("dose-above-maximum",
         "A dose is above the most that the sheet allows: the compound gels early, runs hot and may crack.",

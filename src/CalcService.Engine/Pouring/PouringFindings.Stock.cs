@@ -14,7 +14,7 @@ public static partial class PouringFindings
 
     public static FindingDefinition LotExpired { get; } = Define("lot-expired", [Severity.Stop, Severity.Note],
         "A lot, or a part of its kits that goes into the mix, is past its last good day. It is never used; a stop where only this lot would make the stock enough.",
-        "Lot {lot} ({part}) was good until {expiresOn}, {days} days before the pour.",
+        "Lot {lot} ({part}) was good until {expiresOn}, {days} day(s) before the pour.",
         "Take the lot off the shelf; do not mix it.",
         new("the dates on the packs, or the sheet's shelf life", "", Basis.DataSheet));
 
@@ -72,8 +72,9 @@ public static partial class PouringFindings
         "Buy what the plan lists, or use more mixers or a cooler compound.",
         new("whole kits against the stock of the request", "", Basis.Derived));
 
-    public static FindingDefinition BudgetSpent { get; } = Unknown("budget-spent",
+    public static FindingDefinition BudgetSpent { get; } = Define("budget-spent", [Severity.Unknown],
         "No kits were found within the steps that a request may take.",
         "The job is too large for a plan of its kits.",
-        "Plan fewer ends at a time.");
+        "Plan fewer ends at a time.",
+        new("the steps of a calculation are counted and limited", "docs/decisions.md", Basis.Derived));
 }

@@ -14,19 +14,19 @@ public static partial class PouringFindings
 
     public static FindingDefinition VapourAboveLaw { get; } = Stop("vapour-above-law",
         "The vapour in the room exceeds a legal limit even if the air mixes perfectly.",
-        "{substance} in the room reaches {measured} ({which}); the law allows {limit}.",
+        "In the room {substance} reaches {measured} ({which}); the law allows {limit}.",
         "Ventilate more, or pour less at a time.",
         Rules.Air[0].LegalCeiling.Source, [.. Rules.Air.SelectMany(air => new[] { air.LegalCeiling, air.LegalTimeWeighted })]);
 
     public static FindingDefinition VapourMayExceedLaw { get; } = Define("vapour-may-exceed-law", [Severity.Caution],
         "The vapour near the work may exceed a legal limit where the air mixes badly.",
-        "{substance} near the work may reach {measured} ({which}); the law allows {limit}.",
+        "Near the work {substance} may reach {measured} ({which}); the law allows {limit}.",
         "Ventilate more and measure the air where people breathe.",
         Rules.Air[0].LegalCeiling.Source, [Rules.MixingFactor, .. Rules.Air.SelectMany(air => new[] { air.LegalCeiling, air.LegalTimeWeighted })]);
 
     public static FindingDefinition VapourAboveRecommended { get; } = Define("vapour-above-recommended", [Severity.Caution],
         "The vapour in the room would exceed a recommended limit.",
-        "{substance} near the work may reach {measured} ({which}); {limit} is recommended.",
+        "Near the work {substance} may reach {measured} ({which}); {limit} is recommended.",
         "Ventilate more; keep vessels closed and the pour short.",
         Rules.Air[0].RecommendedTimeWeighted.Source, [.. Rules.Air.SelectMany(air => new[] { air.RecommendedShortTerm, air.RecommendedTimeWeighted })]);
 
@@ -60,7 +60,7 @@ public static partial class PouringFindings
 
     public static FindingDefinition VapourAboveOwnLimit { get; } = Define("vapour-above-own-limit", [Severity.Stop, Severity.Caution],
         "The vapour exceeds the limit that the request brings along. A stop where it does so even if the air mixes perfectly, else a caution.",
-        "{substance} reaches {measured} ({which}); {from} allows {limit}.",
+        "In the room {substance} reaches {measured} ({which}); {from} allows {limit}.",
         "Ventilate more, or pour less at a time.",
         new("the limit of the request", "conditions.airLimits", Basis.Derived));
 

@@ -57,6 +57,9 @@ public enum QuantityKind
     /// <summary>W/(m·K).</summary>
     ThermalConductivity,
 
+    /// <summary>W/(m²·K).</summary>
+    HeatTransferCoefficient,
+
     /// <summary>J/(kg·K).</summary>
     SpecificHeat,
 

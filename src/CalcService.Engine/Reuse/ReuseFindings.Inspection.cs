@@ -33,7 +33,7 @@ public static partial class ReuseFindings
     public static FindingDefinition RoundedIndication { get; } = Caution("rounded-indication",
         "A round indication is no crack, and yet a place where one can begin.",
         "There is a round indication.",
-        "Have a competent person judge it against the socket's drawing and record it, so that the next inspection can compare.",
+        "Have a competent person judge the round indication against the socket's drawing and record it, so that the next inspection can compare.",
         Source.CommonPractice);
 
     public static FindingDefinition InspectionOld { get; } = Caution("crack-search-old",
@@ -56,6 +56,6 @@ public static partial class ReuseFindings
     public static FindingDefinition CorrodedLight { get; } = Caution("socket-rusty",
         "Rust keeps the compound off the steel and hides what is under it.",
         "The socket is rusty.",
-        "Clean it to bare metal and look again; measure the pits that show.",
+        "Clean the socket to bare metal, without heat, and look again; measure the pits that show.",
         Source.CommonPractice);
 }

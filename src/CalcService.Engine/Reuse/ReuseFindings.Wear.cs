@@ -12,7 +12,7 @@ public static partial class ReuseFindings
 
     public static FindingDefinition LimitsMissing { get; } = Unknown("wear-limits-missing",
         "No public limit for the wear of sockets is known: the maker or the operator sets it and says where.",
-        "The limit for {what} is not given.",
+        "Not given: {what}.",
         "Ask the maker, or take it from the operator's rules, and name them in limits.source.");
 
     public static FindingDefinition MeasurementMissing { get; } = Unknown("wear-measurement-missing",

@@ -94,7 +94,7 @@ internal static class WearChecks
 
     private static void Compare(ReuseScope scope, string id, Measure? found, Measure? limit, string member, string what, string measured, FindingDefinition rule, IReadOnlyList<Gap> gaps)
     {
-        Gap[] noLimit = limit is null ? [new(ReuseFindings.LimitsMissing, ReusePointers.Limit(member), what)] : [];
+        Gap[] noLimit = limit is null ? [new(ReuseFindings.LimitsMissing, ReusePointers.Limit(member), "the limit for the " + what)] : [];
         scope.MustNotExceed(id, found, limit, ReusePointers.Measured(measured), rule, StatedBy(scope), [.. gaps, .. noLimit, .. SourceGaps(scope)]);
     }
 

@@ -1,5 +1,6 @@
 using System.Text;
 using System.Text.Json.Nodes;
+using CalcService.Api.Capabilities.Curing;
 using CalcService.Api.Capabilities.Matching;
 using CalcService.Api.Capabilities.Pouring;
 using CalcService.Api.Capabilities.Reuse;
@@ -63,6 +64,14 @@ public sealed class HttpExampleTests(Service service)
     private static void AreDocumented(string file, IReadOnlyList<RequestExample> all) => Assert.All(all, documented =>
     {
         var example = HttpExample.All.Single(known => known.File == file && known.Name == documented.Name);
+        Assert.Equal(documented.Summary, example.Title);
+        Assert.True(JsonNode.DeepEquals(JsonNode.Parse(documented.Body), JsonNode.Parse(example.Body!)), documented.Name);
+    });
+
+    [Fact]
+    public void HttpExamples_of_the_cure_schedule_are_those_of_the_documentation() => Assert.All(CureScheduleExamples.All, documented =>
+    {
+        var example = HttpExample.All.Single(known => known.File == "cure-schedules.http" && known.Name == documented.Name);
         Assert.Equal(documented.Summary, example.Title);
         Assert.True(JsonNode.DeepEquals(JsonNode.Parse(documented.Body), JsonNode.Parse(example.Body!)), documented.Name);
     });

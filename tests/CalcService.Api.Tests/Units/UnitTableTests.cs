@@ -29,7 +29,7 @@ public sealed class UnitTableTests
         { "Days", "s", 1, 0 }, { "Days", "d", 86400, 0 }, { "CalendarMonths", "mo", 1, 0 },
         { "Fraction", "1", 1, 0 }, { "Fraction", "%", 1e-2, 0 }, { "Count", "1", 1, 0 }, { "AirFraction", "1", 1, 0 }, { "AirFraction", "ppm", 1e-6, 0 },
         { "MassConcentration", "kg/m3", 1, 0 }, { "MassConcentration", "mg/m3", 1e-6, 0 }, { "Angle", "rad", 1, 0 }, { "Angle", "deg", Math.PI / 180, 0 },
-        { "ThermalConductivity", "W/(m.K)", 1, 0 }, { "SpecificHeat", "J/(kg.K)", 1, 0 }, { "SpecificEnergy", "J/kg", 1, 0 }, { "SpecificEnergy", "kJ/kg", 1e3, 0 },
+        { "ThermalConductivity", "W/(m.K)", 1, 0 }, { "HeatTransferCoefficient", "W/(m2.K)", 1, 0 }, { "SpecificHeat", "J/(kg.K)", 1, 0 }, { "SpecificEnergy", "J/kg", 1, 0 }, { "SpecificEnergy", "kJ/kg", 1e3, 0 },
         { "MolarEnergy", "J/mol", 1, 0 }, { "MolarEnergy", "kJ/mol", 1e3, 0 }, { "Rate", "1/s", 1, 0 }, { "Rate", "1/h", 1 / 3600.0, 0 },
         { "MassFlow", "kg/s", 1, 0 }, { "MassFlow", "mg/s", 1e-6, 0 }, { "Speed", "m/s", 1, 0 },
         { "Mass", "g", 1e-3, 0 }, { "Mass", "kg", 1, 0 }, { "Mass", "lb", .45359237, 0 },

@@ -115,11 +115,11 @@ public static class MatchCases
         new("chemical-not-on-sheet", Severity.Unknown, "/service/chemicals/1", Service(s => s with { Chemicals = ["sea water", "brine"] })),
         new("chemical-limited", Severity.Caution, "/service/chemicals/0", Service(s => s with { Chemicals = ["Diesel"] })),
         new("chemical-attacks", Severity.Stop, "/service/chemicals/0", Service(s => s with { Chemicals = ["acetone"] })),
-        new("core-left-in", Severity.Stop, "/preparation/core", Fibre(CoreTreatment.LeftIn)),
-        new("core-left-in", Severity.Stop, "/preparation/core", Fibre(CoreTreatment.Unlaid)),
-        new("plastic-left-in", Severity.Stop, "/preparation/plasticLeftIn", input => input with { Preparation = new(CoreTreatment.Unlaid, BroomCleaner.Solvent, PlasticLeftIn: true) }),
-        new("acid-or-flux", Severity.Stop, "/preparation/cleaner", input => input with { Preparation = new(CoreTreatment.Unlaid, BroomCleaner.Acid, PlasticLeftIn: false) }),
-        new("acid-or-flux", Severity.Stop, "/preparation/cleaner", input => input with { Preparation = new(CoreTreatment.Unlaid, BroomCleaner.Flux, PlasticLeftIn: false) }),
+        new("left-in-broom", Severity.Stop, "/preparation/core", Fibre(CoreTreatment.LeftIn)),
+        new("left-in-broom", Severity.Stop, "/preparation/core", Fibre(CoreTreatment.Unlaid)),
+        new("left-in-broom", Severity.Stop, "/preparation/plasticLeftIn", input => input with { Preparation = new(CoreTreatment.Unlaid, BroomCleaner.Solvent, PlasticLeftIn: true) }),
+        new("cleaner-forbidden", Severity.Stop, "/preparation/cleaner", input => input with { Preparation = new(CoreTreatment.Unlaid, BroomCleaner.Acid, PlasticLeftIn: false) }),
+        new("cleaner-forbidden", Severity.Stop, "/preparation/cleaner", input => input with { Preparation = new(CoreTreatment.Unlaid, BroomCleaner.Flux, PlasticLeftIn: false) }),
     ];
 
     private static IEnumerable<MatchCase> Cones =>

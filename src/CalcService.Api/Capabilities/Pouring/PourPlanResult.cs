@@ -281,17 +281,6 @@ public sealed record PlanTotals
     public required string? Currency { get; init; }
 }
 
-/// <summary>How good an optimised plan is.</summary>
-public sealed record Optimality
-{
-    /// <summary>optimal or feasible.</summary>
-    public required string Status { get; init; }
-
-    /// <summary>How far it may be from the best.</summary>
-    [Kind(QuantityKind.Fraction)]
-    public required Quantity Gap { get; init; }
-}
-
 /// <summary>Vapour in the air of a room.</summary>
 public sealed record Vapour
 {

@@ -48,7 +48,7 @@ internal static class MixSteps
         var parts = sheet.MixingOrder.Count > 0 ? sheet.MixingOrder : perKit == 0 ? [MixPart.Resin, MixPart.Hardener] : [MixPart.Resin, MixPart.Dose, MixPart.Hardener];
         return string.Join(", then ", parts.Where(part => part != MixPart.Unknown && (part != MixPart.Dose || perKit != 0)).Select(part => part switch
         {
-            MixPart.Dose => $"{doses} doses, stirred in",
+            MixPart.Dose => doses == "1" ? "1 dose, stirred in" : $"{doses} doses, stirred in",
             MixPart.Hardener => "the hardener",
             MixPart.Filler => "the filler",
             _ => "the resin",

@@ -43,8 +43,8 @@ public sealed class TerminationMatchTests(Service service)
     [InlineData("/service", "null", "undetermined", "service-temperature-missing")]
     [InlineData("/service/highest/value", "86", "doNotProceed", "service-outside-sheet")]
     [InlineData("/service/chemicals", """["Acetone"]""", "undetermined", "chemical-not-on-sheet")]
-    [InlineData("/preparation/cleaner", "\"flux\"", "doNotProceed", "acid-or-flux")]
-    [InlineData("/preparation/plasticLeftIn", "\"yes\"", "doNotProceed", "plastic-left-in")]
+    [InlineData("/preparation/cleaner", "\"flux\"", "doNotProceed", "cleaner-forbidden")]
+    [InlineData("/preparation/plasticLeftIn", "\"yes\"", "doNotProceed", "left-in-broom")]
     [InlineData("/rope/diameter/value", "23", "doNotProceed", "rope-does-not-enter")]
     [InlineData("/socket/standard", "null", "proceedWithCare", "socket-standard-missing")]
     public async Task Match_with_one_thing_changed_decides_by_it(string pointer, string raw, string decision, string code)

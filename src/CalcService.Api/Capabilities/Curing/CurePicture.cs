@@ -1,0 +1,108 @@
+using System.Globalization;
+using CalcService.Api.Answers;
+using CalcService.Api.Sheets;
+using CalcService.Api.Units;
+
+namespace CalcService.Api.Capabilities.Curing;
+
+/// <summary>Degree of cure with its band and what is allowed when, above the temperatures behind it; one chart for each kind of end.</summary>
+public static class CurePicture
+{
+    /// <summary>The first few ends: a wall sheet shows what was poured, not a catalogue.</summary>
+    private const int MostEnds = 4;
+
+    private const double Width = 680, Left = 44, Right = 668, CureTop = 52, CureBottom = 212, HeatTop = 236, HeatBottom = 296, EndHeight = 322;
+
+    private static double HeightOf(int ends) => Math.Max(1, Math.Min(ends, MostEnds)) * EndHeight;
+
+    public static SvgText Draw(IReadOnlyList<CuredEnd> ends)
+    {
+        var svg = new SvgText(Width, HeightOf(ends.Count), "Degree of cure and temperatures over time");
+        foreach (var (end, i) in ends.Take(MostEnds).Select((end, i) => (end, i)))
+        {
+            DrawEnd(svg, end, i * EndHeight);
+        }
+
+        return svg;
+    }
+
+    private static void DrawEnd(SvgText svg, CuredEnd end, double top)
+    {
+        svg.Label(Left, top + 16, $"{end.Quantity} × {end.Id}", "start", bold: true);
+        if (end.Curve.Count < 2)
+        {
+            svg.Label(Left, top + 34, "Not known: see the findings.", "start");
+            return;
+        }
+
+        var axis = new TimeAxis(end.Curve[0].At, end.Curve[^1].At, Left, Right);
+        Cure(svg, end, axis, top);
+        Heat(svg, end, axis, top);
+    }
+
+    private static void Cure(SvgText svg, CuredEnd end, TimeAxis axis, double top)
+    {
+        double Y(Quantity degree) => top + CureBottom - ((CureBottom - CureTop) * degree.Si);
+        axis.Draw(svg, top + CureTop, top + CureBottom);
+        for (var percent = 0; percent <= 100; percent += 20)
+        {
+            var y = top + CureBottom - ((CureBottom - CureTop) * percent / 100);
+            svg.Line(Left, y, Right, y, percent == 0 ? SvgText.Ink : "#ddd", .6);
+            svg.Label(Left - 4, y + 3, percent.ToString(CultureInfo.InvariantCulture) + " %", "end");
+        }
+
+        if (end.Curve.All(point => point is { CureEarliest: not null, CureLatest: not null }))
+        {
+            svg.Area(end.Curve.Select(point => (axis.X(point.At), Y(point.CureEarliest!)))
+                .Concat(end.Curve.Reverse().Select(point => (axis.X(point.At), Y(point.CureLatest!)))), "#cfe0ee", "band");
+        }
+
+        if (end.GelAt is { Earliest: { } earliest, Latest: { } latest })
+        {
+            svg.Box(axis.X(earliest), top + CureTop, Math.Max(1, axis.X(latest) - axis.X(earliest)), CureBottom - CureTop, "rgba(200,150,40,.25)", title: "gel, earliest to latest");
+        }
+
+        svg.Path(end.Curve.Select(point => (axis.X(point.At), Y(point.CureCentre))), "#1f5f8b", 1.6, "centre");
+        svg.Path(end.Curve.Select(point => (axis.X(point.At), Y(point.CureSkin))), "#1f5f8b", 1.2, "skin", "4 2");
+        Milestones(svg, end, axis, top);
+    }
+
+    private static void Milestones(SvgText svg, CuredEnd end, TimeAxis axis, double top)
+    {
+        var row = 0;
+        foreach (var (what, at) in new (string, DateTimeOffset?)[]
+        {
+            ("gel", end.GelAt.Expected), ("undisturbed until", end.UndisturbedUntil), ("proof load from", end.ProofLoadFrom), ("service from", end.ServiceFrom),
+        })
+        {
+            if (at is not { } moment)
+            {
+                continue;
+            }
+
+            var x = axis.X(moment);
+            var y = top + CureTop + 10 + (row++ * 13);
+            svg.Line(x, top + CureTop, x, top + CureBottom, "#a33", 1, "5 3");
+            var isRight = x > (Left + Right) / 2;
+            svg.Label(isRight ? x - 3 : x + 3, y, $"{what} {moment.ToString("MM-dd HH:mm", CultureInfo.InvariantCulture)}", isRight ? "end" : "start", bold: true, colour: "#a33");
+        }
+    }
+
+    private static void Heat(SvgText svg, CuredEnd end, TimeAxis axis, double top)
+    {
+        var all = end.Curve.SelectMany(point => new[] { point.Air, point.Centre, point.Skin }).ToArray();
+        var (low, high) = (all.Min(quantity => quantity.Si) - 1, all.Max(quantity => quantity.Si) + 1);
+        double Y(Quantity temperature) => top + HeatBottom - ((HeatBottom - HeatTop) * (temperature.Si - low) / (high - low));
+        axis.Draw(svg, top + HeatTop, top + HeatBottom);
+        svg.Line(Left, top + HeatBottom, Right, top + HeatBottom, SvgText.Ink, .6);
+        foreach (var quantity in new[] { all.MinBy(quantity => quantity.Si)!, all.MaxBy(quantity => quantity.Si)! })
+        {
+            svg.Label(Left - 4, Y(quantity) + 3, AnswerText.Of(quantity, 3), "end");
+        }
+
+        svg.Path(end.Curve.Select(point => (axis.X(point.At), Y(point.Centre))), "#b5451b", 1.4, "centreTemperature");
+        svg.Path(end.Curve.Select(point => (axis.X(point.At), Y(point.Skin))), "#b5451b", 1, "skinTemperature", "4 2");
+        svg.Path(end.Curve.Select(point => (axis.X(point.At), Y(point.Air))), "#666", 1, "airTemperature", "1 2");
+        svg.Label(Right, top + 34, "cure: full line centre, dashes skin, shade band · temperature: full line centre, dashes skin, dots air", "end");
+    }
+}

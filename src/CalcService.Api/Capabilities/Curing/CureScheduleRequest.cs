@@ -1,0 +1,168 @@
+using CalcService.Api.Contract;
+using CalcService.Api.Reading;
+using CalcService.Api.Units;
+using CalcService.Engine.Curing;
+using CalcService.Engine.Provenance;
+
+namespace CalcService.Api.Capabilities.Curing;
+
+/// <summary>A cure to schedule.</summary>
+public sealed record CureScheduleRequest : ICalculationRequest
+{
+    /// <summary>Your own reference, such as a job number; comes back as the id of a batch line.</summary>
+    public string? Reference { get; init; }
+
+    /// <summary>Edition of the rules, such as 2026-11; the current one if absent.</summary>
+    public string? Rules { get; init; }
+
+    /// <summary>Units of the answer: metric (if absent) or inch.</summary>
+    public UnitSystem? Units { get; init; }
+
+    /// <summary>The compound.</summary>
+    public required Compound Compound { get; init; }
+
+    /// <summary>Doses of accelerator in each kit; if absent, the sheet's at the colder of air and steel. A dose that the sheet's bands contradict is a stop.</summary>
+    public int? Doses { get; init; }
+
+    /// <summary>When resin and hardener were or will be mixed. The times of the answer have its offset.</summary>
+    public required DateTimeOffset MixedAt { get; init; }
+
+    /// <summary>coupled (if absent): heat and cure in cone, wires and socket together. uniform: the compound follows the air, as a table on the wall has it.</summary>
+    public ThermalModel? ThermalModel { get; init; }
+
+    /// <summary>The temperatures.</summary>
+    public required CureConditions Conditions { get; init; }
+
+    /// <summary>The rope ends that were poured.</summary>
+    public required IReadOnlyList<CureEnd> Ends { get; init; }
+
+    /// <summary>Gels that somebody saw: they re-fit the times that are left.</summary>
+    public IReadOnlyList<GelObservation>? Observations { get; init; }
+
+    /// <summary>From mixing until the last basket is full.</summary>
+    [Kind(QuantityKind.Duration)]
+    public Quantity? PourTime { get; init; }
+
+    /// <summary>The shop whose tasks are to be scheduled. mixedAt is then the earliest mix, and the schedule sets the others; each end is mixed by itself.</summary>
+    public Shop? Shop { get; init; }
+}
+
+/// <summary>Who and what the ends go through.</summary>
+public sealed record Shop
+{
+    /// <summary>People; one if absent. Every task but undisturbed and cure takes one.</summary>
+    public int? Crew { get; init; }
+
+    /// <summary>Stands that hold an end from positioning until it may be moved; one if absent.</summary>
+    public int? Stands { get; init; }
+
+    /// <summary>Mixing stations; one if absent.</summary>
+    public int? Mixers { get; init; }
+
+    /// <summary>Test beds; one if absent.</summary>
+    public int? TestBeds { get; init; }
+
+    /// <summary>When people are there, in rising order. A task is finished in the shift that began it; gel and cure go on through the night.</summary>
+    [AtMost(ShopValidator.MostShifts)]
+    public required IReadOnlyList<Shift> Shifts { get; init; }
+
+    /// <summary>How long the tasks of one end take.</summary>
+    public required ShopTaskTimes TaskTimes { get; init; }
+}
+
+/// <summary>People are there.</summary>
+public sealed record Shift
+{
+    /// <summary>From.</summary>
+    public required DateTimeOffset From { get; init; }
+
+    /// <summary>Until.</summary>
+    public required DateTimeOffset To { get; init; }
+}
+
+/// <summary>How long the tasks of one end take.</summary>
+public sealed record ShopTaskTimes
+{
+    /// <summary>Cut, broom, clean and dry.</summary>
+    [Kind(QuantityKind.Duration)]
+    public required Quantity Prepare { get; init; }
+
+    /// <summary>Position in the stand and seal.</summary>
+    [Kind(QuantityKind.Duration)]
+    public required Quantity Position { get; init; }
+
+    /// <summary>Proof load on a test bed.</summary>
+    [Kind(QuantityKind.Duration)]
+    public required Quantity Proof { get; init; }
+
+    /// <summary>Write the record.</summary>
+    [Kind(QuantityKind.Duration)]
+    public required Quantity Record { get; init; }
+}
+
+/// <summary>The temperatures that a cure goes by. A reading that is missing is never taken from another.</summary>
+public sealed record CureConditions
+{
+    /// <summary>The air around the work.</summary>
+    public required CureAir Air { get; init; }
+
+    /// <summary>Temperature of socket and wires at mixing, measured on the steel.</summary>
+    [Kind(QuantityKind.Temperature)]
+    public Quantity? SteelTemperature { get; init; }
+
+    /// <summary>Temperature of the compound before it is mixed.</summary>
+    [Kind(QuantityKind.Temperature)]
+    public Quantity? CompoundTemperature { get; init; }
+}
+
+/// <summary>The air's temperature: exactly one of constant and series.</summary>
+public sealed record CureAir
+{
+    /// <summary>It stays as it is.</summary>
+    [Kind(QuantityKind.Temperature)]
+    public Quantity? Constant { get; init; }
+
+    /// <summary>Measured or forecast, in rising order of time at any intervals and offsets; straight in between. It has to reach from mixing until full strength.</summary>
+    [AtMost(CureAirValidator.MostPoints)]
+    public IReadOnlyList<AirPoint>? Series { get; init; }
+}
+
+/// <summary>The air's temperature at a time.</summary>
+public sealed record AirPoint
+{
+    /// <summary>The time.</summary>
+    public required DateTimeOffset At { get; init; }
+
+    /// <summary>The temperature.</summary>
+    [Kind(QuantityKind.Temperature)]
+    public required Quantity Temperature { get; init; }
+}
+
+/// <summary>Equal rope ends in equal sockets.</summary>
+public sealed record CureEnd
+{
+    /// <summary>Your name for these ends, different for each entry.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>How many.</summary>
+    public required int Quantity { get; init; }
+
+    /// <summary>The rope.</summary>
+    public required Rope Rope { get; init; }
+
+    /// <summary>The socket. The coupled model needs its outside diameter.</summary>
+    public required Socket Socket { get; init; }
+}
+
+/// <summary>A gel that somebody saw.</summary>
+public sealed record GelObservation
+{
+    /// <summary>Id of the end.</summary>
+    public required string End { get; init; }
+
+    /// <summary>When it had gelled.</summary>
+    public required DateTimeOffset GelAt { get; init; }
+
+    /// <summary>Where it was seen. A cup warms itself and re-fits no cone; if unknown, the times can only become later.</summary>
+    public GelPlace? SeenIn { get; init; }
+}

@@ -1,0 +1,75 @@
+using System.Globalization;
+using CalcService.Api.Answers;
+using CalcService.Api.Contract;
+using CalcService.Api.Sheets;
+using CalcService.Api.Units;
+
+namespace CalcService.Api.Capabilities.Curing;
+
+/// <summary>The cure schedule for the wall of the shop, with boxes to fill in by hand.</summary>
+public static class CureScheduleSheet
+{
+    private const int Digits = 3;
+
+    public static string Write(CureScheduleRequest request, Answer<CureScheduleResult> answer) => SheetPage.Write(
+        "Cure schedule",
+        $"{request.Reference ?? "no reference"} · mixed at {Clock(request.MixedAt)}",
+        answer,
+        page =>
+        {
+            Times(page, answer.Result);
+            page.Raw($"<div class=\"picture\">{CurePicture.Draw(answer.Result.Ends)}</div>");
+            Tasks(page, answer.Result);
+            page.Add("h2", "Read again until the load").Table(["Reading", "Reckoned with", "Read now", "At", "By"],
+            [
+                ["Air", request.Conditions.Air.Constant is { } constant ? AnswerText.Of(constant, Digits) : "forecast", "", "", ""],
+                ["Steel, on the socket", Or(request.Conditions.SteelTemperature), "", "", ""],
+                ["Compound when mixed", Or(request.Conditions.CompoundTemperature), "", "", ""],
+            ]);
+            page.Add("h2", "Before the load").Table(
+                ["End", "Gel seen at", "Seen in (cup, mouth, cone)", "Hardness at the mouth", "Released by", "Proof load at"],
+                answer.Result.Ends.Select(end => new[] { end.Id, "", "", "", "", "" }));
+        });
+
+    /// <summary>The curves, and below them the tasks where there are any.</summary>
+    public static string Picture(CureScheduleRequest request, Answer<CureScheduleResult> answer) =>
+        answer.Result.Tasks.Count == 0 ? CurePicture.Draw(answer.Result.Ends).ToString() : SvgText.Stack("Cure and tasks over time", [CurePicture.Draw(answer.Result.Ends), TaskPicture.Draw(answer.Result.Tasks)]);
+
+    private static void Tasks(SheetHtml page, CureScheduleResult result)
+    {
+        if (result.Tasks.Count == 0)
+        {
+            return;
+        }
+
+        page.Add("h2", $"Tasks, finished {Or(result.FinishedAt)}").Raw($"<div class=\"picture\">{TaskPicture.Draw(result.Tasks)}</div>").Table(
+            ["From", "To", "End", "Task", "On", "Done"],
+            result.Tasks.Where(task => task.On is not null).Select(task => new[] { Clock(task.From), Clock(task.To), $"{task.End} {task.Unit}", task.Task, task.On!, "" }));
+    }
+
+    private static void Times(SheetHtml page, CureScheduleResult result) =>
+        page.Add("h2", "Times").Table(
+            ["End", "Number", "Gels between", "Expected", "Undisturbed until", "Proof load from", "Service from", "Peak"],
+            result.Ends.Select(end => new[]
+            {
+                end.Id,
+                end.Quantity.ToString(CultureInfo.InvariantCulture),
+                $"{Or(end.GelAt.Earliest)} and {Or(end.GelAt.Latest)}",
+                Or(end.GelAt.Expected),
+                By(end.UndisturbedUntil, end.GovernedBy.UndisturbedUntil),
+                By(end.ProofLoadFrom, end.GovernedBy.ProofLoadFrom),
+                By(end.ServiceFrom, end.GovernedBy.ServiceFrom),
+                end.Peak is { } peak ? $"{AnswerText.Of(peak.Temperature, Digits)} at {Clock(peak.At)}" : "not computed",
+            }));
+
+    private static string By(DateTimeOffset? at, string? governor) => at is { } known ? $"{Clock(known)} ({Governor(governor!)})" : "not known";
+
+    /// <summary>leastCuredPlace as people write it.</summary>
+    private static string Governor(string code) => string.Concat(code.Select(letter => char.IsAsciiLetterUpper(letter) ? $" {char.ToLowerInvariant(letter)}" : letter.ToString()));
+
+    private static string Or(DateTimeOffset? at) => at is { } known ? Clock(known) : "not known";
+
+    private static string Or(Quantity? quantity) => quantity is null ? "not known" : AnswerText.Of(quantity, Digits);
+
+    private static string Clock(DateTimeOffset at) => at.ToString("MM-dd HH:mm", CultureInfo.InvariantCulture);
+}

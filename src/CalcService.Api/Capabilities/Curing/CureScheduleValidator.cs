@@ -1,0 +1,125 @@
+using CalcService.Api.Catalogues;
+using CalcService.Api.Contract;
+using CalcService.Api.Validation;
+using CalcService.Engine.Provenance;
+using FluentValidation;
+
+namespace CalcService.Api.Capabilities.Curing;
+
+/// <summary>What a cure schedule's request may be. Cautions of the trade are findings, not errors.</summary>
+public sealed class CureScheduleValidator : AbstractValidator<CureScheduleRequest>
+{
+    /// <summary>Most baskets in one request.</summary>
+    public const int MostBaskets = 1000;
+
+    /// <summary>Most baskets whose tasks are scheduled together.</summary>
+    public const int MostInShop = 200;
+
+    public CureScheduleValidator(CompoundCatalogue compounds)
+    {
+        RuleFor(request => request.Compound).SetValidator(new CompoundValidator(compounds));
+        RuleFor(request => request.Doses).Between(0, 100);
+        RuleFor(request => request.Conditions).SetValidator(new CureConditionsValidator());
+        RuleFor(request => request.Ends).NotEmpty().WithErrorCode("required").WithMessage("At least one end is required.");
+        RuleForEach(request => request.Ends).SetValidator(new CureEndValidator());
+        RuleForEach(request => request.Observations).SetValidator(new GelObservationValidator());
+        RuleFor(request => request.PourTime).Between(1, 28800, "s", QuantityKind.Duration);
+        RuleFor(request => request.Shop!).SetValidator(new ShopValidator()).When(request => request.Shop is not null);
+        RuleFor(request => request).Custom(CheckWhole);
+    }
+
+    private static void CheckWhole(CureScheduleRequest request, ValidationContext<CureScheduleRequest> context)
+    {
+        var baskets = request.Ends.Sum(end => (long)end.Quantity);
+        if (request.Shop is not null && baskets is > MostInShop and <= MostBaskets)
+        {
+            context.Fail(nameof(CureScheduleRequest.Ends), $"{baskets} baskets; at most {MostInShop} are scheduled through a shop.", RuleWords.RangeCode);
+        }
+
+        if (baskets > MostBaskets)
+        {
+            context.Fail(nameof(CureScheduleRequest.Ends), $"{baskets} baskets; at most {MostBaskets} are allowed.", RuleWords.RangeCode);
+        }
+
+        CompoundSheetValidator.FindTwins(request.Ends, end => end.Id, (first, second) =>
+            context.Contradict($"Ends[{first}].Id", $"Ends[{second}].Id", "Two entries have the same id."));
+        for (var i = 0; i < request.Observations?.Count; i++)
+        {
+            if (request.Ends.All(end => end.Id != request.Observations[i].End))
+            {
+                context.Fail($"Observations[{i}].End", "No end has this id.", "unknown-end");
+            }
+
+            if (request.Observations[i].GelAt <= request.MixedAt)
+            {
+                context.Contradict($"Observations[{i}].GelAt", nameof(CureScheduleRequest.MixedAt), "It gelled before it was mixed.");
+            }
+        }
+    }
+}
+
+/// <summary>What the temperatures of a cure may be.</summary>
+public sealed class CureConditionsValidator : AbstractValidator<CureConditions>
+{
+    public CureConditionsValidator()
+    {
+        RuleFor(conditions => conditions.Air).SetValidator(new CureAirValidator());
+        RuleFor(conditions => conditions.SteelTemperature).Between(-60, 150, "degC", QuantityKind.Temperature);
+        RuleFor(conditions => conditions.CompoundTemperature).Between(-30, 100, "degC", QuantityKind.Temperature);
+    }
+}
+
+/// <summary>Exactly one of constant and series, the series in the order of time.</summary>
+public sealed class CureAirValidator : AbstractValidator<CureAir>
+{
+    /// <summary>Most points of a series.</summary>
+    public const int MostPoints = 10_000;
+
+    public CureAirValidator()
+    {
+        RuleFor(air => air.Constant).Between(-60, 60, "degC", QuantityKind.Temperature);
+        RuleForEach(air => air.Series).SetValidator(new AirPointValidator());
+        RuleFor(air => air).Custom((air, context) =>
+        {
+            if ((air.Constant is null) == (air.Series is null))
+            {
+                context.Contradict(nameof(CureAir.Constant), nameof(CureAir.Series), "Exactly one of constant and series is expected.");
+                return;
+            }
+
+            if (air.Series is { Count: < 2 })
+            {
+                context.Fail(nameof(CureAir.Series), "A series has at least two points; one temperature that stays as it is is a constant.", RuleWords.RangeCode);
+            }
+
+            for (var i = 1; i < air.Series?.Count; i++)
+            {
+                if (air.Series[i].At <= air.Series[i - 1].At)
+                {
+                    context.Contradict($"{nameof(CureAir.Series)}[{i - 1}].At", $"{nameof(CureAir.Series)}[{i}].At", "The times do not rise.");
+                    return;
+                }
+            }
+        });
+    }
+}
+
+/// <summary>What a point of a series may be.</summary>
+public sealed class AirPointValidator : AbstractValidator<AirPoint>
+{
+    public AirPointValidator() => RuleFor(point => point.Temperature).Between(-60, 60, "degC", QuantityKind.Temperature);
+}
+
+/// <summary>What an end may be.</summary>
+public sealed class CureEndValidator : AbstractValidator<CureEnd>
+{
+    public CureEndValidator()
+    {
+        RuleFor(end => end.Quantity).Between(1, CureScheduleValidator.MostBaskets);
+        RuleFor(end => end.Rope).SetValidator(new RopeValidator());
+        RuleFor(end => end.Socket).SetValidator(new SocketValidator());
+    }
+}
+
+/// <summary>Nothing about a gel that was seen can be judged alone.</summary>
+public sealed class GelObservationValidator : AbstractValidator<GelObservation>;

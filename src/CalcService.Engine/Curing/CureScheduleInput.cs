@@ -1,0 +1,86 @@
+using CalcService.Engine.Compounds;
+using CalcService.Engine.Ropes;
+using CalcService.Engine.Sockets;
+
+namespace CalcService.Engine.Curing;
+
+/// <summary>What the cone's temperature is computed from.</summary>
+public enum ThermalModel
+{
+    /// <summary>Heat and cure in cone, wires and socket together.</summary>
+    Coupled,
+
+    /// <summary>The compound follows the air, as a table on the wall has it.</summary>
+    Uniform,
+}
+
+/// <summary>A temperature of the air at a time.</summary>
+public sealed record AirPoint(DateTimeOffset At, double Kelvins);
+
+/// <summary>The temperatures that the cure goes by. Null where nobody read it.</summary>
+public sealed record CureConditions
+{
+    /// <summary>The air, where it stays as it is.</summary>
+    public double? ConstantAirK { get; init; }
+
+    /// <summary>The air over time, measured or forecast; rising times, straight in between.</summary>
+    public IReadOnlyList<AirPoint> AirSeries { get; init; } = [];
+
+    public double? SteelK { get; init; }
+
+    public double? CompoundK { get; init; }
+}
+
+/// <summary>Equal rope ends in equal sockets.</summary>
+public sealed record CureEnd(string Id, int Quantity, Rope Rope, Basket Basket)
+{
+    /// <summary>Outside of the socket at its small end.</summary>
+    public double? OuterAtSmallEndM { get; init; }
+
+    /// <summary>Outside of the socket at its mouth.</summary>
+    public double? OuterAtMouthM { get; init; }
+}
+
+/// <summary>Where somebody saw the compound gel.</summary>
+public enum GelPlace
+{
+    /// <summary>Not said.</summary>
+    Unknown,
+
+    /// <summary>In the cup of the left-over mix or witness sample.</summary>
+    Cup,
+
+    /// <summary>At the mouth of the basket.</summary>
+    Mouth,
+
+    /// <summary>In the cone.</summary>
+    Cone,
+}
+
+/// <summary>A gel that somebody saw.</summary>
+public sealed record GelObservation(string End, DateTimeOffset GelAt, GelPlace SeenIn);
+
+/// <summary>A cure to schedule.</summary>
+public sealed record CureScheduleInput
+{
+    public required CompoundSheet Compound { get; init; }
+
+    /// <summary>Doses in each kit; null where nobody said.</summary>
+    public int? Doses { get; init; }
+
+    public required DateTimeOffset MixedAt { get; init; }
+
+    public required ThermalModel ThermalModel { get; init; }
+
+    public required CureConditions Conditions { get; init; }
+
+    public required IReadOnlyList<CureEnd> Ends { get; init; }
+
+    public IReadOnlyList<GelObservation> Observations { get; init; } = [];
+
+    /// <summary>From mixing until the last basket is full.</summary>
+    public double? PourTimeS { get; init; }
+
+    /// <summary>The shop whose tasks are to be scheduled; the mixing is then the earliest one. Null without.</summary>
+    public ShopInput? Shop { get; init; }
+}

@@ -1,0 +1,36 @@
+using CalcService.Engine.Compounds;
+using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
+using CalcService.Engine.Rules;
+using CalcService.Engine.Rules.Edition202611;
+
+namespace CalcService.Engine.Curing;
+
+/// <summary>Every finding that a cure schedule can raise, by theme in the other parts of this class.</summary>
+public static partial class CuringFindings
+{
+    /// <summary>All of them, by code.</summary>
+    public static IReadOnlyList<FindingDefinition> All => Catalogue.All;
+
+    // Getters, not fields: nobody says in which order the parts of a class set their fields.
+    private static CuringRules Rules => CuringRules2026Nov.Rules;
+
+    private static Source Model => new("gel and cure along the temperatures given", "docs/cure-schedules.md", Basis.Derived);
+
+    private static FindingDefinition Define(Severity severity, string code, string meaning, string message, string action, Source source, params RuleLimit[] limits) =>
+        new(code, [severity], meaning, message, action, source, limits);
+
+    /// <summary>Its own class, so that it is made when all parts have been.</summary>
+    private static class Catalogue
+    {
+        public static IReadOnlyList<FindingDefinition> All { get; } =
+            [.. new[] { Shared, Forecast, Observed, Coupled, Shop }.SelectMany(theme => theme).OrderBy(definition => definition.Code, StringComparer.Ordinal)];
+    }
+
+    /// <summary>What means the same in other rooms.</summary>
+    private static IReadOnlyList<FindingDefinition> Shared =>
+    [
+        CompoundFindings.Demonstration, CompoundFindings.SheetSilent, CompoundFindings.ReadingMissing, CompoundFindings.OutsidePouringRange, CompoundFindings.DoseUnknown, CompoundFindings.DoseContradictsSheet,
+        CompoundFindings.GelTimeUnknown, CompoundFindings.GelTimeExtrapolated, CompoundFindings.GelTimeFromOnePoint,
+    ];
+}

@@ -1,0 +1,203 @@
+namespace CalcService.Engine.Numerics.Scheduling;
+
+/// <summary>
+/// A first schedule without a solver: job after job, each step as soon as everything it needs is free. A start for the proof, and what is left where
+/// its time doesn't reach.
+/// </summary>
+internal sealed class ListSchedule
+{
+    private readonly SchedulingProblem _problem;
+    private readonly List<(long From, long To)>[] _uses;
+
+    private ListSchedule(SchedulingProblem problem)
+    {
+        _problem = problem;
+        _uses = [.. problem.Capacities.Select(_ => new List<(long From, long To)>())];
+    }
+
+    /// <summary>The better of two orders: job by job, and all of them up to their anchor before what comes after it; null where neither finds a place before the horizon.</summary>
+    public static ScheduledJob[]? Of(SchedulingProblem problem)
+    {
+        var jobs = problem.Jobs.Select((job, j) => (job, j)).ToArray();
+        var whole = new ListSchedule(problem).PlaceAll(jobs.Select(entry => (entry.j, 0, entry.job.Steps.Count)));
+        var halves = new ListSchedule(problem).PlaceAll(jobs.Select(entry => (entry.j, 0, HalfOf(entry.job))).Concat(jobs.Select(entry => (entry.j, HalfOf(entry.job), entry.job.Steps.Count))));
+        var best = new[] { whole, halves }.OfType<ScheduledJob[]>().OrderBy(schedule => problem.Jobs.Zip(schedule, EndOf).Max()).FirstOrDefault();
+        return best is null ? null : InOrder(problem, best);
+    }
+
+    private static int HalfOf(SchedulingJob job) => job.Anchor is { } anchor ? anchor + 1 : job.Steps.Count;
+
+    private ScheduledJob[]? PlaceAll(IEnumerable<(int Job, int From, int To)> parts)
+    {
+        ScheduledJob[] placed = [.. _problem.Jobs.Select(job => new ScheduledJob(new long[job.Steps.Count], new long[job.Releases.Count]))];
+        return parts.All(part => Place(_problem.Jobs[part.Job], (long[])placed[part.Job].Starts, (long[])placed[part.Job].Releases, part.From, part.To)) ? placed : null;
+    }
+
+    /// <summary>No schedule ends sooner: each resource has its work to do, each job its way to go.</summary>
+    public static long Bound(SchedulingProblem problem)
+    {
+        var bound = 0L;
+        for (var resource = 0; resource < problem.Capacities.Count; resource++)
+        {
+            var work = problem.Jobs.Sum(job => job.Steps.Where(step => step.InWindow && step.Resources.Contains(resource)).Sum(step => step.Duration));
+            bound = Math.Max(bound, WindowTime(problem, (work + problem.Capacities[resource] - 1) / problem.Capacities[resource]));
+        }
+
+        return Math.Max(bound, problem.Jobs.DistinctBy(job => job.Kind).Max(job => Alone(problem, job)));
+    }
+
+    /// <summary>When a job ends that has everything to itself.</summary>
+    private static long Alone(SchedulingProblem problem, SchedulingJob job)
+    {
+        var (starts, releases) = (new long[job.Steps.Count], new long[job.Releases.Count]);
+        return new ListSchedule(problem).Place(job, starts, releases, 0, starts.Length) ? starts[^1] + job.Steps[^1].Duration : 0;
+    }
+
+    public static long EndOf(SchedulingJob job, ScheduledJob placed) => placed.Starts[^1] + job.Steps[^1].Duration;
+
+    /// <summary>When so much time of windows has gone by.</summary>
+    private static long WindowTime(SchedulingProblem problem, long work)
+    {
+        foreach (var (from, to) in problem.Windows)
+        {
+            if (work <= to - from)
+            {
+                return work == 0 ? 0 : from + work;
+            }
+
+            work -= to - from;
+        }
+
+        return 0;
+    }
+
+    /// <summary>Jobs of one kind change places so that their anchors rise.</summary>
+    private static ScheduledJob[] InOrder(SchedulingProblem problem, ScheduledJob[] jobs)
+    {
+        foreach (var kind in problem.Jobs.Select((job, j) => (job.Kind, job.Anchor, j)).GroupBy(entry => entry.Kind))
+        {
+            var places = kind.Select(entry => entry.j).ToArray();
+            var sorted = places.Select(j => jobs[j]).OrderBy(job => job.Starts[kind.First().Anchor ?? 0]).ToArray();
+            for (var i = 0; i < places.Length; i++)
+            {
+                jobs[places[i]] = sorted[i];
+            }
+        }
+
+        return jobs;
+    }
+
+    /// <summary>Places some steps of a job; false where one finds no place.</summary>
+    private bool Place(SchedulingJob job, long[] starts, long[] releases, int first, int end)
+    {
+        var least = new long[starts.Length];
+        for (var s = first; s < end; s++)
+        {
+            var from = Math.Max(least[s], s == 0 ? 0 : starts[s - 1] + job.Steps[s - 1].Duration);
+            from = job.Releases.Select((release, r) => release.Step == s ? releases[r] : 0).Append(from).Max();
+            if (Fit(job, s, from) is not { } start)
+            {
+                return false;
+            }
+
+            starts[s] = start;
+            if (s != job.Anchor)
+            {
+                continue;
+            }
+
+            for (var r = 0; r < releases.Length; r++)
+            {
+                releases[r] = job.Releases[r].NotBefore[(int)(start / _problem.Slot)];
+            }
+
+            foreach (var hold in job.Holds)
+            {
+                if (FirstEndInside(hold.Resource, starts[hold.FromStep], releases[hold.UntilRelease]) is { } later)
+                {
+                    // Not free so long: begin the hold again when one of those who have it now is done.
+                    least[hold.FromStep] = later;
+                    s = hold.FromStep - 1;
+                    break;
+                }
+            }
+        }
+
+        for (var s = first; s < end; s++)
+        {
+            foreach (var resource in job.Steps[s].Resources)
+            {
+                _uses[resource].Add((starts[s], starts[s] + job.Steps[s].Duration));
+            }
+        }
+
+        foreach (var hold in job.Holds.Where(_ => job.Anchor >= first && job.Anchor < end))
+        {
+            _uses[hold.Resource].Add((starts[hold.FromStep], releases[hold.UntilRelease]));
+        }
+
+        return true;
+    }
+
+    /// <summary>The first start from a time on at which a step fits.</summary>
+    private long? Fit(SchedulingJob job, int s, long from)
+    {
+        var step = job.Steps[s];
+        for (var start = from; start + step.Duration <= _problem.Horizon;)
+        {
+            var next = start;
+            if (step.InWindow)
+            {
+                var window = _problem.Windows.FirstOrDefault(window => window.To - step.Duration >= start && window.To - window.From >= step.Duration, (-1, -1));
+                if (window.To < 0)
+                {
+                    return null;
+                }
+
+                next = Math.Max(next, window.From);
+            }
+
+            if (job.Anchor == s)
+            {
+                next = (next + _problem.Slot - 1) / _problem.Slot * _problem.Slot;
+                var slot = next / _problem.Slot;
+                if (slot >= job.Releases[0].NotBefore.Count)
+                {
+                    return null;
+                }
+
+                next = job.Releases.Any(release => release.NotBefore[(int)slot] < 0) ? next + _problem.Slot : next;
+            }
+
+            foreach (var resource in step.Resources)
+            {
+                next = Math.Max(next, FirstEndInside(resource, next, next + step.Duration) ?? next);
+            }
+
+            if (next == start)
+            {
+                return start;
+            }
+
+            start = next;
+        }
+
+        return null;
+    }
+
+    /// <summary>Null where a resource has one free all through a time; else the first end of those that have it when it has none.</summary>
+    private long? FirstEndInside(int resource, long from, long to)
+    {
+        var uses = _uses[resource].Where(use => use.From < to && use.To > from).ToArray();
+        foreach (var time in uses.Select(use => Math.Max(use.From, from)).Distinct().Order())
+        {
+            var now = uses.Where(use => use.From <= time && use.To > time).ToArray();
+            if (now.Length >= _problem.Capacities[resource])
+            {
+                return now.Min(use => use.To);
+            }
+        }
+
+        return null;
+    }
+}

@@ -1,0 +1,31 @@
+using CalcService.Engine.Findings;
+
+namespace CalcService.Engine.Rules;
+
+/// <summary>The limits and defaults that a cure schedule holds against.</summary>
+public sealed record CuringRules
+{
+    /// <summary>Degree of cure at which the compound has gelled.</summary>
+    public required RuleLimit GelConversion { get; init; }
+
+    /// <summary>Degree of cure that stands for the full strength of the sheet.</summary>
+    public required RuleLimit FullStrengthConversion { get; init; }
+
+    /// <summary>Longest time that a temperature that stays as it is is followed.</summary>
+    public required RuleLimit Horizon { get; init; }
+
+    /// <summary>Relative spread of the gel time from lot to lot.</summary>
+    public required RuleLimit LotSpread { get; init; }
+
+    /// <summary>Relative error of a gel time that somebody saw.</summary>
+    public required RuleLimit ObservationSpread { get; init; }
+
+    /// <summary>From so many standard deviations on a gel time is out of family.</summary>
+    public required RuleLimit OutOfFamily { get; init; }
+
+    /// <summary>Heat that the outside gives to the air, radiation included.</summary>
+    public required RuleLimit FilmCoefficient { get; init; }
+
+    /// <summary>Every limit, in a fixed order.</summary>
+    public IReadOnlyList<RuleLimit> All => [GelConversion, FullStrengthConversion, Horizon, LotSpread, ObservationSpread, OutOfFamily, FilmCoefficient];
+}

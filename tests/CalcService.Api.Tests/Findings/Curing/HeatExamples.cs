@@ -1,0 +1,21 @@
+using System.Text.Json.Nodes;
+using CalcService.Api.Tests.Fixtures;
+using CalcService.Engine.Findings;
+using static CalcService.Api.Tests.Findings.Curing.CureExamples;
+using static CalcService.Api.Tests.Fixtures.NodeEdits;
+
+namespace CalcService.Api.Tests.Findings.Curing;
+
+/// <summary>What the cone's own heat raises.</summary>
+internal static class HeatExamples
+{
+    public static IReadOnlyList<FindingExample> All { get; } =
+    [
+        new("cone-steel-unknown", Severity.Unknown, "/ends/0/rope/construction", cure => Coupled(cure).With("/ends/0/rope/construction", "locked coil")),
+        new("socket-wall-missing", Severity.Unknown, "/ends/0/socket/outerDiameter", cure => Coupled(cure).Without("/ends/0/socket/outerDiameter")),
+        new("gel-cup-unknown", Severity.Caution, Sheet + "/gelTimes", cure => Coupled(cure).Without(Sheet + "/gelTimes/0/measuredIn")),
+        new("peak-above-sheet", Severity.Stop, "/ends/0", cure => Coupled(cure).With(Sheet + "/peakLimit", Quantity(21, "degC"))),
+    ];
+
+    private static JsonObject Coupled(JsonObject cure) => cure.With("/thermalModel", "coupled");
+}

@@ -1,0 +1,26 @@
+using System.Text.Json.Nodes;
+using CalcService.Api.Tests.Findings.Curing;
+using CalcService.Api.Tests.Findings.Matching;
+using CalcService.Api.Tests.Findings.Pouring;
+
+namespace CalcService.Api.Tests.Findings;
+
+/// <summary>The examples of one path. A capability adds its own to <see cref="All"/>.</summary>
+/// <param name="Path">Where the requests go.</param>
+/// <param name="Good">A request with which nothing is wrong: the decision is to proceed, without a finding.</param>
+/// <param name="Examples">At least one for each finding in each severity that no other path has examples of.</param>
+public sealed record OperationExamples(string Path, JsonObject Good, IReadOnlyList<FindingExample> Examples)
+{
+    public static IReadOnlyList<OperationExamples> All { get; } = [PourExamples.Operation, CureExamples.Operation, MatchExamples.Operation];
+
+    /// <summary>Findings that no request of a readable length is known to raise, with what their page says instead.</summary>
+    public static IReadOnlyDictionary<string, string> WithoutRequest { get; } = new Dictionary<string, string>(StringComparer.Ordinal)
+    {
+        ["cure-budget-spent"] = "No request that is short enough for a page is known to raise it. A test of the engine raises it with fewer steps than a request may take.",
+    };
+
+    /// <summary>The examples of a finding, worst first, with the paths that they are sent to.</summary>
+    public static IEnumerable<(OperationExamples Operation, FindingExample Example)> Of(string code) => All
+        .SelectMany(operation => operation.Examples.Where(example => example.Code == code).Select(example => (operation, example)))
+        .OrderByDescending(pair => pair.example.Severity);
+}

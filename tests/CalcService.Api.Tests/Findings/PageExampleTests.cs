@@ -1,0 +1,56 @@
+using System.Text.Json.Nodes;
+using CalcService.Api.Tests.Fixtures;
+
+namespace CalcService.Api.Tests.Findings;
+
+/// <summary>The examples of the pages do what the pages say.</summary>
+public sealed class PageExampleTests(Service service)
+{
+    // The contract's words, one to one; worst last.
+    private static readonly string[] Severities = ["note", "caution", "unknown", "stop"], Decisions = ["proceed", "proceedWithCare", "undetermined", "doNotProceed"];
+
+    public static TheoryData<int, string> Cases =>
+        [.. PageExample.All.Select((example, index) => new TheoryDataRow<int, string>(index, $"{example.Page} {example.Severity}"))];
+
+    public static TheoryData<string> Paths => [.. OperationExamples.All.Select(operation => operation.Path)];
+
+    [Theory]
+    [MemberData(nameof(Cases))]
+    public async Task Example_of_a_page_raises_its_finding(int index, string what)
+    {
+        Assert.SkipWhen(Repository.Accepts, "The pages are being written.");
+        var example = PageExample.All[index];
+        var reply = await service.PostAsync(example.Path, example.Request);
+        Assert.True(reply.Status == 200, $"{what}: {reply.Text}");
+        var findings = reply.Json["findings"]!.AsArray();
+
+        Assert.Contains(findings, finding => JsonNode.DeepEquals(finding, example.Finding));
+        Assert.Equal((example.Page, example.Severity), ((string?)example.Finding["code"], (string?)example.Finding["severity"]));
+        Assert.Equal(Decisions[findings.Max(finding => Array.IndexOf(Severities, (string?)finding!["severity"]))], reply.Decision);
+        Assert.Equal(example.Decision, reply.Decision);
+    }
+
+    [Fact]
+    public async Task Finding_of_a_page_points_to_members_that_a_request_can_have()
+    {
+        var contract = await ServedContract.ReadAsync(service);
+        var schemas = contract.Answering.ToDictionary(route => route.Path, route => route.SchemaName);
+
+        Assert.All(PageExample.All, example => Assert.All(example.Finding["related"]!.AsArray().Prepend(example.Finding["pointer"]),
+            pointer => Assert.True(contract.Has(schemas[example.Path], (string)pointer!), $"{example.Page}: {pointer}")));
+    }
+
+    [Theory]
+    [MemberData(nameof(Paths))]
+    public async Task Request_that_the_examples_change_has_nothing_wrong(string path)
+    {
+        var answer = await service.AnswerAsync(path, OperationExamples.All.Single(operation => operation.Path == path).Good);
+
+        Assert.Empty(answer["findings"]!.AsArray());
+        Assert.Equal("proceed", (string?)answer["decision"]);
+    }
+
+    [Fact]
+    public void Request_of_a_page_goes_between_the_quotes_of_a_shell() =>
+        Assert.All(PageExample.All, example => Assert.DoesNotContain('\'', example.Request));
+}

@@ -1,0 +1,111 @@
+using CalcService.Engine.Compounds;
+using CalcService.Engine.Curing;
+using CalcService.Engine.Findings;
+
+namespace CalcService.Engine.Tests.Curing;
+
+/// <summary>A cure with one thing wrong, and the finding that has to say so.</summary>
+public sealed record CureFindingCase(
+    string Code, Severity Severity, string Pointer, Func<CureScheduleInput, CureScheduleInput> Change, params IReadOnlyList<string> Besides)
+{
+    public long Steps { get; init; } = Budget.DefaultSteps;
+
+    public Outcome<CureScheduleResult> Schedule() => GoodCure.Schedule(Change(GoodCure.Input), steps: Steps);
+}
+
+/// <summary>At least one cure for each finding and severity that a schedule can raise.</summary>
+public static class CureFindingCases
+{
+    private const double Zero = GoodCure.Zero;
+    private const string Air = "/conditions/air", Series = "/conditions/air/series", Steel = "/conditions/steelTemperature", Compound = "/conditions/compoundTemperature";
+
+    public static IReadOnlyList<CureFindingCase> All { get; } = [.. Sheets, .. Readings, .. Forecast, .. Observed, .. Heat, .. Shops];
+
+    private static IEnumerable<CureFindingCase> Sheets =>
+    [
+        new("compound-demonstration", Severity.Caution, "/compound", Sheet(s => s with { Demonstration = true })),
+        new("sheet-silent", Severity.Unknown, "/compound/sheet/gelTimes", Sheet(s => s with { GelTimes = [] })),
+        new("sheet-silent", Severity.Unknown, "/compound/sheet/fullStrength", Sheet(s => s with { FullStrength = null })),
+        new("sheet-silent", Severity.Unknown, "/compound/sheet/pouring", Sheet(s => s with { Pouring = null })),
+        new("sheet-silent", Severity.Unknown, "/compound/sheet/lowestCure", Sheet(s => s with { Pouring = null, LowestCureK = null })),
+        new("sheet-silent", Severity.Unknown, "/compound/sheet/doses", cure => Sheet(s => s with { Doses = [] })(cure) with { Doses = null }),
+        new("dose-unknown", Severity.Unknown, Steel, cure => Sheet(s => s with { Doses = [new(2 + Zero, 15 + Zero, 0)] })(cure) with { Doses = null }),
+        new("gel-time-unknown", Severity.Unknown, "/compound/sheet/gelTimes", Sheet(s => s with { GelTimes = [new(20 + Zero, 1, 780)] })),
+        new("gel-time-from-one-point", Severity.Caution, "/compound/sheet/gelTimes", Sheet(s => s with { GelTimes = [new(20 + Zero, 0, 1440)] })),
+        new("gel-time-extrapolated", Severity.Caution, Air, Sheet(s => s with { GelTimes = [new(5 + Zero, 0, 3960), new(19 + Zero, 0, 1380)] })),
+        new("gel-time-extrapolated", Severity.Caution, Steel, At(c => c with { SteelK = 36 + Zero }), "outside-pouring-range"),
+        new("dose-contradicts-sheet", Severity.Stop, "/doses", cure => cure with { Doses = 1 }),
+    ];
+
+    private static IEnumerable<CureFindingCase> Readings =>
+    [
+        new("reading-missing", Severity.Unknown, Air, At(c => c with { ConstantAirK = null })),
+        new("reading-missing", Severity.Unknown, Steel, At(c => c with { SteelK = null })),
+        new("reading-missing", Severity.Unknown, Compound, At(c => c with { CompoundK = null })),
+        new("outside-pouring-range", Severity.Stop, Air, At(c => c with { ConstantAirK = 34.5 + Zero }), "steel-holds-cure-back"),
+        new("outside-pouring-range", Severity.Stop, Steel, At(c => c with { SteelK = 34.5 + Zero })),
+        new("outside-pouring-range", Severity.Stop, Compound, At(c => c with { CompoundK = 34.5 + Zero })),
+        new("steel-holds-cure-back", Severity.Caution, Steel, At(c => c with { SteelK = 12 + Zero })),
+    ];
+
+    private static IEnumerable<CureFindingCase> Forecast =>
+    [
+        new("forecast-misses-mixing", Severity.Unknown, Series, _ => GoodCure.Through((.1, 20), (9, 20))),
+        new("forecast-too-short", Severity.Unknown, Series, _ => GoodCure.Through((0, 20), (1, 20))),
+        new("gel-not-reached", Severity.Unknown, Series, _ => GoodCure.Through((0, 20), (.2, 20)), "forecast-too-short"),
+        new("full-strength-not-reached", Severity.Unknown, Air, Sheet(s => s with { FullStrength = new(20 + Zero, 720 * 3600) })),
+        new("forecast-leaves-pouring-range", Severity.Caution, Series, _ => GoodCure.Through((0, 33.9), (.05, 34.9), (9, 34.9)), "steel-holds-cure-back"),
+        new("below-lowest-cure", Severity.Unknown, Air, Sheet(s => s with { LowestCureK = 21 + Zero }), "full-strength-not-reached"),
+        new("below-lowest-cure", Severity.Unknown, Steel, cure => At(c => c with { SteelK = 7 + Zero })(Sheet(s => s with { LowestCureK = 8 + Zero })(cure)),
+            "full-strength-not-reached"),
+        new("gel-before-pour-ends", Severity.Stop, "/pourTime", cure => cure with { PourTimeS = 1500 }),
+        new("night-delays-cure", Severity.Caution, Series, _ => GoodCure.Through((0, 20), (2, 10), (24, 10))),
+    ];
+
+    private static IEnumerable<CureFindingCase> Observed =>
+    [
+        new("gel-out-of-family", Severity.Caution, "/observations/0/gelAt", Seen(40, GelPlace.Cone)),
+        new("gel-out-of-family", Severity.Caution, "/observations/0/gelAt", Seen(15, GelPlace.Mouth)),
+        new("gel-seen-in-cup", Severity.Caution, "/observations/0/seenIn", Seen(15, GelPlace.Cup)),
+        new("gel-place-unknown", Severity.Caution, "/observations/0/seenIn", Seen(24, GelPlace.Unknown)),
+    ];
+
+    private static IEnumerable<CureFindingCase> Heat =>
+    [
+        new("cone-steel-unknown", Severity.Unknown, "/ends/0/rope/construction", _ => OneEnd(end => end with { Rope = end.Rope with { Construction = "locked coil" } })),
+        new("socket-wall-missing", Severity.Unknown, "/ends/0/socket/outerDiameter", _ => OneEnd(end => end with { OuterAtMouthM = null })),
+        new("sheet-silent", Severity.Unknown, "/compound/sheet/cured/density", _ => Sheet(s => s with { DensityKgPerM3 = null })(GoodCure.Coupled)),
+        new("sheet-silent", Severity.Unknown, "/compound/sheet/cured/specificHeat", _ => Sheet(s => s with { SpecificHeatJPerKgK = null })(GoodCure.Coupled)),
+        new("sheet-silent", Severity.Unknown, "/compound/sheet/cured/conductivity", _ => Sheet(s => s with { ConductivityWPerMK = null })(GoodCure.Coupled)),
+        new("sheet-silent", Severity.Unknown, "/compound/sheet/reaction", _ => Sheet(s => s with { Reaction = null })(GoodCure.Coupled)),
+        new("gel-cup-unknown", Severity.Caution, "/compound/sheet/gelTimes",
+            _ => Sheet(s => s with { GelTimes = [.. s.GelTimes.Select(row => row with { SelfHeating = SelfHeating.Unknown })] })(GoodCure.Coupled)),
+        new("peak-above-sheet", Severity.Stop, "/ends/0", _ => Sheet(s => s with { PeakLimitK = 20.1 + Zero })(GoodCure.Coupled)),
+        new("cure-budget-spent", Severity.Unknown, "/ends", _ => GoodCure.Coupled) { Steps = 2000 },
+        new("gel-time-extrapolated", Severity.Caution, "/compound/sheet/gelTimes",
+            _ => Sheet(s => s with { Reaction = new(350e3, .45), GelTimes = [.. s.GelTimes.Where(row => row.TemperatureK < 22 + Zero)] })(GoodCure.Coupled)),
+    ];
+
+    private static readonly ShopInput Shop = new()
+    {
+        Shifts = [new(GoodCure.MixedAt, GoodCure.MixedAt.AddHours(2))],
+        TaskTimes = new(600, 600, 600, 600),
+    };
+
+    private static IEnumerable<CureFindingCase> Shops =>
+    [
+        new("shop-does-not-finish", Severity.Unknown, "/shop/shifts", cure => cure with { Shop = Shop }),
+        new("mix-and-pour-time-unknown", Severity.Unknown, "/pourTime", cure => Sheet(s => s with { MixingTimeS = null })(cure) with { Shop = Shop, PourTimeS = null }),
+    ];
+
+    private static CureScheduleInput OneEnd(Func<CureEnd, CureEnd> change) => GoodCure.Coupled with { Ends = [change(GoodCure.Coupled.Ends[0])] };
+
+    public static Func<CureScheduleInput, CureScheduleInput> Seen(double minutes, GelPlace place) =>
+        cure => cure with { Observations = [new("A", GoodCure.After(minutes), place)] };
+
+    private static Func<CureScheduleInput, CureScheduleInput> At(Func<CureConditions, CureConditions> change) =>
+        cure => cure with { Conditions = change(cure.Conditions) };
+
+    private static Func<CureScheduleInput, CureScheduleInput> Sheet(Func<CompoundSheet, CompoundSheet> change) =>
+        cure => cure with { Compound = change(cure.Compound) };
+}

@@ -1,0 +1,88 @@
+using CalcService.Engine.Numerics.Scheduling;
+using CsCheck;
+
+namespace CalcService.Engine.Tests.Numerics;
+
+public sealed class SchedulerTests
+{
+    /// <summary>Fisher and Thompson's job shop of six jobs on six machines, from memory: machine and time of each step.</summary>
+    private static readonly int[][] Ft06 =
+    [
+        [2, 1, 0, 3, 1, 6, 3, 7, 5, 3, 4, 6],
+        [1, 8, 2, 5, 4, 10, 5, 10, 0, 10, 3, 4],
+        [2, 5, 3, 4, 5, 8, 0, 9, 1, 1, 4, 7],
+        [1, 5, 0, 5, 2, 5, 3, 3, 4, 8, 5, 9],
+        [2, 9, 1, 3, 4, 5, 5, 4, 0, 3, 3, 1],
+        [1, 3, 3, 3, 5, 9, 0, 10, 4, 4, 2, 1],
+    ];
+
+    [Fact]
+    public void Job_shop_of_six_by_six_has_its_known_optimum()
+    {
+        // ft06: 55 (Muth and Thompson, Industrial Scheduling, 1963; from memory).
+        var schedule = Solve(new()
+        {
+            Capacities = [1, 1, 1, 1, 1, 1],
+            Windows = [],
+            Horizon = 200,
+            Jobs = [.. Ft06.Select((row, j) => new SchedulingJob { Kind = j, Steps = [.. row.Chunk(2).Select(step => new SchedulingStep(step[1], [step[0]], InWindow: false))] })],
+        })!;
+        Assert.Equal((55, true, 0.0), (schedule.Finish, schedule.IsOptimal, schedule.Gap));
+    }
+
+    [Fact]
+    public void Flow_shop_of_two_machines_is_as_short_as_Johnsons_rule() => Gen.Int[1, 9].Array[2].Array[2, 7].Sample(
+        times =>
+        {
+            // Johnson (1954): those shorter on the first machine in rising order of it, then the others in falling order of the second.
+            var order = times.Where(t => t[0] < t[1]).OrderBy(t => t[0]).Concat(times.Where(t => t[0] >= t[1]).OrderByDescending(t => t[1]));
+            var (first, second) = (0, 0);
+            foreach (var t in order)
+            {
+                first += t[0];
+                second = Math.Max(first, second) + t[1];
+            }
+
+            var schedule = Solve(new()
+            {
+                Capacities = [1, 1], Windows = [], Horizon = 200,
+                Jobs = [.. times.Select((t, j) => new SchedulingJob { Kind = j, Steps = [new(t[0], [0], false), new(t[1], [1], false)] })],
+            })!;
+            Assert.Equal((second, true), (schedule.Finish, schedule.IsOptimal));
+        }, iter: 30);
+
+    [Fact]
+    public void Small_shop_is_as_short_as_the_best_of_all_that_can_be_tried() =>
+        Gen.Select(Gen.Int[1, 2].Array[3], Gen.Int[1, 3].Array[2], Gen.Int[3, 6], Gen.Int[0, 4]).Sample(
+            (durations, capacities, opens, cures) =>
+            {
+                // Two ends of one kind: position and pour by one hand, a stand held until the gel, then a load. Gel takes longer the later it is poured.
+                long[] still = [.. Enumerable.Range(0, 14).Select(t => t + 2L + (t / 4))];
+                long[] full = [.. still.Select(t => t + cures)];
+                var job = new SchedulingJob
+                {
+                    Kind = 0,
+                    Steps = [new(durations[0], [0], true), new(durations[1], [0], true), new(durations[2], [0], true)],
+                    Anchor = 1,
+                    Releases = [new(2, still), new(2, full)],
+                    Holds = [new(1, 0, 0)],
+                };
+                var problem = new SchedulingProblem { Capacities = capacities, Windows = [(0, opens), (opens + 2, 14)], Horizon = 14, Jobs = [job, job] };
+                var schedule = Solve(problem);
+                var best = BruteForce.Finish(problem);
+                Assert.Equal(best, schedule?.Finish);
+                Assert.True(schedule is null || (schedule.IsOptimal && BruteForce.IsAllowed(problem, [.. schedule.Jobs.Select(one => one.Starts.ToArray())])));
+            }, iter: 25);
+
+    [Fact]
+    public void Step_that_fits_no_window_has_no_schedule() => Assert.Null(Solve(new()
+    {
+        Capacities = [1], Windows = [(0, 10), (20, 30)], Horizon = 30, Jobs = [new() { Kind = 0, Steps = [new(11, [0], true)] }],
+    }));
+
+    [Fact]
+    public void Uses_that_fit_the_capacity_get_one_each() =>
+        Assert.Equal([0, 1, 0, 1], Scheduler.Assign([(0, 5, 0), (2, 9, 0), (5, 8, 0), (9, 10, 0)], [2]).Select((one, i) => i == 3 ? 1 - one : one));
+
+    private static Schedule? Solve(SchedulingProblem problem) => Scheduler.Solve(problem, TestContext.Current.CancellationToken);
+}
