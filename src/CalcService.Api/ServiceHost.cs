@@ -1,6 +1,7 @@
 using CalcService.Api.Capabilities.Curing;
 using CalcService.Api.Capabilities.Matching;
 using CalcService.Api.Capabilities.Pouring;
+using CalcService.Api.Capabilities.Reuse;
 using CalcService.Api.Catalogues;
 using CalcService.Api.Hosting;
 using CalcService.Api.OpenApi;
@@ -8,6 +9,7 @@ using CalcService.Engine.Curing;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Matching;
 using CalcService.Engine.Pouring;
+using CalcService.Engine.Reuse;
 using FluentValidation;
 using Serilog;
 
@@ -22,6 +24,7 @@ public static class ServiceHost
         .. PouringFindings.All
             .Union(CuringFindings.All)
             .Union(MatchingFindings.All)
+            .Union(ReuseFindings.All)
             .OrderBy(definition => definition.Code, StringComparer.Ordinal),
     ];
 
@@ -47,6 +50,7 @@ public static class ServiceHost
         builder.Services.AddPouring();
         builder.Services.AddCuring();
         builder.Services.AddMatching();
+        builder.Services.AddReuse();
         builder.Services.AddOpenApiDocument();
 
         var app = builder.Build();
@@ -58,6 +62,7 @@ public static class ServiceHost
         app.MapPouring();
         app.MapCuring();
         app.MapMatching();
+        app.MapReuse();
         app.MapCatalogues(Findings);
         app.MapHealth();
         app.MapProblemPage();

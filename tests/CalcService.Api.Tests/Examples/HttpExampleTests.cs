@@ -3,6 +3,7 @@ using System.Text.Json.Nodes;
 using CalcService.Api.Capabilities.Curing;
 using CalcService.Api.Capabilities.Matching;
 using CalcService.Api.Capabilities.Pouring;
+using CalcService.Api.Capabilities.Reuse;
 using CalcService.Api.OpenApi;
 using CalcService.Api.Tests.Batches;
 using CalcService.Api.Tests.Fixtures;
@@ -56,6 +57,9 @@ public sealed class HttpExampleTests(Service service)
 
     [Fact]
     public void HttpExamples_of_the_match_are_those_of_the_documentation() => AreDocumented("termination-matches.http", TerminationMatchExamples.All);
+
+    [Fact]
+    public void HttpExamples_of_the_used_socket_are_those_of_the_documentation() => AreDocumented("reuse-assessments.http", ReuseAssessmentExamples.All);
 
     private static void AreDocumented(string file, IReadOnlyList<RequestExample> all) => Assert.All(all, documented =>
     {

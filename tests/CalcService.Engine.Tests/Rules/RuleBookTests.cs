@@ -9,6 +9,7 @@ public sealed class RuleBookTests
     private static readonly PouringRules Pouring = RuleBook.Find("2026-11")!.Pouring;
     private static readonly MatchingRules Matching = RuleBook.Find("2026-11")!.Matching;
     private static readonly CuringRules Curing = RuleBook.Find("2026-11")!.Curing;
+    private static readonly ReuseRules Reuse = RuleBook.Find("2026-11")!.Reuse;
 
     /// <summary>Each limit beside what its source says.</summary>
     public static TheoryData<string, double, double> Limits => new()
@@ -112,6 +113,23 @@ public sealed class RuleBookTests
         { "lip factor", 1.4, Si(Matching.LipFactor) },
     };
 
+    /// <summary>The same for used sockets.</summary>
+    public static TheoryData<string, double, double> ReuseLimits => new()
+    {
+        // Common practice, no source.
+        { "warm removal, degC", 200, Si(Reuse.RemovalWarm) - 273.15 },
+        { "age of a search for cracks, months", 12, Si(Reuse.InspectionAge) },
+        // Derived: forgings of carbon and low-alloy steel are tempered from about 400 °C (from memory of tempering tables).
+        { "hot removal, degC", 400, Si(Reuse.RemovalHot) - 273.15 },
+        // From memory of ASME BTH-1, category B.
+        { "design factor of a used socket", 3, Si(Reuse.DesignFactor) },
+    };
+
+    [Theory]
+    [MemberData(nameof(ReuseLimits))]
+    public void Limit_of_a_used_socket_is_the_one_of_its_source(string limit, double expected, double actual) =>
+        Limit_is_the_one_of_its_source(limit, expected, actual);
+
     [Theory]
     [MemberData(nameof(MatchLimits))]
     public void Limit_of_a_match_is_the_one_of_its_source(string limit, double expected, double actual) =>
@@ -131,7 +149,7 @@ public sealed class RuleBookTests
 
     [Fact]
     public void Edition_lists_every_limit_that_was_compared() =>
-        Assert.Equal(33 + MatchLimits.Count, RuleBook.Current.Limits.Distinct().Count());
+        Assert.Equal(33 + MatchLimits.Count + ReuseLimits.Count, RuleBook.Current.Limits.Distinct().Count());
 
     [Fact]
     public void Limit_names_its_source_in_words() =>
@@ -154,7 +172,7 @@ public sealed class RuleBookTests
     [Fact]
     public void Edition_2026_11_is_the_data_that_was_compared() =>
         // A guard against a silent change of dated data, no check of its truth: the rows above are that.
-        Assert.True(RuleBook.Find("2026-11")!.Digest() == "sha256:8ca27ed503c6dda67c21ebcdde20830ef66d9b724db4c6e0ac35d2c9cd768eae", RuleBook.Find("2026-11")!.Digest());
+        Assert.True(RuleBook.Find("2026-11")!.Digest() == "sha256:f5885ec4a376120b96b3b890a660085fb081f5fb429accd7dfeb5ec9ac8b5650", RuleBook.Find("2026-11")!.Digest());
 
     [Fact]
     public void Digest_shows_a_change_of_any_limit()
@@ -180,6 +198,7 @@ public sealed class RuleBookTests
             match with { Friction = match.Friction with { High = Changed(match.Friction.High) } },
             match with { Duties = [match.Duties[0] with { ProofFactor = Changed(match.Duties[0].ProofFactor!) }, .. match.Duties.Skip(1)] },
         ];
+        Assert.NotEqual(book.Digest(), (book with { Reuse = book.Reuse with { DesignFactor = Changed(book.Reuse.DesignFactor) } }).Digest());
         Assert.All(changedMatch, one => Assert.NotEqual(book.Digest(), (book with { Matching = one }).Digest()));
         var curing = book.Curing;
         Assert.All(new[] { curing with { GelConversion = Changed(curing.GelConversion) }, curing with { OutOfFamily = Changed(curing.OutOfFamily) } },

@@ -1,0 +1,113 @@
+using CalcService.Api.Contract;
+using CalcService.Api.Units;
+using CalcService.Engine.Provenance;
+using CalcService.Engine.Reuse;
+
+namespace CalcService.Api.Capabilities.Reuse;
+
+/// <summary>A used socket to assess after its old cone is out.</summary>
+public sealed record ReuseAssessmentRequest : ICalculationRequest
+{
+    /// <summary>Your own reference, such as the socket's number; comes back as the id of a batch line.</summary>
+    public string? Reference { get; init; }
+
+    /// <summary>Edition of the rules, such as 2026-11; the current one if absent.</summary>
+    public string? Rules { get; init; }
+
+    /// <summary>Units of the answer: metric (if absent) or inch.</summary>
+    public UnitSystem? Units { get; init; }
+
+    /// <summary>Day of the assessment.</summary>
+    public required DateOnly AssessedOn { get; init; }
+
+    /// <summary>Rule set: general, also if absent. The limits of wear come with the request.</summary>
+    public string? RuleSet { get; init; }
+
+    /// <summary>The socket.</summary>
+    public required SocketToReuse Socket { get; init; }
+
+    /// <summary>How much wear the maker or the operator allows. Without it the socket is held.</summary>
+    public ReuseLimits? Limits { get; init; }
+
+    /// <summary>How the old cone came out.</summary>
+    public ReuseConeRemoval? ConeRemoval { get; init; }
+
+    /// <summary>The inspection after the cone was out.</summary>
+    public ReuseInspection? Inspection { get; init; }
+
+    /// <summary>What the socket is going to be used for.</summary>
+    public ReuseIntended? Intended { get; init; }
+}
+
+/// <summary>How the old cone came out.</summary>
+public sealed record ReuseConeRemoval
+{
+    /// <summary>The method.</summary>
+    public RemovalMethod? Method { get; init; }
+
+    /// <summary>Highest temperature that the socket reached.</summary>
+    [Kind(QuantityKind.Temperature)]
+    public Quantity? MaximumTemperature { get; init; }
+}
+
+/// <summary>How much wear the maker or the operator allows.</summary>
+public sealed record ReuseLimits
+{
+    /// <summary>Growth of the bore over the drawing, at the section worn most.</summary>
+    [Kind(QuantityKind.Fraction)]
+    public Quantity? BoreGrowth { get; init; }
+
+    /// <summary>Largest less smallest diameter of a section over the drawing's; of the bore and of the pin hole.</summary>
+    [Kind(QuantityKind.Fraction)]
+    public Quantity? Ovality { get; init; }
+
+    /// <summary>Growth of the pin hole over the drawing.</summary>
+    [Kind(QuantityKind.Fraction)]
+    public Quantity? PinHoleGrowth { get; init; }
+
+    /// <summary>Change of the gap between the ears, wider or closer, over the drawing.</summary>
+    [Kind(QuantityKind.Fraction)]
+    public Quantity? EarSpread { get; init; }
+
+    /// <summary>Depth of the deepest pit.</summary>
+    [Kind(QuantityKind.Length)]
+    public Quantity? PitDepth { get; init; }
+
+    /// <summary>Share of the taper lost between neighbouring sections. Without it the bore has at least to widen toward the mouth.</summary>
+    [Kind(QuantityKind.Fraction)]
+    public Quantity? TaperLoss { get; init; }
+
+    /// <summary>Diameter lost by the pin. Without it the pin is judged by its strength alone.</summary>
+    [Kind(QuantityKind.Fraction)]
+    public Quantity? PinWear { get; init; }
+
+    /// <summary>Thickness lost by the ears. Without it the ears are judged by their strength alone.</summary>
+    [Kind(QuantityKind.Fraction)]
+    public Quantity? EarThicknessLoss { get; init; }
+
+    /// <summary>Highest temperature that the maker allows while the cone comes out.</summary>
+    [Kind(QuantityKind.Temperature)]
+    public Quantity? RemovalTemperature { get; init; }
+
+    /// <summary>Strength over stress at the rated load; a remembered one if absent.</summary>
+    [Kind(QuantityKind.Count)]
+    public Quantity? DesignFactor { get; init; }
+
+    /// <summary>Where these limits stand, such as the operator's rule. Without it the socket is held.</summary>
+    public string? Source { get; init; }
+}
+
+/// <summary>What the socket is going to be used for.</summary>
+public sealed record ReuseIntended
+{
+    /// <summary>The rope that is going to be socketed. Its breaking force is compared with the socket's where that is given.</summary>
+    public Contract.Rope? Rope { get; init; }
+
+    /// <summary>Rated load of the new end; that of the socket if absent.</summary>
+    [Kind(QuantityKind.Force)]
+    public Quantity? RatedLoad { get; init; }
+
+    /// <summary>Proof load of the new end; twice the rated load, as for slings, if absent.</summary>
+    [Kind(QuantityKind.Force)]
+    public Quantity? ProofLoad { get; init; }
+}

@@ -1,0 +1,116 @@
+using CalcService.Api.Contract;
+using CalcService.Api.Validation;
+using CalcService.Engine.Provenance;
+using CalcService.Engine.Reuse;
+using CalcService.Engine.Rules;
+using FluentValidation;
+
+namespace CalcService.Api.Capabilities.Reuse;
+
+/// <summary>What the request of an assessment may be. What speaks against the socket is a finding, not an error.</summary>
+public sealed class ReuseAssessmentValidator : AbstractValidator<ReuseAssessmentRequest>
+{
+    public ReuseAssessmentValidator()
+    {
+        RuleFor(request => request.RuleSet).Must(name => name is null or PouringRules.General)
+            .WithErrorCode("unknown-rule-set").WithMessage("No such rule set for used sockets; known: general.");
+        RuleFor(request => request.Socket).SetValidator(new SocketToReuseValidator());
+        RuleFor(request => request.Limits!).SetValidator(new ReuseLimitsValidator()).When(request => request.Limits is not null);
+        RuleFor(request => request.ConeRemoval!).SetValidator(new ReuseConeRemovalValidator()).When(request => request.ConeRemoval is not null);
+        RuleFor(request => request.Inspection!).SetValidator(new ReuseInspectionValidator()).When(request => request.Inspection is not null);
+        RuleFor(request => request.Intended!).SetValidator(new ReuseIntendedValidator()).When(request => request.Intended is not null);
+        RuleFor(request => request).Custom((request, context) =>
+        {
+            if (request.Inspection?.InspectedOn > request.AssessedOn)
+            {
+                context.Contradict("Inspection.InspectedOn", nameof(ReuseAssessmentRequest.AssessedOn), "The inspection is after the assessment.");
+            }
+
+            if (request is { Inspection.Visual.Corrosion: CorrosionState.Pitted, Socket.Measured.PitDepth.Si: 0 })
+            {
+                context.Contradict("Inspection.Visual.Corrosion", "Socket.Measured.PitDepth", "The socket is pitted, and its deepest pit has no depth.");
+            }
+        });
+    }
+}
+
+/// <summary>What the cone's removal may be.</summary>
+public sealed class ReuseConeRemovalValidator : AbstractValidator<ReuseConeRemoval>
+{
+    /// <summary>Nobody calls steel cold that burns the hand.</summary>
+    private const double ColdUpToK = 60 + 273.15;
+
+    public ReuseConeRemovalValidator()
+    {
+        RuleFor(removal => removal.MaximumTemperature).Between(-60, 1500, "degC", QuantityKind.Temperature);
+        RuleFor(removal => removal).Custom((removal, context) =>
+        {
+            if (removal.Method == RemovalMethod.PressedCold && removal.MaximumTemperature?.Si > ColdUpToK)
+            {
+                context.Contradict(nameof(ReuseConeRemoval.Method), nameof(ReuseConeRemoval.MaximumTemperature), "Pressed out cold, and yet warmer than 60 °C.");
+            }
+        });
+    }
+}
+
+/// <summary>What limits of wear may be.</summary>
+public sealed class ReuseLimitsValidator : AbstractValidator<ReuseLimits>
+{
+    public ReuseLimitsValidator()
+    {
+        RuleFor(limits => limits.BoreGrowth).Between(0, 50, "%", QuantityKind.Fraction);
+        RuleFor(limits => limits.Ovality).Between(0, 50, "%", QuantityKind.Fraction);
+        RuleFor(limits => limits.PinHoleGrowth).Between(0, 50, "%", QuantityKind.Fraction);
+        RuleFor(limits => limits.EarSpread).Between(0, 50, "%", QuantityKind.Fraction);
+        RuleFor(limits => limits.PitDepth).Between(0, 50, "mm", QuantityKind.Length);
+        RuleFor(limits => limits.TaperLoss).Between(0, 99, "%", QuantityKind.Fraction);
+        RuleFor(limits => limits.PinWear).Between(0, 50, "%", QuantityKind.Fraction);
+        RuleFor(limits => limits.EarThicknessLoss).Between(0, 50, "%", QuantityKind.Fraction);
+        RuleFor(limits => limits.RemovalTemperature).Between(0, 1000, "degC", QuantityKind.Temperature);
+        RuleFor(limits => limits.DesignFactor).Between(1, 50, "1", QuantityKind.Count);
+    }
+}
+
+/// <summary>What an intended use may be.</summary>
+public sealed class ReuseIntendedValidator : AbstractValidator<ReuseIntended>
+{
+    public ReuseIntendedValidator()
+    {
+        RuleFor(intended => intended.Rope!).SetValidator(new RopeValidator()).When(intended => intended.Rope is not null);
+        RuleFor(intended => intended.RatedLoad).Between(.001, 50000, "kN", QuantityKind.Force);
+        RuleFor(intended => intended.ProofLoad).Between(.001, 100000, "kN", QuantityKind.Force);
+        RuleFor(intended => intended).Custom((intended, context) =>
+        {
+            if (intended.ProofLoad?.Si < intended.RatedLoad?.Si)
+            {
+                context.Contradict(nameof(ReuseIntended.ProofLoad), nameof(ReuseIntended.RatedLoad), "The proof load is below the rated load.");
+            }
+        });
+    }
+}
+
+/// <summary>What an inspection may be.</summary>
+public sealed class ReuseInspectionValidator : AbstractValidator<ReuseInspection>
+{
+    public ReuseInspectionValidator()
+    {
+        RuleForEach(inspection => inspection.Indications).SetValidator(new FoundIndicationValidator());
+        RuleFor(inspection => inspection.Visual!).SetValidator(new VisualInspectionValidator()).When(inspection => inspection.Visual is not null);
+        RuleFor(inspection => inspection).Custom((inspection, context) =>
+        {
+            if (inspection.SurfaceMethod is SurfaceMethod.None && inspection.Indications?.Count > 0)
+            {
+                context.Contradict(nameof(ReuseInspection.SurfaceMethod), nameof(ReuseInspection.Indications), "The surface was not searched, and yet the search showed something.");
+            }
+        });
+    }
+}
+
+/// <summary>What an indication may be.</summary>
+public sealed class FoundIndicationValidator : AbstractValidator<FoundIndication>
+{
+    public FoundIndicationValidator() => RuleFor(indication => indication.Length).Between(0, 3000, "mm", QuantityKind.Length);
+}
+
+/// <summary>What the look by eye may be: its words say it all.</summary>
+public sealed class VisualInspectionValidator : AbstractValidator<VisualInspection>;

@@ -1,0 +1,134 @@
+using CalcService.Engine.Provenance;
+
+namespace CalcService.Engine.Reuse;
+
+/// <summary>What the socket is, what it went through, and how its last cone came out.</summary>
+internal static class HistoryChecks
+{
+    public static void Check(ReuseScope scope)
+    {
+        CheckIdentity(scope);
+        var past = scope.Socket.History;
+        scope.MustNotBe("welding", past.Welded, ReusePointers.Welded, ReuseFindings.Welded, Unsaid(ReusePointers.Welded, "whether it was ever welded"));
+        scope.MustNotBe("straightening", past.Straightened, ReusePointers.Straightened, ReuseFindings.Straightened, Unsaid(ReusePointers.Straightened, "whether it was ever straightened"));
+        scope.MustNotBe("arc-strike", past.ArcStruck, ReusePointers.ArcStruck, ReuseFindings.ArcStruck, Unsaid(ReusePointers.ArcStruck, "whether an arc ever struck it"));
+        scope.MustNotBe("overload", past.Overloaded, ReusePointers.Overloaded, ReuseFindings.Overloaded, Unsaid(ReusePointers.Overloaded, "whether it was ever overloaded"));
+        CheckRecord(scope, past);
+        CheckRemoval(scope, scope.Input.Removal);
+    }
+
+    private static void CheckIdentity(ReuseScope scope)
+    {
+        var socket = scope.Socket;
+        List<Gap> who = [];
+        if (string.IsNullOrWhiteSpace(socket.Id))
+        {
+            who.Add(new(ReuseFindings.IdentityMissing, ReusePointers.Id, "mark"));
+        }
+
+        if (socket.Type == SocketType.Unknown)
+        {
+            who.Add(new(ReuseFindings.IdentityMissing, ReusePointers.Type, "type, open or closed,"));
+        }
+
+        if (!scope.IsOpen("identity", ReuseFindings.IdentityMissing, who))
+        {
+            scope.Write("identity", CheckOutcome.Pass, ReuseFindings.IdentityMissing);
+        }
+
+        List<Gap> steel = [];
+        if (socket.SteelKnown != true)
+        {
+            steel.Add(new(ReuseFindings.SteelUnknown, ReusePointers.SteelKnown, "steel of the socket"));
+        }
+
+        steel.AddRange(SteelGaps(socket));
+        if (!scope.IsOpen("steel", ReuseFindings.SteelUnknown, steel))
+        {
+            scope.Write("steel", CheckOutcome.Pass, ReuseFindings.SteelUnknown);
+        }
+    }
+
+    /// <summary>What the strength can't be computed without.</summary>
+    public static IEnumerable<Gap> SteelGaps(UsedSocket socket)
+    {
+        if (socket.YieldStrengthPa is null)
+        {
+            yield return new(ReuseFindings.SteelUnknown, ReusePointers.Yield, "yield strength of the socket's steel");
+        }
+
+        if (socket.TensileStrengthPa is null)
+        {
+            yield return new(ReuseFindings.SteelUnknown, ReusePointers.Tensile, "tensile strength of the socket's steel");
+        }
+    }
+
+    private static void CheckRecord(ReuseScope scope, SocketHistory past)
+    {
+        List<Gap> gaps = [];
+        if (past.Pours is null)
+        {
+            gaps.Add(Unsaid(ReusePointers.Pours, "how often it was poured"));
+        }
+
+        if (past.LastMedium == SocketMedium.Unknown)
+        {
+            gaps.Add(Unsaid(ReusePointers.LastMedium, "what it was last poured with"));
+        }
+        else if (past.LastMedium != SocketMedium.Resin)
+        {
+            scope.Find(ReuseFindings.MediumChanged, ReusePointers.LastMedium);
+        }
+
+        if (!scope.IsOpen("record", ReuseFindings.HistoryMissing, gaps))
+        {
+            scope.Write("record", CheckOutcome.Pass, ReuseFindings.HistoryMissing);
+        }
+    }
+
+    private static void CheckRemoval(ReuseScope scope, ConeRemoval removal)
+    {
+        scope.MustNotBe("cone-removal", removal.Method == RemovalMethod.Unknown ? null : removal.Method == RemovalMethod.BurntOut, ReusePointers.Method,
+            ReuseFindings.BurntOut, new(ReuseFindings.RemovalUnknown, ReusePointers.Method, "method"));
+        CheckHeat(scope, removal);
+    }
+
+    private static void CheckHeat(ReuseScope scope, ConeRemoval removal)
+    {
+        var (own, rules) = (scope.Input.Limits.RemovalTemperatureK, scope.Rules);
+        // A maker may allow less than the rule; what he allows beyond it doesn't change the steel.
+        var isOwn = own < rules.RemovalHot.Value!.Value.Si;
+        var limit = isOwn ? Measure.Temperature(own!.Value) : rules.RemovalHot.Value!.Value;
+        var source = isOwn ? WearChecks.StatedBy(scope) : rules.RemovalHot.Source;
+        Measure? reached = removal.MaximumTemperatureK is { } temperature ? Measure.Temperature(temperature) : null;
+        List<Gap> gaps = [];
+        if (reached is null && removal.Method != RemovalMethod.PressedCold)
+        {
+            gaps.Add(new(ReuseFindings.RemovalUnknown, ReusePointers.Temperature, "highest temperature"));
+        }
+
+        scope.MustNotExceed("removal-heat", reached, limit, ReusePointers.Temperature, ReuseFindings.Overheated, source, gaps);
+        CheckWarmth(scope, reached, limit, own is not null);
+    }
+
+    /// <summary>Below the limit, and yet warm: only where no maker says what his steel bears.</summary>
+    private static void CheckWarmth(ReuseScope scope, Measure? reached, Measure limit, bool isLimited)
+    {
+        var warm = scope.Rules.RemovalWarm.Value!.Value;
+        if (isLimited || reached is not { } found || ReuseScope.Exceeds(found.Si, limit.Si))
+        {
+            scope.Skip("removal-warmth", ReuseFindings.Warmed, reached);
+            return;
+        }
+
+        var isWarm = ReuseScope.Exceeds(found.Si, warm.Si);
+        if (isWarm)
+        {
+            scope.Find(ReuseFindings.Warmed, ReusePointers.Temperature, found, warm);
+        }
+
+        scope.Write("removal-warmth", isWarm ? CheckOutcome.Fail : CheckOutcome.Pass, ReuseFindings.Warmed, found, warm);
+    }
+
+    private static Gap Unsaid(string pointer, string what) => new(ReuseFindings.HistoryMissing, pointer, what);
+}

@@ -1,0 +1,57 @@
+using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
+using CalcService.Engine.Rules.Edition202611;
+
+namespace CalcService.Engine.Reuse;
+
+/// <content>Findings of strength with what is left.</content>
+public static partial class ReuseFindings
+{
+    private static IReadOnlyList<FindingDefinition> Strength =>
+        [LoadMissing, YieldsAtProof, HighlyStressed, PinSteelAssumed, BailNotComputed, IntendedAboveRating, ProofAboveRating, RopeStrengthUnknown];
+
+    public static FindingDefinition LoadMissing { get; } = Unknown("rated-load-missing",
+        "Without a rated load nobody knows what the socket has to carry.",
+        "The rated load of the socket is not given.",
+        "Take it from the socket's marks or its maker.");
+
+    public static FindingDefinition YieldsAtProof { get; } = Stop("yields-at-proof-load",
+        "With what is left of it, a part of the socket yields under the proof load.",
+        "Under the proof load the part is used to {measured} of its strength: {what}.",
+        "Take the socket out of use for this load.",
+        Physics("strength"));
+
+    public static FindingDefinition HighlyStressed { get; } = Caution("stress-above-design",
+        "At the rated load a part has less reserve than its design factor asks for.",
+        "At the rated load, with the design factor, the part is used to {measured}: {what}.",
+        "Ask the maker to confirm the rated load for the sizes as measured, or rate the socket lower.",
+        Rules.DesignFactor.Source, Rules.DesignFactor);
+
+    public static FindingDefinition PinSteelAssumed { get; } = Note("pin-steel-assumed",
+        "The steel of the pin isn't given and was taken to be as strong as the socket's.",
+        "The strength of the pin's steel is not given.",
+        "Take it from the pin's mark or certificate.",
+        Source.CommonPractice);
+
+    public static FindingDefinition BailNotComputed { get; } = Unknown("bail-not-computed",
+        "This service does not compute the bail of a closed socket.",
+        "What is left of the bail's strength is not computed.",
+        "Have a competent person judge the bail by the maker's sizes and limits.");
+
+    public static FindingDefinition IntendedAboveRating { get; } = Stop("intended-load-above-rating",
+        "The socket is meant to carry more than its maker rated it for.",
+        "The intended rated load is {measured}; the socket is rated for {limit}.",
+        "Take a larger socket.",
+        new("the socket maker's rated load, as the request states it", "socket", Basis.DataSheet));
+
+    public static FindingDefinition ProofAboveRating { get; } = Stop("proof-load-above-rating",
+        "The proof load is above what the socket's maker allows.",
+        "The proof load is {measured}; the socket's maker allows {limit}.",
+        "Ask the maker, or take a socket with a higher proof rating.",
+        new("the socket maker's proof rating, as the request states it", "socket", Basis.DataSheet), MatchingRules2026Nov.Rules.Duties[0].ProofFactor!);
+
+    public static FindingDefinition RopeStrengthUnknown { get; } = Unknown("intended-rope-strength-missing",
+        "A socket is chosen to be stronger than its rope; this rope's breaking force isn't known.",
+        "The breaking force of the rope that is going to be socketed is not known.",
+        "Give certificate.breakingForce, or class, core and grade.");
+}

@@ -1,0 +1,53 @@
+using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
+using CalcService.Engine.Rules;
+using CalcService.Engine.Rules.Edition202611;
+using CalcService.Engine.Sockets;
+
+namespace CalcService.Engine.Reuse;
+
+/// <summary>Every finding that an assessment can raise, by theme in the other parts of this class.</summary>
+public static partial class ReuseFindings
+{
+    private const string Document = "docs/reuse-assessments.md";
+
+    /// <summary>All of them, by code.</summary>
+    public static IReadOnlyList<FindingDefinition> All => Catalogue.All;
+
+    private static IReadOnlyList<FindingDefinition> Shared => [FitFindings.SocketWeaker, FitFindings.RopeDoesNotEnter];
+
+    // Getters, not fields: nobody says in which order the parts of a class set their fields.
+    private static ReuseRules Rules => ReuseRules2026Nov.Rules;
+
+    private static Source Prudence => new("a safety rule needs this fact and nobody gave it", Document, Basis.Derived);
+
+    private static Source EndConnections => new("29 CFR", "1926.1413: end connections", Basis.Law);
+
+    /// <summary>What the operator or maker allows, as the request states it.</summary>
+    private static Source Stated => new("the maker's or operator's limits, as the request states them", "limits", Basis.DataSheet);
+
+    private static Source Physics(string clause) => new(Document, clause, Basis.Derived);
+
+    private static FindingDefinition Stop(string code, string meaning, string message, string action, Source source, params RuleLimit[] limits) =>
+        Define(code, [Severity.Stop], meaning, message, action, source, limits);
+
+    private static FindingDefinition Unknown(string code, string meaning, string message, string action, params RuleLimit[] limits) =>
+        Define(code, [Severity.Unknown], meaning, message, action, Prudence, limits);
+
+    private static FindingDefinition Caution(string code, string meaning, string message, string action, Source source, params RuleLimit[] limits) =>
+        Define(code, [Severity.Caution], meaning, message, action, source, limits);
+
+    private static FindingDefinition Note(string code, string meaning, string message, string action, Source source) =>
+        Define(code, [Severity.Note], meaning, message, action, source);
+
+    private static FindingDefinition Define(string code, Severity[] severities, string meaning, string message, string action,
+        Source source, params RuleLimit[] limits) =>
+        new(code, severities, meaning, message, action, source, limits);
+
+    /// <summary>Its own class, so that it is made when all parts have been.</summary>
+    private static class Catalogue
+    {
+        public static IReadOnlyList<FindingDefinition> All { get; } =
+            [.. new[] { Shared, History, Inspection, Wear, Strength }.SelectMany(theme => theme).OrderBy(definition => definition.Code, StringComparer.Ordinal)];
+    }
+}

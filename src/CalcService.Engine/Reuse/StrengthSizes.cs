@@ -1,0 +1,76 @@
+namespace CalcService.Engine.Reuse;
+
+/// <summary>Sizes that the strength is computed from; not a number where one isn't known.</summary>
+internal sealed record StrengthSizes
+{
+    public required double PinM { get; init; }
+
+    public required double HoleM { get; init; }
+
+    public required double ThicknessM { get; init; }
+
+    /// <summary>Thickness of the ears as the pin's lever: never less than the drawing's, so that wear can't help the pin.</summary>
+    public required double LeverThicknessM { get; init; }
+
+    public required double WidthM { get; init; }
+
+    public required double EndDistanceM { get; init; }
+
+    public required double GapM { get; init; }
+
+    public required double OuterAtSmallEndM { get; init; }
+
+    public required double OuterAtMouthM { get; init; }
+
+    /// <summary>Places from the small end with the bore there.</summary>
+    public required IReadOnlyList<(double AtM, double BoreM)> Bores { get; init; }
+
+    /// <summary>The socket as its maker drew it.</summary>
+    public static StrengthSizes AsMade(UsedSocket socket)
+    {
+        var drawn = socket.Nominal;
+        return new()
+        {
+            PinM = Known(drawn.PinDiameterM),
+            HoleM = Known(drawn.PinHoleDiameterM),
+            ThicknessM = Known(drawn.EarThicknessM),
+            LeverThicknessM = Known(drawn.EarThicknessM),
+            WidthM = Known(drawn.EarWidthM),
+            EndDistanceM = Known(drawn.EarEndDistanceM),
+            GapM = Known(drawn.EarGapM),
+            OuterAtSmallEndM = Known(drawn.OuterAtSmallEndM),
+            OuterAtMouthM = Known(drawn.OuterAtMouthM),
+            Bores = [.. Places(socket).Select(at => (at, drawn.Basket.DiameterAtM(at / drawn.Basket.LengthM)))],
+        };
+    }
+
+    /// <summary>
+    /// The socket as found, the worse of drawing and measurement in each size: metal above the drawing's isn't counted on.
+    /// Pits go off both faces of the ears and off the outside of the wall; a hole counts as grown towards the end of its ear.
+    /// </summary>
+    public static StrengthSizes AsMeasured(UsedSocket socket, WearFacts wear)
+    {
+        var (made, found, pits) = (AsMade(socket), socket.Measured, 2 * Known(socket.Measured.PitDepthM));
+        var hole = Math.Max(made.HoleM, found.PinHoleDiametersM.Count > 0 ? found.PinHoleDiametersM.Max() : double.NaN);
+        return made with
+        {
+            PinM = Math.Min(made.PinM, Known(found.PinDiameterM)),
+            HoleM = hole,
+            ThicknessM = Math.Min(made.ThicknessM, Known(found.EarThicknessM)) - pits,
+            // Width and end distance hardly wear; what the hole takes of them is counted.
+            WidthM = found.EarWidthM is { } width ? Math.Min(made.WidthM, width) : made.WidthM,
+            EndDistanceM = (found.EarEndDistanceM is { } end ? Math.Min(made.EndDistanceM, end) : made.EndDistanceM) - ((hole - made.HoleM) / 2),
+            GapM = Math.Max(made.GapM, Known(found.EarGapM)),
+            OuterAtSmallEndM = Math.Min(made.OuterAtSmallEndM, Known(found.OuterAtSmallEndM)) - pits,
+            OuterAtMouthM = Math.Min(made.OuterAtMouthM, Known(found.OuterAtMouthM)) - pits,
+            Bores = [.. made.Bores.Select(place => (place.AtM, place.BoreM * (1 + Math.Max(0, Nearest(wear, place.AtM)?.Growth ?? double.NaN))))],
+        };
+    }
+
+    private static StationWear? Nearest(WearFacts wear, double atM) => wear.Stations.MinBy(station => Math.Abs(station.FromSmallEndM - atM));
+
+    private static double[] Places(UsedSocket socket) =>
+        [.. socket.Measured.Stations.Select(station => station.FromSmallEndM).Append(0).Append(socket.Nominal.Basket.LengthM).Distinct().Order()];
+
+    private static double Known(double? size) => size ?? double.NaN;
+}

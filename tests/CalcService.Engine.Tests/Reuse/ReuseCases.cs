@@ -1,0 +1,87 @@
+using CalcService.Engine.Findings;
+using CalcService.Engine.Reuse;
+using static CalcService.Engine.Tests.Reuse.GoodSocket;
+
+namespace CalcService.Engine.Tests.Reuse;
+
+/// <summary>A socket with one thing wrong, the finding that has to say so, and the check that has to show it.</summary>
+/// <param name="Code">The finding.</param>
+/// <param name="Severity">How much it weighs.</param>
+/// <param name="Pointer">The member it points to.</param>
+/// <param name="Check">The check.</param>
+/// <param name="Change">What is wrong with the socket.</param>
+/// <param name="Besides">Codes that follow from the same fault.</param>
+public sealed record ReuseCase(
+    string Code, Severity Severity, string Pointer, string Check, Func<ReuseInput, ReuseInput> Change, params IReadOnlyList<string> Besides)
+{
+    public Outcome<ReuseResult> Assess() => GoodSocket.Assess(Change(Input));
+}
+
+/// <summary>At least one socket for each finding and severity.</summary>
+public static class ReuseCases
+{
+    private const string Indications = "/inspection/indications";
+
+    public static IReadOnlyList<ReuseCase> All { get; } = [.. Stops, .. Wear, .. Strength, .. Cautions, .. Notes, .. ReuseGaps.All];
+
+    private static IEnumerable<ReuseCase> Stops =>
+    [
+        new("socket-welded", Severity.Stop, "/socket/history/welded", "welding", Past(past => past with { Welded = true })),
+        new("socket-straightened", Severity.Stop, "/socket/history/straightened", "straightening", Past(past => past with { Straightened = true })),
+        new("socket-arc-struck", Severity.Stop, "/socket/history/arcStruck", "arc-strike", Past(past => past with { ArcStruck = true })),
+        new("socket-overloaded", Severity.Stop, "/socket/history/overloaded", "overload", Past(past => past with { Overloaded = true })),
+        new("cone-burnt-out", Severity.Stop, "/coneRemoval/method", "cone-removal", Removed(RemovalMethod.BurntOut, 150)),
+        new("socket-overheated", Severity.Stop, "/coneRemoval/maximumTemperature", "removal-heat", Removed(RemovalMethod.PressedWarm, 401)),
+        new("socket-overheated", Severity.Stop, "/coneRemoval/maximumTemperature", "removal-heat",
+            input => Removed(RemovalMethod.PressedWarm, 121)(Limits(limits => limits with { RemovalTemperatureK = 120 + Zero })(input))),
+        new("socket-cracked", Severity.Stop, "/inspection/visual/cracks", "visible-cracks", Seen(seen => seen with { VisibleCracks = true })),
+        new("socket-cracked", Severity.Stop, Indications + "/0", "crack-ears", Seen(seen => seen with { Indications = [new(SocketPlace.Ears, IndicationKind.Linear, .004)] })),
+        new("socket-cracked", Severity.Stop, Indications + "/0", "crack-basket", Seen(seen => seen with { Indications = [new(SocketPlace.Basket, IndicationKind.Crack, null)] })),
+        new("socket-cracked", Severity.Stop, Indications + "/0", "crack-pin", Seen(seen => seen with { Indications = [new(SocketPlace.Unknown, IndicationKind.Linear, null)] })),
+        new("socket-corroded", Severity.Stop, "/inspection/visual/corrosion", "corrosion", Seen(seen => seen with { Corrosion = CorrosionState.Severe })),
+    ];
+
+    private static IEnumerable<ReuseCase> Wear =>
+    [
+        new("bore-worn", Severity.Stop, "/socket/measured/stations", "bore-growth", Station(0, .0234, .0235)),
+        new("bore-oval", Severity.Stop, "/socket/measured/stations", "bore-ovality", Station(0, .0228, .0233)),
+        new("taper-lost", Severity.Stop, "/socket/measured/stations", "taper", Station(1, .0328, .0328)),
+        new("taper-lost", Severity.Stop, "/socket/measured/stations", "taper",
+            input => Limits(limits => limits with { BoreGrowth = .5, TaperLoss = null })(Station(0, .0342, .0342)(input)), "socket-weaker-than-rope"),
+        new("pin-hole-worn", Severity.Stop, "/socket/measured/pinHoleDiameters", "pin-hole-growth", Found(found => found with { PinHoleDiametersM = [.0384, .0384] })),
+        new("pin-hole-oval", Severity.Stop, "/socket/measured/pinHoleDiameters", "pin-hole-ovality", Found(found => found with { PinHoleDiametersM = [.0374, .0366] })),
+        new("ears-spread", Severity.Stop, "/socket/measured/earGap", "ear-spread", Found(found => found with { EarGapM = .0413 })),
+        new("ears-spread", Severity.Stop, "/socket/measured/earGap", "ear-spread", Found(found => found with { EarGapM = .0387 })),
+        new("ear-thin", Severity.Stop, "/socket/measured/earThickness", "ear-thickness", Found(found => found with { EarThicknessM = .0151 })),
+        new("pits-deep", Severity.Stop, "/socket/measured/pitDepth", "pits", Found(found => found with { PitDepthM = .0009 })),
+        new("pin-worn", Severity.Caution, "/socket/measured/pinDiameter", "pin-wear", Found(found => found with { PinDiameterM = .0342 })),
+    ];
+
+    private static IEnumerable<ReuseCase> Strength =>
+    [
+        // A pin of 355 N/mm² in bending: 166.5 N/mm² at 76 kN, so 152 kN of proof load use 95 % and 76 kN with factor 3 use 143 %.
+        new("stress-above-design", Severity.Caution, "/socket/measured/pinDiameter", "strength-pin-bending",
+            input => Socket(socket => socket with { RatedLoadN = 76e3, ProofRatingN = 160e3, PinYieldStrengthPa = 355e6 })(For(use => use with { RatedLoadN = 76e3, ProofLoadN = 152e3 })(input))),
+        new("yields-at-proof-load", Severity.Stop, "/socket/measured/pinDiameter", "strength-pin-bending",
+            Socket(socket => socket with { PinYieldStrengthPa = 200e6 }), "stress-above-design"),
+        new("intended-load-above-rating", Severity.Stop, "/intended/ratedLoad", "rated-load", For(use => use with { RatedLoadN = 51e3 })),
+        new("proof-load-above-rating", Severity.Stop, "/socket/proofRating", "proof-load", For(use => use with { ProofLoadN = 121e3 })),
+        new("socket-weaker-than-rope", Severity.Stop, "/socket/breakingForce", "rope-strength", Socket(socket => socket with { BreakingForceN = 252e3 })),
+        new("rope-does-not-enter", Severity.Stop, "/intended/rope/diameter", "rope-entry", For(use => use with { Rope = use.Rope! with { DiameterM = .023 } })),
+    ];
+
+    private static IEnumerable<ReuseCase> Cautions =>
+    [
+        new("socket-warmed", Severity.Caution, "/coneRemoval/maximumTemperature", "removal-warmth", Removed(RemovalMethod.PressedWarm, 201)),
+        new("rounded-indication", Severity.Caution, Indications + "/0", "indications", Seen(seen => seen with { Indications = [new(SocketPlace.Basket, IndicationKind.Rounded, .001)] })),
+        new("crack-search-old", Severity.Caution, "/inspection/inspectedOn", "crack-search-age", Seen(seen => seen with { InspectedOn = new(2025, 3, 11) })),
+        new("socket-rusty", Severity.Caution, "/inspection/visual/corrosion", "corrosion", Seen(seen => seen with { Corrosion = CorrosionState.Light })),
+        new("socket-rusty", Severity.Caution, "/inspection/visual/corrosion", "corrosion", Seen(seen => seen with { Corrosion = CorrosionState.Pitted })),
+    ];
+
+    private static IEnumerable<ReuseCase> Notes =>
+    [
+        new("socket-medium-changed", Severity.Note, "/socket/history/lastMedium", "record", Past(past => past with { LastMedium = SocketMedium.Zinc })),
+        new("pin-steel-assumed", Severity.Note, "/socket/pin/yieldStrength", "strength-pin-bending", Socket(socket => socket with { PinYieldStrengthPa = null })),
+    ];
+}
