@@ -18,7 +18,7 @@ internal static class WearExamples
         new("drawing-size-missing", Severity.Unknown, Drawn + "/earWidth", socket => socket.Without(Drawn + "/earWidth")),
         new("bore-worn", Severity.Stop, Stations, socket => Bore(socket, 0, 23.5, 23.6)),
         new("bore-oval", Severity.Stop, Stations, socket => Bore(socket, 0, 22.8, 23.3)),
-        new("taper-lost", Severity.Stop, Stations, socket => Bore(socket, 1, 32.2, 32.4).With("/limits/taperLoss", Quantity(10, "%"))),
+        new("taper-lost", Severity.Stop, Stations, socket => Bore(socket, 0, 23.4, 23.4).With("/limits/taperLoss", Quantity(1.5, "%"))),
         new("pin-hole-worn", Severity.Stop, Holes, socket => socket.With(Holes, new JsonArray(Quantity(38.4, "mm"), Quantity(38.4, "mm")))),
         new("pin-hole-oval", Severity.Stop, Holes, socket => socket.With(Holes, new JsonArray(Quantity(37.4, "mm"), Quantity(36.6, "mm")))),
         new("pin-worn", Severity.Caution, Found + "/pinDiameter", socket => socket.With(Found + "/pinDiameter", Quantity(34.2, "mm"))),
