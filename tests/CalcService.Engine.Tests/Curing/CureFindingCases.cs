@@ -1,12 +1,13 @@
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Curing;
 using CalcService.Engine.Findings;
+using CalcService.Engine.Tests.Findings;
 
 namespace CalcService.Engine.Tests.Curing;
 
 /// <summary>A cure with one thing wrong, and the finding that has to say so.</summary>
 public sealed record CureFindingCase(
-    string Code, Severity Severity, string Pointer, Func<CureScheduleInput, CureScheduleInput> Change, params IReadOnlyList<string> Besides)
+    string Code, Severity Severity, string Pointer, Func<CureScheduleInput, CureScheduleInput> Change, params IReadOnlyList<string> Besides) : IFindingCase
 {
     public long Steps { get; init; } = Budget.DefaultSteps;
 

@@ -4,6 +4,7 @@ using CalcService.Engine.Matching;
 using CalcService.Engine.Ropes;
 using CalcService.Engine.Rules;
 using CalcService.Engine.Sockets;
+using CalcService.Engine.Tests.Findings;
 
 namespace CalcService.Engine.Tests.Matching;
 
@@ -14,7 +15,7 @@ namespace CalcService.Engine.Tests.Matching;
 /// <param name="Change">What is wrong with the match.</param>
 /// <param name="Besides">Codes that follow from the same fault.</param>
 public sealed record MatchCase(
-    string Code, Severity Severity, string Pointer, Func<MatchInput, MatchInput> Change, params IReadOnlyList<string> Besides)
+    string Code, Severity Severity, string Pointer, Func<MatchInput, MatchInput> Change, params IReadOnlyList<string> Besides) : IFindingCase
 {
     public long Steps { get; init; } = Budget.DefaultSteps;
 

@@ -1,116 +1,57 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Matching;
 using CalcService.Engine.Pouring;
-using CalcService.Engine.Provenance;
+using CalcService.Engine.Tests.Findings;
 
 namespace CalcService.Engine.Tests.Matching;
 
 public sealed class MatchingFindingTests
 {
-    public static TheoryData<int, string> Cases =>
-        [.. MatchCases.All.Select((one, index) => new TheoryDataRow<int, string>(index, $"{one.Code} {one.Severity} {one.Pointer}"))];
+    public static TheoryData<int, string> Cases => RoomFindings.Numbered(MatchCases.All);
 
     [Fact]
     public void Match_with_nothing_wrong_proceeds_with_the_notes_of_its_breaking_force()
     {
         var match = GoodMatch.Match(GoodMatch.Input);
-        Assert.Empty(Besides(match.Findings, []));
+        Assert.Empty(Telling(match.Findings, asked: null));
         Assert.Equal(Decision.Proceed, match.Decision);
         Assert.NotEmpty(match.SafetyNotes);
     }
 
     [Theory]
     [MemberData(nameof(Cases))]
-    public void Match_with_one_thing_wrong_has_that_finding(int index, string what)
-    {
-        var one = MatchCases.All[index];
-        var findings = one.Match().Findings;
-
-        Assert.True(
-            findings.Any(finding => finding.Definition.Code == one.Code && finding.Severity == one.Severity && finding.Pointer == one.Pointer),
-            $"{what} is not among: {string.Join(", ", findings.Select(f => $"{f.Definition.Code} {f.Severity} {f.Pointer}"))}");
-        Assert.Equal([.. one.Besides.Order(StringComparer.Ordinal)], Besides(findings, [one.Code]));
-    }
+    public void Match_with_one_thing_wrong_has_that_finding(int index, string what) =>
+        RoomFindings.Raises(MatchCases.All[index], what, Telling(MatchCases.All[index].Match().Findings, MatchCases.All[index].Code));
 
     [Theory]
     [MemberData(nameof(Cases))]
     public void Decision_is_the_worst_severity(int index, string what)
     {
-        var match = MatchCases.All[index].Match();
-        var severities = match.Findings.Select(finding => finding.Severity).ToArray();
-        var expected = severities.Contains(Severity.Stop) ? Decision.DoNotProceed
-            : severities.Contains(Severity.Unknown) ? Decision.Undetermined
-            : severities.Contains(Severity.Caution) ? Decision.ProceedWithCare
-            : Decision.Proceed;
-        Assert.True(expected == match.Decision, what);
+        var outcome = MatchCases.All[index].Match();
+        RoomFindings.DecidesByTheWorst(outcome.Decision, what, outcome.Findings);
     }
 
     [Theory]
     [MemberData(nameof(Cases))]
-    public void Finding_fills_every_word_of_its_message(int index, string what) =>
-        Assert.All(MatchCases.All[index].Match().Findings, finding =>
-        {
-            var given = finding.Words.Select(word => word.Name).ToHashSet(StringComparer.Ordinal);
-            if (finding.Measured is not null)
-            {
-                given.Add("measured");
-            }
-
-            if (finding.Limit is not null)
-            {
-                given.Add("limit");
-            }
-
-            var asked = finding.Definition.Message.Split('{').Skip(1).Select(part => part[..part.IndexOf('}', StringComparison.Ordinal)]);
-            Assert.True(asked.All(given.Contains), $"{what}: {finding.Definition.Message} has only {string.Join(", ", given)}");
-            Assert.Contains(finding.Severity, finding.Definition.Severities);
-        });
+    public void Finding_fills_every_word_of_its_message(int index, string what) => RoomFindings.FillTheirWords(what, MatchCases.All[index].Match().Findings);
 
     [Fact]
-    public void Cases_raise_every_finding_in_each_of_its_severities() =>
-        Assert.Equal(
-            MatchingFindings.All.SelectMany(definition => definition.Severities.Select(severity => $"{definition.Code} {severity}"))
-                .Order(StringComparer.Ordinal),
-            MatchCases.All.Select(one => $"{one.Code} {one.Severity}").Distinct().Order(StringComparer.Ordinal));
+    public void Cases_raise_every_finding_in_each_of_its_severities() => RoomFindings.AreAllRaised(MatchingFindings.All, MatchCases.All);
 
     [Fact]
-    public void Catalogue_holds_every_definition_of_the_room_once_in_the_order_of_codes()
-    {
-        var defined = typeof(MatchingFindings).GetProperties()
-            .Where(property => property.PropertyType == typeof(FindingDefinition))
-            .Select(property => ((FindingDefinition)property.GetValue(null)!).Code).ToArray();
-        Assert.NotEmpty(defined);
-        Assert.All(defined, code => Assert.Contains(MatchingFindings.All, definition => definition.Code == code));
-        Assert.Equal(MatchingFindings.All.Select(definition => definition.Code).Order(StringComparer.Ordinal), MatchingFindings.All.Select(definition => definition.Code));
-        Assert.Distinct(MatchingFindings.All.Select(definition => definition.Code));
-    }
+    public void Catalogue_holds_every_definition_once_in_the_order_of_codes() => RoomFindings.AreCatalogued(MatchingFindings.All, typeof(MatchingFindings));
 
     [Fact]
-    public void Code_that_two_rooms_raise_is_one_definition() =>
-        Assert.All(MatchingFindings.All.Join(PouringFindings.All, one => one.Code, other => other.Code, (one, other) => (one, other)),
-            pair => Assert.Same(pair.one, pair.other));
+    public void Code_that_two_rooms_raise_is_one_definition() => RoomFindings.AreOneDefinition(MatchingFindings.All, PouringFindings.All);
 
     [Fact]
-    public void Definition_says_what_it_means_what_to_do_and_where_it_comes_from() =>
-        Assert.All(MatchingFindings.All, definition =>
-        {
-            Assert.Matches("^[a-z]+(-[a-z]+)*$", definition.Code);
-            Assert.NotEmpty(definition.Severities);
-            Assert.All([definition.Meaning, definition.Message, definition.Action, definition.Source.Document],
-                text => Assert.False(string.IsNullOrWhiteSpace(text)));
-        });
+    public void Definition_says_what_it_means_what_to_do_and_where_it_comes_from() => RoomFindings.SayWhatTheyMean(MatchingFindings.All);
 
     [Fact]
-    public void Rule_from_memory_or_practice_alone_never_stops()
-    {
-        Assert.All(MatchingFindings.All.Where(definition => definition.Source.Basis is Basis.FromMemory or Basis.CommonPractice),
-            definition => Assert.DoesNotContain(Severity.Stop, definition.Severities));
-        Assert.All(MatchCases.All.SelectMany(one => one.Match().Findings).Where(finding => finding.Source?.Basis is Basis.FromMemory or Basis.CommonPractice),
-            finding => Assert.NotEqual(Severity.Stop, finding.Severity));
-    }
+    public void Rule_from_memory_or_practice_alone_never_stops() =>
+        RoomFindings.NeverStopOnMemory(MatchingFindings.All, MatchCases.All.SelectMany(one => one.Match().Findings));
 
-    /// <summary>Codes besides those that are asked for, and besides the note that the compound yields at the breaking force.</summary>
-    private static IEnumerable<string> Besides(IReadOnlyList<Finding> findings, string[] asked) => findings
-        .Where(finding => !asked.Contains(finding.Definition.Code) && !(finding.Definition.Code == "compound-overstressed" && finding.Severity == Severity.Note))
-        .Select(finding => finding.Definition.Code).Distinct().Order(StringComparer.Ordinal);
+    /// <summary>Findings besides the note that the compound yields at the breaking force, unless it is asked for.</summary>
+    private static IReadOnlyList<Finding> Telling(IReadOnlyList<Finding> findings, string? asked) =>
+        [.. findings.Where(finding => finding.Definition.Code == asked || !(finding.Definition.Code == "compound-overstressed" && finding.Severity == Severity.Note))];
 }

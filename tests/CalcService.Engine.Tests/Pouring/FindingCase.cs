@@ -1,5 +1,6 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Pouring;
+using CalcService.Engine.Tests.Findings;
 
 namespace CalcService.Engine.Tests.Pouring;
 
@@ -10,7 +11,7 @@ namespace CalcService.Engine.Tests.Pouring;
 /// <param name="Change">What is wrong with the pour.</param>
 /// <param name="Besides">Codes that follow from the same fault.</param>
 public sealed record FindingCase(
-    string Code, Severity Severity, string Pointer, Func<PourPlanInput, PourPlanInput> Change, params IReadOnlyList<string> Besides)
+    string Code, Severity Severity, string Pointer, Func<PourPlanInput, PourPlanInput> Change, params IReadOnlyList<string> Besides) : IFindingCase
 {
     public long Steps { get; init; } = Budget.DefaultSteps;
 

@@ -1,5 +1,6 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Reuse;
+using CalcService.Engine.Tests.Findings;
 using static CalcService.Engine.Tests.Reuse.GoodSocket;
 
 namespace CalcService.Engine.Tests.Reuse;
@@ -12,7 +13,7 @@ namespace CalcService.Engine.Tests.Reuse;
 /// <param name="Change">What is wrong with the socket.</param>
 /// <param name="Besides">Codes that follow from the same fault.</param>
 public sealed record ReuseCase(
-    string Code, Severity Severity, string Pointer, string Check, Func<ReuseInput, ReuseInput> Change, params IReadOnlyList<string> Besides)
+    string Code, Severity Severity, string Pointer, string Check, Func<ReuseInput, ReuseInput> Change, params IReadOnlyList<string> Besides) : IFindingCase
 {
     public Outcome<ReuseResult> Assess() => GoodSocket.Assess(Change(Input));
 }
