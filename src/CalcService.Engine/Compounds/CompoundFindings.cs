@@ -61,7 +61,7 @@ public static class CompoundFindings
 
     private static PouringRules Rules => PouringRules2026Nov.Rules;
 
-    private static Source Prudence => new("a safety rule needs this fact and nobody gave it", "docs/pour-plans.md", Basis.Derived);
+    private static Source Prudence => Source.NotGiven("docs/pour-plans.md");
 
     private static FindingDefinition Stop(string code, string meaning, string message, string action, Source source) =>
         Define(code, [Severity.Stop], meaning, message, action, source);

@@ -11,8 +11,8 @@ namespace CalcService.Engine.Compounds;
 /// <param name="N">Exponent of what is left.</param>
 public sealed record CureLaw(double K10PerS, double E1JPerMol, double K20PerS, double E2JPerMol, double M, double N) : ICureRate
 {
-    /// <summary>Molar gas constant, J/(mol·K).</summary>
-    private const double GasConstant = 8.314462618;
+    /// <summary>Molar gas constant as the published laws were computed with, J/(mol·K).</summary>
+    internal const double GasConstant = 8.314462618;
 
     /// <summary>dα/dt at a degree of cure and a temperature; a degree outside 0 to 1 counts as its nearest end.</summary>
     public double RatePerS(double degree, double temperatureK)

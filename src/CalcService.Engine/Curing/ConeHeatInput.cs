@@ -1,5 +1,6 @@
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Numerics.Conduction;
+using CalcService.Engine.Ropes;
 
 namespace CalcService.Engine.Curing;
 
@@ -42,9 +43,9 @@ public sealed record ConeMaterials
     /// <summary>Share of the compound's mass that is resin and reacts.</summary>
     public required double ResinFraction { get; init; }
 
-    public double SteelDensityKgPerM3 { get; init; } = 7850;
+    public double SteelDensityKgPerM3 { get; init; } = Steel.DensityKgPerM3;
 
-    public double SteelSpecificHeatJPerKgK { get; init; } = 460;
+    public double SteelSpecificHeatJPerKgK { get; init; } = Steel.SpecificHeatJPerKgK;
 
     public double SteelConductivityWPerMK { get; init; } = 50;
 }

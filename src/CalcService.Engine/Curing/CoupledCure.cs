@@ -63,10 +63,10 @@ internal sealed class CoupledCure
                     CompoundK = compound,
                     SteelK = steel,
                     AirK = new(air.Seconds.ToArray(), air.Kelvins.ToArray()),
-                    FilmWPerM2K = CureScope.Si(scope.Rules.FilmCoefficient),
+                    FilmWPerM2K = scope.Rules.FilmCoefficient.Si,
                 },
                 HorizonS = air.EndS,
-                Degrees = [CureScope.Si(scope.Rules.GelConversion), kinetics.Shape.FullDegree],
+                Degrees = [scope.Rules.GelConversion.Si, kinetics.Shape.FullDegree],
                 EndDegree = kinetics.Shape.FullDegree,
             })
             : null;

@@ -10,8 +10,6 @@ namespace CalcService.Engine.Curing;
 /// </summary>
 public sealed class CureReaction : IReaction
 {
-    private const double GasConstant = 8.314462618;
-
     private readonly ICureRate _rate;
 
     /// <summary>Null for a rate that is more than one law: it is computed by itself.</summary>
@@ -49,7 +47,7 @@ public sealed class CureReaction : IReaction
         // The logarithm of nothing is minus infinity, and its exponential is nothing again.
         var done = Vector256.Min(Vector256.Max(progress, Vector256<double>.Zero), Vector256<double>.One);
         var logLeft = LogPower(Vector256<double>.One - done, law.N);
-        var inverse = Vector256.Create(-1 / GasConstant) / temperature;
+        var inverse = Vector256.Create(-1 / CureLaw.GasConstant) / temperature;
         return Vector256.Exp(_logK1 + (inverse * law.E1JPerMol) + logLeft)
             + Vector256.Exp(_logK2 + (inverse * law.E2JPerMol) + LogPower(done, law.M) + logLeft);
     }

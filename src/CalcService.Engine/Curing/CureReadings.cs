@@ -14,7 +14,7 @@ internal static class CureReadings
         var (conditions, mixedAt) = (scope.Input.Conditions, scope.Input.MixedAt);
         if (conditions.ConstantAirK is { } constant)
         {
-            return TemperatureHistory.Constant(constant, 0, CureScope.Si(scope.Rules.Horizon));
+            return TemperatureHistory.Constant(constant, 0, scope.Rules.Horizon.Si);
         }
 
         if (conditions.AirSeries.Count == 0)
@@ -141,7 +141,7 @@ internal static class CureReadings
         var assumed = scope.Book.Pouring.AssumedActivationEnergy;
         var (low, expected, high) = (assumed.Low.Value!.Value, assumed.Expected.Value!.Value, assumed.High.Value!.Value);
         var kinetics = CureKinetics.For(sheet, doses, new(low.Si, expected.Si, high.Si),
-            new(CureScope.Si(scope.Rules.GelConversion), CureScope.Si(scope.Rules.FullStrengthConversion)));
+            new(scope.Rules.GelConversion.Si, scope.Rules.FullStrengthConversion.Si));
         if (kinetics?.Model.IsAssumed == true)
         {
             scope.Find(CompoundFindings.GelTimeFromOnePoint, CurePointers.GelTimes, words: [new("low", low), new("high", high)]);

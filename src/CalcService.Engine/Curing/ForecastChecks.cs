@@ -113,7 +113,7 @@ internal static class ForecastChecks
             return;
         }
 
-        var staying = TemperatureHistory.Constant(air.At(0), 0, CureScope.Si(scope.Rules.Horizon));
+        var staying = TemperatureHistory.Constant(air.At(0), 0, scope.Rules.Horizon.Si);
         if (uniform.FullAlong(staying) is { } byNow && byAir - byNow > GrainS && full > byNow)
         {
             scope.Find(CuringFindings.NightDelaysCure, CurePointers.AirSeries, Measure.Duration(full - byNow), words: new FindingWord("temperature", Measure.Temperature(air.At(0))));

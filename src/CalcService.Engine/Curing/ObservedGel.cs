@@ -24,7 +24,7 @@ internal sealed class ObservedGel
     public static ObservedGel Read(CureScope scope, Func<GelObservation, double, double?> ageAt, Func<string, double?> expectedS)
     {
         var byEnd = new Dictionary<string, (double Ratio, double Seconds, GelPlace Place)>(StringComparer.Ordinal);
-        var (spread, error) = (CureScope.Si(scope.Rules.LotSpread), CureScope.Si(scope.Rules.ObservationSpread));
+        var (spread, error) = (scope.Rules.LotSpread.Si, scope.Rules.ObservationSpread.Si);
         var (sum, count) = (0.0, 0);
         for (var i = 0; i < scope.Input.Observations.Count; i++)
         {
@@ -47,7 +47,7 @@ internal sealed class ObservedGel
                 continue;
             }
 
-            var limit = CureScope.Si(scope.Rules.OutOfFamily) * Math.Sqrt((spread * spread) + (error * error));
+            var limit = scope.Rules.OutOfFamily.Si * Math.Sqrt((spread * spread) + (error * error));
             if (expectedS(observation.End) is { } expected && Math.Abs(Math.Log(ratio)) > limit)
             {
                 scope.Find(CuringFindings.GelOutOfFamily, pointer + "/gelAt", Measure.Duration(seconds), Measure.Duration(expected),

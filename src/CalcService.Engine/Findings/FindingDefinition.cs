@@ -7,7 +7,11 @@ namespace CalcService.Engine.Findings;
 /// <param name="Text">The limit in words.</param>
 /// <param name="Value">The limit as a number, where it is one.</param>
 /// <param name="Source">Where it comes from.</param>
-public sealed record RuleLimit(string RuleSet, string Text, Measure? Value, Source Source);
+public sealed record RuleLimit(string RuleSet, string Text, Measure? Value, Source Source)
+{
+    /// <summary>The number of a limit that is one.</summary>
+    public double Si => Value!.Value.Si;
+}
 
 /// <summary>A finding that the service can raise. Codes never change their meaning; texts may.</summary>
 /// <param name="Code">Stable code, also the id at /v1/rules/{code}.</param>

@@ -28,7 +28,7 @@ internal static class ConeChecks
                 words: new FindingWord("load", Measure.Force(first.State.LoadN)));
         }
 
-        if (lengthInDiameters < scope.Book.Pouring.BasketLengthInDiameters.Value!.Value.Si * (1 - 1e-11))
+        if (Judged.IsBelow(lengthInDiameters, scope.Book.Pouring.BasketLengthInDiameters.Si))
         {
             scope.Find(MatchingFindings.ShortCone, MatchPointers.Basket + "/length", Measure.Count(lengthInDiameters));
         }

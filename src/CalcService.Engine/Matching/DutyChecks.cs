@@ -80,7 +80,7 @@ internal static class DutyChecks
     private static double? ProofLoad(MatchScope scope, WorkingLoad working, RuleLimit? rule, double? breakingN)
     {
         var duty = scope.Input.Duty;
-        if ((duty.ProofLoadN ?? (rule?.Value!.Value.Si * working.JudgedN)) is not { } proof)
+        if ((duty.ProofLoadN ?? (rule?.Si * working.JudgedN)) is not { } proof)
         {
             return null;
         }
@@ -95,7 +95,7 @@ internal static class DutyChecks
             scope.Find(MatchingFindings.ProofAboveRating, MatchPointers.ProofLoad, Measure.Force(proof), Measure.Force(scope.Input.Socket.ProofRatingN.Value), [MatchPointers.ProofRating]);
         }
 
-        if (proof > scope.Rules.ProofShare.Value!.Value.Si * breakingN)
+        if (proof > scope.Rules.ProofShare.Si * breakingN)
         {
             scope.Find(MatchingFindings.ProofAboveShare, MatchPointers.ProofLoad, Measure.Force(proof), scope.Rules.ProofShare.Value, [MatchPointers.BreakingForce]);
         }

@@ -48,7 +48,7 @@ internal static class LawChecks
         {
             var value = limit.Value!.Value;
             // Sizes carry twelve digits, so equality is judged with that much room.
-            if (isAtLeast ? found < value.Si * (1 - 1e-11) : found > value.Si * (1 + 1e-11))
+            if (isAtLeast ? Judged.IsBelow(found, value.Si) : Judged.IsAbove(found, value.Si))
             {
                 scope.Find(MatchingFindings.LiftProportions, $"{MatchPointers.Basket}/{member}", new Measure(found, value.Kind), value, [MatchPointers.Diameter],
                     source: limit.Source, words: [new("what", what), new("word", isAtLeast ? "at least" : "at most")]);

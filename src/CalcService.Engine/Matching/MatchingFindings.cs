@@ -24,7 +24,7 @@ public static partial class MatchingFindings
     // Getters, not fields: nobody says in which order the parts of a class set their fields.
     private static MatchingRules Rules => MatchingRules2026Nov.Rules;
 
-    private static Source Prudence => new("a safety rule needs this fact and nobody gave it", "docs/termination-matches.md", Basis.Derived);
+    private static Source Prudence => Source.NotGiven("docs/termination-matches.md");
 
     private static Source Stated => new("what the request states", "docs/termination-matches.md", Basis.Derived);
 

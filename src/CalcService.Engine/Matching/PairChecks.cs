@@ -53,7 +53,7 @@ internal static class PairChecks
 
         // 1x19, 1x37: one strand is all there is.
         if (construction?.StartsWith("1x", StringComparison.Ordinal) == true && rope.WireDiameterM is { } wire
-            && scope.Input.Socket.Basket.LengthM / wire is var inWires && inWires < scope.Rules.SpiralLengthInWires.Value!.Value.Si)
+            && scope.Input.Socket.Basket.LengthM / wire is var inWires && inWires < scope.Rules.SpiralLengthInWires.Si)
         {
             scope.Find(MatchingFindings.SpiralBasketShort, MatchPointers.Basket + "/length", Measure.Count(inWires), scope.Rules.SpiralLengthInWires.Value);
         }

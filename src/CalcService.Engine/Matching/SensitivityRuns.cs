@@ -18,7 +18,7 @@ internal static class SensitivityRuns
             OuterAtMouthM = cone.OuterAtMouthM + ((factor - 1) * (basket.LargeEndDiameterM - basket.SmallEndDiameterM)),
         };
         var friction = scope.Rules.Friction;
-        var (low, high) = (Math.Min(cone.Friction, friction.Low.Value!.Value.Si), Math.Max(cone.Friction, friction.High.Value!.Value.Si));
+        var (low, high) = (Math.Min(cone.Friction, friction.Low.Si), Math.Max(cone.Friction, friction.High.Si));
         var found = new List<ConeSensitivity>();
         foreach (var (what, of, least, most) in new (string, Func<double, Cone>, double, double)[]
         {

@@ -14,7 +14,7 @@ internal static class ServiceChecks
         var (service, range) = (scope.Input.Service, scope.Input.Compound.Service);
         if (range is null)
         {
-            scope.Find(CompoundFindings.SheetSilent, MatchPointers.SheetService, words: new FindingWord("what", "service temperatures"));
+            scope.SheetSilent(MatchPointers.SheetService, "service temperatures");
         }
 
         CheckTemperature(scope, service.LowestK, MatchPointers.Lowest, "lowest", range);

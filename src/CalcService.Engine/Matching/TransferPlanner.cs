@@ -66,7 +66,7 @@ internal static class TransferPlanner
             Friction = scope.Given(scope.Input.Friction, MatchPointers.Friction, rules.Friction.Expected),
             Shrinkage = Shrinkage(scope),
             CompoundModulusPa = modulus,
-            RadialModulusPa = rules.RadialStiffening.Value!.Value.Si * modulus,
+            RadialModulusPa = rules.RadialStiffening.Si * modulus,
             PoissonRatio = poisson,
             WireAreaM2 = area,
         };
@@ -76,7 +76,7 @@ internal static class TransferPlanner
     {
         var rule = scope.Rules.WallRatio;
         scope.Find(MatchingFindings.WallAssumed, pointer, rule.Value);
-        var outer = rule.Value!.Value.Si * boreM;
+        var outer = rule.Si * boreM;
         scope.Assume(pointer, rule.Text, Measure.Length(outer), AssumptionOrigin.RuleSet);
         return outer;
     }
@@ -84,7 +84,7 @@ internal static class TransferPlanner
     private static double Shrinkage(MatchScope scope)
     {
         var cured = scope.Input.Compound.Cured;
-        var afterGel = cured.ShrinkageAfterGel ?? (cured.VolumetricShrinkage!.Value * scope.Rules.ShrinkageShare.Value!.Value.Si);
+        var afterGel = cured.ShrinkageAfterGel ?? (cured.VolumetricShrinkage!.Value * scope.Rules.ShrinkageShare.Si);
         if (cured.ShrinkageAfterGel is null)
         {
             scope.Assume(MatchPointers.Cured + "/shrinkageAfterGel", scope.Rules.ShrinkageShare.Text, Measure.Fraction(afterGel), AssumptionOrigin.RuleSet);
@@ -100,7 +100,7 @@ internal static class TransferPlanner
 
     private static ConeCase Case(MatchScope scope, string name, Cone cone, ConeState state)
     {
-        var lip = state.LipPressurePa * scope.Rules.LipFactor.Value!.Value.Si;
+        var lip = state.LipPressurePa * scope.Rules.LipFactor.Si;
         var socket = scope.Input.Socket;
         ConeTrace.Write(scope, name, cone, state);
         return new(name, state, lip, lip / scope.Input.Compound.Cured.CompressiveStrengthPa,

@@ -27,7 +27,7 @@ internal static class BroomChecks
         }
 
         var widest = scope.Rules.BroomAngle.Value!.Value;
-        if (end.BroomAngleRad is { } angle && angle > widest.Si * (1 + 1e-11))
+        if (end.BroomAngleRad is { } angle && Judged.IsAbove(angle, widest.Si))
         {
             scope.Find(PouringFindings.BroomWide, pointer + "/broomAngle", Measure.Angle(angle), widest);
         }

@@ -8,6 +8,9 @@ public static class DewPoint
     /// <summary>0 °C in K.</summary>
     public const double ZeroCelsiusK = 273.15;
 
+    private static readonly MagnusForm Water = new(17.62, 243.12);
+    private static readonly MagnusForm Ice = new(22.46, 272.62);
+
     /// <summary>
     /// T_d = b·γ/(a − γ), γ = ln U + a·t/(b + t), with t air temperature (°C), U relative humidity (1), over water
     /// a = 17.62, b = 243.12 °C; in K. Range −45 to 60 °C.
@@ -16,7 +19,7 @@ public static class DewPoint
         Symbol = "T_d", Name = "dew point", Expression = "243.12·γ/(17.62 − γ), γ = ln(U) + 17.62·t/(243.12 + t)",
         Kind = QuantityKind.Temperature, Range = "air from −45 to 60 °C")]
     public static double OverWaterK(double airK, double relativeHumidity, Trace trace) =>
-        trace.Step("dew-point", Magnus(airK, relativeHumidity, 17.62, 243.12),
+        trace.Step("dew-point", Water.PointK(Gamma(airK, relativeHumidity)),
             new("U", Measure.Count(relativeHumidity)), Substitution.In("t", airK - ZeroCelsiusK, "°C"));
 
     /// <summary>
@@ -27,7 +30,7 @@ public static class DewPoint
         Symbol = "T_f", Name = "frost point", Expression = "272.62·γ/(22.46 − γ), γ = ln(U) + 17.62·t/(243.12 + t)",
         Kind = QuantityKind.Temperature, Range = "frost points from −65 to 0 °C")]
     public static double OverIceK(double airK, double relativeHumidity, Trace trace) =>
-        trace.Step("frost-point", Magnus(airK, relativeHumidity, 22.46, 272.62),
+        trace.Step("frost-point", Ice.PointK(Gamma(airK, relativeHumidity)),
             new("U", Measure.Count(relativeHumidity)), Substitution.In("t", airK - ZeroCelsiusK, "°C"));
 
     /// <summary>The temperature at which steel gets wet or frosted: the dew point, below 0 °C the frost point.</summary>
@@ -35,26 +38,26 @@ public static class DewPoint
         OverWaterK(airK, relativeHumidity, Trace.None) is var dew && dew < ZeroCelsiusK ? OverIceK(airK, relativeHumidity, Trace.None) : dew;
 
     /// <summary>Relative humidity at which air wets or frosts steel of this temperature: the same equations solved for U.</summary>
-    internal static double Humidity(double airK, double pointK) => Math.Exp(Gamma(pointK) - Exponent(airK));
+    internal static double Humidity(double airK, double pointK) => Math.Exp(On(pointK).Exponent(pointK) - Water.Exponent(airK));
 
     /// <summary>Air temperature at which steel of this temperature gets wet or frosted: the same equations solved for t.</summary>
-    internal static double AirK(double pointK, double relativeHumidity)
-    {
-        var x = Gamma(pointK) - Math.Log(relativeHumidity);
-        return (243.12 * x / (17.62 - x)) + ZeroCelsiusK;
-    }
+    internal static double AirK(double pointK, double relativeHumidity) => Water.PointK(On(pointK).Exponent(pointK) - Math.Log(relativeHumidity));
 
-    private static double Exponent(double airK) => 17.62 * (airK - ZeroCelsiusK) / (243.12 + airK - ZeroCelsiusK);
+    /// <summary>γ = ln U + a·t/(b + t) of the air, over water whatever it leaves on the steel.</summary>
+    private static double Gamma(double airK, double relativeHumidity) => Math.Log(relativeHumidity) + Water.Exponent(airK);
 
-    private static double Gamma(double pointK)
-    {
-        var t = pointK - ZeroCelsiusK;
-        return t < 0 ? 22.46 * t / (272.62 + t) : 17.62 * t / (243.12 + t);
-    }
+    /// <summary>What comes out of the air at a temperature.</summary>
+    private static MagnusForm On(double pointK) => pointK < ZeroCelsiusK ? Ice : Water;
 
-    private static double Magnus(double airK, double relativeHumidity, double a, double b)
+    /// <summary>The Magnus form over one surface.</summary>
+    private readonly record struct MagnusForm(double A, double BC)
     {
-        var gamma = Math.Log(relativeHumidity) + Exponent(airK);
-        return (b * gamma / (a - gamma)) + ZeroCelsiusK;
+        public double Exponent(double kelvins)
+        {
+            var t = kelvins - ZeroCelsiusK;
+            return A * t / (BC + t);
+        }
+
+        public double PointK(double gamma) => (BC * gamma / (A - gamma)) + ZeroCelsiusK;
     }
 }

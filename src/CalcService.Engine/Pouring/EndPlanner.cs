@@ -46,7 +46,7 @@ internal static class EndPlanner
             scope.Find(PouringFindings.GeometryFromMemory, pointer + "/socket/basket/sizesFrom", related: [pointer + "/socket/basket"]);
         }
 
-        if (end.Rope.DiameterM <= scope.Rules.VentUpTo.Value!.Value.Si * (1 + 1e-11))
+        if (scope.NeedsVent(end))
         {
             scope.Find(PouringFindings.VentSmallBasket, pointer + "/rope/diameter", Measure.Length(end.Rope.DiameterM), scope.Rules.VentUpTo.Value);
         }

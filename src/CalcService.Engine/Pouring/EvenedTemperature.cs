@@ -6,9 +6,6 @@ namespace CalcService.Engine.Pouring;
 /// <summary>The temperature at which resin, wires and socket meet when heat has evened out and nothing has reacted yet.</summary>
 public static class EvenedTemperature
 {
-    /// <summary>Specific heat of steel, J/(kg·K): a common handbook value, from memory.</summary>
-    public const double SteelJPerKgK = 460;
-
     /// <summary>
     /// T_e = (C_r·T_r + C_w·T_w + C_s·T_s)/(C_r + C_w + C_s), heat capacities in J/K of resin, wires and socket; in K.
     /// </summary>
@@ -32,12 +29,12 @@ public static class EvenedTemperature
         }
 
         var wires = end.Rope.TemperatureK ?? scope.Input.Conditions.SteelK ?? socket;
-        return Of(resin * density * specific, compound, steel * Broom.SteelDensityKgPerM3 * SteelJPerKgK, wires, mass * SteelJPerKgK, socket, scope.Trace);
+        return Of(resin * density * specific, compound, steel * Steel.DensityKgPerM3 * Steel.SpecificHeatJPerKgK, wires, mass * Steel.SpecificHeatJPerKgK, socket, scope.Trace);
     }
 
     /// <summary>The socket's stated mass, or that of the wall around the basket; what hangs on it besides would only hold the cone nearer to the steel.</summary>
     private static double? SocketMassKg(PourEnd end, PlannedEnd planned) =>
         end.SocketMassKg ?? (end.SocketOuterDiameterM is { } outer
-            ? ((Math.PI / 4 * outer * outer * end.Basket.LengthM) - planned.Fill.BasketM3) * Broom.SteelDensityKgPerM3
+            ? ((Math.PI / 4 * outer * outer * end.Basket.LengthM) - planned.Fill.BasketM3) * Steel.DensityKgPerM3
             : null);
 }

@@ -17,7 +17,7 @@ internal sealed record FlipReading(string Name, double Value, IReadOnlyList<doub
     {
         var conditions = scope.Input.Conditions;
         var common = Common(scope, withCautions);
-        double? margin = withCautions ? scope.Rules.DewMargin.Value!.Value.Si : null;
+        double? margin = withCautions ? scope.Rules.DewMargin.Si : null;
         if (conditions.AirK is { } air)
         {
             yield return new("airTemperature", air,

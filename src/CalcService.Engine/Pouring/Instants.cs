@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace CalcService.Engine.Pouring;
 
 /// <summary>Times that follow from others.</summary>
@@ -14,4 +16,7 @@ internal static class Instants
     /// <summary>The next whole minute: nothing is let go before its time.</summary>
     public static DateTimeOffset? UpToTheMinute(DateTimeOffset? at) =>
         at is { } exact && exact.Ticks % TimeSpan.TicksPerMinute is > 0 and var past ? exact.AddTicks(TimeSpan.TicksPerMinute - past) : at;
+
+    /// <summary>A time as the crew reads it.</summary>
+    public static string Clock(DateTimeOffset? at) => at?.ToString("HH:mm", CultureInfo.InvariantCulture) ?? "a time that is not known";
 }

@@ -64,7 +64,7 @@ public static class PourPlan
 
     private static void CheckSizes(PourScope scope, IReadOnlyList<Mix> mixes)
     {
-        if (scope.Input.Compound.PotLifeVolumeM3 is { } volume && mixes.FirstOrDefault(mix => mix.MixedM3 > volume * (1 + 1e-11)) is { } large)
+        if (scope.Input.Compound.PotLifeVolumeM3 is { } volume && mixes.FirstOrDefault(mix => Judged.IsAbove(mix.MixedM3, volume)) is { } large)
         {
             scope.Find(PouringFindings.MixLargerThanMeasured, PourPointers.PotLifeVolume, Measure.Volume(large.MixedM3), Measure.Volume(volume),
                 words: new FindingWord("mix", Measure.Count(large.Number)));

@@ -4,31 +4,14 @@ using CalcService.Engine.Rules;
 
 namespace CalcService.Engine.Pouring;
 
-/// <summary>What the steps of one plan share: the question, the rules, and where findings, assumptions and trace go.</summary>
-internal sealed record PourScope(PourPlanInput Input, PouringRules Rules, Budget Budget, CancellationToken CancellationToken)
+/// <summary>What the steps of one plan share: the question and the rules.</summary>
+internal sealed record PourScope(PourPlanInput Input, PouringRules Rules, Budget Budget, CancellationToken CancellationToken) : RoomScope(Budget)
 {
     /// <summary>All steel that was read.</summary>
     public SteelReadings Steel { get; } = new(Input);
 
-    public FindingList Findings { get; } = new();
-
-    public List<Assumption> Assumptions { get; } = [];
-
-    public Trace Trace { get; } = new(Budget.Trace);
-
-    public void Find(FindingDefinition definition, string pointer, Measure? measured = null, Measure? limit = null,
-        IReadOnlyList<string>? related = null, Severity? severity = null, Source? source = null, params FindingWord[] words) =>
-        Findings.Add(new Finding(definition, severity ?? definition.Severities[0], pointer)
-        {
-            Measured = measured,
-            Limit = limit,
-            Related = related ?? [],
-            Source = source,
-            Words = words,
-        });
-
     /// <summary>Allowance on the resin, the rules' where none is given.</summary>
-    public double Allowance => Input.Allowance ?? Rules.Allowance.Value!.Value.Si;
+    public double Allowance => Input.Allowance ?? Rules.Allowance.Si;
 
     /// <summary>What a mix needs besides the baskets: what stays in its vessel, and its witness sample where one is stated.</summary>
     public double VesselResidueM3 => (Input.VesselResidueM3 ?? 0) + (Input.WitnessSampleM3 ?? 0);
@@ -39,9 +22,8 @@ internal sealed record PourScope(PourPlanInput Input, PouringRules Rules, Budget
     /// <summary>Time to fill one basket of an end.</summary>
     public double? PourTimeS(int end) => Input.Ends[end].PourTimeS ?? Input.PourTimeS;
 
-    /// <summary>The sheet doesn't state what a safety rule needs.</summary>
-    public void SheetSilent(string pointer, string what) =>
-        Find(PouringFindings.SheetSilent, pointer, words: new FindingWord("what", what));
+    /// <summary>Whether the basket is so small that air stays caught at its small end.</summary>
+    public bool NeedsVent(PourEnd end) => !Judged.IsAbove(end.Rope.DiameterM, Rules.VentUpTo.Si);
 
     /// <summary>Only somebody who asks for a quote wants to know what it assumes: for the crew each line of the take-off says where it comes from.</summary>
     public void AssumeForQuote(string pointer, string text, Measure? value, AssumptionOrigin origin)
@@ -51,7 +33,4 @@ internal sealed record PourScope(PourPlanInput Input, PouringRules Rules, Budget
             Assume(pointer, text, value, origin);
         }
     }
-
-    public void Assume(string pointer, string text, Measure? value, AssumptionOrigin origin) =>
-        Assumptions.Add(new(pointer, text, value, origin));
 }

@@ -1,7 +1,8 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
-using CalcService.Engine.Rules;
 using CalcService.Engine.Rules.Edition202611;
+using CalcService.Engine.Rules;
+using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Pouring;
 
@@ -14,9 +15,9 @@ public static partial class PouringFindings
     // Getters, not fields: nobody says in which order the parts of a class set their fields.
     private static PouringRules Rules => PouringRules2026Nov.Rules;
 
-    private static Source Prudence => new("a safety rule needs this fact and nobody gave it", "docs/pour-plans.md", Basis.Derived);
+    private static Source Prudence => Source.NotGiven("docs/pour-plans.md");
 
-    private static Source Geometry => new("geometry of the broom in the basket", "docs/pour-plans.md", Basis.Derived);
+    private static Source Geometry => FitFindings.Geometry;
 
     private static FindingDefinition Stop(string code, string meaning, string message, string action, Source source, params RuleLimit[] limits) =>
         Define(code, [Severity.Stop], meaning, message, action, source, limits);

@@ -14,7 +14,7 @@ internal static class ReadingAge
             return null;
         }
 
-        var holds = scope.Rules.ReadingsValidFor.Value!.Value.Si;
+        var holds = scope.Rules.ReadingsValidFor.Si;
         if (conditions.ValidForS is { } stated)
         {
             holds = stated;
@@ -42,11 +42,9 @@ internal static class ReadingAge
         if (late is { StartsAt: { } start } && until >= scope.Input.PourAt)
         {
             scope.Find(PouringFindings.ReadAgain, PourPointers.ReadAt,
-                words: [new("mix", Measure.Count(late.Number)), new("startsAt", Clock(start)), new("validUntil", Clock(until.Value))]);
+                words: [new("mix", Measure.Count(late.Number)), new("startsAt", Instants.Clock(start)), new("validUntil", Instants.Clock(until))]);
         }
 
         return until;
     }
-
-    private static string Clock(DateTimeOffset at) => at.ToString("HH:mm", System.Globalization.CultureInfo.InvariantCulture);
 }

@@ -103,7 +103,7 @@ internal static class VapourCheck
     private static double Assumed(PourScope scope, string pointer, RuleLimit rule)
     {
         scope.Assume(pointer, rule.Text, rule.Value, AssumptionOrigin.RuleSet);
-        return rule.Value!.Value.Si;
+        return rule.Si;
     }
 
     /// <summary>
@@ -142,7 +142,7 @@ internal static class VapourCheck
 
         bool Against(FindingDefinition definition, double reached, RuleLimit limit, string which)
         {
-            if (reached <= limit.Value!.Value.Si)
+            if (reached <= limit.Si)
             {
                 return false;
             }

@@ -9,6 +9,9 @@ public sealed record Source(string Document, string Clause, Basis Basis)
     /// <summary>The data sheet of the compound in the request.</summary>
     public static Source DataSheet(string clause) => new("the compound's data sheet", clause, Basis.DataSheet);
 
+    /// <summary>Plain prudence, as a page of the documentation says it: what a safety rule needs is asked for.</summary>
+    public static Source NotGiven(string document) => new("a safety rule needs this fact and nobody gave it", document, Basis.Derived);
+
     /// <summary>A practice of the trade for which no document was found.</summary>
     public static Source CommonPractice { get; } = new("common practice, no source", "", Basis.CommonPractice);
 }

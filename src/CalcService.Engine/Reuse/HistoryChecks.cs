@@ -97,7 +97,7 @@ internal static class HistoryChecks
     {
         var (own, rules) = (scope.Input.Limits.RemovalTemperatureK, scope.Rules);
         // A maker may allow less than the rule; what he allows beyond it doesn't change the steel.
-        var isOwn = own < rules.RemovalHot.Value!.Value.Si;
+        var isOwn = own < rules.RemovalHot.Si;
         var limit = isOwn ? Measure.Temperature(own!.Value) : rules.RemovalHot.Value!.Value;
         var source = isOwn ? WearChecks.StatedBy(scope) : rules.RemovalHot.Source;
         Measure? reached = removal.MaximumTemperatureK is { } temperature ? Measure.Temperature(temperature) : null;

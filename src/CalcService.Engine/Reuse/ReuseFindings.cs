@@ -19,7 +19,7 @@ public static partial class ReuseFindings
     // Getters, not fields: nobody says in which order the parts of a class set their fields.
     private static ReuseRules Rules => ReuseRules2026Nov.Rules;
 
-    private static Source Prudence => new("a safety rule needs this fact and nobody gave it", Document, Basis.Derived);
+    private static Source Prudence => Source.NotGiven(Document);
 
     private static Source EndConnections => new("29 CFR", "1926.1413: end connections", Basis.Law);
 

@@ -7,8 +7,8 @@ namespace CalcService.Engine.Reuse;
 /// <summary>A member that is missing, and the finding that says so.</summary>
 internal sealed record Gap(FindingDefinition Finding, string Pointer, string What);
 
-/// <summary>What the checks of one assessment share: the question, the rules, and where checks, findings, assumptions and trace go.</summary>
-internal sealed record ReuseScope(ReuseInput Input, RuleBook Book, Budget Budget)
+/// <summary>What the checks of one assessment share: the question, the rules, and where checks go.</summary>
+internal sealed record ReuseScope(ReuseInput Input, RuleBook Book, Budget Budget) : RoomScope(Budget)
 {
     /// <summary>Sizes carry twelve digits, so a limit is met with that much room.</summary>
     private const double Room = 1e-9;
@@ -22,24 +22,15 @@ internal sealed record ReuseScope(ReuseInput Input, RuleBook Book, Budget Budget
 
     public List<ReuseCheck> Checks { get; } = [];
 
-    public FindingList Findings { get; } = new();
-
-    public List<Assumption> Assumptions { get; } = [];
-
-    public Trace Trace { get; } = new(Budget.Trace);
-
     private HashSet<(string Code, string Pointer, Severity Severity)> Said { get; } = [];
 
     /// <summary>Adds a finding once for each member.</summary>
-    public void Find(FindingDefinition definition, string pointer, Measure? measured = null, Measure? limit = null, Source? source = null,
-        IReadOnlyList<string>? related = null, params FindingWord[] words)
+    public override void Find(FindingDefinition definition, string pointer, Measure? measured = null, Measure? limit = null,
+        IReadOnlyList<string>? related = null, Severity? severity = null, Source? source = null, params FindingWord[] words)
     {
-        if (Said.Add((definition.Code, pointer, definition.Severities[0])))
+        if (Said.Add((definition.Code, pointer, severity ?? definition.Severities[0])))
         {
-            Findings.Add(new Finding(definition, definition.Severities[0], pointer)
-            {
-                Measured = measured, Limit = limit, Source = source, Related = related ?? [], Words = words,
-            });
+            base.Find(definition, pointer, measured, limit, related, severity, source, words);
         }
     }
 
@@ -87,7 +78,7 @@ internal sealed record ReuseScope(ReuseInput Input, RuleBook Book, Budget Budget
         var above = measured is { } found && limit is { } most && Exceeds(found.Si, most.Si);
         if (above)
         {
-            Find(rule, pointer, measured, limit, source);
+            Find(rule, pointer, measured, limit, source: source);
         }
 
         if (!IsOpen(id, rule, gaps, measured, limit, source) || above)

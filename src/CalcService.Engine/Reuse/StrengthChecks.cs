@@ -92,8 +92,8 @@ internal static class StrengthChecks
 
         var friction = scope.Book.Matching.Friction.Low;
         scope.Assumptions.Add(new("/socket/nominal/basket", friction.Text + "; no shrinkage", friction.Value, AssumptionOrigin.RuleSet));
-        return new(rated, ProofN(scope, rated), scope.Input.Limits.DesignFactor ?? scope.Rules.DesignFactor.Value!.Value.Si,
-            body, socket.PinYieldStrengthPa ?? body, friction.Value!.Value.Si, socket.Nominal.Basket);
+        return new(rated, ProofN(scope, rated), scope.Input.Limits.DesignFactor ?? scope.Rules.DesignFactor.Si,
+            body, socket.PinYieldStrengthPa ?? body, friction.Si, socket.Nominal.Basket);
     }
 
     /// <summary>As given, else by the rule for slings, the one public rule for poured sockets.</summary>
@@ -105,7 +105,7 @@ internal static class StrengthChecks
         }
 
         var rule = scope.Book.Matching.Duties.First(duty => duty.Use == DutyUse.Sling).ProofFactor!;
-        var proof = rule.Value!.Value.Si * rated;
+        var proof = rule.Si * rated;
         scope.Assumptions.Add(new(ReusePointers.IntendedProof, rule.Text, Measure.Force(proof), AssumptionOrigin.RuleSet));
         return proof;
     }

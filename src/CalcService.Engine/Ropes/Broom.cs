@@ -37,9 +37,9 @@ public static class Broom
     [Formula("steel-volume-by-mass", "rope mass taken as steel throughout", "docs/pour-plans.md", Basis.Derived, Symbol = "V_m", Name = "steel in the basket by rope mass",
         Expression = "m/ρ·L", Kind = QuantityKind.Volume, Range = "upper bound")]
     public static double SteelVolumeByMassM3(double massKgPerM, double lengthM, Trace trace) =>
-        trace.Step("steel-volume-by-mass", massKgPerM / SteelDensityKgPerM3 * lengthM,
+        trace.Step("steel-volume-by-mass", massKgPerM / Steel.DensityKgPerM3 * lengthM,
             new("m", new Measure(massKgPerM, QuantityKind.LinearDensity)),
-            new("ρ", new Measure(SteelDensityKgPerM3, QuantityKind.Density)), new("L", Measure.Length(lengthM)));
+            new("ρ", new Measure(Steel.DensityKgPerM3, QuantityKind.Density)), new("L", Measure.Length(lengthM)));
 
     /// <summary>
     /// s_w = √(π·D²/(2√3·n)), distance between the centres of n wires that fill a section of diameter D (m) as a
@@ -53,7 +53,4 @@ public static class Broom
 
     /// <summary>π/(2√3), the largest share of a plane that equal circles cover.</summary>
     public static double DensestFill { get; } = Math.PI / (2 * Math.Sqrt(3));
-
-    /// <summary>Density of steel, kg/m³.</summary>
-    public const double SteelDensityKgPerM3 = 7850;
 }

@@ -61,7 +61,7 @@ public sealed record EndFit(Rope Rope, RopeFacts Facts, Basket Basket, string Po
             AddWords(FitFindings.RopeFactMissing, RopeAt + "/grade",
                 new("what", "grade"), new("why", "above the ordinary grades special precautions hold"));
         }
-        else if (grade > Rules.HighestOrdinaryGrade.Value!.Value.Si)
+        else if (grade > Rules.HighestOrdinaryGrade.Si)
         {
             Add(FitFindings.HighGrade, RopeAt + "/grade", Measure.Count(grade), Rules.HighestOrdinaryGrade.Value);
         }
@@ -85,7 +85,7 @@ public sealed record EndFit(Rope Rope, RopeFacts Facts, Basket Basket, string Po
         var inDiameters = gripLengthM / Rope.DiameterM;
         var least = Rules.BasketLengthInDiameters.Value!.Value;
         // Sizes carry twelve digits, so equality is judged with that much room.
-        if (inDiameters < least.Si * (1 - 1e-11))
+        if (Judged.IsBelow(inDiameters, least.Si))
         {
             Add(FitFindings.BasketShort, BasketAt + "/length", Measure.Count(inDiameters), least, RopeAt + "/diameter");
         }

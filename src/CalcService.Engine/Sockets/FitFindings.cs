@@ -98,9 +98,9 @@ public static class FitFindings
 
     private static PouringRules Rules => PouringRules2026Nov.Rules;
 
-    private static Source Prudence => new("a safety rule needs this fact and nobody gave it", "docs/pour-plans.md", Basis.Derived);
+    private static Source Prudence => Source.NotGiven("docs/pour-plans.md");
 
-    private static Source Geometry => new("geometry of the broom in the basket", "docs/pour-plans.md", Basis.Derived);
+    internal static Source Geometry => new("geometry of the broom in the basket", "docs/pour-plans.md", Basis.Derived);
 
     private static FindingDefinition Stop(string code, string meaning, string message, string action, Source source) =>
         Define(code, [Severity.Stop], meaning, message, action, source);

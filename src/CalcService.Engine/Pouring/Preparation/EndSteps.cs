@@ -43,7 +43,7 @@ internal static class EndSteps
             : Step(StepCatalogue.SpaceUnstated);
         yield return end.StraightBelowM is { } straight ? Step(StepCatalogue.Align, new StepValue("straightBelow", Measure.Length(straight))) : Step(StepCatalogue.AlignUnstated);
         yield return Step(StepCatalogue.Seal);
-        if (end.Rope.DiameterM <= scope.Rules.VentUpTo.Value!.Value.Si * (1 + 1e-11))
+        if (scope.NeedsVent(end))
         {
             yield return Step(StepCatalogue.Vent);
         }

@@ -41,7 +41,7 @@ internal static class HoldPoints
     {
         var conditions = scope.Input.Conditions;
         var range = scope.Input.Compound.Pouring;
-        var (coldest, margin) = (scope.Steel.Coldest?.K, scope.Rules.DewMargin.Value!.Value.Si);
+        var (coldest, margin) = (scope.Steel.Coldest?.K, scope.Rules.DewMargin.Si);
         Measure? minimum = range is null ? null : Measure.Temperature(range.MinimumK);
         Measure? maximum = range is null ? null : Measure.Temperature(range.MaximumK);
         double? dry = conditions is { AirK: { } air, RelativeHumidity: { } humidity } ? DewPoint.WetK(air, humidity) + margin : null;

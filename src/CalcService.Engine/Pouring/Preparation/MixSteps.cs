@@ -10,7 +10,7 @@ internal static class MixSteps
 {
     public static IEnumerable<PlannedStep> Of(PourScope scope, PourPlanResult plan)
     {
-        yield return new(StepCatalogue.Read, null, null) { Words = [new("validUntil", Clock(plan.ReadingsValidUntil))] };
+        yield return new(StepCatalogue.Read, null, null) { Words = [new("validUntil", Instants.Clock(plan.ReadingsValidUntil))] };
         foreach (var mix in plan.Mixes)
         {
             var number = new FindingWord("number", Measure.Count(mix.Number));
@@ -20,7 +20,7 @@ internal static class MixSteps
                 Values = mixing is { } time ? [time] : [],
                 Words =
                 [
-                    number, new("startsAt", Clock(mix.StartsAt)),
+                    number, new("startsAt", Instants.Clock(mix.StartsAt)),
                     new("kits", string.Join(", ", mix.Kits.Select(kit => $"{Text(kit.Count)} {kit.Kit}{(kit.Lot is null ? "" : $" of lot {kit.Lot}")}"))),
                     new("order", Order(scope.Input.Compound, plan.Dose?.PerKit, mix)),
                     new("vessel", scope.Input.Compound.Vessels is { Count: > 0 } vessels ? ", in " + string.Join(" or ", vessels) : ""),
@@ -34,11 +34,11 @@ internal static class MixSteps
             };
             yield return new(StepCatalogue.Fill, null, mix.Number)
             {
-                Words = [number, new("fills", string.Join(", ", mix.Fills.Select(fill => $"{Text(fill.Count)} × {fill.End}"))), new("stopAt", Clock(mix.StopPouringAt))],
+                Words = [number, new("fills", string.Join(", ", mix.Fills.Select(fill => $"{Text(fill.Count)} × {fill.End}"))), new("stopAt", Instants.Clock(mix.StopPouringAt))],
             };
         }
 
-        yield return new(StepCatalogue.Leave, null, null) { Words = [new("gelledAt", Clock(plan.GelledAt))] };
+        yield return new(StepCatalogue.Leave, null, null) { Words = [new("gelledAt", Instants.Clock(plan.GelledAt))] };
     }
 
     /// <summary>The sheet's order; else the dose first, stirred in, as the safety notes have it.</summary>
@@ -54,8 +54,6 @@ internal static class MixSteps
             _ => "the resin",
         }));
     }
-
-    public static string Clock(DateTimeOffset? at) => at?.ToString("HH:mm", CultureInfo.InvariantCulture) ?? "a time that is not known";
 
     private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

@@ -18,9 +18,9 @@ public static class PreparationNumbers
     internal static EndPreparation Of(PourScope scope, PourEnd end)
     {
         var rules = scope.Rules.Seizing;
-        double Size(Findings.RuleLimit limit) => Seizing.SizeM(end.Rope.DiameterM, limit.Value!.Value.Si, scope.Trace);
+        double Size(Findings.RuleLimit limit) => Seizing.SizeM(end.Rope.DiameterM, limit.Si, scope.Trace);
         return new(
-            Seizing.Count(end.Rope.DiameterM, rules.CountPerInch.Value!.Value.Si, rules.CountLeast.Value!.Value.Si, scope.Trace),
+            Seizing.Count(end.Rope.DiameterM, rules.CountPerInch.Si, rules.CountLeast.Si, scope.Trace),
             Size(rules.WidthLeast),
             Size(rules.WidthMost),
             Size(rules.Spacing),

@@ -1,0 +1,28 @@
+using CalcService.Engine.Provenance;
+
+namespace CalcService.Engine.Findings;
+
+/// <summary>What the steps of one calculation share in every room: where its findings, assumptions and trace go.</summary>
+internal abstract record RoomScope(Budget Budget)
+{
+    public FindingList Findings { get; } = new();
+
+    public List<Assumption> Assumptions { get; } = [];
+
+    public Trace Trace { get; } = new(Budget.Trace);
+
+    /// <summary>Adds a finding, with the first severity of its definition where none is given.</summary>
+    public virtual void Find(FindingDefinition definition, string pointer, Measure? measured = null, Measure? limit = null,
+        IReadOnlyList<string>? related = null, Severity? severity = null, Source? source = null, params FindingWord[] words) =>
+        Findings.Add(new Finding(definition, severity ?? definition.Severities[0], pointer)
+        {
+            Measured = measured,
+            Limit = limit,
+            Related = related ?? [],
+            Source = source,
+            Words = words,
+        });
+
+    public void Assume(string pointer, string text, Measure? value, AssumptionOrigin origin) =>
+        Assumptions.Add(new(pointer, text, value, origin));
+}
