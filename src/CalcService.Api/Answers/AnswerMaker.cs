@@ -40,7 +40,7 @@ public static class AnswerMaker
             {
                 Pointer = assumption.Pointer,
                 Text = assumption.Text,
-                Value = In(assumption.Value, context.Units),
+                Value = Quantity.From(assumption.Value, context.Units),
                 Origin = assumption.Origin,
             })],
             Trace = [.. outcome.Trace.Select(step => Step(step, context.Units))],
@@ -74,8 +74,8 @@ public static class AnswerMaker
         Pointer = finding.Pointer,
         Related = finding.Related,
         Message = AnswerText.Fill(finding.Definition.Message, finding, units),
-        Measured = In(finding.Measured, units),
-        Limit = In(finding.Limit, units),
+        Measured = Quantity.From(finding.Measured, units),
+        Limit = Quantity.From(finding.Limit, units),
         Action = AnswerText.Fill(finding.Definition.Action, finding, units),
         Source = Source(finding.Source ?? finding.Definition.Source),
     };
@@ -90,8 +90,6 @@ public static class AnswerMaker
         Value = Quantity.From(step.Value, units),
         Source = Source(new(step.Formula.Document, step.Formula.Clause, step.Formula.Basis)),
     };
-
-    private static Quantity? In(Measure? measure, UnitSystem units) => measure is { } value ? Quantity.From(value, units) : null;
 
     /// <summary>Canonical by construction: members in order, no white space, nothing that needs escaping.</summary>
     private static string RecordId(AnswerContext context) => Digest.Of(
@@ -111,13 +109,13 @@ public static class AnswerMaker
                 Code = finding.Definition.Code,
                 Severity = finding.Severity,
                 Pointer = finding.Pointer,
-                Measured = In(finding.Measured, UnitSystem.Metric),
-                Limit = In(finding.Limit, UnitSystem.Metric),
+                Measured = Quantity.From(finding.Measured, UnitSystem.Metric),
+                Limit = Quantity.From(finding.Limit, UnitSystem.Metric),
             })],
             Assumptions = [.. outcome.Assumptions.Select(assumption => new DigestedAssumption
             {
                 Pointer = assumption.Pointer,
-                Value = In(assumption.Value, UnitSystem.Metric),
+                Value = Quantity.From(assumption.Value, UnitSystem.Metric),
             })],
         };
         return Digest.Of(CanonicalJson.Answer(ShapeTable.Of<DigestedAnswer<TResult>>(), digested).Span);

@@ -65,7 +65,7 @@ public sealed record RuleLimitEntry
         {
             RuleSet = limit.RuleSet,
             Text = limit.Text,
-            Limit = limit.Value is { } value ? Quantity.From(value, UnitSystem.Metric) : null,
+            Limit = Quantity.From(limit.Value, UnitSystem.Metric),
             Document = source.Document,
             Clause = source.Clause,
             Basis = source.Basis,

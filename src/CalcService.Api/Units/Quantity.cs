@@ -30,6 +30,9 @@ public sealed record Quantity
     }
 
     /// <summary>A quantity of an answer that may be missing.</summary>
+    public static Quantity? From(Measure? measure, UnitSystem system) => measure is { } value ? From(value, system) : null;
+
+    /// <summary>A quantity of an answer that may be missing.</summary>
     public static Quantity? From(double? si, QuantityKind kind, UnitSystem system) =>
         si is { } value ? From(new Measure(value, kind), system) : null;
 }

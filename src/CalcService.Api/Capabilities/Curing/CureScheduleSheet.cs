@@ -1,16 +1,13 @@
 using System.Globalization;
-using CalcService.Api.Answers;
 using CalcService.Api.Contract;
 using CalcService.Api.Sheets;
-using CalcService.Api.Units;
+using static CalcService.Api.Sheets.SheetText;
 
 namespace CalcService.Api.Capabilities.Curing;
 
 /// <summary>The cure schedule for the wall of the shop, with boxes to fill in by hand.</summary>
 public static class CureScheduleSheet
 {
-    private const int Digits = 3;
-
     public static string Write(CureScheduleRequest request, Answer<CureScheduleResult> answer) => SheetPage.Write(
         "Cure schedule",
         $"{request.Reference ?? "no reference"} · mixed at {Clock(request.MixedAt)}",
@@ -22,9 +19,9 @@ public static class CureScheduleSheet
             Tasks(page, answer.Result);
             page.Add("h2", "Read again until the load").Table(["Reading", "Reckoned with", "Read now", "At", "By"],
             [
-                ["Air", request.Conditions.Air.Constant is { } constant ? AnswerText.Of(constant, Digits) : "forecast", "", "", ""],
-                ["Steel, on the socket", Or(request.Conditions.SteelTemperature), "", "", ""],
-                ["Compound when mixed", Or(request.Conditions.CompoundTemperature), "", "", ""],
+                ["Air", request.Conditions.Air.Constant is { } constant ? SheetText.Or(constant) : "forecast", "", "", ""],
+                ["Steel, on the socket", SheetText.Or(request.Conditions.SteelTemperature), "", "", ""],
+                ["Compound when mixed", SheetText.Or(request.Conditions.CompoundTemperature), "", "", ""],
             ]);
             page.Add("h2", "Before the load").Table(
                 ["End", "Gel seen at", "Seen in (cup, mouth, cone)", "Hardness at the mouth", "Released by", "Proof load at"],
@@ -53,23 +50,18 @@ public static class CureScheduleSheet
             result.Ends.Select(end => new[]
             {
                 end.Id,
-                end.Quantity.ToString(CultureInfo.InvariantCulture),
+                Text(end.Quantity),
                 $"{Or(end.GelAt.Earliest)} and {Or(end.GelAt.Latest)}",
                 Or(end.GelAt.Expected),
                 By(end.UndisturbedUntil, end.GovernedBy.UndisturbedUntil),
                 By(end.ProofLoadFrom, end.GovernedBy.ProofLoadFrom),
                 By(end.ServiceFrom, end.GovernedBy.ServiceFrom),
-                end.Peak is { } peak ? $"{AnswerText.Of(peak.Temperature, Digits)} at {Clock(peak.At)}" : "not computed",
+                end.Peak is { } peak ? $"{SheetText.Or(peak.Temperature)} at {Clock(peak.At)}" : "not computed",
             }));
 
-    private static string By(DateTimeOffset? at, string? governor) => at is { } known ? $"{Clock(known)} ({Governor(governor!)})" : "not known";
+    private static string By(DateTimeOffset? at, string? governor) => at is { } known ? $"{Clock(known)} ({Words(governor!)})" : NotKnown;
 
-    /// <summary>leastCuredPlace as people write it.</summary>
-    private static string Governor(string code) => string.Concat(code.Select(letter => char.IsAsciiLetterUpper(letter) ? $" {char.ToLowerInvariant(letter)}" : letter.ToString()));
-
-    private static string Or(DateTimeOffset? at) => at is { } known ? Clock(known) : "not known";
-
-    private static string Or(Quantity? quantity) => quantity is null ? "not known" : AnswerText.Of(quantity, Digits);
+    private static string Or(DateTimeOffset? at) => at is { } known ? Clock(known) : NotKnown;
 
     private static string Clock(DateTimeOffset at) => at.ToString("MM-dd HH:mm", CultureInfo.InvariantCulture);
 }

@@ -38,7 +38,7 @@ internal static class ConeDrawings
             return ["How the cone hands its load over is not computed: see what was found."];
         }
 
-        string Text(Quantity? quantity) => TerminationMatchSheet.Or(quantity);
+        string Text(Quantity? quantity) => SheetText.Or(quantity);
         var first = cases[0];
         return
         [

@@ -1,16 +1,13 @@
-using CalcService.Api.Answers;
 using CalcService.Api.Contract;
 using CalcService.Api.Sheets;
-using CalcService.Api.Units;
 using CalcService.Engine.Matching;
+using static CalcService.Api.Sheets.SheetText;
 
 namespace CalcService.Api.Capabilities.Matching;
 
 /// <summary>The match for the job's folder, with boxes to check rope and socket by hand.</summary>
 public static class TerminationMatchSheet
 {
-    private const int Digits = 3;
-
     private static readonly Dictionary<string, string> Names = new(StringComparer.Ordinal)
     {
         ["workingLoad"] = "working load", ["proofLoad"] = "proof load", ["breakingForce"] = "breaking force",
@@ -18,7 +15,7 @@ public static class TerminationMatchSheet
 
     public static string Write(TerminationMatchRequest request, Answer<TerminationMatchResult> answer) => SheetPage.Write(
         "Match of rope and socket",
-        $"{request.Reference ?? "no reference"} · {AnswerText.Of(request.Rope.Diameter, Digits)} {request.Rope.Construction}",
+        $"{request.Reference ?? "no reference"} · {Or(request.Rope.Diameter)} {request.Rope.Construction}",
         answer,
         page =>
         {
@@ -34,8 +31,6 @@ public static class TerminationMatchSheet
 
     /// <summary>A load as people call it.</summary>
     internal static string NameOf(string load) => Names.GetValueOrDefault(load, load);
-
-    internal static string Or(Quantity? quantity) => quantity is null ? "not known" : AnswerText.Of(quantity, Digits);
 
     private static void Check(SheetHtml page, TerminationMatchRequest request, TerminationMatchResult result)
     {

@@ -40,16 +40,7 @@ public sealed class SocketToMatchValidator : AbstractValidator<SocketToMatch>
         RuleFor(socket => socket).Custom((socket, context) =>
         {
             var (outer, small, mouth) = (nameof(SocketToMatch.OuterDiameter), nameof(SocketToMatch.OuterAtSmallEnd), nameof(SocketToMatch.OuterAtMouth));
-            if (socket is { OuterDiameter: not null, OuterAtSmallEnd: not null })
-            {
-                context.Contradict(outer, small, "One outside diameter all along, or one at each end: not both.");
-            }
-
-            if (socket is { OuterDiameter: not null, OuterAtMouth: not null })
-            {
-                context.Contradict(outer, mouth, "One outside diameter all along, or one at each end: not both.");
-            }
-
+            OneOutside.Check(socket.OuterDiameter, socket.OuterAtSmallEnd, socket.OuterAtMouth, context);
             void CheckWall(string member, double? outside, string bore, double inside)
             {
                 if (outside < inside * ThinnestWallRatio)

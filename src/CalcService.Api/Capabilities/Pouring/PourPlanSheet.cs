@@ -3,7 +3,7 @@ using CalcService.Api.Answers;
 using CalcService.Api.Capabilities.Pouring.TakeOff;
 using CalcService.Api.Contract;
 using CalcService.Api.Sheets;
-using CalcService.Api.Units;
+using static CalcService.Api.Sheets.SheetText;
 
 namespace CalcService.Api.Capabilities.Pouring;
 
@@ -88,10 +88,4 @@ public static class PourPlanSheet
             end.Socket.Basket.LargeEndDiameter,
             end.Socket.Basket.Length,
             Or(result.Ends[i].ResinVolume.Nominal)))];
-
-    private static string Or(Quantity? quantity) => quantity is null ? "not known" : AnswerText.Of(quantity, Digits);
-
-    private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
-
-    private static string Clock(DateTimeOffset at) => at.ToString("HH:mm", CultureInfo.InvariantCulture);
 }

@@ -35,16 +35,15 @@ internal static class SequenceMapping
 
     public static WorkHoldPoint Point(HoldPoint point, UnitSystem units)
     {
-        Quantity? In(Measure? measure) => measure is { } value ? Quantity.From(value, units) : null;
         return new()
         {
             Task = point.Task,
             What = point.What,
             End = point.End,
             Mix = point.Mix,
-            Reading = In(point.Reading),
-            Minimum = In(point.Minimum),
-            Maximum = In(point.Maximum),
+            Reading = Quantity.From(point.Reading, units),
+            Minimum = Quantity.From(point.Minimum, units),
+            Maximum = Quantity.From(point.Maximum, units),
             At = point.At,
             Text = point.Text,
             By = point.By,

@@ -34,8 +34,8 @@ public static class ReuseAssessmentMapping
         {
             Id = check.Id,
             Outcome = check.Outcome,
-            Measured = check.Measured is { } measured ? Quantity.From(measured, units) : null,
-            Limit = check.Limit is { } limit ? Quantity.From(limit, units) : null,
+            Measured = Quantity.From(check.Measured, units),
+            Limit = Quantity.From(check.Limit, units),
             Source = AnswerMaker.Source(check.Source),
             Missing = check.Missing,
             Rule = check.Rule,

@@ -1,4 +1,3 @@
-using CalcService.Api.Answers;
 using CalcService.Api.Contract;
 using CalcService.Api.Sheets;
 using CalcService.Api.Units;
@@ -44,7 +43,8 @@ public static class ReuseAssessmentSheet
     public static string Picture(ReuseAssessmentRequest request, Answer<ReuseAssessmentResult> answer) =>
         WornBasketPicture.Write(WornBaskets.Of(request, answer.Result));
 
-    internal static string Or(Quantity? quantity) => quantity is null ? "not known" : AnswerText.Of(quantity, Digits);
+    /// <summary>Wear shows in the fourth digit.</summary>
+    internal static string Or(Quantity? quantity) => SheetText.Or(quantity, Digits);
 
     private static void Work(SheetHtml page, IReadOnlyList<ReuseWork> work)
     {
@@ -61,7 +61,7 @@ public static class ReuseAssessmentSheet
     private static void Ears(SheetHtml page, ReuseAssessmentRequest request, WearNumbers wear)
     {
         var (drawn, found) = (request.Socket.Nominal, request.Socket.Measured);
-        var holes = found?.PinHoleDiameters is { Count: > 0 } all ? string.Join(", ", all.Select(one => Or(one))) : "not known";
+        var holes = found?.PinHoleDiameters is { Count: > 0 } all ? string.Join(", ", all.Select(one => Or(one))) : SheetText.NotKnown;
         page.Add("h2", "Ears and pin").Table(["Size", "Drawing", "Found", "Change", "Measured again"],
         [
             ["Pin hole", Or(drawn.PinHoleDiameter), holes, $"{Or(wear.PinHoleGrowth)} wider, {Or(wear.PinHoleOvality)} out of round", ""],

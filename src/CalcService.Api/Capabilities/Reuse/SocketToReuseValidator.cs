@@ -1,5 +1,4 @@
 using CalcService.Api.Contract;
-using CalcService.Api.Units;
 using CalcService.Api.Validation;
 using CalcService.Engine.Provenance;
 using FluentValidation;
@@ -111,20 +110,5 @@ public sealed class BasketStationValidator : AbstractValidator<BasketStation>
     {
         RuleFor(station => station.FromSmallEnd).Between(0, 3000, "mm", QuantityKind.Length);
         RuleForEach(station => station.Diameters).Between(1, 1000, "mm", QuantityKind.Length);
-    }
-}
-
-/// <summary>One outside all along, or one at each end.</summary>
-internal static class OneOutside
-{
-    public static void Check<T>(Quantity? everywhere, Quantity? small, Quantity? mouth, ValidationContext<T> context)
-    {
-        foreach (var (name, end) in ((string, Quantity?)[])[("OuterAtSmallEnd", small), ("OuterAtMouth", mouth)])
-        {
-            if (everywhere is not null && end is not null)
-            {
-                context.Contradict("OuterDiameter", name, "One outside diameter all along, or one at each end: not both.");
-            }
-        }
     }
 }

@@ -1,8 +1,7 @@
 using System.Globalization;
-using System.Text;
-using CalcService.Api.Answers;
 using CalcService.Api.Sheets;
 using CalcService.Api.Units;
+using static CalcService.Api.Sheets.SheetText;
 
 namespace CalcService.Api.Capabilities.Pouring.TakeOff;
 
@@ -12,8 +11,6 @@ namespace CalcService.Api.Capabilities.Pouring.TakeOff;
 /// </summary>
 public static class TakeOffSheet
 {
-    private const int Digits = 3;
-    private const string NotKnown = "not known";
 
     public static void Write(SheetHtml page, PlannedTakeOff takeOff, bool isQuote)
     {
@@ -86,18 +83,9 @@ public static class TakeOffSheet
         [Words(line.Task), $"{Text(line.Times)} (per {line.Per})", Or(line.Each), Or(line.Minutes), line.From, Money(line.Rate), Money(line.Cost)];
 
     /// <summary>A coil of wire is told in metres.</summary>
-    private static string Or(Quantity? quantity) => quantity switch
-    {
-        null => NotKnown,
-        { Unit: "mm", Value: >= 1000 } => string.Create(CultureInfo.InvariantCulture, $"{quantity.Value / 1000:0.0} m"),
-        _ => AnswerText.Of(quantity, Digits),
-    };
-
-    private static string Text(long number) => number.ToString(CultureInfo.InvariantCulture);
+    private static string Or(Quantity? quantity) => quantity is { Unit: "mm", Value: >= 1000 }
+        ? string.Create(CultureInfo.InvariantCulture, $"{quantity.Value / 1000:0.0} m")
+        : SheetText.Or(quantity);
 
     private static string Money(decimal? amount) => amount?.ToString("0.00##", CultureInfo.InvariantCulture) ?? NotKnown;
-
-    /// <summary>cutAndOpen as cut and open.</summary>
-    private static string Words(string name) =>
-        name.Aggregate(new StringBuilder(), (text, letter) => char.IsAsciiLetterUpper(letter) ? text.Append(' ').Append((char)(letter | 0x20)) : text.Append(letter)).ToString();
 }

@@ -1,0 +1,23 @@
+using System.Globalization;
+using CalcService.Api.Answers;
+using CalcService.Api.Units;
+
+namespace CalcService.Api.Sheets;
+
+/// <summary>Words of a printed sheet.</summary>
+internal static class SheetText
+{
+    public const string NotKnown = "not known";
+
+    private const int Digits = 3;
+
+    public static string Or(Quantity? quantity, int digits = Digits) => quantity is null ? NotKnown : AnswerText.Of(quantity, digits);
+
+    public static string Text(long number) => number.ToString(CultureInfo.InvariantCulture);
+
+    public static string Clock(DateTimeOffset at) => at.ToString("HH:mm", CultureInfo.InvariantCulture);
+
+    /// <summary>cutAndOpen as cut and open.</summary>
+    public static string Words(string name) =>
+        string.Concat(name.Select(letter => char.IsAsciiLetterUpper(letter) ? $" {char.ToLowerInvariant(letter)}" : letter.ToString()));
+}
