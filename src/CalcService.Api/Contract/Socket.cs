@@ -10,15 +10,15 @@ public sealed record Socket
     /// <summary>The conical basket.</summary>
     public required Basket Basket { get; init; }
 
-    /// <summary>Outside of the socket around the basket, where it is the same all along. Read by the cure of a cone.</summary>
+    /// <summary>Outside of the socket around the basket, where it is the same all along. Read by the cure of a cone, and by the evened temperature of a pour.</summary>
     [Kind(QuantityKind.Length)]
     public Quantity? OuterDiameter { get; init; }
 
-    /// <summary>Outside at the small end of the basket, where it differs.</summary>
+    /// <summary>Outside at the small end of the basket, where it differs. Read by the cure of a cone.</summary>
     [Kind(QuantityKind.Length)]
     public Quantity? OuterAtSmallEnd { get; init; }
 
-    /// <summary>Outside at the mouth, where it differs.</summary>
+    /// <summary>Outside at the mouth, where it differs. Read by the cure of a cone.</summary>
     [Kind(QuantityKind.Length)]
     public Quantity? OuterAtMouth { get; init; }
 
