@@ -29,23 +29,29 @@ public static class ServiceHost
     ];
 
     /// <summary>Builds the service without starting it.</summary>
-    /// <exception cref="StartRefusedException">The configuration names compounds that can't be used.</exception>
+    /// <exception cref="StartRefusedException">The configuration has something that can't be used.</exception>
     public static WebApplication Create(string[] args)
     {
         // Without it the framework takes a gzip or br body that was cut off for one that has ended.
         AppContext.SetSwitch("System.IO.Compression.UseStrictValidation", true);
+        // Calculations keep a thread for each core; sockets and probes need others before the pool notices by itself.
+        ThreadPool.GetMinThreads(out _, out var completion);
+        ThreadPool.SetMinThreads((2 * Environment.ProcessorCount) + 2, completion);
         var builder = WebApplication.CreateBuilder(args);
-        builder.WebHost.ConfigureKestrel(kestrel =>
-        {
-            kestrel.AddServerHeader = false;
-            // Bodies are counted by our own reader, decoded and for batches without end.
-            kestrel.Limits.MaxRequestBodySize = null;
-        });
+        var settings = new ServiceSettings(builder.Configuration);
+        var origins = CrossOrigin.Origins(builder.Configuration);
+        builder.WebHost.ConfigureKestrel(kestrel => ServerLimits.Apply(kestrel, settings));
+        builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout = Drain.Longest(settings));
         builder.Services.AddServiceLog(builder.Configuration);
         builder.Services.AddSingleton(TimeProvider.System);
         builder.Services.AddSingleton(CompoundCatalogue.Load(builder.Configuration[CompoundFolder.Key]));
-        builder.Services.AddSingleton(CalculationTime.From(builder.Configuration[CalculationTime.Key]));
+        builder.Services.AddSingleton(settings);
+        builder.Services.AddSingleton<Lanes>().AddSingleton<WorkConditions>();
+        builder.Services.AddSingleton<Drain>().AddHostedService(services => services.GetRequiredService<Drain>());
         builder.Services.AddSingleton<Readiness>().AddHostedService(services => services.GetRequiredService<Readiness>());
+        builder.Services.AddAdmission(settings, builder.Configuration[Admission.ClientHeaderKey]);
+        builder.Services.AddBatchCompression();
+        builder.Services.AddCrossOrigin(origins);
         builder.Services.AddValidatorsFromAssemblyContaining<PourPlanValidator>(ServiceLifetime.Singleton);
         builder.Services.AddPouring();
         builder.Services.AddCuring();
@@ -59,6 +65,13 @@ public static class ServiceHost
         app.UseErrorPath();
         app.UseOpenApiDocument();
         app.UseRouting();
+        if (origins.Count > 0)
+        {
+            app.UseCors();
+        }
+
+        app.UseRateLimiter();
+        app.UseResponseCompression();
         app.MapPouring();
         app.MapCuring();
         app.MapMatching();

@@ -26,6 +26,9 @@ public static class Table
         ("start", StartRows.MeasureAsync),
     ];
 
+    /// <summary>Takes minutes, so only who names it gets it.</summary>
+    private static readonly (string Name, Func<Task<IReadOnlyList<Row>>> Measure) Million = ("million", MillionRow.MeasureAsync);
+
     /// <param name="names">Which to measure; all where there are none.</param>
     public static async Task RunAsync(string[] names)
     {
@@ -35,7 +38,7 @@ public static class Table
         Console.SetOut(log);
         await output.WriteLineAsync("| work | found | bar | found / bar | |");
         await output.WriteLineAsync("|---|---|---|---|---|");
-        foreach (var (_, measure) in Rows.Where(row => names.Length == 0 || names.Contains(row.Name)))
+        foreach (var (_, measure) in Rows.Where(row => names.Length == 0).Concat(Rows.Append(Million).Where(row => names.Contains(row.Name))))
         {
             foreach (var row in await measure())
             {

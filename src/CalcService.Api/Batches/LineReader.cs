@@ -10,10 +10,9 @@ public readonly record struct Line(long Number, ReadOnlyMemory<byte> Bytes, bool
 
 /// <summary>
 /// Splits a stream at line feeds, takes a carriage return before them away, and leaves blank lines out. Digests all
-/// bytes it reads. A line longer than the limit is handed over as too long, and reading goes on behind it. Before it
-/// reads, and may have to wait for the client, it calls <paramref name="beforeRead"/>.
+/// bytes it reads. A line longer than the limit is handed over as too long, and reading goes on behind it.
 /// </summary>
-public sealed class LineReader(Stream stream, int maxLine, long maxLines, Func<ValueTask>? beforeRead = null) : IDisposable
+public sealed class LineReader(Stream stream, int maxLine, long maxLines) : IDisposable
 {
     private readonly IncrementalHash _digest = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
     private readonly byte[] _buffer = new byte[2 * maxLine];
@@ -87,7 +86,6 @@ public sealed class LineReader(Stream stream, int maxLine, long maxLines, Func<V
             (_start, _end) = (0, _end - _start);
         }
 
-        await (beforeRead?.Invoke() ?? ValueTask.CompletedTask);
         var read = await stream.ReadAsync(_buffer.AsMemory(_end), cancellationToken);
         _ended = read == 0;
         _digest.AppendData(_buffer.AsSpan(_end, read));

@@ -27,22 +27,23 @@ public static class CalculationEndpoint
     /// <summary>Reads and computes a body; null where the problem has been written instead.</summary>
     public static async Task<Processed?> ProcessAsync(HttpContext http, ICapability capability, bool full, Problem? refused, Readiness readiness)
     {
-        var problem = readiness.IsReady ? refused ?? HttpBody.CheckHeaders(http.Request, MediaType) : ProblemKinds.Unavailable.With();
-        byte[] body = [];
+        var problem = readiness.ComputesRight ? refused ?? HttpBody.CheckHeaders(http.Request, MediaType) : ProblemKinds.Unavailable.With();
         if (problem is null)
         {
-            (body, problem) = await HttpBody.ReadAsync(http.Request, Limits.BodyBytes, http.RequestAborted);
-        }
-
-        if (problem is null)
-        {
-            using var time = CancellationTokenSource.CreateLinkedTokenSource(http.RequestAborted);
-            time.CancelAfter(http.RequestServices.GetRequiredService<CalculationTime>().Longest);
-            var processed = capability.Process(body, full, time.Token);
-            problem = processed.Body as Problem;
+            var work = http.RequestServices.GetRequiredService<WorkConditions>();
+            using var time = CancellationTokenSource.CreateLinkedTokenSource(http.RequestAborted, work.Drain.Over);
+            time.CancelAfter(work.Settings.Time(ServiceSettings.BodySeconds));
+            (var body, problem) = await HttpBody.ReadAsync(http.Request, Limits.BodyBytes, time.Token);
             if (problem is null)
             {
-                return processed;
+                time.CancelAfter(work.Settings.Time(ServiceSettings.CalculationSeconds));
+                using var lane = await work.Lanes.EnterAsync(time.Token);
+                var processed = capability.Process(body, full, time.Token);
+                problem = processed.Body as Problem;
+                if (problem is null)
+                {
+                    return processed;
+                }
             }
         }
 

@@ -10,8 +10,8 @@ namespace CalcService.Api.Calculations;
 public static class CalculationRoutes
 {
     private const string Tag = "Calculations";
-    private static readonly int[] Refusals = [400, 406, 408, 413, 415, 422, 500, 503];
-    private static readonly int[] BatchRefusals = [400, 406, 408, 415, 500, 503];
+    private static readonly int[] Refusals = [400, 406, 408, 413, 415, 422, 429, 500, 503];
+    private static readonly int[] BatchRefusals = [400, 406, 408, 415, 429, 500, 503];
 
     /// <param name="app">The application.</param>
     /// <param name="id">Operation id in the OpenAPI document, such as planPour.</param>
@@ -32,8 +32,7 @@ public static class CalculationRoutes
             .Produces(200, capability.AnswerType, CalculationEndpoint.MediaType)
             .ProducesProblems(Refusals)
             .WithMetadata(new CalculationMetadata(IsBatch: false, examples));
-        app.MapPost($"/v1/{capability.Operation}/batch", (HttpContext http, Readiness readiness, IHostApplicationLifetime lifetime) =>
-                BatchEndpoint.HandleAsync(http, capability, readiness, lifetime))
+        app.MapPost($"/v1/{capability.Operation}/batch", (HttpContext http, Readiness readiness) => BatchEndpoint.HandleAsync(http, capability, readiness))
             .Describe(id + "Batch", summary + ", many at once", Tag)
             .WithDescription("Takes one request a line and answers line by line, in order. Up to 8 MiB the service reads everything before it writes; above, "
                 + "the header Batch-Mode says streaming and the client must read while it sends.")

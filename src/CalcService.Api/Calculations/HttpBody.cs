@@ -1,6 +1,5 @@
 using System.IO.Compression;
 using System.Net.Http.Headers;
-using CalcService.Api.Hosting;
 using CalcService.Api.Problems;
 
 namespace CalcService.Api.Calculations;
@@ -34,16 +33,17 @@ public static class HttpBody
     /// <summary>Whether a failure while reading means that the body doesn't match its Content-Encoding.</summary>
     public static bool IsBadEncoding(Exception failure) => failure is InvalidDataException or InvalidOperationException;
 
-    /// <summary>The whole body up to a limit.</summary>
-    public static async Task<(byte[] Bytes, Problem? Problem)> ReadAsync(HttpRequest request, int limit, CancellationToken cancellationToken)
+    /// <summary>What is said then.</summary>
+    public static Problem BadEncoding() => ProblemKinds.Unreadable.With("The body is not what its Content-Encoding says.");
+
+    /// <summary>The whole body up to a limit, in the time there is for it.</summary>
+    public static async Task<(byte[] Bytes, Problem? Problem)> ReadAsync(HttpRequest request, int limit, CancellationToken time)
     {
         if (request.ContentLength > limit)
         {
             return ([], TooLarge(limit));
         }
 
-        using var time = CancellationTokenSource.CreateLinkedTokenSource(cancellationToken);
-        time.CancelAfter(Limits.BodyTime);
         var body = new byte[Math.Max(4096, (int)(request.ContentLength ?? 0) + 1)];
         var length = 0;
         var stream = Open(request);
@@ -52,7 +52,7 @@ public static class HttpBody
             try
             {
                 int read;
-                while ((read = await stream.ReadAsync(body.AsMemory(length), time.Token)) > 0)
+                while ((read = await stream.ReadAsync(body.AsMemory(length), time)) > 0)
                 {
                     length += read;
                     if (length > limit)
@@ -68,9 +68,9 @@ public static class HttpBody
             }
             catch (Exception failure) when (IsBadEncoding(failure))
             {
-                return ([], ProblemKinds.Unreadable.With("The body is not what its Content-Encoding says."));
+                return ([], BadEncoding());
             }
-            catch (OperationCanceledException) when (!cancellationToken.IsCancellationRequested)
+            catch (OperationCanceledException) when (!request.HttpContext.RequestAborted.IsCancellationRequested)
             {
                 return ([], ProblemKinds.RequestTimeout.With());
             }

@@ -28,7 +28,7 @@ public static class CatalogueEndpoints
         app.MapCatalogue("/v1/compounds", "listCompounds", "Compounds that a request can name", Compounds(app.ServiceProvider.GetRequiredService<CompoundCatalogue>()));
         app.MapCatalogue("/v1/rope-classes", "listRopeClasses", "Rope classes that can be estimated", RopeClasses());
         app.MapCatalogue("/v1/units", "listUnits", "Units of requests and answers", Units());
-        app.MapCatalogue("/v1/build", "getBuild", "Which build this is, and what it takes", Build(app.ServiceProvider.GetRequiredService<CalculationTime>()));
+        app.MapCatalogue("/v1/build", "getBuild", "Which build this is, and what it takes", Build(app.ServiceProvider.GetRequiredService<ServiceSettings>()));
         app.MapGet("/v1/self-test", (Readiness readiness) => Results.Json(SelfTest(readiness), ApiJson.Options))
             .Describe<SelfTestReport>("getSelfTest", "The start-up proof that this instance computes right", Tag)
             .WithDescription("Known answers with what this instance computed when it started.")
@@ -116,7 +116,7 @@ public static class CatalogueEndpoints
         })],
     };
 
-    private static BuildInfo Build(CalculationTime time) => new()
+    private static BuildInfo Build(ServiceSettings settings) => new()
     {
         Service = "CalcService",
         Build = typeof(CatalogueEndpoints).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion,
@@ -133,7 +133,15 @@ public static class CatalogueEndpoints
             TextLength = ShapeTable.TextLength,
             ListItems = ShapeTable.ListItems,
             Baskets = PourPlanValidator.MostBaskets,
-            CalculationSeconds = (int)time.Longest.TotalSeconds,
+            CalculationSeconds = settings.Value(ServiceSettings.CalculationSeconds),
+            HeaderBytes = Limits.HeaderBytes,
+            HeaderSeconds = settings.Value(ServiceSettings.HeaderSeconds),
+            BodySeconds = settings.Value(ServiceSettings.BodySeconds),
+            BytesPerSecond = settings.Value(ServiceSettings.BytesPerSecond),
+            Connections = settings.Value(ServiceSettings.Connections),
+            Requests = settings.Value(ServiceSettings.Requests),
+            Batches = settings.Value(ServiceSettings.Batches),
+            RequestsPerMinute = settings.Value(ServiceSettings.RequestsPerMinute) is > 0 and var quota ? quota : null,
         },
     };
 

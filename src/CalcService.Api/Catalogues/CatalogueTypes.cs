@@ -248,6 +248,30 @@ public sealed record BuildLimits
 
     /// <summary>Seconds for one calculation.</summary>
     public required int CalculationSeconds { get; init; }
+
+    /// <summary>Bytes of all headers of a request.</summary>
+    public required int HeaderBytes { get; init; }
+
+    /// <summary>Seconds for the head of a request to arrive.</summary>
+    public required int HeaderSeconds { get; init; }
+
+    /// <summary>Seconds for the body of a single request to arrive.</summary>
+    public required int BodySeconds { get; init; }
+
+    /// <summary>Bytes a second below which a client that sends or reads is given up.</summary>
+    public required int BytesPerSecond { get; init; }
+
+    /// <summary>Connections at once.</summary>
+    public required int Connections { get; init; }
+
+    /// <summary>Single requests in work at once.</summary>
+    public required int Requests { get; init; }
+
+    /// <summary>Batches in work at once.</summary>
+    public required int Batches { get; init; }
+
+    /// <summary>Requests of one client in a minute; null without a quota.</summary>
+    public required int? RequestsPerMinute { get; init; }
 }
 
 /// <summary>The start-up proof that this instance computes right.</summary>

@@ -55,5 +55,5 @@ public static partial class ErrorPath
 #pragma warning restore CA1031
 
     [LoggerMessage(Level = LogLevel.Error, Message = "Request failed")]
-    private static partial void LogFailure(ILogger logger, Exception failure);
+    internal static partial void LogFailure(ILogger logger, Exception failure);
 }

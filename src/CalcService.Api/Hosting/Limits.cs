@@ -1,6 +1,6 @@
 namespace CalcService.Api.Hosting;
 
-/// <summary>What the service takes at the most; /v1/build tells it.</summary>
+/// <summary>What the service takes at the most; /v1/build tells it. What can be set is in <see cref="ServiceSettings"/>.</summary>
 public static class Limits
 {
     /// <summary>Bytes of a body, after decompression.</summary>
@@ -15,6 +15,6 @@ public static class Limits
     /// <summary>Bytes of a batch that are read before anything is written; above, the client must read while it sends.</summary>
     public const int BufferedBatchBytes = 8 << 20;
 
-    /// <summary>Longest time for a body to arrive.</summary>
-    public static TimeSpan BodyTime { get; } = TimeSpan.FromSeconds(30);
+    /// <summary>Bytes of all headers of a request.</summary>
+    public const int HeaderBytes = 32 << 10;
 }

@@ -3,19 +3,23 @@ using CalcService.Engine.SelfTest;
 namespace CalcService.Api.Hosting;
 
 /// <summary>Whether this instance may answer: the known answers came out right, and it isn't stopping.</summary>
-public sealed partial class Readiness(IHostApplicationLifetime lifetime, ILogger<Readiness> logger) : IHostedService
+public sealed partial class Readiness(Drain drain, ILogger<Readiness> logger) : IHostedService
 {
     /// <summary>The known answers as computed at start.</summary>
     public IReadOnlyList<KnownAnswer> KnownAnswers { get; private set; } = [];
 
-    public bool IsReady { get; private set; }
+    /// <summary>Whether all of them came out right. Without that no calculation is answered.</summary>
+    public bool ComputesRight { get; private set; }
+
+    /// <summary>Whether new work should be sent here. What comes while the instance stops is still answered.</summary>
+    public bool IsReady => ComputesRight && !drain.HasBegun;
 
     /// <summary>Computes the known answers before the server takes its first request.</summary>
     public Task StartAsync(CancellationToken cancellationToken)
     {
         KnownAnswers = Engine.SelfTest.KnownAnswers.Run();
-        IsReady = KnownAnswers.All(answer => answer.Passed);
-        if (!IsReady)
+        ComputesRight = KnownAnswers.All(answer => answer.Passed);
+        if (!ComputesRight)
         {
             foreach (var wrong in KnownAnswers.Where(answer => !answer.Passed))
             {
@@ -23,8 +27,6 @@ public sealed partial class Readiness(IHostApplicationLifetime lifetime, ILogger
             }
         }
 
-        // Unready first, so that no new work is sent while what is in flight ends.
-        lifetime.ApplicationStopping.Register(() => IsReady = false);
         return Task.CompletedTask;
     }
 

@@ -29,6 +29,9 @@ public static class ProblemKinds
     public static ProblemKind UnsupportedMediaType { get; } = new("unsupported-media-type", 415, "Unsupported media type or encoding",
         "Send application/json (batches application/x-ndjson) in UTF-8, plain or with Content-Encoding gzip or br.");
 
+    public static ProblemKind TooManyRequests { get; } = new("too-many-requests", 429, "Too many requests",
+        "This client has used up what it may ask for in a minute. Wait as Retry-After says and send the request again.");
+
     public static ProblemKind Internal { get; } = new("internal", 500, "The service failed",
         "Something went wrong here. Tell whoever runs the service the traceId; the request may be sent again.");
 
@@ -39,7 +42,7 @@ public static class ProblemKinds
     public static IReadOnlyList<ProblemKind> All { get; } =
     [
         Unreadable, UnknownQuery, NotFound, MethodNotAllowed, NotAcceptable, RequestTimeout, TooLarge, UnsupportedMediaType,
-        NotComputable, Internal, Unavailable,
+        NotComputable, TooManyRequests, Internal, Unavailable,
     ];
 
     /// <summary>The kind for a status that the framework set.</summary>
@@ -52,6 +55,7 @@ public static class ProblemKinds
         408 => RequestTimeout,
         413 => TooLarge,
         415 => UnsupportedMediaType,
+        429 => TooManyRequests,
         503 => Unavailable,
         _ => status < 500 ? Unreadable : Internal,
     };

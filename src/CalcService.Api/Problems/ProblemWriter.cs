@@ -15,7 +15,7 @@ public static class ProblemWriter
         http.Response.ContentType = MediaType;
         http.Response.ContentLength = body.Length;
         http.Response.Headers.CacheControl = "no-store";
-        if (problem.Status == 503)
+        if (problem.Status == 503 && http.Response.Headers.RetryAfter.Count == 0)
         {
             http.Response.Headers.RetryAfter = "5";
         }

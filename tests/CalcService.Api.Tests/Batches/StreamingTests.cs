@@ -1,7 +1,7 @@
-using System.Globalization;
-using System.Net.Sockets;
 using System.Security.Cryptography;
 using System.Text;
+using CalcService.Api.Batches;
+using CalcService.Api.Calculations;
 using CalcService.Api.Tests.Fixtures;
 
 namespace CalcService.Api.Tests.Batches;
@@ -19,30 +19,28 @@ public sealed class StreamingTests(Service service)
     public async Task Batch_above_8_MiB_streams_to_a_client_that_reads_while_it_sends()
     {
         const int Count = 200;
-        using var socket = new TcpClient(service.Address.Host, service.Address.Port);
-        var stream = socket.GetStream();
+        using var connection = new RawConnection(service.Address);
         using var digest = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
-        await stream.WriteAsync(Head($"Content-Length: {Count * Filler.Length}\r\nConnection: close"), TestContext.Current.CancellationToken);
+        await connection.SendHeadAsync(Plans.Path + "/batch", BatchEndpoint.MediaType, Count * Filler.Length);
         var sent = 0;
         async Task SendTo(int lines)
         {
             for (; sent < lines; sent++)
             {
-                await stream.WriteAsync(Filler, TestContext.Current.CancellationToken);
+                await connection.SendAsync(Filler);
                 digest.AppendData(Filler);
             }
         }
 
         // Once more than the buffered size has come, the answer begins although the client hasn't ended.
         await SendTo((Buffered / Filler.Length) + 2);
-        using var reader = new StreamReader(stream, Encoding.Latin1);
-        Assert.Equal("HTTP/1.1 200 OK", await reader.ReadLineAsync(TestContext.Current.CancellationToken));
-        var reading = reader.ReadToEndAsync(TestContext.Current.CancellationToken);
+        await connection.ReadUntilAsync("\r\n\r\n");
+        var reading = connection.ReadToEndAsync();
         await SendTo(Count);
 
-        var response = (await reading).Split("\r\n\r\n", 2);
-        Assert.Contains("Batch-Mode: streaming", response[0], StringComparison.Ordinal);
-        var batch = BatchOutput.Parse(200, "streaming", Unchunked(response[1]));
+        var reply = await reading;
+        Assert.Contains("Batch-Mode: streaming", reply.Head, StringComparison.Ordinal);
+        var batch = BatchOutput.Parse(reply.Status, "streaming", reply.Text);
         Assert.Equal(Enumerable.Range(1, Count), batch.Lines.Select(line => (int)line["line"]!));
         Assert.All(batch.Lines, line => Assert.Equal(422, (int)line["status"]!));
         Assert.Equal((Count, 0, Count), ((int)batch.Summary!["lines"]!, (int)batch.Summary["answered"]!, (int)batch.Summary["rejected"]!));
@@ -74,24 +72,21 @@ public sealed class StreamingTests(Service service)
         foreach (var reads in new[] { false, true })
         {
             var line = Encoding.UTF8.GetBytes(Plans.Plan.ToJsonString() + "\n");
-            using (var socket = new TcpClient(service.Address.Host, service.Address.Port))
+            using var connection = new RawConnection(service.Address);
+            await connection.SendHeadAsync(Plans.Path + "/batch", BatchEndpoint.MediaType, 100_000_000);
+            var piece = Enumerable.Repeat(line, 400).SelectMany(bytes => bytes).ToArray();
+            for (var sent = 0; sent < (reads ? Buffered + (2 << 20) : 2 << 20); sent += piece.Length)
             {
-                socket.LingerState = new LingerOption(enable: true, seconds: 0);
-                var stream = socket.GetStream();
-                await stream.WriteAsync(Head("Content-Length: 100000000"), TestContext.Current.CancellationToken);
-                var piece = Enumerable.Repeat(line, 400).SelectMany(bytes => bytes).ToArray();
-                for (var sent = 0; sent < (reads ? Buffered + (2 << 20) : 2 << 20); sent += piece.Length)
-                {
-                    await stream.WriteAsync(piece, TestContext.Current.CancellationToken);
-                }
-
-                if (reads)
-                {
-                    // The service is in the middle of writing when the connection is reset.
-                    await stream.ReadExactlyAsync(new byte[10_000], TestContext.Current.CancellationToken);
-                }
+                await connection.SendAsync(piece);
             }
 
+            if (reads)
+            {
+                // The service is in the middle of writing when the connection is reset.
+                await connection.ReadUntilAsync("\"line\":2,");
+            }
+
+            connection.Reset();
             Assert.Equal(200, (await service.PostAsync(Plans.Path, Plans.Plan)).Status);
         }
 
@@ -101,13 +96,10 @@ public sealed class StreamingTests(Service service)
     [Fact]
     public async Task Client_that_goes_away_in_the_middle_of_a_single_body_leaves_no_trouble()
     {
-        using (var socket = new TcpClient(service.Address.Host, service.Address.Port))
-        {
-            socket.LingerState = new LingerOption(enable: true, seconds: 0);
-            await socket.GetStream().WriteAsync(Encoding.ASCII.GetBytes(
-                $"POST {Plans.Path} HTTP/1.1\r\nHost: {service.Address.Authority}\r\nContent-Type: application/json\r\nContent-Length: 1000\r\n\r\n{{"),
-                TestContext.Current.CancellationToken);
-        }
+        using var connection = new RawConnection(service.Address);
+        await connection.SendHeadAsync(Plans.Path, CalculationEndpoint.MediaType, 1000);
+        await connection.SendAsync("{");
+        connection.Reset();
 
         Assert.Equal(200, (await service.PostAsync(Plans.Path, Plans.Plan)).Status);
         Assert.Empty(service.Escaped);
@@ -116,35 +108,31 @@ public sealed class StreamingTests(Service service)
     [Fact]
     public async Task Chunks_that_are_none_get_400()
     {
-        using var socket = new TcpClient(service.Address.Host, service.Address.Port);
-        var stream = socket.GetStream();
-        await stream.WriteAsync(Encoding.ASCII.GetBytes(
-            $"POST {Plans.Path} HTTP/1.1\r\nHost: {service.Address.Authority}\r\nContent-Type: application/json\r\nTransfer-Encoding: chunked\r\n\r\nZZ\r\n{{}}\r\n"),
-            TestContext.Current.CancellationToken);
+        using var connection = new RawConnection(service.Address);
+        await connection.SendHeadAsync(Plans.Path, CalculationEndpoint.MediaType, length: null);
+        await connection.SendAsync("ZZ\r\n{}\r\n");
 
-        using var reader = new StreamReader(stream);
-        Assert.Equal("HTTP/1.1 400 Bad Request", await reader.ReadLineAsync(TestContext.Current.CancellationToken));
+        Assert.Equal(400, (await connection.ReadToEndAsync()).Status);
         Assert.Empty(service.Escaped);
     }
 
-    private byte[] Head(string headers) => Encoding.ASCII.GetBytes(
-        $"POST {Plans.Path}/batch HTTP/1.1\r\nHost: {service.Address.Authority}\r\nContent-Type: application/x-ndjson\r\n{headers}\r\n\r\n");
-
-    /// <summary>The text of a chunked response (RFC 9112, section 7.1), read so that a character is a byte.</summary>
-    private static string Unchunked(string chunked)
+    /// <summary>A client that sends a line only when it has the answer to the one before.</summary>
+    [Fact]
+    public async Task Line_of_a_streaming_batch_is_answered_before_the_next_is_sent()
     {
-        var text = new StringBuilder();
-        for (var at = 0; ;)
+        var plan = Encoding.UTF8.GetBytes(Plans.Plan.ToJsonString() + "\n");
+        var head = Enumerable.Repeat(Filler, (Buffered / Filler.Length) + 1).SelectMany(bytes => bytes).ToArray();
+        var before = head.Length / Filler.Length;
+        using var connection = new RawConnection(service.Address);
+        await connection.SendHeadAsync(Plans.Path + "/batch", BatchEndpoint.MediaType, head.Length + (3 * plan.Length));
+        await connection.SendAsync(head);
+        for (var line = 1; line <= 3; line++)
         {
-            var end = chunked.IndexOf("\r\n", at, StringComparison.Ordinal);
-            var length = int.Parse(chunked.AsSpan(at, end - at), NumberStyles.HexNumber, CultureInfo.InvariantCulture);
-            if (length == 0)
-            {
-                return Encoding.UTF8.GetString(Encoding.Latin1.GetBytes(text.ToString()));
-            }
-
-            text.Append(chunked, end + 2, length);
-            at = end + 2 + length + 2;
+            await connection.SendAsync(plan);
+            await connection.ReadUntilAsync($"{{\"line\":{before + line},\"id\":\"JOB-0417\",\"status\":200");
         }
+
+        var batch = BatchOutput.Parse(200, "streaming", (await connection.ReadToEndAsync()).Text);
+        Assert.Equal(before + 3, (int)batch.Summary!["lines"]!);
     }
 }

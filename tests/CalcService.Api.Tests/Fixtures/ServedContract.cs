@@ -108,7 +108,8 @@ public sealed class ServedContract(JsonObject document)
         return new(path, name, examples, [.. Places(body["schema"]!, examples[0].Item2, "", isRequired: true)]);
     }
 
-    private IEnumerable<Place> Places(JsonNode schema, JsonNode? value, string pointer, bool isRequired)
+    /// <summary>Every value of a body, with the schema that it has to fit.</summary>
+    public IEnumerable<Place> Places(JsonNode schema, JsonNode? value, string pointer, bool isRequired)
     {
         if (value is null)
         {

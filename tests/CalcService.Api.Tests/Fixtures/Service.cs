@@ -1,4 +1,6 @@
 using System.Collections.Concurrent;
+using CalcService.Api.Catalogues;
+using CalcService.Api.Hosting;
 using CalcService.Api.Tests.Fixtures;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting;
@@ -13,17 +15,23 @@ namespace CalcService.Api.Tests.Fixtures;
 /// <summary>The whole service on real sockets, one for all tests: what a client sees is what is tested.</summary>
 public sealed class Service : WebApplicationFactory<Program>
 {
-    private readonly string? _sheets;
+    private readonly (string Key, string? Value)[] _settings;
 
     public Service()
-        : this(null)
+        : this([])
     {
     }
 
     /// <summary>The service with a folder of compound sheets.</summary>
-    internal Service(string? sheets)
+    internal Service(string sheets)
+        : this((CompoundFolder.Key, sheets))
     {
-        _sheets = sheets;
+    }
+
+    /// <summary>The service with settings of its own.</summary>
+    internal Service(params (string Key, string? Value)[] settings)
+    {
+        _settings = settings;
         UseKestrel(0);
         StartServer();
         Client = CreateClient();
@@ -37,12 +45,21 @@ public sealed class Service : WebApplicationFactory<Program>
     /// <summary>Exceptions that left the pipeline: the error path must keep them all.</summary>
     public ConcurrentQueue<Exception> Escaped { get; } = new();
 
-    protected override void ConfigureWebHost(IWebHostBuilder builder) => builder
-        .UseSetting("Log:Level", "Fatal")
+    protected override void ConfigureWebHost(IWebHostBuilder builder)
+    {
         // A test never fails because its machine is busy.
-        .UseSetting("Limits:CalculationSeconds", "600")
-        .UseSetting("Compounds:Folder", _sheets)
-        .ConfigureTestServices(services => services.AddSingleton<IStartupFilter>(new EscapeWatch(Escaped)));
+        (string Key, string? Value)[] patient =
+        [
+            ("Log:Level", "Fatal"), (ServiceSettings.CalculationSeconds.Key, "600"), (ServiceSettings.HeaderSeconds.Key, "600"), (ServiceSettings.BodySeconds.Key, "600"),
+            (ServiceSettings.BytesPerSecond.Key, "1"), (ServiceSettings.Batches.Key, "1000"), (ServiceSettings.UnreadySeconds.Key, "0"),
+        ];
+        foreach (var (key, value) in patient.Concat(_settings))
+        {
+            builder.UseSetting(key, value);
+        }
+
+        builder.ConfigureTestServices(services => services.AddSingleton<IStartupFilter>(new EscapeWatch(Escaped)));
+    }
 }
 
 /// <summary>Stands outside of the whole pipeline and notes what gets out.</summary>

@@ -1,0 +1,7 @@
+namespace CalcService.Api.Hosting;
+
+/// <summary>What a calculation has to keep to besides its own rules.</summary>
+/// <param name="Settings">Its times.</param>
+/// <param name="Lanes">Its turn.</param>
+/// <param name="Drain">Whether the instance still has time for it.</param>
+public sealed record WorkConditions(ServiceSettings Settings, Lanes Lanes, Drain Drain);
