@@ -38,7 +38,7 @@ internal static class Respelling
         0 when !number.Contains('E', StringComparison.OrdinalIgnoreCase) => number + "e0",
         1 when !number.Contains('E', StringComparison.OrdinalIgnoreCase) => number + "E+00",
         2 when !number.Contains('E', StringComparison.OrdinalIgnoreCase) => number.Contains('.', StringComparison.Ordinal) ? number + "000" : number + ".0",
-        3 when !number.AsSpan().ContainsAny(".Ee") => number + "0e-1",
+        3 when number != "0" && !number.AsSpan().ContainsAny(".Ee") => number + "0e-1",
         _ => number,
     });
 }

@@ -24,6 +24,8 @@ internal static class BadNumbers
         new("size of 100,000 decimals", 422, route => SizeOf(route, "0." + new string('0', 100_000) + "1", "range")),
         At("below absolute zero", 422, IsTemperature, """{"value":-273.16,"unit":"degC"}""", "range"),
         At("below absolute zero in K", 422, IsTemperature, """{"value":-1,"unit":"K"}""", "range"),
+        At("temperature too large in K", 422, IsTemperature, $$"""{"value":{{double.MaxValue:R}},"unit":"degF"}""", "range"),
+        At("below absolute zero by far", 422, IsTemperature, $$"""{"value":-{{double.MaxValue:R}},"unit":"degF"}""", "range"),
         At("half a count", 422, IsInteger, "3.5", "not-integer"),
         At("count above 2147483647", 422, IsInteger, "2147483648", "not-integer"),
         At("count far above", 422, IsInteger, "1e400", "not-integer"),

@@ -51,6 +51,23 @@ public sealed class UnitTableTests
         }
     }
 
+    /// <summary>The library behind it throws where a number overflows; here that is infinity, so a request can be refused.</summary>
+    [Theory]
+    [MemberData(nameof(Factors))]
+    public void Unit_of_a_number_too_large_is_infinite_and_of_one_that_just_fits_is_its_factor(string kind, string code, double factor, double offset)
+    {
+        var unit = UnitTable.All.Single(entry => entry.Name == kind).Find(code)!;
+
+        foreach (var value in new[] { 1e199, 1e201, 1e300, double.MaxValue, -1e300, double.MinValue })
+        {
+            // In parts, so that nothing overflows on the way that doesn't at the end; the offset is below the last digit.
+            var (si, back) = (value / 1e9 * factor * 1e9, value / 1e9 / factor * 1e9);
+            Assert.True(offset < 1e3);
+            Assert.Equal(1, double.IsFinite(si) ? unit.ToSi(value) / si : double.IsFinite(unit.ToSi(value)) ? 0 : 1, 1e-12);
+            Assert.Equal(1, double.IsFinite(back) ? unit.FromSi(value) / back : double.IsFinite(unit.FromSi(value)) ? 0 : 1, 1e-12);
+        }
+    }
+
     [Fact]
     public void Unit_of_the_table_has_a_published_factor_here() =>
         Assert.Equal(
