@@ -1,4 +1,5 @@
 using CalcService.Api.Capabilities.Curing;
+using CalcService.Api.Capabilities.Inspection;
 using CalcService.Api.Capabilities.Matching;
 using CalcService.Api.Capabilities.Pouring;
 using CalcService.Api.Catalogues;
@@ -6,6 +7,7 @@ using CalcService.Api.Hosting;
 using CalcService.Api.OpenApi;
 using CalcService.Engine.Curing;
 using CalcService.Engine.Findings;
+using CalcService.Engine.Inspection;
 using CalcService.Engine.Matching;
 using CalcService.Engine.Pouring;
 using FluentValidation;
@@ -22,6 +24,7 @@ public static class ServiceHost
         .. PouringFindings.All
             .Union(CuringFindings.All)
             .Union(MatchingFindings.All)
+            .Union(InspectionFindings.All)
             .OrderBy(definition => definition.Code, StringComparer.Ordinal),
     ];
 
@@ -46,6 +49,7 @@ public static class ServiceHost
         builder.Services.AddPouring();
         builder.Services.AddCuring();
         builder.Services.AddMatching();
+        builder.Services.AddInspection();
         builder.Services.AddOpenApiDocument();
 
         var app = builder.Build();
@@ -57,6 +61,7 @@ public static class ServiceHost
         app.MapPouring();
         app.MapCuring();
         app.MapMatching();
+        app.MapInspection();
         app.MapCatalogues(Findings);
         app.MapHealth();
         app.MapProblemPage();

@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.Json.Nodes;
 using CalcService.Api.Capabilities.Curing;
+using CalcService.Api.Capabilities.Inspection;
 using CalcService.Api.Capabilities.Matching;
 using CalcService.Api.Capabilities.Pouring;
 using CalcService.Api.OpenApi;
@@ -56,6 +57,9 @@ public sealed class HttpExampleTests(Service service)
 
     [Fact]
     public void HttpExamples_of_the_match_are_those_of_the_documentation() => AreDocumented("termination-matches.http", TerminationMatchExamples.All);
+
+    [Fact]
+    public void HttpExamples_of_the_inspection_are_those_of_the_documentation() => AreDocumented("service-inspections.http", ServiceInspectionExamples.All);
 
     private static void AreDocumented(string file, IReadOnlyList<RequestExample> all) => Assert.All(all, documented =>
     {
