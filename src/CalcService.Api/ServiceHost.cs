@@ -2,6 +2,7 @@ using CalcService.Api.Capabilities.Curing;
 using CalcService.Api.Capabilities.Inspection;
 using CalcService.Api.Capabilities.Matching;
 using CalcService.Api.Capabilities.Pouring;
+using CalcService.Api.Capabilities.Proof;
 using CalcService.Api.Catalogues;
 using CalcService.Api.Hosting;
 using CalcService.Api.OpenApi;
@@ -10,6 +11,7 @@ using CalcService.Engine.Findings;
 using CalcService.Engine.Inspection;
 using CalcService.Engine.Matching;
 using CalcService.Engine.Pouring;
+using CalcService.Engine.Proof;
 using FluentValidation;
 using Serilog;
 
@@ -25,6 +27,7 @@ public static class ServiceHost
             .Union(CuringFindings.All)
             .Union(MatchingFindings.All)
             .Union(InspectionFindings.All)
+            .Union(ProofFindings.All)
             .OrderBy(definition => definition.Code, StringComparer.Ordinal),
     ];
 
@@ -50,6 +53,7 @@ public static class ServiceHost
         builder.Services.AddCuring();
         builder.Services.AddMatching();
         builder.Services.AddInspection();
+        builder.Services.AddProof();
         builder.Services.AddOpenApiDocument();
 
         var app = builder.Build();
@@ -62,6 +66,7 @@ public static class ServiceHost
         app.MapCuring();
         app.MapMatching();
         app.MapInspection();
+        app.MapProof();
         app.MapCatalogues(Findings);
         app.MapHealth();
         app.MapProblemPage();

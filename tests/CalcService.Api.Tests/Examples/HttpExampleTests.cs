@@ -4,6 +4,7 @@ using CalcService.Api.Capabilities.Curing;
 using CalcService.Api.Capabilities.Inspection;
 using CalcService.Api.Capabilities.Matching;
 using CalcService.Api.Capabilities.Pouring;
+using CalcService.Api.Capabilities.Proof;
 using CalcService.Api.OpenApi;
 using CalcService.Api.Tests.Batches;
 using CalcService.Api.Tests.Fixtures;
@@ -60,6 +61,9 @@ public sealed class HttpExampleTests(Service service)
 
     [Fact]
     public void HttpExamples_of_the_inspection_are_those_of_the_documentation() => AreDocumented("service-inspections.http", ServiceInspectionExamples.All);
+
+    [Fact]
+    public void HttpExamples_of_the_proof_load_are_those_of_the_documentation() => AreDocumented("proof-load-evaluations.http", ProofLoadEvaluationExamples.All);
 
     private static void AreDocumented(string file, IReadOnlyList<RequestExample> all) => Assert.All(all, documented =>
     {

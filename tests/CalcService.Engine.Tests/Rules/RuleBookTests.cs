@@ -9,6 +9,7 @@ public sealed class RuleBookTests
     private static readonly PouringRules Pouring = RuleBook.Find("2026-11")!.Pouring;
     private static readonly MatchingRules Matching = RuleBook.Find("2026-11")!.Matching;
     private static readonly InspectionRules Inspection = RuleBook.Find("2026-11")!.Inspection;
+    private static readonly ProofRules Proof = RuleBook.Find("2026-11")!.Proof;
     private static readonly CuringRules Curing = RuleBook.Find("2026-11")!.Curing;
 
     /// <summary>Each limit beside what its source says.</summary>
@@ -138,6 +139,15 @@ public sealed class RuleBookTests
         { "cut beyond the damage, m", .91, Si(Inspection.CutBeyond) },
         // EN 13411-4 Annex E, from memory: 115 °C.
         { "warmest service of resin, degC", 115, Si(Inspection.RememberedHighest) - 273.15 },
+        // DOE-STD-1090: -5 %, +0 %.
+        { "test load below", .05, Si(Proof.Under) },
+        { "test load above", 0, Si(Proof.Over) },
+        // Common practice, no source: quarter steps; half of the shrinkage either way, which for 0.4 % is the band .002 to .006.
+        { "first step", .25, Si(Proof.Steps[0]) },
+        { "second step", .5, Si(Proof.Steps[1]) },
+        { "third step", .75, Si(Proof.Steps[2]) },
+        { "last step", 1, Si(Proof.Steps[3]) },
+        { "spread of shrinkage", .5, Si(Proof.ShrinkageSpread) },
     };
 
     [Theory]
@@ -187,7 +197,7 @@ public sealed class RuleBookTests
     [Fact]
     public void Edition_2026_11_is_the_data_that_was_compared() =>
         // A guard against a silent change of dated data, no check of its truth: the rows above are that.
-        Assert.True(RuleBook.Find("2026-11")!.Digest() == "sha256:4adbb025609c4946a698f351a13414ab0b527d91c3a7243c67b4ce826bd1fff3", RuleBook.Find("2026-11")!.Digest());
+        Assert.True(RuleBook.Find("2026-11")!.Digest() == "sha256:610b9f17e92e483c3da3620b88275f177d17d1f8a1de411d6202c65a6f514614", RuleBook.Find("2026-11")!.Digest());
 
     [Fact]
     public void Digest_shows_a_change_of_any_limit()
@@ -218,6 +228,7 @@ public sealed class RuleBookTests
         Assert.All(new[] { curing with { GelConversion = Changed(curing.GelConversion) }, curing with { OutOfFamily = Changed(curing.OutOfFamily) } },
             one => Assert.NotEqual(book.Digest(), (book with { Curing = one }).Digest()));
         Assert.NotEqual(book.Digest(), (book with { Inspection = book.Inspection with { CutBeyond = Changed(book.Inspection.CutBeyond) } }).Digest());
+        Assert.NotEqual(book.Digest(), (book with { Proof = book.Proof with { Under = Changed(book.Proof.Under) } }).Digest());
         Assert.All(changed, one => Assert.NotEqual(book.Digest(), (book with { Pouring = one }).Digest()));
     }
 

@@ -48,7 +48,7 @@ public sealed class ServiceInspectionTests(Service service)
         Assert.Equal("doNotProceed", (string?)(await service.AnswerAsync(Inspections.Path, one.With("/ruleSet", "naval")))["decision"]);
 
         var two = await service.AnswerAsync(Inspections.Path, Inspections.Example("withdraw"));
-        var check = two.At("/result/checks")!.AsArray().Single(check => (string?)check!["id"] == "broken-wires-standing-end")!;
+        var check = two.At("/result/strictest")!;
         Assert.Equal(("fail", "29 CFR 1926.1413", "law"), ((string?)check["outcome"], (string?)check.At("/source/document"), (string?)check.At("/source/basis")));
         Assert.Equal(910, (double)two.At("/result/cutFrom/value")!, 1e-9);
         Assert.Equal("yes", (string?)two.At("/result/ropeLeft/enough"));
@@ -75,9 +75,9 @@ public sealed class ServiceInspectionTests(Service service)
     public async Task Limit_of_a_check_can_be_looked_up(string example)
     {
         var known = (await service.GetAsync("/v1/rules")).Json["rules"]!.AsArray()
-            .SelectMany(rule => rule!["limits"]!.AsArray().Select(limit => $"{limit!["ruleSet"]} {limit["text"]}")).ToHashSet();
+            .SelectMany(rule => rule!["limits"]!.AsArray().OfType<JsonNode>()).Select(limit => ((string?)limit["ruleSet"], (string?)limit["text"])).ToHashSet();
         Assert.All((await service.AnswerAsync(Inspections.Path, Inspections.Example(example))).At("/result/checks")!.AsArray(), check =>
-            Assert.True((string?)check!.At("/source/basis") == "dataSheet" || known.Contains($"{check["ruleSet"]} {check["rule"]}"), (string?)check["rule"]));
+            Assert.True((string?)check!.At("/source/basis") == "dataSheet" || known.Contains(((string?)check["ruleSet"], (string?)check["rule"])), (string?)check["rule"]));
     }
 
     [Theory]
