@@ -7,33 +7,7 @@ public static class ProofLoadEvaluationExamples
 {
     public static IReadOnlyList<RequestExample> All { get; } =
     [
-        new("before", "A sling before its proof load: steps and expected seating", """
-            {
-              "reference": "SLING-12",
-              "testedAt": "2026-03-12T14:00:00+01:00",
-              "ruleSet": "sling",
-              "compound": { "profile": "demonstration" },
-              "rope": {
-                "diameter": { "value": 20, "unit": "mm" }, "construction": "6x36", "core": "iwrc", "grade": 1770, "finish": "bright",
-                "certificate": { "number": "C-1190", "breakingForce": { "value": 252, "unit": "kN" } }
-              },
-              "socket": {
-                "basket": {
-                  "smallEndDiameter": { "value": 23, "unit": "mm" },
-                  "largeEndDiameter": { "value": 45, "unit": "mm" },
-                  "length": { "value": 100, "unit": "mm" }
-                },
-                "outerAtSmallEnd": { "value": 40, "unit": "mm" },
-                "outerAtMouth": { "value": 70, "unit": "mm" },
-                "proofRating": { "value": 120, "unit": "kN" }
-              },
-              "test": {
-                "ratedLoad": { "value": 45, "unit": "kN" }, "proofLoadFrom": "2026-03-12T12:00:00+01:00", "exclusionZone": "yes",
-                "seatingReadAt": "mouth", "readUnderLoad": "yes"
-              }
-            }
-            """),
-        new("after", "The same sling after the test", """
+        new("after", "A sling after its proof load: the verdict on load and seating", """
             {
               "reference": "SLING-12",
               "testedAt": "2026-03-12T14:00:00+01:00",
@@ -64,6 +38,32 @@ public static class ProofLoadEvaluationExamples
                   { "load": { "value": 89, "unit": "kN" }, "seating": { "value": 1.3, "unit": "mm" } }
                 ],
                 "wireSlip": "no", "cracks": "no", "asymmetry": "no", "creepUnderHold": "no"
+              }
+            }
+            """),
+        new("before", "The same sling before its proof load: steps and expected seating", """
+            {
+              "reference": "SLING-12",
+              "testedAt": "2026-03-12T14:00:00+01:00",
+              "ruleSet": "sling",
+              "compound": { "profile": "demonstration" },
+              "rope": {
+                "diameter": { "value": 20, "unit": "mm" }, "construction": "6x36", "core": "iwrc", "grade": 1770, "finish": "bright",
+                "certificate": { "number": "C-1190", "breakingForce": { "value": 252, "unit": "kN" } }
+              },
+              "socket": {
+                "basket": {
+                  "smallEndDiameter": { "value": 23, "unit": "mm" },
+                  "largeEndDiameter": { "value": 45, "unit": "mm" },
+                  "length": { "value": 100, "unit": "mm" }
+                },
+                "outerAtSmallEnd": { "value": 40, "unit": "mm" },
+                "outerAtMouth": { "value": 70, "unit": "mm" },
+                "proofRating": { "value": 120, "unit": "kN" }
+              },
+              "test": {
+                "ratedLoad": { "value": 45, "unit": "kN" }, "proofLoadFrom": "2026-03-12T12:00:00+01:00", "exclusionZone": "yes",
+                "seatingReadAt": "mouth", "readUnderLoad": "yes"
               }
             }
             """),

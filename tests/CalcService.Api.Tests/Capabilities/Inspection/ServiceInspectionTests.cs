@@ -76,8 +76,8 @@ public sealed class ServiceInspectionTests(Service service)
     {
         var known = (await service.GetAsync("/v1/rules")).Json["rules"]!.AsArray()
             .SelectMany(rule => rule!["limits"]!.AsArray().OfType<JsonNode>()).Select(limit => ((string?)limit["ruleSet"], (string?)limit["text"])).ToHashSet();
-        Assert.All((await service.AnswerAsync(Inspections.Path, Inspections.Example(example))).At("/result/checks")!.AsArray(), check =>
-            Assert.True((string?)check!.At("/source/basis") == "dataSheet" || known.Contains(((string?)check["ruleSet"], (string?)check["rule"])), (string?)check["rule"]));
+        Assert.All((await service.AnswerAsync(Inspections.Path, Inspections.Example(example))).At("/result/checks")!.AsArray().OfType<JsonNode>(), check =>
+            Assert.True((string?)check.At("/source/basis") == "dataSheet" || known.Contains(((string?)check["ruleSet"], (string?)check["rule"])), (string?)check["rule"]));
     }
 
     [Theory]
