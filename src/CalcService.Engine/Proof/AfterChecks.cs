@@ -32,13 +32,20 @@ internal static class AfterChecks
 
     private static void CheckLoad(ProofScope scope, double? proofN, IReadOnlyList<ProofStep> steps)
     {
+        if (steps.Count == 0)
+        {
+            scope.Find(ProofFindings.NotWatched, ProofPointers.Steps, words: new FindingWord("what", "which loads were held"));
+            scope.Check("test-load", ProofOutcome.Undetermined, ProofFindings.TestLoadShort, missing: [ProofPointers.Steps]);
+            return;
+        }
+
         if (proofN is not { } proof)
         {
             return;
         }
 
         var rules = scope.Book.Proof;
-        var highest = steps.Select(step => step.LoadN).DefaultIfEmpty(0).Max();
+        var highest = steps.Max(step => step.LoadN);
         var (least, most) = (proof * (1 - rules.Under.Value!.Value.Si), proof * (1 + rules.Over.Value!.Value.Si));
         // Loads carry twelve digits, so equality is judged with that much room.
         var (isShort, isOver) = (highest < least * (1 - 1e-11), highest > most * (1 + 1e-11));

@@ -9,25 +9,25 @@ public static partial class ProofFindings
     private static IReadOnlyList<FindingDefinition> Before =>
         [ProofLoadUnknown, RatedLoadMissing, ProofBelowRule, RatingMissing, AboveRating, BreakingForceMissing, AboveHalf, CureNotTold, NotCured, ZoneNotSet, SeatingNotComputed];
 
-    private static RuleLimit[] Factors => [.. Shared.Duties.Select(duty => duty.ProofFactor).OfType<RuleLimit>()];
+    private static RuleLimit[] Factors() => [.. Shared.Duties.Select(duty => duty.ProofFactor).OfType<RuleLimit>()];
 
     public static FindingDefinition ProofLoadUnknown { get; } = Define("proof-load-unknown", Severity.Unknown,
         "Which proof load is asked for is not known: no rule set is named, or it sets none and the request gives none.",
         "The rule set of the proof load, or the proof load itself, is not given.",
         "Name the rule set; for one that sets no proof load give the load that its code asks for.",
-        Prudence, Factors);
+        Prudence, Factors());
 
     public static FindingDefinition RatedLoadMissing { get; } = Define("rated-load-missing", Severity.Unknown,
         "The rule set's proof load is a multiple of the rated load.",
         "The rated load is not given.",
         "Give the rated load of the end, pulled straight.",
-        Prudence, Factors);
+        Prudence, Factors());
 
     public static FindingDefinition ProofBelowRule { get; } = Define("proof-below-rule", Severity.Stop,
         "The proof load is less than the rule set asks for.",
         "A proof load of {measured} is meant; the rule set asks for {limit}.",
         "Load to what the rule set asks for, or take the rated load down.",
-        new("DOE-STD-1090; NAVEDTRA 14080", "proof test of slings", Basis.Published), Factors);
+        new("DOE-STD-1090; NAVEDTRA 14080", "proof test of slings", Basis.Published), Factors());
 
     public static FindingDefinition RatingMissing { get; } = Define("proof-rating-missing", Severity.Unknown,
         "Whether the socket may be loaded so far is for its maker to say.",

@@ -34,6 +34,7 @@ public static class ProofCases
         new("test-not-watched", Severity.Unknown, "/measured/cracks", Seen(seen => seen with { Cracks = null })),
         new("test-not-watched", Severity.Unknown, "/measured/asymmetry", Seen(seen => seen with { Asymmetry = null })),
         new("test-not-watched", Severity.Unknown, "/measured/creepUnderHold", Seen(seen => seen with { CreepUnderHold = null })),
+        new("test-not-watched", Severity.Unknown, Steps, Read(), "seating-not-read"),
         new("wire-slipped", Severity.Stop, "/measured/wireSlip", Seen(seen => seen with { WireSlip = true })),
         new("cracked-under-proof", Severity.Stop, "/measured/cracks", Seen(seen => seen with { Cracks = true })),
         new("seated-askew", Severity.Stop, "/measured/asymmetry", Seen(seen => seen with { Asymmetry = true })),

@@ -92,7 +92,7 @@ public sealed record ProofMeasured
 {
     /// <summary>The loads that were held, in order.</summary>
     [AtMost(12)]
-    public required IReadOnlyList<ProofReading> Steps { get; init; }
+    public IReadOnlyList<ProofReading>? Steps { get; init; }
 
     /// <summary>Whether single wires moved against the cone.</summary>
     public Fact? WireSlip { get; init; }

@@ -65,7 +65,7 @@ public sealed class ProofMeasuredValidator : AbstractValidator<ProofMeasured>
 {
     public ProofMeasuredValidator()
     {
-        RuleFor(measured => measured.Steps).NotEmpty().WithErrorCode("required").WithMessage("A test has at least one load.");
+        RuleFor(measured => measured.Steps).Must(steps => steps is null or { Count: > 0 }).WithErrorCode("required").WithMessage("A test has at least one load.");
         RuleForEach(measured => measured.Steps).SetValidator(new ProofReadingValidator());
     }
 }

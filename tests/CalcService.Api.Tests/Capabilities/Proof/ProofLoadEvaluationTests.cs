@@ -33,6 +33,7 @@ public sealed class ProofLoadEvaluationTests(Service service)
     [InlineData("/measured/cracks", "\"yes\"", "doNotProceed", "cracked-under-proof")]
     [InlineData("/measured/asymmetry", "\"yes\"", "doNotProceed", "seated-askew")]
     [InlineData("/measured/creepUnderHold", "\"unknown\"", "undetermined", "test-not-watched")]
+    [InlineData("/measured/steps", "null", "undetermined", "test-not-watched")]
     [InlineData("/measured/steps/2/load/value", "80", "doNotProceed", "test-load-short")]
     [InlineData("/measured/steps/2/seating/value", "0.1", "proceedWithCare", "seating-little")]
     [InlineData("/socket/proofRating/value", "85", "doNotProceed", "test-load-above-rating")]
