@@ -2,6 +2,7 @@ using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
+using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Inspection;
 
@@ -31,7 +32,7 @@ internal static class HistoryChecks
         }
 
         var limit = rule.Value!.Value;
-        var (fails, weight) = (hottest > limit.Si, sheet is null ? Severity.Caution : Severity.Stop);
+        var (fails, weight) = (Judged.IsAbove(hottest, limit.Si), sheet is null ? Severity.Caution : Severity.Stop);
         scope.Check("heat", fails ? CheckOutcome.Fail : CheckOutcome.Pass, weight, rule, Measure.Temperature(hottest));
         if (fails)
         {
@@ -81,10 +82,10 @@ internal static class HistoryChecks
             return null;
         }
 
-        var due = made.AddMonths((int)rule.Value!.Value.Si);
+        var due = made.AddMonths((int)rule.Si);
         var age = Measure.Months(WholeMonths(made, input.AssessedOn));
         var overdue = input.AssessedOn > due;
-        scope.Check("resocketing", overdue ? CheckOutcome.Fail : CheckOutcome.Pass, Severity.Stop, rule, age, age.Si / rule.Value.Value.Si);
+        scope.Check("resocketing", overdue ? CheckOutcome.Fail : CheckOutcome.Pass, Severity.Stop, rule, age, age.Si / rule.Si);
         if (overdue)
         {
             scope.Find(InspectionFindings.ResocketingOverdue, InspectionPointers.SocketedOn, age, rule.Value, ["/assessedOn"]);
@@ -107,22 +108,22 @@ internal static class HistoryChecks
         if (evidence.ResinByDesign is null)
         {
             missing.Add(InspectionPointers.ByDesign);
-            scope.Find(InspectionFindings.AttachmentEvidence, InspectionPointers.ByDesign, words: new FindingWord("what", "that the socket is designed for resin instead of zinc"));
+            scope.Find(MineFindings.EvidenceMissing, InspectionPointers.ByDesign, words: new FindingWord("what", "that the socket is designed for resin instead of zinc"));
         }
         else if (evidence.ResinByDesign == false)
         {
-            scope.Find(InspectionFindings.AttachmentNotByDesign, InspectionPointers.ByDesign);
+            scope.Find(MineFindings.MediumNotByDesign, InspectionPointers.ByDesign);
         }
 
-        var weak = evidence.Efficiency < least.Si;
+        var weak = evidence.Efficiency is { } share && Judged.IsBelow(share, least.Si);
         if (evidence.Efficiency is null)
         {
             missing.Add(InspectionPointers.Efficiency);
-            scope.Find(InspectionFindings.AttachmentEvidence, InspectionPointers.Efficiency, words: new FindingWord("what", "that the end holds the share of the rope's strength that the law asks for"));
+            scope.Find(MineFindings.EvidenceMissing, InspectionPointers.Efficiency, words: new FindingWord("what", "that the end holds the share of the rope's strength that the law asks for"));
         }
         else if (weak)
         {
-            scope.Find(InspectionFindings.AttachmentWeak, InspectionPointers.Efficiency, Measure.Fraction(evidence.Efficiency.Value), least);
+            scope.Find(MineFindings.AttachmentWeak, InspectionPointers.Efficiency, Measure.Fraction(evidence.Efficiency.Value), least);
         }
 
         scope.Check("attachment", weak || evidence.ResinByDesign == false ? CheckOutcome.Fail : missing.Count > 0 ? CheckOutcome.Undetermined : CheckOutcome.Pass,

@@ -1,6 +1,5 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
-using CalcService.Engine.Rules.Edition202611;
 
 namespace CalcService.Engine.Inspection;
 
@@ -12,7 +11,7 @@ public static partial class InspectionFindings
     private static IReadOnlyList<FindingDefinition> History =>
     [
         CompoundNotKnown, HeatNotKnown, HotterThanSheet, HotterThanRemembered, ChemicalsNotTold, MetUnlisted, MetLimited, MetAttacking,
-        SocketingDateMissing, ResocketingOverdue, AttachmentEvidence, AttachmentNotByDesign, AttachmentWeak,
+        SocketingDateMissing, ResocketingOverdue,
     ];
 
     public static FindingDefinition DiameterReduced { get; } = StopOrBorrowed("diameter-reduced",
@@ -91,22 +90,4 @@ public static partial class InspectionFindings
         "The end was socketed {measured} ago; {limit} are allowed.",
         "Cut it off and socket again.",
         Rules.ResocketAfter.Source, Rules.ResocketAfter);
-
-    public static FindingDefinition AttachmentEvidence { get; } = Unknown("attachment-evidence-missing",
-        "A mine's attachment needs evidence: of its strength, and that it is designed for a medium other than zinc.",
-        "There is no evidence {what}.",
-        "Get it in writing from the makers; until then the end rests.",
-        MatchingRules2026Nov.Rules.MineAttachment);
-
-    public static FindingDefinition AttachmentNotByDesign { get; } = Stop("attachment-not-by-design",
-        "In a mine a socket is poured with zinc unless another medium is a feature of its design.",
-        "The socket is not designed for resin.",
-        "Take the end out of service.",
-        MatchingRules2026Nov.Rules.MineAttachment.Source);
-
-    public static FindingDefinition AttachmentWeak { get; } = Stop("attachment-weak",
-        "A mine's attachment has to hold a share of the rope's strength.",
-        "The end holds {measured} of the rope; the law asks for {limit}.",
-        "Take another attachment.",
-        MatchingRules2026Nov.Rules.MineAttachment.Source, MatchingRules2026Nov.Rules.MineAttachment);
 }

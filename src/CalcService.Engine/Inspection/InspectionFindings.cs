@@ -3,6 +3,7 @@ using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
 using CalcService.Engine.Rules.Edition202611;
+using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Inspection;
 
@@ -12,12 +13,12 @@ public static partial class InspectionFindings
     /// <summary>All of them, by code.</summary>
     public static IReadOnlyList<FindingDefinition> All => Catalogue.All;
 
-    private static IReadOnlyList<FindingDefinition> Shared => [CompoundFindings.Demonstration, CompoundFindings.SheetSilent];
+    private static IReadOnlyList<FindingDefinition> Shared => [CompoundFindings.Demonstration, CompoundFindings.SheetSilent, .. MineFindings.All];
 
     // Getters, not fields: nobody says in which order the parts of a class set their fields.
     private static InspectionRules Rules => InspectionRules2026Nov.Rules;
 
-    private static Source Prudence => new("a safety rule needs this fact and nobody gave it", "docs/service-inspections.md", Basis.Derived);
+    private static Source Prudence => Source.NotGiven("docs/service-inspections.md");
 
     private static Source OfTheLimit => new("the document that the limit names", "docs/service-inspections.md", Basis.Derived);
 

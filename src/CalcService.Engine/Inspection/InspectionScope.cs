@@ -5,35 +5,18 @@ using CalcService.Engine.Rules;
 namespace CalcService.Engine.Inspection;
 
 /// <summary>What the steps of one inspection share.</summary>
-internal sealed record InspectionScope(InspectionInput Input, RuleBook Book, Budget Budget)
+internal sealed record InspectionScope(InspectionInput Input, RuleBook Book, Budget Budget) : RoomScope(Budget)
 {
     public InspectionRules Rules => Book.Inspection;
 
     /// <summary>Where nobody names a rule set, or the general one, the strictest known limit holds.</summary>
     public bool IsGeneral { get; } = Input.RuleSet is null or PouringRules.General;
 
-    public FindingList Findings { get; } = new();
-
     public List<InspectionCheck> Checks { get; } = [];
-
-    public List<Assumption> Assumptions { get; } = [];
-
-    public Trace Trace { get; } = new(Budget.Trace);
 
     /// <summary>How much a limit weighs here: its own rule set and the general one stop; borrowed from another set it is a caution.</summary>
     public Severity WeightOf(RuleLimit limit) =>
         IsGeneral || limit.RuleSet == Input.RuleSet || limit.RuleSet == PouringRules.General ? Severity.Stop : Severity.Caution;
-
-    public void Find(FindingDefinition definition, string pointer, Measure? measured = null, Measure? limit = null,
-        IReadOnlyList<string>? related = null, Severity? severity = null, Source? source = null, params FindingWord[] words) =>
-        Findings.Add(new Finding(definition, severity ?? definition.Severities[0], pointer)
-        {
-            Measured = measured,
-            Limit = limit,
-            Related = related ?? [],
-            Source = source,
-            Words = words,
-        });
 
     /// <summary>Keeps a check; what is missing only counts where it is undetermined.</summary>
     public void Check(string id, CheckOutcome outcome, Severity severity, RuleLimit limit, Measure? measured = null, double? use = null, params IReadOnlyList<string> missing) =>

@@ -12,7 +12,7 @@ public static class LeftChecks
     internal static (double? CutM, RopeLeft Left) Check(InspectionScope scope, double? damageM)
     {
         var (input, rule) = (scope.Input, scope.Rules.DrumTurns);
-        double? cut = damageM is { } reach ? reach + scope.Rules.CutBeyond.Value!.Value.Si : null;
+        double? cut = damageM is { } reach ? reach + scope.Rules.CutBeyond.Si : null;
         if (cut is { } length)
         {
             scope.Find(InspectionFindings.CutBeyond, InspectionPointers.Wires, Measure.Length(length), scope.Rules.CutBeyond.Value);
@@ -22,8 +22,8 @@ public static class LeftChecks
         // Too few already are too few after a cut, whatever the drum.
         var turns = input.DrumTurnsLeft is not { } now ? null
             : cut is { } off && input.DrumDiameterM is { } drum ? TurnsAfterCut(now, off, drum, scope.Trace)
-            : cut is null || now < rule.Value!.Value.Si ? now : (double?)null;
-        bool? drumEnough = turns is { } after ? after >= rule.Value!.Value.Si * (1 - 1e-9) : null;
+            : cut is null || Judged.IsBelow(now, rule.Si) ? now : (double?)null;
+        bool? drumEnough = turns is { } after ? !Judged.IsBelow(after, rule.Si) : null;
         var missingPointer = input.DrumTurnsLeft is null ? InspectionPointers.DrumTurns : InspectionPointers.DrumDiameter;
         if (turns is null && (isMine || input.DrumTurnsLeft is not null))
         {
@@ -38,14 +38,14 @@ public static class LeftChecks
         else
         {
             var weight = scope.WeightOf(rule);
-            scope.Check("drum-turns", drumEnough == true ? CheckOutcome.Pass : CheckOutcome.Fail, weight, rule, Measure.Count(left), left > 0 ? rule.Value!.Value.Si / left : null);
+            scope.Check("drum-turns", drumEnough == true ? CheckOutcome.Pass : CheckOutcome.Fail, weight, rule, Measure.Count(left), left > 0 ? rule.Si / left : null);
             if (drumEnough == false)
             {
                 scope.Find(InspectionFindings.DrumTurnsFew, InspectionPointers.DrumTurns, Measure.Count(left), rule.Value, severity: weight);
             }
         }
 
-        bool? lengthEnough = cut is null ? null : input.LengthLeftM is { } spare ? spare >= cut : null;
+        bool? lengthEnough = cut is null ? null : input.LengthLeftM is { } spare ? !Judged.IsBelow(spare, cut.Value) : null;
         if (lengthEnough == false)
         {
             scope.Find(InspectionFindings.RopeLeftShort, InspectionPointers.LengthLeft, Measure.Length(input.LengthLeftM!.Value), Measure.Length(cut!.Value));

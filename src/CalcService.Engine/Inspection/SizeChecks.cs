@@ -7,9 +7,6 @@ namespace CalcService.Engine.Inspection;
 /// <summary>Diameter and strength that the rope has lost.</summary>
 public static class SizeChecks
 {
-    /// <summary>Sizes carry twelve digits, so equality is judged with that much room.</summary>
-    private const double Room = 1 + 1e-9;
-
     internal static void Check(InspectionScope scope)
     {
         var (input, rules) = (scope.Input, scope.Rules);
@@ -70,7 +67,7 @@ public static class SizeChecks
     private static void Judge(InspectionScope scope, string id, RuleLimit rule, double lost, FindingDefinition definition, string pointer, IReadOnlyList<string> related)
     {
         var (limit, weight) = (rule.Value!.Value, scope.WeightOf(rule));
-        var fails = lost > limit.Si * Room;
+        var fails = Judged.IsAbove(lost, limit.Si);
         scope.Check(id, fails ? CheckOutcome.Fail : CheckOutcome.Pass, weight, rule, Measure.Fraction(lost), lost / limit.Si);
         if (fails)
         {

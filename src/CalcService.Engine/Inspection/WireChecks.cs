@@ -139,7 +139,7 @@ internal static class WireChecks
         foreach (var rule in scope.Rules.BrokenWires.Where(rule => !applied.Contains(rule.Id) && rule.Functions.Contains(scope.Input.Rope.Function)))
         {
             var count = WireCount.Of(wires, rule.Window, scope.Input.Rope).Low;
-            if (count >= rule.Limit.Value!.Value.Si)
+            if (count >= rule.Limit.Si)
             {
                 scope.Find(InspectionFindings.StricterElsewhere, InspectionPointers.Wires, Measure.Count(count), rule.Limit.Value, [InspectionPointers.RuleSet], source: rule.Limit.Source,
                     words: [new("rule", rule.Limit.Text), new("document", rule.Limit.Source.Document)]);

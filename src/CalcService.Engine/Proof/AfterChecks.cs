@@ -46,9 +46,8 @@ internal static class AfterChecks
 
         var rules = scope.Book.Proof;
         var highest = steps.Max(step => step.LoadN);
-        var (least, most) = (proof * (1 - rules.Under.Value!.Value.Si), proof * (1 + rules.Over.Value!.Value.Si));
-        // Loads carry twelve digits, so equality is judged with that much room.
-        var (isShort, isOver) = (highest < least * (1 - 1e-11), highest > most * (1 + 1e-11));
+        var (least, most) = (proof * (1 - rules.Under.Si), proof * (1 + rules.Over.Si));
+        var (isShort, isOver) = (Judged.IsBelow(highest, least), Judged.IsAbove(highest, most));
         scope.Check("test-load", isShort || isOver ? ProofOutcome.Fail : ProofOutcome.Pass, ProofFindings.TestLoadShort, Measure.Force(highest), Measure.Force(isOver ? most : least));
         if (isShort)
         {

@@ -1,4 +1,6 @@
+using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
+using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Proof;
 
@@ -10,10 +12,10 @@ public static class LoadChecks
     {
         var input = scope.Input;
         var rule = scope.Book.Matching.Duties.Select(duty => duty.ProofFactor).FirstOrDefault(factor => factor is not null && factor.RuleSet == input.RuleSet);
-        double? byRule = rule is not null && input.RatedLoadN is { } rated ? RequiredProofLoadN(rated, rule.Value!.Value.Si, scope.Trace) : null;
+        double? byRule = rule is not null && input.RatedLoadN is { } rated ? RequiredProofLoadN(rated, rule.Si, scope.Trace) : null;
         if (rule is not null && byRule is null)
         {
-            scope.Find(ProofFindings.RatedLoadMissing, ProofPointers.RatedLoad);
+            scope.Find(LoadFindings.RatedLoadMissing, ProofPointers.RatedLoad);
         }
 
         if ((input.ProofLoadN ?? byRule) is not { } proof)
@@ -32,7 +34,7 @@ public static class LoadChecks
             scope.Find(ProofFindings.ProofLoadUnknown, ProofPointers.RuleSet, related: [ProofPointers.ProofLoad]);
         }
 
-        var isShort = proof < byRule * (1 - 1e-11);
+        var isShort = byRule is { } least && Judged.IsBelow(proof, least);
         scope.Check("proof-load", isShort ? ProofOutcome.Fail : byRule is null ? ProofOutcome.NotApplicable : ProofOutcome.Pass, ProofFindings.ProofBelowRule, Measure.Force(proof),
             byRule is { } asked ? Measure.Force(asked) : null);
         if (isShort)
@@ -53,14 +55,15 @@ public static class LoadChecks
         if (input.ProofRatingN is not { } rating)
         {
             scope.Find(ProofFindings.RatingMissing, ProofPointers.ProofRating);
-            scope.Check("socket-rating", ProofOutcome.Undetermined, ProofFindings.AboveRating, missing: [ProofPointers.ProofRating]);
+            scope.Check("socket-rating", ProofOutcome.Undetermined, LoadFindings.ProofAboveRating, missing: [ProofPointers.ProofRating]);
         }
         else if (highestN is { } high)
         {
-            scope.Check("socket-rating", high > rating ? ProofOutcome.Fail : ProofOutcome.Pass, ProofFindings.AboveRating, Measure.Force(high), Measure.Force(rating));
-            if (high > rating)
+            var isAbove = Judged.IsAbove(high, rating);
+            scope.Check("socket-rating", isAbove ? ProofOutcome.Fail : ProofOutcome.Pass, LoadFindings.ProofAboveRating, Measure.Force(high), Measure.Force(rating));
+            if (isAbove)
             {
-                scope.Find(ProofFindings.AboveRating, ProofPointers.ProofRating, Measure.Force(high), Measure.Force(rating), [ProofPointers.ProofLoad]);
+                scope.Find(LoadFindings.ProofAboveRating, ProofPointers.ProofRating, Measure.Force(high), Measure.Force(rating), [ProofPointers.ProofLoad]);
             }
         }
 
@@ -70,11 +73,11 @@ public static class LoadChecks
         }
         else if (highestN is { } high)
         {
-            var used = Measure.Fraction(high / breakingN.Value);
-            scope.Check("half-of-breaking-force", used.Si > share.Si ? ProofOutcome.Fail : ProofOutcome.Pass, ProofFindings.AboveHalf, used, share);
-            if (used.Si > share.Si)
+            var isAbove = Judged.IsAbove(high, share.Si * breakingN.Value);
+            scope.Check("half-of-breaking-force", isAbove ? ProofOutcome.Fail : ProofOutcome.Pass, LoadFindings.ProofAboveShare, Measure.Fraction(high / breakingN.Value), share);
+            if (isAbove)
             {
-                scope.Find(ProofFindings.AboveHalf, ProofPointers.ProofLoad, used, share, [ProofPointers.Certificate]);
+                scope.Find(LoadFindings.ProofAboveShare, ProofPointers.ProofLoad, Measure.Force(high), share, [ProofPointers.Certificate]);
             }
         }
 

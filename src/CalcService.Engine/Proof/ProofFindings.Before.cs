@@ -1,5 +1,6 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
+using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Proof;
 
@@ -7,27 +8,19 @@ namespace CalcService.Engine.Proof;
 public static partial class ProofFindings
 {
     private static IReadOnlyList<FindingDefinition> Before =>
-        [ProofLoadUnknown, RatedLoadMissing, ProofBelowRule, RatingMissing, AboveRating, BreakingForceMissing, AboveHalf, CureNotTold, NotCured, ZoneNotSet, SeatingNotComputed];
-
-    private static RuleLimit[] Factors() => [.. Shared.Duties.Select(duty => duty.ProofFactor).OfType<RuleLimit>()];
+        [ProofLoadUnknown, ProofBelowRule, RatingMissing, BreakingForceMissing, CureNotTold, NotCured, ZoneNotSet, SeatingNotComputed];
 
     public static FindingDefinition ProofLoadUnknown { get; } = Define("proof-load-unknown", Severity.Unknown,
         "Which proof load is asked for is not known: no rule set is named, or it sets none and the request gives none.",
         "The rule set of the proof load, or the proof load itself, is not given.",
         "Name the rule set; for one that sets no proof load give the load that its code asks for.",
-        Prudence, Factors());
-
-    public static FindingDefinition RatedLoadMissing { get; } = Define("rated-load-missing", Severity.Unknown,
-        "The rule set's proof load is a multiple of the rated load.",
-        "The rated load is not given.",
-        "Give the rated load of the end, pulled straight.",
-        Prudence, Factors());
+        Prudence, [.. LoadFindings.ProofFactors]);
 
     public static FindingDefinition ProofBelowRule { get; } = Define("proof-below-rule", Severity.Stop,
         "The proof load is less than the rule set asks for.",
         "A proof load of {measured} is meant; the rule set asks for {limit}.",
         "Load to what the rule set asks for, or take the rated load down.",
-        new("DOE-STD-1090; NAVEDTRA 14080", "proof test of slings", Basis.Published), Factors());
+        new("DOE-STD-1090; NAVEDTRA 14080", "proof test of slings", Basis.Published), [.. LoadFindings.ProofFactors]);
 
     public static FindingDefinition RatingMissing { get; } = Define("proof-rating-missing", Severity.Unknown,
         "Whether the socket may be loaded so far is for its maker to say.",
@@ -35,22 +28,10 @@ public static partial class ProofFindings
         "Ask the socket's maker.",
         Prudence);
 
-    public static FindingDefinition AboveRating { get; } = Define("test-load-above-rating", Severity.Stop,
-        "The test load is, or was, above the proof rating of the socket.",
-        "{measured} is above the socket's proof rating of {limit}.",
-        "Do not load so far. Where it was done, the socket is taken out until its maker has spoken.",
-        new("the socket maker's rating, as the request states it", "proofRating", Basis.DataSheet));
-
     public static FindingDefinition BreakingForceMissing { get; } = Define("test-share-unknown", Severity.Caution,
         "What share of the rope's breaking force the test load is, isn't known.",
         "The breaking force of the rope is not known.",
         "Give the certificate, or class and grade of the rope.",
-        Shared.ProofShare.Source, Shared.ProofShare);
-
-    public static FindingDefinition AboveHalf { get; } = Define("test-load-above-half", Severity.Caution,
-        "The test load is more than half of the rope's breaking force.",
-        "The test load is {measured} of the breaking force; at most {limit} is remembered.",
-        "Check proof load and rated load; the rope must not be strained for good.",
         Shared.ProofShare.Source, Shared.ProofShare);
 
     public static FindingDefinition CureNotTold { get; } = Define("cure-not-told", Severity.Unknown,

@@ -3,6 +3,7 @@ using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
 using CalcService.Engine.Rules.Edition202611;
+using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Proof;
 
@@ -17,7 +18,7 @@ public static partial class ProofFindings
 
     private static MatchingRules Shared => MatchingRules2026Nov.Rules;
 
-    private static Source Prudence => new("a safety rule needs this fact and nobody gave it", "docs/proof-load-evaluations.md", Basis.Derived);
+    private static Source Prudence => Source.NotGiven("docs/proof-load-evaluations.md");
 
     private static Source LetsGo => new("an end that lets go of its rope is none", "docs/proof-load-evaluations.md", Basis.Derived);
 
@@ -30,6 +31,6 @@ public static partial class ProofFindings
     private static class Catalogue
     {
         public static IReadOnlyList<FindingDefinition> All { get; } =
-            [.. new[] { CompoundFindings.Demonstration }.Concat(Before).Concat(After).OrderBy(definition => definition.Code, StringComparer.Ordinal)];
+            [.. new[] { CompoundFindings.Demonstration, LoadFindings.RatedLoadMissing, LoadFindings.ProofAboveRating, LoadFindings.ProofAboveShare }.Concat(Before).Concat(After).OrderBy(definition => definition.Code, StringComparer.Ordinal)];
     }
 }

@@ -41,8 +41,8 @@ public static class ProofLoadEvaluation
                 Verdict = (ProofVerdict)FindingList.DecisionOf(findings),
                 IsAfter = input.Measured is not null,
                 ProofLoadN = proof,
-                LeastTestLoadN = proof * (1 - rules.Proof.Under.Value!.Value.Si),
-                MostTestLoadN = proof * (1 + rules.Proof.Over.Value!.Value.Si),
+                LeastTestLoadN = proof * (1 - rules.Proof.Under.Si),
+                MostTestLoadN = proof * (1 + rules.Proof.Over.Si),
                 Steps = steps,
                 Expected = steps.Count > 0 ? steps.MaxBy(step => step.LoadN)!.Expected : null,
                 ReadAt = input.ReadAt == SeatingPlace.SmallEnd ? SeatingPlace.SmallEnd : SeatingPlace.Mouth,
@@ -72,7 +72,7 @@ public static class ProofLoadEvaluation
         }
         else if (proofN is { } proof)
         {
-            foreach (var share in scope.Book.Proof.Steps.Select(step => step.Value!.Value.Si))
+            foreach (var share in scope.Book.Proof.Steps.Select(step => step.Si))
             {
                 steps.Add(new(share, share * proof, Expect(share * proof), null));
             }

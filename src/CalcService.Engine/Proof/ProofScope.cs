@@ -5,18 +5,9 @@ using CalcService.Engine.Rules;
 namespace CalcService.Engine.Proof;
 
 /// <summary>What the steps of one evaluation share.</summary>
-internal sealed record ProofScope(ProofInput Input, RuleBook Book, Budget Budget, CancellationToken CancellationToken)
+internal sealed record ProofScope(ProofInput Input, RuleBook Book, Budget Budget, CancellationToken CancellationToken) : RoomScope(Budget)
 {
-    public FindingList Findings { get; } = new();
-
     public List<ProofCheck> Checks { get; } = [];
-
-    public List<Assumption> Assumptions { get; } = [];
-
-    public Trace Trace { get; } = new(Budget.Trace);
-
-    public void Find(FindingDefinition definition, string pointer, Measure? measured = null, Measure? limit = null, IReadOnlyList<string>? related = null, params FindingWord[] words) =>
-        Findings.Add(new Finding(definition, definition.Severities[0], pointer) { Measured = measured, Limit = limit, Related = related ?? [], Words = words });
 
     public void Check(string id, ProofOutcome outcome, FindingDefinition definition, Measure? measured = null, Measure? limit = null, params IReadOnlyList<string> missing) =>
         Checks.Add(new(id, outcome, measured, limit, definition.Source, missing));

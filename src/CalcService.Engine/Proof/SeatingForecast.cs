@@ -1,4 +1,5 @@
 using CalcService.Engine.Cones;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Ropes;
 
@@ -15,56 +16,25 @@ internal sealed class SeatingForecast
     /// <summary>The forecast for this end; null, and said, where what it needs is missing.</summary>
     public static SeatingForecast? Of(ProofScope scope, RopeFacts rope)
     {
-        var (input, rules, cured) = (scope.Input, scope.Book.Matching, scope.Input.Compound.Cured);
-        if (cured is not { ModulusPa: { } modulus, PoissonRatio: { } poisson } || (cured.ShrinkageAfterGel ?? cured.VolumetricShrinkage) is null)
+        var (input, rules, spread) = (scope.Input, scope.Book.Matching, scope.Book.Proof.ShrinkageSpread);
+        var end = new EndCone(scope, rules, input.Compound.Cured, input.Basket, rope.MetallicAreaM2) { OuterAtSmallEndM = input.OuterAtSmallEndM, OuterAtMouthM = input.OuterAtMouthM };
+        if (end.Lacks is (var pointer, var why))
         {
-            return Not(scope, ProofPointers.Cured, "the sheet lacks modulus, Poisson's ratio or shrinkage of the cured compound");
+            return Not(scope, pointer, why);
         }
 
-        if (rope.MetallicAreaM2 is not { } area || area >= Math.PI / 4 * input.Basket.SmallEndDiameterM * input.Basket.SmallEndDiameterM)
-        {
-            return Not(scope, "/rope/metallicArea", "the metallic area of the rope is not known, or does not go into the small end");
-        }
-
-        var shrinkage = cured.ShrinkageAfterGel ?? (cured.VolumetricShrinkage!.Value * rules.ShrinkageShare.Value!.Value.Si);
-        if (cured.ShrinkageAfterGel is null)
-        {
-            scope.Assumptions.Add(new(ProofPointers.Cured + "/shrinkageAfterGel", rules.ShrinkageShare.Text, Measure.Fraction(shrinkage), AssumptionOrigin.RuleSet));
-        }
-
-        var spread = scope.Book.Proof.ShrinkageSpread;
-        scope.Assumptions.Add(new(ProofPointers.Cured + "/shrinkageAfterGel", spread.Text, spread.Value, AssumptionOrigin.RuleSet));
-        if (input.Friction is null)
-        {
-            scope.Assumptions.Add(new(ProofPointers.Friction, rules.Friction.Low.Text, rules.Friction.Low.Value, AssumptionOrigin.RuleSet));
-            scope.Assumptions.Add(new(ProofPointers.Friction, rules.Friction.High.Text, rules.Friction.High.Value, AssumptionOrigin.RuleSet));
-        }
-
-        double Wall(double? given, double boreM, string pointer)
-        {
-            if (given is null)
-            {
-                scope.Assumptions.Add(new(pointer, rules.WallRatio.Text, Measure.Length(rules.WallRatio.Value!.Value.Si * boreM), AssumptionOrigin.RuleSet));
-            }
-
-            return given ?? (rules.WallRatio.Value!.Value.Si * boreM);
-        }
-
-        var cone = new Cone
-        {
-            Basket = input.Basket,
-            OuterAtSmallEndM = Wall(input.OuterAtSmallEndM, input.Basket.SmallEndDiameterM, ProofPointers.OuterAtSmallEnd),
-            OuterAtMouthM = Wall(input.OuterAtMouthM, input.Basket.LargeEndDiameterM, ProofPointers.OuterAtMouth),
-            Friction = 0,
-            Shrinkage = 0,
-            CompoundModulusPa = modulus,
-            RadialModulusPa = rules.RadialStiffening.Value!.Value.Si * modulus,
-            PoissonRatio = poisson,
-            WireAreaM2 = area,
-        };
-        double[] frictions = input.Friction is { } known ? [known] : [rules.Friction.Low.Value!.Value.Si, rules.Friction.High.Value!.Value.Si];
-        double[] shrinkages = [shrinkage * (1 - spread.Value!.Value.Si), shrinkage * (1 + spread.Value.Value.Si)];
+        var shrinkage = end.ShrinkageAfterGel();
+        scope.Assume(ProofPointers.Cured + "/shrinkageAfterGel", spread.Text, spread.Value, AssumptionOrigin.RuleSet);
+        var cone = end.With(friction: 0, shrinkage: 0);
+        double[] frictions = input.Friction is { } known ? [known] : [Assumed(rules.Friction.Low), Assumed(rules.Friction.High)];
+        double[] shrinkages = [shrinkage * (1 - spread.Si), shrinkage * (1 + spread.Si)];
         return new(scope, [.. frictions.SelectMany(_ => shrinkages, (friction, one) => cone with { Friction = friction, Shrinkage = one })]);
+
+        double Assumed(RuleLimit rule)
+        {
+            scope.Assume(ProofPointers.Friction, rule.Text, rule.Value, AssumptionOrigin.RuleSet);
+            return rule.Si;
+        }
     }
 
     /// <summary>Low and high over the corners; null where the sizes don't belong together.</summary>
@@ -87,7 +57,7 @@ internal sealed class SeatingForecast
 
     private static SeatingForecast? Not(ProofScope scope, string pointer, string why)
     {
-        scope.Find(ProofFindings.SeatingNotComputed, pointer, words: new Findings.FindingWord("why", why));
+        scope.Find(ProofFindings.SeatingNotComputed, pointer, words: new FindingWord("why", why));
         return null;
     }
 }

@@ -1,10 +1,10 @@
 using System.Text.Json.Nodes;
 using CalcService.Api.Tests.Findings.Curing;
+using CalcService.Api.Tests.Findings.Inspection;
 using CalcService.Api.Tests.Findings.Matching;
 using CalcService.Api.Tests.Findings.Pouring;
+using CalcService.Api.Tests.Findings.Proof;
 using CalcService.Api.Tests.Findings.Reuse;
-using CalcService.Engine.Inspection;
-using CalcService.Engine.Proof;
 
 namespace CalcService.Api.Tests.Findings;
 
@@ -14,18 +14,16 @@ namespace CalcService.Api.Tests.Findings;
 /// <param name="Examples">At least one for each finding in each severity that no other path has examples of.</param>
 public sealed record OperationExamples(string Path, JsonObject Good, IReadOnlyList<FindingExample> Examples)
 {
-    public static IReadOnlyList<OperationExamples> All { get; } = [PourExamples.Operation, CureExamples.Operation, MatchExamples.Operation, ReuseExamples.Operation];
+    public static IReadOnlyList<OperationExamples> All { get; } = 
+    [
+        PourExamples.Operation, CureExamples.Operation, MatchExamples.Operation, ReuseExamples.Operation, InspectionExamples.Operation, ProofExamples.Operation,
+    ];
 
-    /// <summary>Paths whose examples are still to be written: each of their findings is raised by a test of the engine.</summary>
-    public static IReadOnlyList<string> Unwritten { get; } = ["/v1/proof-load-evaluations", "/v1/service-inspections"];
-
-    /// <summary>Findings whose page shows no request, with what it says instead.</summary>
-    public static IReadOnlyDictionary<string, string> WithoutRequest { get; } = new Dictionary<string, string>(
-        InspectionFindings.All.Union(ProofFindings.All).Select(definition => definition.Code).Except(All.SelectMany(operation => operation.Examples).Select(example => example.Code))
-            .Select(code => KeyValuePair.Create(code, "No request stands here yet. A test of the engine raises it."))
-            .Append(KeyValuePair.Create("cure-budget-spent",
-                "No request that is short enough for a page is known to raise it. A test of the engine raises it with fewer steps than a request may take.")),
-        StringComparer.Ordinal);
+    /// <summary>Findings that no request of a readable length is known to raise, with what their page says instead.</summary>
+    public static IReadOnlyDictionary<string, string> WithoutRequest { get; } = new Dictionary<string, string>(StringComparer.Ordinal)
+    {
+        ["cure-budget-spent"] = "No request that is short enough for a page is known to raise it. A test of the engine raises it with fewer steps than a request may take.",
+    };
 
     /// <summary>The examples of a finding, worst first, with the paths that they are sent to.</summary>
     public static IEnumerable<(OperationExamples Operation, FindingExample Example)> Of(string code) => All

@@ -2,6 +2,7 @@ using CalcService.Engine.Findings;
 using CalcService.Engine.Inspection;
 using CalcService.Engine.Ropes;
 using CalcService.Engine.Rules;
+using CalcService.Engine.Tests.Findings;
 
 namespace CalcService.Engine.Tests.Inspection;
 
@@ -11,7 +12,7 @@ namespace CalcService.Engine.Tests.Inspection;
 /// <param name="Pointer">The member it points to.</param>
 /// <param name="Change">What is wrong with the end.</param>
 /// <param name="Besides">Codes that follow from the same fault.</param>
-public sealed record InspectionCase(string Code, Severity Severity, string Pointer, Func<InspectionInput, InspectionInput> Change, params IReadOnlyList<string> Besides)
+public sealed record InspectionCase(string Code, Severity Severity, string Pointer, Func<InspectionInput, InspectionInput> Change, params IReadOnlyList<string> Besides) : IFindingCase
 {
     public Outcome<InspectionResult> Inspect() => GoodInspection.Inspect(Change(GoodInspection.Input));
 }
@@ -84,10 +85,10 @@ public static class InspectionCases
         new("met-attacking-chemical", Severity.Stop, "/inspection/chemicals/0", input => input with { Chemicals = ["acetone"] }),
         new("socketing-date-missing", Severity.Unknown, "/inspection/socketedOn", input => input with { RuleSet = InspectionRules.Platform, SocketedOn = null }),
         new("resocketing-overdue", Severity.Stop, "/inspection/socketedOn", input => input with { RuleSet = InspectionRules.Platform, SocketedOn = new(2024, 3, 11) }, Cut, Left),
-        new("attachment-evidence-missing", Severity.Unknown, "/attachment/efficiency", Mine(input => input with { Attachment = new(null, true) })),
-        new("attachment-evidence-missing", Severity.Unknown, "/attachment/resinByDesign", Mine(input => input with { Attachment = new(.8, null) })),
-        new("attachment-not-by-design", Severity.Stop, "/attachment/resinByDesign", Mine(input => input with { Attachment = new(.8, false) })),
-        new("attachment-weak", Severity.Stop, "/attachment/efficiency", Mine(input => input with { Attachment = new(.79, true) })),
+        new("mine-evidence-missing", Severity.Unknown, "/attachment/efficiency", Mine(input => input with { Attachment = new(null, true) })),
+        new("mine-evidence-missing", Severity.Unknown, "/attachment/resinByDesign", Mine(input => input with { Attachment = new(.8, null) })),
+        new("mine-medium-not-by-design", Severity.Stop, "/attachment/resinByDesign", Mine(input => input with { Attachment = new(.8, false) })),
+        new("mine-attachment-weak", Severity.Stop, "/attachment/efficiency", Mine(input => input with { Attachment = new(.79, true) })),
     ];
 
     private static IEnumerable<InspectionCase> Rest =>

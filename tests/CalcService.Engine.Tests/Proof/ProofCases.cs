@@ -1,10 +1,11 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Proof;
+using CalcService.Engine.Tests.Findings;
 
 namespace CalcService.Engine.Tests.Proof;
 
 /// <summary>A test with one thing wrong, and the finding that has to say so.</summary>
-public sealed record ProofCase(string Code, Severity Severity, string Pointer, Func<ProofInput, ProofInput> Change, params IReadOnlyList<string> Besides)
+public sealed record ProofCase(string Code, Severity Severity, string Pointer, Func<ProofInput, ProofInput> Change, params IReadOnlyList<string> Besides) : IFindingCase
 {
     public Outcome<ProofResult> Evaluate() => GoodProof.Evaluate(Change(GoodProof.After));
 }
@@ -22,9 +23,9 @@ public static class ProofCases
         new("rated-load-missing", Severity.Unknown, "/test/ratedLoad", input => input with { RatedLoadN = null }),
         new("proof-below-rule", Severity.Stop, "/test/proofLoad", input => input with { ProofLoadN = 100.7e3 }),
         new("proof-rating-missing", Severity.Unknown, "/socket/proofRating", input => input with { ProofRatingN = null }),
-        new("test-load-above-rating", Severity.Stop, "/socket/proofRating", input => input with { ProofRatingN = 100.7e3 }),
+        new("proof-above-socket-rating", Severity.Stop, "/socket/proofRating", input => input with { ProofRatingN = 100.7e3 }),
         new("test-share-unknown", Severity.Caution, "/rope/certificate/breakingForce", input => input with { Rope = input.Rope with { CertifiedBreakingForceN = null, Grade = null } }),
-        new("test-load-above-half", Severity.Caution, "/test/proofLoad", input => input with { Rope = input.Rope with { CertifiedBreakingForceN = 201e3 } }),
+        new("proof-above-half-breaking", Severity.Caution, "/test/proofLoad", input => input with { Rope = input.Rope with { CertifiedBreakingForceN = 201e3 } }),
         new("cure-not-told", Severity.Unknown, "/test/proofLoadFrom", input => input with { ProofLoadFrom = null }),
         new("not-cured-for-proof", Severity.Stop, "/testedAt", input => input with { ProofLoadFrom = input.TestedAt.AddMinutes(1) }),
         new("no-exclusion-zone", Severity.Caution, "/test/exclusionZone", input => input with { ExclusionZone = null }),

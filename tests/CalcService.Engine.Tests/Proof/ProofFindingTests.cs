@@ -3,14 +3,14 @@ using CalcService.Engine.Inspection;
 using CalcService.Engine.Matching;
 using CalcService.Engine.Pouring;
 using CalcService.Engine.Proof;
-using CalcService.Engine.Provenance;
+using CalcService.Engine.Reuse;
+using CalcService.Engine.Tests.Findings;
 
 namespace CalcService.Engine.Tests.Proof;
 
 public sealed class ProofFindingTests
 {
-    public static TheoryData<int, string> Cases =>
-        [.. ProofCases.All.Select((one, index) => new TheoryDataRow<int, string>(index, $"{one.Code} {one.Severity} {one.Pointer}"))];
+    public static TheoryData<int, string> Cases => RoomFindings.Numbered(ProofCases.All);
 
     [Fact]
     public void Test_with_nothing_wrong_passes_before_and_after()
@@ -26,30 +26,17 @@ public sealed class ProofFindingTests
 
     [Theory]
     [MemberData(nameof(Cases))]
-    public void Test_with_one_thing_wrong_has_that_finding(int index, string what)
-    {
-        var one = ProofCases.All[index];
-        var findings = one.Evaluate().Findings;
-
-        Assert.True(
-            findings.Any(finding => finding.Definition.Code == one.Code && finding.Severity == one.Severity && finding.Pointer == one.Pointer),
-            $"{what} is not among: {string.Join(", ", findings.Select(f => $"{f.Definition.Code} {f.Severity} {f.Pointer}"))}");
-        Assert.Equal([.. one.Besides.Order(StringComparer.Ordinal)], Besides(findings, [one.Code]));
-    }
+    public void Test_with_one_thing_wrong_has_that_finding(int index, string what) =>
+        RoomFindings.Raises(ProofCases.All[index], what, ProofCases.All[index].Evaluate().Findings);
 
     [Theory]
     [MemberData(nameof(Cases))]
-    public void Decision_is_the_worst_severity(int index, string what)
+    public void Decision_is_the_worst_severity_and_the_verdict_its_twin(int index, string what)
     {
         var evaluation = ProofCases.All[index].Evaluate();
-        var severities = evaluation.Findings.Select(finding => finding.Severity).ToArray();
-        var expected = severities.Contains(Severity.Stop) ? Decision.DoNotProceed
-            : severities.Contains(Severity.Unknown) ? Decision.Undetermined
-            : severities.Contains(Severity.Caution) ? Decision.ProceedWithCare
-            : Decision.Proceed;
-        Assert.True(expected == evaluation.Decision, what);
+        RoomFindings.DecidesByTheWorst(evaluation.Decision, what, evaluation.Findings);
         Assert.Equal(
-            expected switch
+            evaluation.Decision switch
             {
                 Decision.DoNotProceed => ProofVerdict.Reject,
                 Decision.Undetermined => ProofVerdict.Hold,
@@ -61,69 +48,22 @@ public sealed class ProofFindingTests
 
     [Theory]
     [MemberData(nameof(Cases))]
-    public void Finding_fills_every_word_of_its_message(int index, string what) =>
-        Assert.All(ProofCases.All[index].Evaluate().Findings, finding =>
-        {
-            var given = finding.Words.Select(word => word.Name).ToHashSet(StringComparer.Ordinal);
-            if (finding.Measured is not null)
-            {
-                given.Add("measured");
-            }
-
-            if (finding.Limit is not null)
-            {
-                given.Add("limit");
-            }
-
-            var asked = finding.Definition.Message.Split('{').Skip(1).Select(part => part[..part.IndexOf('}', StringComparison.Ordinal)]);
-            Assert.True(asked.All(given.Contains), $"{what}: {finding.Definition.Message} has only {string.Join(", ", given)}");
-            Assert.Contains(finding.Severity, finding.Definition.Severities);
-        });
+    public void Finding_fills_every_word_of_its_message(int index, string what) => RoomFindings.FillTheirWords(what, ProofCases.All[index].Evaluate().Findings);
 
     [Fact]
-    public void Cases_raise_every_finding_in_each_of_its_severities() =>
-        Assert.Equal(
-            ProofFindings.All.SelectMany(definition => definition.Severities.Select(severity => $"{definition.Code} {severity}"))
-                .Order(StringComparer.Ordinal),
-            ProofCases.All.Select(one => $"{one.Code} {one.Severity}").Distinct().Order(StringComparer.Ordinal));
+    public void Cases_raise_every_finding_in_each_of_its_severities() => RoomFindings.AreAllRaised(ProofFindings.All, ProofCases.All);
 
     [Fact]
-    public void Catalogue_holds_every_definition_of_the_room_once_in_the_order_of_codes()
-    {
-        var defined = typeof(ProofFindings).GetProperties()
-            .Where(property => property.PropertyType == typeof(FindingDefinition))
-            .Select(property => ((FindingDefinition)property.GetValue(null)!).Code).ToArray();
-        Assert.NotEmpty(defined);
-        Assert.All(defined, code => Assert.Contains(ProofFindings.All, definition => definition.Code == code));
-        Assert.Equal(ProofFindings.All.Select(definition => definition.Code).Order(StringComparer.Ordinal), ProofFindings.All.Select(definition => definition.Code));
-        Assert.Distinct(ProofFindings.All.Select(definition => definition.Code));
-    }
+    public void Catalogue_holds_every_definition_of_the_room_once_in_the_order_of_codes() => RoomFindings.AreCatalogued(ProofFindings.All, typeof(ProofFindings));
 
     [Fact]
     public void Code_that_two_rooms_raise_is_one_definition() =>
-        Assert.All(ProofFindings.All.Join(PouringFindings.All.Concat(MatchingFindings.All).Concat(InspectionFindings.All).Distinct(), one => one.Code, other => other.Code, (one, other) => (one, other)),
-            pair => Assert.Same(pair.one, pair.other));
+        RoomFindings.AreOneDefinition(ProofFindings.All, PouringFindings.All.Union(MatchingFindings.All).Union(ReuseFindings.All).Union(InspectionFindings.All));
 
     [Fact]
-    public void Definition_says_what_it_means_what_to_do_and_where_it_comes_from() =>
-        Assert.All(ProofFindings.All, definition =>
-        {
-            Assert.Matches("^[a-z]+(-[a-z]+)*$", definition.Code);
-            Assert.NotEmpty(definition.Severities);
-            Assert.All([definition.Meaning, definition.Message, definition.Action, definition.Source.Document],
-                text => Assert.False(string.IsNullOrWhiteSpace(text)));
-        });
+    public void Definition_says_what_it_means_what_to_do_and_where_it_comes_from() => RoomFindings.SayWhatTheyMean(ProofFindings.All);
 
     [Fact]
-    public void Rule_from_memory_or_practice_alone_never_stops()
-    {
-        Assert.All(ProofFindings.All.Where(definition => definition.Source.Basis is Basis.FromMemory or Basis.CommonPractice),
-            definition => Assert.DoesNotContain(Severity.Stop, definition.Severities));
-        Assert.All(ProofCases.All.SelectMany(one => one.Evaluate().Findings).Where(finding => finding.Source?.Basis is Basis.FromMemory or Basis.CommonPractice),
-            finding => Assert.NotEqual(Severity.Stop, finding.Severity));
-    }
-
-    private static IEnumerable<string> Besides(IReadOnlyList<Finding> findings, string[] asked) => findings
-        .Where(finding => !asked.Contains(finding.Definition.Code))
-        .Select(finding => finding.Definition.Code).Distinct().Order(StringComparer.Ordinal);
+    public void Rule_from_memory_or_practice_alone_never_stops() =>
+        RoomFindings.NeverStopOnMemory(ProofFindings.All, ProofCases.All.SelectMany(one => one.Evaluate().Findings));
 }

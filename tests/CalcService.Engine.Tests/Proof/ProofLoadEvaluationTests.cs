@@ -93,7 +93,7 @@ public sealed class ProofLoadEvaluationTests
     public void Load_above_the_rating_stops_whether_meant_or_read() => Gen.Double[50e3, 200e3].Sample(loadN =>
     {
         var read = GoodProof.Evaluate(GoodProof.After with { Measured = [new(loadN, .0013)] });
-        Assert.Equal(loadN > 130e3, read.Findings.Any(finding => finding.Definition.Code == "test-load-above-rating"));
+        Assert.Equal(loadN > 130e3, read.Findings.Any(finding => finding.Definition.Code == "proof-above-socket-rating"));
         var meant = GoodProof.Evaluate(GoodProof.Before with { RuleSet = "general", ProofLoadN = loadN });
         Assert.Equal(loadN > 130e3, meant.Decision == Decision.DoNotProceed);
     }, iter: 40);

@@ -38,7 +38,7 @@ public static class InspectionRules2026Nov
             Wires("mine-end", WireWindow.End, Every, Mine, "broken wires at an attachment", 2, Law(MineLaw, "(a)")),
             Wires("mine-valley", WireWindow.Valley, Every, Mine, "broken wires in the valleys of a regular lay rope in one lay", 2, Law("30 CFR 77.1434", "(b)")),
             Wires("naval-fitting", WireWindow.FittingLay, Every, InspectionRules.Naval, "broken wires within one lay of a fitting", 1,
-                new("US Navy rules for wire rope", "broken wires within one lay of a fitting", Basis.Published)),
+                new("US Navy, Naval Ships' Technical Manual, chapter 613", "inspection of wire rope: broken wires at a fitting", Basis.Published)),
         ],
         Conditions =
         [

@@ -36,7 +36,7 @@ public sealed class ProofLoadEvaluationTests(Service service)
     [InlineData("/measured/steps", "null", "undetermined", "test-not-watched")]
     [InlineData("/measured/steps/2/load/value", "80", "doNotProceed", "test-load-short")]
     [InlineData("/measured/steps/2/seating/value", "0.1", "proceedWithCare", "seating-little")]
-    [InlineData("/socket/proofRating/value", "85", "doNotProceed", "test-load-above-rating")]
+    [InlineData("/socket/proofRating/value", "85", "doNotProceed", "proof-above-socket-rating")]
     [InlineData("/test/proofLoadFrom", "\"2026-03-12T13:00:01Z\"", "doNotProceed", "not-cured-for-proof")]
     [InlineData("/test", "null", "undetermined", "rated-load-missing")]
     [InlineData("/test/exclusionZone", "\"no\"", "proceedWithCare", "no-exclusion-zone")]
