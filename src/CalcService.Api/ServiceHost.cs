@@ -1,14 +1,18 @@
 using CalcService.Api.Capabilities.Curing;
+using CalcService.Api.Capabilities.Inspection;
 using CalcService.Api.Capabilities.Matching;
 using CalcService.Api.Capabilities.Pouring;
+using CalcService.Api.Capabilities.Proof;
 using CalcService.Api.Capabilities.Reuse;
 using CalcService.Api.Catalogues;
 using CalcService.Api.Hosting;
 using CalcService.Api.OpenApi;
 using CalcService.Engine.Curing;
 using CalcService.Engine.Findings;
+using CalcService.Engine.Inspection;
 using CalcService.Engine.Matching;
 using CalcService.Engine.Pouring;
+using CalcService.Engine.Proof;
 using CalcService.Engine.Reuse;
 using FluentValidation;
 using Serilog;
@@ -25,6 +29,8 @@ public static class ServiceHost
             .Union(CuringFindings.All)
             .Union(MatchingFindings.All)
             .Union(ReuseFindings.All)
+            .Union(InspectionFindings.All)
+            .Union(ProofFindings.All)
             .OrderBy(definition => definition.Code, StringComparer.Ordinal),
     ];
 
@@ -57,6 +63,8 @@ public static class ServiceHost
         builder.Services.AddCuring();
         builder.Services.AddMatching();
         builder.Services.AddReuse();
+        builder.Services.AddInspection();
+        builder.Services.AddProof();
         builder.Services.AddOpenApiDocument();
 
         var app = builder.Build();
@@ -76,6 +84,8 @@ public static class ServiceHost
         app.MapCuring();
         app.MapMatching();
         app.MapReuse();
+        app.MapInspection();
+        app.MapProof();
         app.MapCatalogues(Findings);
         app.MapHealth();
         app.MapProblemPage();

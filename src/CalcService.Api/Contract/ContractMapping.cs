@@ -22,6 +22,8 @@ public static class ContractMapping
         Lubricant = rope.Lubricant ?? Lubricant.Unknown,
         IsPlasticFilled = rope.PlasticFilled switch { Fact.Yes => true, Fact.No => false, _ => null },
         IsUsed = rope.Used == Fact.Yes,
+        Function = rope.Function ?? RopeFunction.Unknown,
+        LayLengthM = rope.LayLength?.Si,
     };
 
     public static Engine.Sockets.Basket ToEngine(this Basket basket) => new()

@@ -53,6 +53,13 @@ public sealed record Rope
 
     /// <summary>Whether the rope has been in use.</summary>
     public Fact? Used { get; init; }
+
+    /// <summary>What the rope does; it decides which limits of an inspection hold.</summary>
+    public RopeFunction? Function { get; init; }
+
+    /// <summary>Length along the rope in which a strand goes once around; inspections count broken wires over it.</summary>
+    [Kind(QuantityKind.Length)]
+    public Quantity? LayLength { get; init; }
 }
 
 /// <summary>Certificate of a rope.</summary>

@@ -17,6 +17,7 @@ public sealed class RopeValidator : AbstractValidator<Rope>
         RuleFor(rope => rope.MeasuredDiameter).Between(1, 200, "mm", QuantityKind.Length);
         RuleFor(rope => rope.Temperature).Between(-60, 150, "degC", QuantityKind.Temperature);
         RuleFor(rope => rope.OuterWireDiameter).Between(.05, 20, "mm", QuantityKind.Length);
+        RuleFor(rope => rope.LayLength).Between(2, 2500, "mm", QuantityKind.Length);
         RuleFor(rope => rope).Custom((rope, context) =>
         {
             if (rope.MetallicArea is { } area && area.Si > Math.PI / 4 * rope.Diameter.Si * rope.Diameter.Si)

@@ -2,6 +2,7 @@ using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Ropes;
 using CalcService.Engine.Rules;
+using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Matching;
 
@@ -92,12 +93,12 @@ internal static class DutyChecks
 
         if (proof > scope.Input.Socket.ProofRatingN)
         {
-            scope.Find(MatchingFindings.ProofAboveRating, MatchPointers.ProofLoad, Measure.Force(proof), Measure.Force(scope.Input.Socket.ProofRatingN.Value), [MatchPointers.ProofRating]);
+            scope.Find(LoadFindings.ProofAboveRating, MatchPointers.ProofLoad, Measure.Force(proof), Measure.Force(scope.Input.Socket.ProofRatingN.Value), [MatchPointers.ProofRating]);
         }
 
         if (proof > scope.Rules.ProofShare.Si * breakingN)
         {
-            scope.Find(MatchingFindings.ProofAboveShare, MatchPointers.ProofLoad, Measure.Force(proof), scope.Rules.ProofShare.Value, [MatchPointers.BreakingForce]);
+            scope.Find(LoadFindings.ProofAboveShare, MatchPointers.ProofLoad, Measure.Force(proof), scope.Rules.ProofShare.Value, [MatchPointers.BreakingForce]);
         }
 
         return proof;

@@ -1,6 +1,7 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
+using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Matching;
 
@@ -23,21 +24,21 @@ internal static class LawChecks
     {
         if (duty.ResinByDesign is null)
         {
-            scope.Find(MatchingFindings.MineEvidenceMissing, MatchPointers.ResinByDesign, words: new FindingWord("what", "that the socket is designed for resin instead of zinc"));
+            scope.Find(MineFindings.EvidenceMissing, MatchPointers.ResinByDesign, words: new FindingWord("what", "that the socket is designed for resin instead of zinc"));
         }
         else if (duty.ResinByDesign == false)
         {
-            scope.Find(MatchingFindings.MineMediumNotByDesign, MatchPointers.ResinByDesign);
+            scope.Find(MineFindings.MediumNotByDesign, MatchPointers.ResinByDesign);
         }
 
         var least = scope.Rules.MineAttachment.Value!.Value;
         if (duty.Efficiency < least.Si)
         {
-            scope.Find(MatchingFindings.MineAttachmentWeak, MatchPointers.Efficiency, Measure.Fraction(duty.Efficiency.Value), least);
+            scope.Find(MineFindings.AttachmentWeak, MatchPointers.Efficiency, Measure.Fraction(duty.Efficiency.Value), least);
         }
         else if (duty.TypeTested != true)
         {
-            scope.Find(MatchingFindings.MineEvidenceMissing, MatchPointers.TypeTested, words: new FindingWord("what", "that the end holds the share of the rope's strength that the law asks for"));
+            scope.Find(MineFindings.EvidenceMissing, MatchPointers.TypeTested, words: new FindingWord("what", "that the end holds the share of the rope's strength that the law asks for"));
         }
     }
 

@@ -8,8 +8,8 @@ public static partial class MatchingFindings
 {
     private static IReadOnlyList<FindingDefinition> Duty =>
     [
-        DutyMissing, DesignFactorMissing, DesignFactorFromMemory, DesignFactorBelowRule, LoadAboveLimit, LoadAboveRating, ProofAboveRating,
-        ProofAboveShare, EfficiencyNotTested, MineEvidenceMissing, MineMediumNotByDesign, MineAttachmentWeak, LiftProportions,
+        DutyMissing, DesignFactorMissing, DesignFactorFromMemory, DesignFactorBelowRule, LoadAboveLimit, LoadAboveRating,
+        EfficiencyNotTested, LiftProportions,
     ];
 
     public static FindingDefinition DutyMissing { get; } = Unknown("duty-missing",
@@ -38,7 +38,7 @@ public static partial class MatchingFindings
         "The load of the duty is above what rope, end and design factor allow: a stop with the request's own factor, a caution with a remembered one.",
         "The load of {measured} is above the working load limit of {limit}.",
         "Take a stronger rope and socket, or less load.",
-        Stated);
+        Stated, [.. Rules.Duties.Select(duty => duty.DesignFactor!)]);
 
     public static FindingDefinition LoadAboveRating { get; } = Stop("load-above-socket-rating",
         "The load is above the rated load of the socket.",
@@ -46,41 +46,11 @@ public static partial class MatchingFindings
         "Take a socket that is rated for the load.",
         new("the socket maker's rating, as the request states it", "ratedLoad", Basis.DataSheet));
 
-    public static FindingDefinition ProofAboveRating { get; } = Stop("proof-above-socket-rating",
-        "The proof load is above the proof rating of the socket.",
-        "The proof load of {measured} is above the socket's proof rating of {limit}.",
-        "Ask the socket's maker, or take a socket that is rated for the proof load.",
-        new("the socket maker's rating, as the request states it", "proofRating", Basis.DataSheet));
-
-    public static FindingDefinition ProofAboveShare { get; } = Caution("proof-above-half-breaking",
-        "The proof load is more than half of the rope's breaking force.",
-        "The proof load of {measured} is more than {limit} of the breaking force.",
-        "Check proof load and rated load; the rope must not be strained for good.",
-        Rules.ProofShare.Source, Rules.ProofShare);
-
     public static FindingDefinition EfficiencyNotTested { get; } = Note("efficiency-not-tested",
         "An end holds the whole strength of the rope only as a system of rope, socket and compound that was type tested.",
         "The efficiency of {measured} holds for a type-tested system; nobody says that this one is. Tests in the open literature fell up to half short.",
         "Ask the compound's maker for the type test with such a rope and socket.",
         Rules.Efficiency.Source, Rules.Efficiency);
-
-    public static FindingDefinition MineEvidenceMissing { get; } = Unknown("mine-evidence-missing",
-        "A mine's attachment needs evidence: of its strength, and that it is designed for a medium other than zinc.",
-        "There is no evidence {what}.",
-        "Get it in writing from the makers before the end is poured.",
-        Rules.MineAttachment);
-
-    public static FindingDefinition MineMediumNotByDesign { get; } = Stop("mine-medium-not-by-design",
-        "In a mine a socket is poured with zinc unless another medium is a feature of its design.",
-        "The socket is not designed for resin.",
-        "Pour it as its design says, or take a socket that is designed for resin.",
-        Rules.MineAttachment.Source);
-
-    public static FindingDefinition MineAttachmentWeak { get; } = Stop("mine-attachment-weak",
-        "A mine's attachment has to hold a share of the rope's strength.",
-        "The end holds {measured} of the rope; the law asks for {limit}.",
-        "Take another attachment.",
-        Rules.MineAttachment.Source, Rules.MineAttachment);
 
     public static FindingDefinition LiftProportions { get; } = Caution("lift-proportions",
         "A lift's tapered socket has proportions of its own.",

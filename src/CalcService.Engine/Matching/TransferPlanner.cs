@@ -43,53 +43,25 @@ internal static class TransferPlanner
 
     private static Cone? ConeOf(MatchScope scope, RopeFacts rope)
     {
-        var (cured, rules) = (scope.Input.Compound.Cured, scope.Rules);
-        var (socket, basket) = (scope.Input.Socket, scope.Input.Socket.Basket);
-        if (cured is not { ModulusPa: { } modulus, PoissonRatio: { } poisson } || (cured.ShrinkageAfterGel ?? cured.VolumetricShrinkage) is null)
+        var (socket, rules) = (scope.Input.Socket, scope.Rules);
+        var end = new EndCone(scope, rules, scope.Input.Compound.Cured, socket.Basket, rope.MetallicAreaM2)
         {
-            NotComputed(scope, MatchPointers.Cured, "the sheet lacks modulus, Poisson's ratio or shrinkage of the cured compound");
-            return null;
-        }
-
-        if (rope.MetallicAreaM2 is not { } area || area >= Math.PI / 4 * basket.SmallEndDiameterM * basket.SmallEndDiameterM)
-        {
-            NotComputed(scope, MatchPointers.Rope + "/metallicArea", "the metallic area of the rope is not known, or does not go into the small end");
-            return null;
-        }
-
-        scope.Assume(MatchPointers.Cured + "/modulus", rules.RadialStiffening.Text, rules.RadialStiffening.Value, AssumptionOrigin.RuleSet);
-        return new()
-        {
-            Basket = basket,
-            OuterAtSmallEndM = socket.OuterAtSmallEndM ?? Assumed(scope, MatchPointers.OuterAtSmallEnd, basket.SmallEndDiameterM),
-            OuterAtMouthM = socket.OuterAtMouthM ?? Assumed(scope, MatchPointers.OuterAtMouth, basket.LargeEndDiameterM),
-            Friction = scope.Given(scope.Input.Friction, MatchPointers.Friction, rules.Friction.Expected),
-            Shrinkage = Shrinkage(scope),
-            CompoundModulusPa = modulus,
-            RadialModulusPa = rules.RadialStiffening.Si * modulus,
-            PoissonRatio = poisson,
-            WireAreaM2 = area,
+            OuterAtSmallEndM = socket.OuterAtSmallEndM,
+            OuterAtMouthM = socket.OuterAtMouthM,
+            WallAssumed = MatchingFindings.WallAssumed,
         };
+        if (end.Lacks is (var pointer, var why))
+        {
+            NotComputed(scope, pointer, why);
+            return null;
+        }
+
+        return end.With(scope.Given(scope.Input.Friction, MatchPointers.Friction, rules.Friction.Expected), Shrinkage(scope, end.ShrinkageAfterGel()));
     }
 
-    private static double Assumed(MatchScope scope, string pointer, double boreM)
-    {
-        var rule = scope.Rules.WallRatio;
-        scope.Find(MatchingFindings.WallAssumed, pointer, rule.Value);
-        var outer = rule.Si * boreM;
-        scope.Assume(pointer, rule.Text, Measure.Length(outer), AssumptionOrigin.RuleSet);
-        return outer;
-    }
-
-    private static double Shrinkage(MatchScope scope)
+    private static double Shrinkage(MatchScope scope, double afterGel)
     {
         var cured = scope.Input.Compound.Cured;
-        var afterGel = cured.ShrinkageAfterGel ?? (cured.VolumetricShrinkage!.Value * scope.Rules.ShrinkageShare.Si);
-        if (cured.ShrinkageAfterGel is null)
-        {
-            scope.Assume(MatchPointers.Cured + "/shrinkageAfterGel", scope.Rules.ShrinkageShare.Text, Measure.Fraction(afterGel), AssumptionOrigin.RuleSet);
-        }
-
         if (cured.ExpansionPerK is not null && scope.Input.CoolingK is null)
         {
             scope.Assume(MatchPointers.Cooling, "the cone is taken as set at its temperature in service", Measure.TemperatureDifference(0), AssumptionOrigin.Default);

@@ -11,18 +11,18 @@ internal static class LoadChecks
     public static double? Check(ReuseScope scope, StrengthFacts strength)
     {
         var (socket, intended) = (scope.Socket, scope.Input.Intended);
-        Gap[] unrated = socket.RatedLoadN is null ? [new(ReuseFindings.LoadMissing, ReusePointers.RatedLoad, "")] : [];
+        Gap[] unrated = socket.RatedLoadN is null ? [new(LoadFindings.RatedLoadMissing, ReusePointers.RatedLoad, "")] : [];
         scope.MustNotExceed("rated-load", Force(intended.RatedLoadN ?? socket.RatedLoadN), Force(socket.RatedLoadN), ReusePointers.IntendedLoad,
             ReuseFindings.IntendedAboveRating, ReuseFindings.IntendedAboveRating.Source, unrated);
         var proof = strength.ProofN ?? intended.ProofLoadN;
         if (socket.ProofRatingN is null)
         {
-            scope.Skip("proof-load", ReuseFindings.ProofAboveRating, Force(proof));
+            scope.Skip("proof-load", LoadFindings.ProofAboveRating, Force(proof));
         }
         else
         {
-            scope.MustNotExceed("proof-load", Force(proof), Force(socket.ProofRatingN), ReusePointers.ProofRating, ReuseFindings.ProofAboveRating,
-                ReuseFindings.ProofAboveRating.Source, proof is null ? [.. unrated, .. HistoryChecks.SteelGaps(socket)] : []);
+            scope.MustNotExceed("proof-load", Force(proof), Force(socket.ProofRatingN), ReusePointers.ProofRating, LoadFindings.ProofAboveRating,
+                LoadFindings.ProofAboveRating.Source, proof is null ? [.. unrated, .. HistoryChecks.SteelGaps(socket)] : []);
         }
 
         CheckBail(scope);

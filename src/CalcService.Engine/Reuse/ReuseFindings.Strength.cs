@@ -1,6 +1,5 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
-using CalcService.Engine.Rules.Edition202611;
 
 namespace CalcService.Engine.Reuse;
 
@@ -8,12 +7,7 @@ namespace CalcService.Engine.Reuse;
 public static partial class ReuseFindings
 {
     private static IReadOnlyList<FindingDefinition> Strength =>
-        [LoadMissing, YieldsAtProof, HighlyStressed, PinSteelAssumed, BailNotComputed, IntendedAboveRating, ProofAboveRating, RopeStrengthUnknown];
-
-    public static FindingDefinition LoadMissing { get; } = Unknown("rated-load-missing",
-        "Without a rated load nobody knows what the socket has to carry.",
-        "The rated load of the socket is not given.",
-        "Take it from the socket's marks or its maker.");
+        [YieldsAtProof, HighlyStressed, PinSteelAssumed, BailNotComputed, IntendedAboveRating, RopeStrengthUnknown];
 
     public static FindingDefinition YieldsAtProof { get; } = Stop("yields-at-proof-load",
         "With what is left of it, a part of the socket yields under the proof load.",
@@ -43,12 +37,6 @@ public static partial class ReuseFindings
         "The intended rated load is {measured}; the socket is rated for {limit}.",
         "Take a larger socket.",
         new("the socket maker's rated load, as the request states it", "socket", Basis.DataSheet));
-
-    public static FindingDefinition ProofAboveRating { get; } = Stop("proof-load-above-rating",
-        "The proof load is above what the socket's maker allows.",
-        "The proof load is {measured}; the socket's maker allows {limit}.",
-        "Ask the maker, or take a socket with a higher proof rating.",
-        new("the socket maker's proof rating, as the request states it", "socket", Basis.DataSheet), MatchingRules2026Nov.Rules.Duties[0].ProofFactor!);
 
     public static FindingDefinition RopeStrengthUnknown { get; } = Unknown("intended-rope-strength-missing",
         "A socket is chosen to be stronger than its rope; this rope's breaking force isn't known.",

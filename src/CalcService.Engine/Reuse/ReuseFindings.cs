@@ -14,7 +14,7 @@ public static partial class ReuseFindings
     /// <summary>All of them, by code.</summary>
     public static IReadOnlyList<FindingDefinition> All => Catalogue.All;
 
-    private static IReadOnlyList<FindingDefinition> Shared => [FitFindings.SocketWeaker, FitFindings.RopeDoesNotEnter];
+    private static IReadOnlyList<FindingDefinition> Shared => [FitFindings.SocketWeaker, FitFindings.RopeDoesNotEnter, LoadFindings.RatedLoadMissing, LoadFindings.ProofAboveRating];
 
     // Getters, not fields: nobody says in which order the parts of a class set their fields.
     private static ReuseRules Rules => ReuseRules2026Nov.Rules;

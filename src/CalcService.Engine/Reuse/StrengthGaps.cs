@@ -1,3 +1,5 @@
+using CalcService.Engine.Sockets;
+
 namespace CalcService.Engine.Reuse;
 
 /// <summary>What a part's strength can't be computed without.</summary>
@@ -28,7 +30,7 @@ internal static class StrengthGaps
         List<Gap> gaps = [.. HistoryChecks.SteelGaps(socket)];
         if (socket.RatedLoadN is null && scope.Input.Intended.RatedLoadN is null)
         {
-            gaps.Add(new(ReuseFindings.LoadMissing, ReusePointers.RatedLoad, ""));
+            gaps.Add(new(LoadFindings.RatedLoadMissing, ReusePointers.RatedLoad, ""));
         }
 
         gaps.AddRange(Needs[id].Drawn.Where(member => !IsDrawn(socket.Nominal, member))

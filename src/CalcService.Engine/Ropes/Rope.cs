@@ -45,6 +45,28 @@ public enum Lubricant
     Heavy,
 }
 
+/// <summary>What the rope does; it decides which limits of its inspection hold.</summary>
+public enum RopeFunction
+{
+    /// <summary>Not said.</summary>
+    Unknown,
+
+    /// <summary>Runs over sheaves or drums.</summary>
+    Running,
+
+    /// <summary>Stands still under load.</summary>
+    Standing,
+
+    /// <summary>Pendant.</summary>
+    Pendant,
+
+    /// <summary>Sling.</summary>
+    Sling,
+
+    /// <summary>Runs, and its strands are laid against rotation.</summary>
+    RotationResistant,
+}
+
 /// <summary>A rope as the request describes it. What a certificate states beats every estimate.</summary>
 public sealed record Rope
 {
@@ -80,6 +102,11 @@ public sealed record Rope
     public bool? IsPlasticFilled { get; init; }
 
     public bool IsUsed { get; init; }
+
+    public RopeFunction Function { get; init; }
+
+    /// <summary>Length along the rope in which a strand goes once around.</summary>
+    public double? LayLengthM { get; init; }
 
     /// <summary>The diameter that has to go through the small end.</summary>
     public double OverallDiameterM => MeasuredDiameterM ?? DiameterM;

@@ -1,8 +1,10 @@
 using System.Text;
 using System.Text.Json.Nodes;
 using CalcService.Api.Capabilities.Curing;
+using CalcService.Api.Capabilities.Inspection;
 using CalcService.Api.Capabilities.Matching;
 using CalcService.Api.Capabilities.Pouring;
+using CalcService.Api.Capabilities.Proof;
 using CalcService.Api.Capabilities.Reuse;
 using CalcService.Api.OpenApi;
 using CalcService.Api.Tests.Batches;
@@ -60,6 +62,12 @@ public sealed class HttpExampleTests(Service service)
 
     [Fact]
     public void HttpExamples_of_the_used_socket_are_those_of_the_documentation() => AreDocumented("reuse-assessments.http", ReuseAssessmentExamples.All);
+
+    [Fact]
+    public void HttpExamples_of_the_inspection_are_those_of_the_documentation() => AreDocumented("service-inspections.http", ServiceInspectionExamples.All);
+
+    [Fact]
+    public void HttpExamples_of_the_proof_load_are_those_of_the_documentation() => AreDocumented("proof-load-evaluations.http", ProofLoadEvaluationExamples.All);
 
     private static void AreDocumented(string file, IReadOnlyList<RequestExample> all) => Assert.All(all, documented =>
     {

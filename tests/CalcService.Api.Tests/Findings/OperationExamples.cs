@@ -1,7 +1,9 @@
 using System.Text.Json.Nodes;
 using CalcService.Api.Tests.Findings.Curing;
+using CalcService.Api.Tests.Findings.Inspection;
 using CalcService.Api.Tests.Findings.Matching;
 using CalcService.Api.Tests.Findings.Pouring;
+using CalcService.Api.Tests.Findings.Proof;
 using CalcService.Api.Tests.Findings.Reuse;
 
 namespace CalcService.Api.Tests.Findings;
@@ -12,7 +14,10 @@ namespace CalcService.Api.Tests.Findings;
 /// <param name="Examples">At least one for each finding in each severity that no other path has examples of.</param>
 public sealed record OperationExamples(string Path, JsonObject Good, IReadOnlyList<FindingExample> Examples)
 {
-    public static IReadOnlyList<OperationExamples> All { get; } = [PourExamples.Operation, CureExamples.Operation, MatchExamples.Operation, ReuseExamples.Operation];
+    public static IReadOnlyList<OperationExamples> All { get; } = 
+    [
+        PourExamples.Operation, CureExamples.Operation, MatchExamples.Operation, ReuseExamples.Operation, InspectionExamples.Operation, ProofExamples.Operation,
+    ];
 
     /// <summary>Findings that no request of a readable length is known to raise, with what their page says instead.</summary>
     public static IReadOnlyDictionary<string, string> WithoutRequest { get; } = new Dictionary<string, string>(StringComparer.Ordinal)

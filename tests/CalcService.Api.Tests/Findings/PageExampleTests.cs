@@ -50,6 +50,19 @@ public sealed class PageExampleTests(Service service)
         Assert.Equal("proceed", (string?)answer["decision"]);
     }
 
+    /// <summary>A limit that isn't the request's own, or its sheet's, stands at /v1/rules/{code}.</summary>
+    [Fact]
+    public async Task Limit_by_law_or_from_memory_can_be_looked_up()
+    {
+        var ruled = PageExample.All.Where(example => example.Finding["limit"] is not null && (string?)example.Finding.At("/source/basis") is "law" or "fromMemory").ToArray();
+        Assert.NotEmpty(ruled);
+        foreach (var example in ruled)
+        {
+            var rule = (await service.GetAsync("/v1/rules/" + example.Page)).Json;
+            Assert.True(rule["limits"]!.AsArray().Count > 0, $"{example.Page}: {example.Finding.ToJsonString()}");
+        }
+    }
+
     [Fact]
     public void Request_of_a_page_goes_between_the_quotes_of_a_shell() =>
         Assert.All(PageExample.All, example => Assert.DoesNotContain('\'', example.Request));

@@ -66,7 +66,7 @@ public static class ReuseCases
         new("yields-at-proof-load", Severity.Stop, "/socket/measured/pinDiameter", "strength-pin-bending",
             Socket(socket => socket with { PinYieldStrengthPa = 200e6 }), "stress-above-design"),
         new("intended-load-above-rating", Severity.Stop, "/intended/ratedLoad", "rated-load", For(use => use with { RatedLoadN = 51e3 })),
-        new("proof-load-above-rating", Severity.Stop, "/socket/proofRating", "proof-load", For(use => use with { ProofLoadN = 121e3 })),
+        new("proof-above-socket-rating", Severity.Stop, "/socket/proofRating", "proof-load", For(use => use with { ProofLoadN = 121e3 })),
         new("socket-weaker-than-rope", Severity.Stop, "/socket/breakingForce", "rope-strength", Socket(socket => socket with { BreakingForceN = 252e3 })),
         new("rope-does-not-enter", Severity.Stop, "/intended/rope/diameter", "rope-entry", For(use => use with { Rope = use.Rope! with { DiameterM = .023 } })),
     ];

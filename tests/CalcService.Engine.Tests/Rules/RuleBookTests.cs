@@ -8,6 +8,8 @@ public sealed class RuleBookTests
 {
     private static readonly PouringRules Pouring = RuleBook.Find("2026-11")!.Pouring;
     private static readonly MatchingRules Matching = RuleBook.Find("2026-11")!.Matching;
+    private static readonly InspectionRules Inspection = RuleBook.Find("2026-11")!.Inspection;
+    private static readonly ProofRules Proof = RuleBook.Find("2026-11")!.Proof;
     private static readonly CuringRules Curing = RuleBook.Find("2026-11")!.Curing;
     private static readonly ReuseRules Reuse = RuleBook.Find("2026-11")!.Reuse;
 
@@ -128,6 +130,47 @@ public sealed class RuleBookTests
     [Theory]
     [MemberData(nameof(ReuseLimits))]
     public void Limit_of_a_used_socket_is_the_one_of_its_source(string limit, double expected, double actual) =>
+        Assert.True(Math.Abs(expected - actual) <= expected * 1e-12, $"{limit}: {actual} is not {expected}");
+
+    /// <summary>The same for ends in service; conditions have no number, and a table of their own beside RuleRowTests.</summary>
+    public static TheoryData<string, double, double> InspectionLimits => new()
+    {
+        // 29 CFR 1926.1413(a)(2)(ii)(A): 6 in a lay or 3 in a strand; 2 in 6 d or 4 in 30 d; more than 2 in a lay, more than 1 at an end.
+        { "running, in a lay", 6, Wires("running-lay") },
+        { "running, in a strand", 3, Wires("running-strand") },
+        { "rotation resistant, in 6 d", 2, Wires("rotation-resistant-six-diameters") },
+        { "rotation resistant, in 30 d", 4, Wires("rotation-resistant-thirty-diameters") },
+        { "standing, in a lay", 2 + 1, Wires("standing-lay") },
+        { "standing, at an end", 1 + 1, Wires("standing-end") },
+        // 30 CFR 77.1437(a), 77.1434(b): more than one.
+        { "mine, at the attachment", 1 + 1, Wires("mine-end") },
+        { "mine, in the valleys", 1 + 1, Wires("mine-valley") },
+        // US Navy: one within one lay of a fitting.
+        { "naval, at a fitting", 1, Wires("naval-fitting") },
+        // 29 CFR 1926.1413: 5 %; 30 CFR 77.1434(g), (h): 6 % and 10 %; 77.1436(b): three turns.
+        { "loss of nominal diameter", .05, Si(Inspection.NominalDiameterLoss) },
+        { "loss of baseline diameter", .06, Si(Inspection.BaselineDiameterLoss) },
+        { "loss of strength", .10, Si(Inspection.StrengthLoss) },
+        { "turns on the drum", 3, Si(Inspection.DrumTurns) },
+        // WAC 296-870-30025: 24 months. TM 5-3810-288-12: 0.91 m.
+        { "resocketing, months", 24, Si(Inspection.ResocketAfter) },
+        { "cut beyond the damage, m", .91, Si(Inspection.CutBeyond) },
+        // EN 13411-4 Annex E, from memory: 115 °C.
+        { "warmest service of resin, degC", 115, Si(Inspection.RememberedHighest) - 273.15 },
+        // DOE-STD-1090: -5 %, +0 %.
+        { "test load below", .05, Si(Proof.Under) },
+        { "test load above", 0, Si(Proof.Over) },
+        // Common practice, no source: quarter steps; half of the shrinkage either way, which for 0.4 % is the band .002 to .006.
+        { "first step", .25, Si(Proof.Steps[0]) },
+        { "second step", .5, Si(Proof.Steps[1]) },
+        { "third step", .75, Si(Proof.Steps[2]) },
+        { "last step", 1, Si(Proof.Steps[3]) },
+        { "spread of shrinkage", .5, Si(Proof.ShrinkageSpread) },
+    };
+
+    [Theory]
+    [MemberData(nameof(InspectionLimits))]
+    public void Limit_of_an_inspection_is_the_one_of_its_source(string limit, double expected, double actual) =>
         Limit_is_the_one_of_its_source(limit, expected, actual);
 
     [Theory]
@@ -149,7 +192,7 @@ public sealed class RuleBookTests
 
     [Fact]
     public void Edition_lists_every_limit_that_was_compared() =>
-        Assert.Equal(33 + MatchLimits.Count + ReuseLimits.Count, RuleBook.Current.Limits.Distinct().Count());
+        Assert.Equal(33 + MatchLimits.Count + ReuseLimits.Count + InspectionLimits.Count + Inspection.Conditions.Count, RuleBook.Current.Limits.Distinct().Count());
 
     [Fact]
     public void Limit_names_its_source_in_words() =>
@@ -172,7 +215,7 @@ public sealed class RuleBookTests
     [Fact]
     public void Edition_2026_11_is_the_data_that_was_compared() =>
         // A guard against a silent change of dated data, no check of its truth: the rows above are that.
-        Assert.True(RuleBook.Find("2026-11")!.Digest() == "sha256:f5885ec4a376120b96b3b890a660085fb081f5fb429accd7dfeb5ec9ac8b5650", RuleBook.Find("2026-11")!.Digest());
+        Assert.True(RuleBook.Find("2026-11")!.Digest() == "sha256:96f0e5a8b1316c089a7438502db25737cedc8e13ad5ff5e4377eaf9d00a1a2b7", RuleBook.Find("2026-11")!.Digest());
 
     [Fact]
     public void Digest_shows_a_change_of_any_limit()
@@ -203,8 +246,12 @@ public sealed class RuleBookTests
         var curing = book.Curing;
         Assert.All(new[] { curing with { GelConversion = Changed(curing.GelConversion) }, curing with { OutOfFamily = Changed(curing.OutOfFamily) } },
             one => Assert.NotEqual(book.Digest(), (book with { Curing = one }).Digest()));
+        Assert.NotEqual(book.Digest(), (book with { Inspection = book.Inspection with { CutBeyond = Changed(book.Inspection.CutBeyond) } }).Digest());
+        Assert.NotEqual(book.Digest(), (book with { Proof = book.Proof with { Under = Changed(book.Proof.Under) } }).Digest());
         Assert.All(changed, one => Assert.NotEqual(book.Digest(), (book with { Pouring = one }).Digest()));
     }
+
+    private static double Wires(string row) => Si(Inspection.BrokenWires.Single(rule => rule.Id == "broken-wires-" + row).Limit);
 
     private static DutyRule Duty(DutyUse use) => Matching.Duties.Single(duty => duty.Use == use);
 

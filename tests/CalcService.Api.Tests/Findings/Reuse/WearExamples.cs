@@ -31,7 +31,7 @@ internal static class WearExamples
         new("pin-steel-assumed", Severity.Note, Socket + "/pin/yieldStrength", socket => socket.Without(Socket + "/pin/yieldStrength")),
         new("bail-not-computed", Severity.Unknown, Socket + "/type", socket => socket.With(Socket + "/type", "closed")),
         new("intended-load-above-rating", Severity.Stop, "/intended/ratedLoad", socket => socket.With("/intended/ratedLoad", Quantity(55, "kN"))),
-        new("proof-load-above-rating", Severity.Stop, Socket + "/proofRating", socket => socket.With("/intended/proofLoad", Quantity(125, "kN"))),
+        new("proof-above-socket-rating", Severity.Stop, Socket + "/proofRating", socket => socket.With("/intended/proofLoad", Quantity(125, "kN"))),
         new("intended-rope-strength-missing", Severity.Unknown, "/intended/rope/certificate/breakingForce",
             socket => socket.Without("/intended/rope/certificate").Without("/intended/rope/grade")),
     ];

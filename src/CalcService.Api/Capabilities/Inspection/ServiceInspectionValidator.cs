@@ -1,0 +1,69 @@
+using CalcService.Api.Catalogues;
+using CalcService.Api.Contract;
+using CalcService.Api.Validation;
+using CalcService.Engine.Provenance;
+using CalcService.Engine.Rules;
+using FluentValidation;
+
+namespace CalcService.Api.Capabilities.Inspection;
+
+/// <summary>What the request of an inspection may be. What is wrong with the end is a finding, not an error.</summary>
+public sealed class ServiceInspectionValidator : AbstractValidator<ServiceInspectionRequest>
+{
+    public ServiceInspectionValidator(CompoundCatalogue compounds)
+    {
+        RuleFor(request => request.RuleSet).Must(set => set is null || InspectionRules.RuleSets.Contains(set))
+            .WithErrorCode("unknown-rule-set").WithMessage($"No such rule set; known: {string.Join(", ", InspectionRules.RuleSets)}.");
+        RuleFor(request => request.Compound!).SetValidator(new CompoundValidator(compounds)).When(request => request.Compound is not null);
+        RuleFor(request => request.Rope).SetValidator(new RopeValidator());
+        RuleFor(request => request.Inspection!).SetValidator(new InspectedEndValidator()).When(request => request.Inspection is not null);
+        RuleFor(request => request.Attachment!).SetValidator(new InspectedAttachmentValidator()).When(request => request.Attachment is not null);
+        RuleFor(request => request).Custom((request, context) =>
+        {
+            if (request.Inspection?.SocketedOn > request.AssessedOn)
+            {
+                context.Contradict("Inspection.SocketedOn", nameof(ServiceInspectionRequest.AssessedOn), "The end is inspected before it was made.");
+            }
+        });
+    }
+}
+
+/// <summary>What the numbers of an inspection may be.</summary>
+public sealed class InspectedEndValidator : AbstractValidator<InspectedEnd>
+{
+    public InspectedEndValidator()
+    {
+        RuleForEach(end => end.BrokenWires).SetValidator(new InspectedWiresValidator());
+        RuleFor(end => end.HighestTemperature).Between(-100, 1000, "degC", QuantityKind.Temperature);
+        RuleForEach(end => end.Chemicals).NotEmpty().WithErrorCode("required").WithMessage("The substance has no name.");
+        RuleFor(end => end.BaselineDiameter).Between(1, 200, "mm", QuantityKind.Length);
+        RuleFor(end => end.StrengthLoss).Between(0, 100, "%", QuantityKind.Fraction);
+        RuleFor(end => end.LengthLeft).Between(0, 10000, "m", QuantityKind.Length);
+        RuleFor(end => end.DrumTurnsLeft).Between(0, 10000, "1", QuantityKind.Count);
+        RuleFor(end => end.DrumDiameter).Between(10, 20000, "mm", QuantityKind.Length);
+    }
+}
+
+/// <summary>What broken wires may be.</summary>
+public sealed class InspectedWiresValidator : AbstractValidator<InspectedWires>
+{
+    public InspectedWiresValidator()
+    {
+        RuleFor(wires => wires.Count).Between(1, 10000);
+        RuleFor(wires => wires.FromMouth).Between(0, 10000, "m", QuantityKind.Length);
+        RuleFor(wires => wires.InOneStrand).Between(1, 10000);
+        RuleFor(wires => wires).Custom((wires, context) =>
+        {
+            if (wires.InOneStrand > wires.Count)
+            {
+                context.Contradict(nameof(InspectedWires.InOneStrand), nameof(InspectedWires.Count), "More wires are broken in one strand than in all.");
+            }
+        });
+    }
+}
+
+/// <summary>What evidence may be.</summary>
+public sealed class InspectedAttachmentValidator : AbstractValidator<InspectedAttachment>
+{
+    public InspectedAttachmentValidator() => RuleFor(attachment => attachment.Efficiency).Between(1, 100, "%", QuantityKind.Fraction);
+}

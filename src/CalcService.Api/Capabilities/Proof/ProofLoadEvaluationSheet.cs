@@ -1,0 +1,43 @@
+using CalcService.Api.Answers;
+using CalcService.Api.Contract;
+using CalcService.Api.Sheets;
+using CalcService.Api.Units;
+
+namespace CalcService.Api.Capabilities.Proof;
+
+/// <summary>The test for the bed, with boxes for what is read.</summary>
+public static class ProofLoadEvaluationSheet
+{
+    private const int Digits = 3;
+
+    public static string Write(ProofLoadEvaluationRequest request, Answer<ProofLoadEvaluationResult> answer) => SheetPage.Write(
+        answer.Result.Phase == "before" ? "Proof load: the test" : "Proof load: the verdict",
+        $"{request.Reference ?? "no reference"} · {AnswerText.Of(request.Rope.Diameter, Digits)} {request.Rope.Construction} · {request.RuleSet ?? "no rule set"}",
+        answer,
+        page =>
+        {
+            var result = answer.Result;
+            page.Add("h2", "Load").Table(["Proof load", "Counts from", "At most", "Socket's proof rating"],
+            [
+                [Or(result.ProofLoad), Or(result.LeastTestLoad), Or(result.MostTestLoad), Or(request.Socket.ProofRating)],
+            ]);
+            page.Add("h2", $"Steps; seating is read at the {Place(result)} under load").Table(["Share", "Load", "Seating expected", "Seating read", "Held, min", "Load read", "By"],
+                result.Steps.Select(step => new[]
+                {
+                    Or(step.Share), Or(step.Load), step.ExpectedSeating is { } band ? $"{Or(band.Low)} to {Or(band.High)}" : "not computed",
+                    step.Seating is null ? "" : Or(step.Seating), "", "", "",
+                }));
+            page.Raw($"<div class=\"picture\">{Picture(answer)}</div>");
+            page.Add("h2", "Checks").Table(["Check", "Came out", "Found", "Limit", "Source"], result.Checks.Select(check => new[]
+            {
+                check.Id, check.Outcome.ToString().ToUpperInvariant(), Or(check.Measured), Or(check.Limit), $"{check.Source.Document} {check.Source.Clause}",
+            }), "long");
+        },
+        stop: answer.Result.Phase == "before" ? "DO NOT LOAD" : "FAILED");
+
+    public static string Picture(Answer<ProofLoadEvaluationResult> answer) => SeatingPicture.Write(answer.Result.Steps, Place(answer.Result));
+
+    private static string Place(ProofLoadEvaluationResult result) => result.SeatingReadAt == Engine.Proof.SeatingPlace.SmallEnd ? "small end" : "mouth";
+
+    private static string Or(Quantity? quantity) => quantity is null ? "not known" : AnswerText.Of(quantity, Digits);
+}

@@ -1,0 +1,69 @@
+using CalcService.Engine.Findings;
+using CalcService.Engine.Rules;
+
+namespace CalcService.Engine.Inspection;
+
+/// <summary>What the eye finds on the end: each condition with the rule that takes it out.</summary>
+internal static class ConditionChecks
+{
+    /// <returns>Whether the end has something that a cut at the mouth would take away.</returns>
+    public static bool Check(InspectionScope scope)
+    {
+        var input = scope.Input;
+        var bad = false;
+        bad |= Look(scope, EndCondition.Cracked, InspectionPointers.Cracks, Seen(input.Cracks), InspectionFindings.EndCracked, "cracks");
+        bad |= Look(scope, EndCondition.Corroded, InspectionPointers.Corrosion, input.Corrosion, InspectionFindings.EndCorroded, "corrosion");
+        bad |= Look(scope, EndCondition.Worn, InspectionPointers.Wear, input.Wear, InspectionFindings.EndWorn, "wear");
+        bad |= Look(scope, EndCondition.Bent, InspectionPointers.Bend, Seen(input.BendAtMouth), InspectionFindings.EndBent, "whether the rope is bent where it leaves the socket");
+        bad |= Look(scope, EndCondition.ImproperlyApplied, InspectionPointers.Improper, Seen(input.ImproperlyApplied), InspectionFindings.EndImproper, "whether the end was put together rightly");
+        bad |= Look(scope, EndCondition.Slipped, InspectionPointers.Movement, Seen(input.ConeMovement), InspectionFindings.ConeMoved, "whether the cone or a wire has moved");
+        if (input.RustBleed is null)
+        {
+            scope.Find(InspectionFindings.NotLookedAt, InspectionPointers.RustBleed, words: new FindingWord("what", "whether rust bleeds from the end"));
+        }
+        else if (input.RustBleed == true)
+        {
+            scope.Find(InspectionFindings.RustBleeds, InspectionPointers.RustBleed);
+        }
+
+        if (input.Lubricant != LubricantState.Good)
+        {
+            scope.Find(InspectionFindings.LubricantPoor, InspectionPointers.Lubricant,
+                words: new FindingWord("state", input.Lubricant == LubricantState.Dry ? "dry or gone" : "not told"));
+        }
+
+        return bad;
+    }
+
+    private static Degree Seen(bool? fact) => fact switch { null => Degree.Unknown, false => Degree.None, _ => Degree.Heavy };
+
+    private static bool Look(InspectionScope scope, EndCondition condition, string pointer, Degree seen, FindingDefinition definition, string what)
+    {
+        var rules = scope.Rules.Conditions.Where(rule => rule.Condition == condition).Select(rule => rule.Limit).ToArray();
+        // A rule of the chosen set comes first, then one that holds for all, then one borrowed from another set.
+        var rule = Array.Find(rules, limit => limit.RuleSet == scope.Input.RuleSet) ?? Array.Find(rules, limit => limit.RuleSet == PouringRules.General) ?? rules[0];
+        var weight = seen == Degree.Light ? Severity.Caution : scope.WeightOf(rule);
+        var outcome = seen switch { Degree.Unknown => CheckOutcome.Undetermined, Degree.Heavy => CheckOutcome.Fail, _ => CheckOutcome.Pass };
+        scope.Check("end-" + Id(condition), outcome, weight, rule, missing: outcome == CheckOutcome.Undetermined ? [pointer] : []);
+        if (seen == Degree.Unknown)
+        {
+            scope.Find(InspectionFindings.NotLookedAt, pointer, words: new FindingWord("what", what));
+        }
+        else if (seen != Degree.None)
+        {
+            scope.Find(definition, pointer, severity: weight, source: rule.Source, words: [new("document", rule.Source.Document), new("degree", seen == Degree.Light ? "lightly" : "badly")]);
+        }
+
+        return seen == Degree.Heavy;
+    }
+
+    private static string Id(EndCondition condition) => condition switch
+    {
+        EndCondition.ImproperlyApplied => "improperly-applied",
+        EndCondition.Corroded => "corroded",
+        EndCondition.Cracked => "cracked",
+        EndCondition.Bent => "bent",
+        EndCondition.Worn => "worn",
+        _ => "slipped",
+    };
+}

@@ -1,0 +1,138 @@
+using CalcService.Engine.Compounds;
+using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
+using CalcService.Engine.Rules;
+using CalcService.Engine.Sockets;
+
+namespace CalcService.Engine.Inspection;
+
+/// <summary>What the end has been through: heat, substances, time; and the evidence that a mine asks for.</summary>
+internal static class HistoryChecks
+{
+    public static void CheckHeat(InspectionScope scope)
+    {
+        var (input, remembered) = (scope.Input, scope.Rules.RememberedHighest);
+        var sheet = input.Compound?.Service is { } range
+            ? new RuleLimit(PouringRules.General, "warmest service by the compound's sheet", Measure.Temperature(range.MaximumK), Source.DataSheet("service")) : null;
+        if (input.Compound is null)
+        {
+            scope.Find(InspectionFindings.CompoundNotKnown, InspectionPointers.Compound);
+        }
+        else if (sheet is null)
+        {
+            scope.Find(CompoundFindings.SheetSilent, InspectionPointers.SheetService, words: new FindingWord("what", "service temperatures"));
+        }
+
+        var rule = sheet ?? remembered;
+        if (input.HighestTemperatureK is not { } hottest)
+        {
+            scope.Find(InspectionFindings.HeatNotKnown, InspectionPointers.Highest);
+            scope.Check("heat", CheckOutcome.Undetermined, Severity.Unknown, rule, missing: [InspectionPointers.Highest]);
+            return;
+        }
+
+        var limit = rule.Value!.Value;
+        var (fails, weight) = (Judged.IsAbove(hottest, limit.Si), sheet is null ? Severity.Caution : Severity.Stop);
+        scope.Check("heat", fails ? CheckOutcome.Fail : CheckOutcome.Pass, weight, rule, Measure.Temperature(hottest));
+        if (fails)
+        {
+            scope.Find(sheet is null ? InspectionFindings.HotterThanRemembered : InspectionFindings.HotterThanSheet, InspectionPointers.Highest,
+                Measure.Temperature(hottest), limit, [InspectionPointers.Compound]);
+        }
+    }
+
+    public static void CheckChemicals(InspectionScope scope)
+    {
+        if (scope.Input.Chemicals is not { } chemicals)
+        {
+            scope.Find(InspectionFindings.ChemicalsNotTold, InspectionPointers.Chemicals);
+            return;
+        }
+
+        for (var i = 0; i < chemicals.Count; i++)
+        {
+            var row = scope.Input.Compound?.Chemicals.FirstOrDefault(known => string.Equals(known.Substance, chemicals[i], StringComparison.OrdinalIgnoreCase));
+            var definition = row?.Effect switch
+            {
+                ChemicalEffect.Resists => null,
+                ChemicalEffect.Limited => InspectionFindings.MetLimited,
+                ChemicalEffect.Attacked => InspectionFindings.MetAttacking,
+                _ => InspectionFindings.MetUnlisted,
+            };
+            if (definition is not null)
+            {
+                scope.Find(definition, $"{InspectionPointers.Chemicals}/{i}", related: [InspectionPointers.Compound], words: new FindingWord("substance", chemicals[i]));
+            }
+        }
+    }
+
+    public static NextDue? CheckAge(InspectionScope scope)
+    {
+        var (input, rule) = (scope.Input, scope.Rules.ResocketAfter);
+        if (input.RuleSet != InspectionRules.Platform)
+        {
+            scope.Check("resocketing", CheckOutcome.NotApplicable, Severity.Note, rule);
+            return null;
+        }
+
+        if (input.SocketedOn is not { } made)
+        {
+            scope.Find(InspectionFindings.SocketingDateMissing, InspectionPointers.SocketedOn);
+            scope.Check("resocketing", CheckOutcome.Undetermined, Severity.Unknown, rule, missing: [InspectionPointers.SocketedOn]);
+            return null;
+        }
+
+        var due = made.AddMonths((int)rule.Si);
+        var age = Measure.Months(WholeMonths(made, input.AssessedOn));
+        var overdue = input.AssessedOn > due;
+        scope.Check("resocketing", overdue ? CheckOutcome.Fail : CheckOutcome.Pass, Severity.Stop, rule, age, age.Si / rule.Si);
+        if (overdue)
+        {
+            scope.Find(InspectionFindings.ResocketingOverdue, InspectionPointers.SocketedOn, age, rule.Value, ["/assessedOn"]);
+        }
+
+        return new(due, rule);
+    }
+
+    public static void CheckAttachment(InspectionScope scope)
+    {
+        var (evidence, rule) = (scope.Input.Attachment, scope.Book.Matching.MineAttachment);
+        if (scope.Input.RuleSet != MatchingRules.MineHoist)
+        {
+            scope.Check("attachment", CheckOutcome.NotApplicable, Severity.Note, rule);
+            return;
+        }
+
+        var least = rule.Value!.Value;
+        var missing = new List<string>();
+        if (evidence.ResinByDesign is null)
+        {
+            missing.Add(InspectionPointers.ByDesign);
+            scope.Find(MineFindings.EvidenceMissing, InspectionPointers.ByDesign, words: new FindingWord("what", "that the socket is designed for resin instead of zinc"));
+        }
+        else if (evidence.ResinByDesign == false)
+        {
+            scope.Find(MineFindings.MediumNotByDesign, InspectionPointers.ByDesign);
+        }
+
+        var weak = evidence.Efficiency is { } share && Judged.IsBelow(share, least.Si);
+        if (evidence.Efficiency is null)
+        {
+            missing.Add(InspectionPointers.Efficiency);
+            scope.Find(MineFindings.EvidenceMissing, InspectionPointers.Efficiency, words: new FindingWord("what", "that the end holds the share of the rope's strength that the law asks for"));
+        }
+        else if (weak)
+        {
+            scope.Find(MineFindings.AttachmentWeak, InspectionPointers.Efficiency, Measure.Fraction(evidence.Efficiency.Value), least);
+        }
+
+        scope.Check("attachment", weak || evidence.ResinByDesign == false ? CheckOutcome.Fail : missing.Count > 0 ? CheckOutcome.Undetermined : CheckOutcome.Pass,
+            Severity.Stop, rule, evidence.Efficiency is { } held ? Measure.Fraction(held) : null, least.Si / evidence.Efficiency, missing);
+    }
+
+    private static int WholeMonths(DateOnly from, DateOnly to)
+    {
+        var months = ((to.Year - from.Year) * 12) + to.Month - from.Month;
+        return from.AddMonths(months) > to ? months - 1 : months;
+    }
+}

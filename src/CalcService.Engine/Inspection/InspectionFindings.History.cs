@@ -1,0 +1,93 @@
+using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
+
+namespace CalcService.Engine.Inspection;
+
+/// <content>Findings of sizes, heat, substances, time and evidence.</content>
+public static partial class InspectionFindings
+{
+    private static IReadOnlyList<FindingDefinition> Sizes => [DiameterReduced, DiameterMissing, StrengthLost];
+
+    private static IReadOnlyList<FindingDefinition> History =>
+    [
+        CompoundNotKnown, HeatNotKnown, HotterThanSheet, HotterThanRemembered, ChemicalsNotTold, MetUnlisted, MetLimited, MetAttacking,
+        SocketingDateMissing, ResocketingOverdue,
+    ];
+
+    public static FindingDefinition DiameterReduced { get; } = StopOrBorrowed("diameter-reduced",
+        "The rope has become thinner than its rule allows.",
+        "The rope has lost {measured} of its diameter; {document} allows {limit}.",
+        "Take the rope out of service.",
+        OfTheLimit, Rules.NominalDiameterLoss, Rules.BaselineDiameterLoss);
+
+    public static FindingDefinition DiameterMissing { get; } = Unknown("diameter-not-measured",
+        "Loss of diameter can't be told without the diameter now and the one before.",
+        "The {which} diameter is not given.",
+        "Measure the rope, and take the baseline from its first record.",
+        Rules.NominalDiameterLoss, Rules.BaselineDiameterLoss);
+
+    public static FindingDefinition StrengthLost { get; } = StopOrBorrowed("strength-lost",
+        "A nondestructive test found more loss of strength than the rule allows.",
+        "The rope has lost {measured} of its strength; {document} allows {limit}.",
+        "Take the rope out of service.",
+        OfTheLimit, Rules.StrengthLoss);
+
+    public static FindingDefinition CompoundNotKnown { get; } = Caution("compound-not-known",
+        "Without the sheet of the compound in the socket, what it stands is taken from memory.",
+        "The compound in the socket is not known.",
+        "Look it up in the record of the end.",
+        Source.CommonPractice);
+
+    public static FindingDefinition HeatNotKnown { get; } = Unknown("highest-temperature-missing",
+        "Whether the compound was overheated can't be told.",
+        "The highest temperature that the end has seen is not given.",
+        "Give the highest temperature since it was socketed.",
+        Rules.RememberedHighest);
+
+    public static FindingDefinition HotterThanSheet { get; } = Stop("overheated",
+        "The end was hotter than the compound's sheet allows.",
+        "The end has seen {measured}; the sheet allows {limit}.",
+        "Take the end out of service, cut it off and socket again; ask the compound's maker.",
+        Source.DataSheet("service"));
+
+    public static FindingDefinition HotterThanRemembered { get; } = Caution("perhaps-overheated",
+        "The end was hotter than resin sockets are remembered to stand, and no sheet says otherwise.",
+        "The end has seen {measured}; resin is remembered to stand {limit}.",
+        "Find the compound's sheet; without it, cut off and socket again.",
+        Rules.RememberedHighest.Source, Rules.RememberedHighest);
+
+    public static FindingDefinition ChemicalsNotTold { get; } = Caution("chemicals-not-told",
+        "Oils, solvents, acids or alkalis can attack a set compound.",
+        "Nobody says what the end has met.",
+        "List the substances, or an empty list where there were none.",
+        Source.CommonPractice);
+
+    public static FindingDefinition MetUnlisted { get; } = Unknown("met-unlisted-chemical",
+        "The end met a substance, and no sheet says what it does to the compound.",
+        "No sheet says what {substance} does to the compound.",
+        "Ask the compound's maker.");
+
+    public static FindingDefinition MetLimited { get; } = Caution("met-limited-chemical",
+        "The end met a substance that the compound stands only for a while, or in part.",
+        "The compound resists {substance} to a limited degree.",
+        "Ask the compound's maker how long; look for softening at the mouth.",
+        Source.DataSheet("chemicals"));
+
+    public static FindingDefinition MetAttacking { get; } = Stop("met-attacking-chemical",
+        "The end met a substance that attacks the compound.",
+        "The compound is attacked by {substance}.",
+        "Take the end out of service, cut it off and socket again.",
+        Source.DataSheet("chemicals"));
+
+    public static FindingDefinition SocketingDateMissing { get; } = Unknown("socketing-date-missing",
+        "The rule set wants ends socketed again after a time, and nobody says when this one was made.",
+        "The day of socketing is not given.",
+        "Take it from the record of the end; without a record, socket again.",
+        Rules.ResocketAfter);
+
+    public static FindingDefinition ResocketingOverdue { get; } = Stop("resocketing-overdue",
+        "The end is older than the rule set allows.",
+        "The end was socketed {measured} ago; {limit} are allowed.",
+        "Cut it off and socket again.",
+        Rules.ResocketAfter.Source, Rules.ResocketAfter);
+}

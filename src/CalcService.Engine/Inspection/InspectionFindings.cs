@@ -1,0 +1,50 @@
+using CalcService.Engine.Compounds;
+using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
+using CalcService.Engine.Rules;
+using CalcService.Engine.Rules.Edition202611;
+using CalcService.Engine.Sockets;
+
+namespace CalcService.Engine.Inspection;
+
+/// <summary>Every finding that an inspection can raise, by theme in the other parts of this class.</summary>
+public static partial class InspectionFindings
+{
+    /// <summary>All of them, by code.</summary>
+    public static IReadOnlyList<FindingDefinition> All => Catalogue.All;
+
+    private static IReadOnlyList<FindingDefinition> Shared => [CompoundFindings.Demonstration, CompoundFindings.SheetSilent, .. MineFindings.All];
+
+    // Getters, not fields: nobody says in which order the parts of a class set their fields.
+    private static InspectionRules Rules => InspectionRules2026Nov.Rules;
+
+    private static Source Prudence => Source.NotGiven("docs/service-inspections.md");
+
+    private static Source OfTheLimit => new("the document that the limit names", "docs/service-inspections.md", Basis.Derived);
+
+    private static RuleLimit[] LimitsOf(EndCondition condition) => [.. Rules.Conditions.Where(rule => rule.Condition == condition).Select(rule => rule.Limit)];
+
+    private static FindingDefinition Unknown(string code, string meaning, string message, string action, params RuleLimit[] limits) =>
+        Define(code, [Severity.Unknown], meaning, message, action, Prudence, limits);
+
+    private static FindingDefinition Caution(string code, string meaning, string message, string action, Source source, params RuleLimit[] limits) =>
+        Define(code, [Severity.Caution], meaning, message, action, source, limits);
+
+    private static FindingDefinition Stop(string code, string meaning, string message, string action, Source source, params RuleLimit[] limits) =>
+        Define(code, [Severity.Stop], meaning, message, action, source, limits);
+
+    /// <summary>A stop by its own rule set, a caution where the rule is borrowed from another.</summary>
+    private static FindingDefinition StopOrBorrowed(string code, string meaning, string message, string action, Source source, params RuleLimit[] limits) =>
+        Define(code, [Severity.Stop, Severity.Caution], meaning + " A stop where the rule set holds or none is named, a caution where the limit is borrowed from another rule set.",
+            message, action, source, limits);
+
+    private static FindingDefinition Define(string code, Severity[] severities, string meaning, string message, string action, Source source, RuleLimit[] limits) =>
+        new(code, severities, meaning, message, action, source, limits);
+
+    /// <summary>Its own class, so that it is made when all parts have been.</summary>
+    private static class Catalogue
+    {
+        public static IReadOnlyList<FindingDefinition> All { get; } =
+            [.. new[] { Shared, Wires, Ends, Sizes, History, Left }.SelectMany(theme => theme).OrderBy(definition => definition.Code, StringComparer.Ordinal)];
+    }
+}

@@ -1,0 +1,69 @@
+using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
+using CalcService.Engine.Rules;
+
+namespace CalcService.Engine.Inspection;
+
+/// <summary>Where to cut, and whether the rope that is left is enough.</summary>
+public static class LeftChecks
+{
+    /// <param name="scope">The inspection.</param>
+    /// <param name="damageM">How far the damage reaches that a cut would take away; null where no cut helps.</param>
+    internal static (double? CutM, RopeLeft Left) Check(InspectionScope scope, double? damageM)
+    {
+        var (input, rule) = (scope.Input, scope.Rules.DrumTurns);
+        double? cut = damageM is { } reach ? reach + scope.Rules.CutBeyond.Si : null;
+        if (cut is { } length)
+        {
+            scope.Find(InspectionFindings.CutBeyond, InspectionPointers.Wires, Measure.Length(length), scope.Rules.CutBeyond.Value);
+        }
+
+        var isMine = input.RuleSet == MatchingRules.MineHoist;
+        // Too few already are too few after a cut, whatever the drum.
+        var turns = input.DrumTurnsLeft is not { } now ? null
+            : cut is { } off && input.DrumDiameterM is { } drum ? TurnsAfterCut(now, off, drum, scope.Trace)
+            : cut is null || Judged.IsBelow(now, rule.Si) ? now : (double?)null;
+        bool? drumEnough = turns is { } after ? !Judged.IsBelow(after, rule.Si) : null;
+        var missingPointer = input.DrumTurnsLeft is null ? InspectionPointers.DrumTurns : InspectionPointers.DrumDiameter;
+        if (turns is null && (isMine || input.DrumTurnsLeft is not null))
+        {
+            // A given number of turns that a cut changes by nobody knows how much helps no more than none.
+            scope.Find(InspectionFindings.DrumTurnsMissing, missingPointer);
+            scope.Check("drum-turns", CheckOutcome.Undetermined, Severity.Unknown, rule, missing: [missingPointer]);
+        }
+        else if (turns is not { } left)
+        {
+            scope.Check("drum-turns", CheckOutcome.NotApplicable, Severity.Note, rule);
+        }
+        else
+        {
+            var weight = scope.WeightOf(rule);
+            scope.Check("drum-turns", drumEnough == true ? CheckOutcome.Pass : CheckOutcome.Fail, weight, rule, Measure.Count(left), left > 0 ? rule.Si / left : null);
+            if (drumEnough == false)
+            {
+                scope.Find(InspectionFindings.DrumTurnsFew, InspectionPointers.DrumTurns, Measure.Count(left), rule.Value, severity: weight);
+            }
+        }
+
+        bool? lengthEnough = cut is null ? null : input.LengthLeftM is { } spare ? !Judged.IsBelow(spare, cut.Value) : null;
+        if (lengthEnough == false)
+        {
+            scope.Find(InspectionFindings.RopeLeftShort, InspectionPointers.LengthLeft, Measure.Length(input.LengthLeftM!.Value), Measure.Length(cut!.Value));
+        }
+
+        if (cut is not null && lengthEnough is null && drumEnough is null && input.DrumTurnsLeft is null && !isMine)
+        {
+            scope.Find(InspectionFindings.RopeLeftUnknown, InspectionPointers.LengthLeft, related: [InspectionPointers.DrumTurns]);
+        }
+
+        bool? enough = lengthEnough == false || drumEnough == false ? false : lengthEnough ?? drumEnough;
+        return (cut, new(turns, enough == true && turns is null && input.DrumTurnsLeft is not null ? null : enough));
+    }
+
+    /// <summary>n′ = n − l/(π·D): full turns on a drum of diameter D (m, to the middle of the rope) after l (m) is cut off.</summary>
+    [Formula("turns-after-cut", "length of rope on one turn of the drum", "docs/service-inspections.md", Basis.Derived, Symbol = "n_c", Name = "turns on the drum after the cut",
+        Expression = "n − l/(π·D)", Kind = QuantityKind.Count, Range = "one layer; the working length stays as it is")]
+    public static double TurnsAfterCut(double turns, double cutM, double drumDiameterM, Trace trace) =>
+        trace.Step("turns-after-cut", turns - (cutM / (Math.PI * drumDiameterM)),
+            new("n", Measure.Count(turns)), new("l", Measure.Length(cutM)), new("D", Measure.Length(drumDiameterM)));
+}

@@ -1,0 +1,68 @@
+using CalcService.Engine.Compounds;
+using CalcService.Engine.Findings;
+using CalcService.Engine.Rules;
+
+namespace CalcService.Engine.Inspection;
+
+/// <summary>May an end in service go on serving.</summary>
+public static class ServiceInspection
+{
+    /// <summary>Judges an inspection.</summary>
+    /// <param name="input">The end and what was found.</param>
+    /// <param name="rules">The edition whose limits hold.</param>
+    /// <param name="budget">Whether to keep the trace; an inspection needs few steps.</param>
+    /// <param name="cancellationToken">Ends the calculation early.</param>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public static Outcome<InspectionResult> Calculate(InspectionInput input, RuleBook rules, Budget budget, CancellationToken cancellationToken)
+    {
+        cancellationToken.ThrowIfCancellationRequested();
+        var scope = new InspectionScope(input, rules, budget);
+        if (input.RuleSet is null)
+        {
+            scope.Find(InspectionFindings.RuleSetMissing, InspectionPointers.RuleSet);
+        }
+
+        if (input.Compound?.Demonstration == true)
+        {
+            scope.Find(CompoundFindings.Demonstration, InspectionPointers.Compound);
+        }
+
+        var wires = WireChecks.Check(scope);
+        var endIsBad = ConditionChecks.Check(scope);
+        SizeChecks.Check(scope);
+        HistoryChecks.CheckHeat(scope);
+        HistoryChecks.CheckChemicals(scope);
+        var due = HistoryChecks.CheckAge(scope);
+        HistoryChecks.CheckAttachment(scope);
+        var isDue = scope.Checks.Any(check => check is { Id: "resocketing", Outcome: CheckOutcome.Fail });
+        var wiresReject = scope.Checks.Any(check => check.Outcome == CheckOutcome.Fail && check.Id.StartsWith("broken-wires", StringComparison.Ordinal));
+        // Damage at the end is at the mouth; broken wires reach as far as they were found, where anybody said.
+        double? damage = (wiresReject ? wires : null) ?? (endIsBad || isDue ? 0 : null);
+        var (cut, left) = LeftChecks.Check(scope, damage);
+        var findings = scope.Findings.Sorted();
+        var result = new InspectionResult
+        {
+            Disposition = (ServiceDisposition)FindingList.DecisionOf(findings),
+            Checks = scope.Checks,
+            CutFromM = cut,
+            Left = left,
+            NextDue = due,
+            Strictest = Strictest(scope.Checks),
+        };
+        return new(result, findings, InspectionNotes.All, scope.Assumptions, scope.Trace.Steps);
+    }
+
+    /// <summary>The worst check first, and among checks alike the one nearest to its limit.</summary>
+    private static InspectionCheck? Strictest(IEnumerable<InspectionCheck> checks) => checks
+        .Where(check => check.Outcome != CheckOutcome.NotApplicable)
+        .OrderByDescending(check => check.Outcome switch
+        {
+            CheckOutcome.Fail => check.Severity == Severity.Stop ? 3 : 1,
+            CheckOutcome.Undetermined => 2,
+            _ => 0,
+        })
+        .ThenByDescending(check => check.Use ?? 0)
+        .ThenBy(check => check.Limit.Value?.Si ?? 0)
+        .ThenBy(check => check.Id, StringComparer.Ordinal)
+        .FirstOrDefault();
+}

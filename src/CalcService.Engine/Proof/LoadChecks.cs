@@ -1,0 +1,113 @@
+using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
+using CalcService.Engine.Sockets;
+
+namespace CalcService.Engine.Proof;
+
+/// <summary>What has to be right before anything is loaded.</summary>
+public static class LoadChecks
+{
+    /// <returns>The proof load; null where nobody can say.</returns>
+    internal static double? ProofLoad(ProofScope scope)
+    {
+        var input = scope.Input;
+        var rule = scope.Book.Matching.Duties.Select(duty => duty.ProofFactor).FirstOrDefault(factor => factor is not null && factor.RuleSet == input.RuleSet);
+        double? byRule = rule is not null && input.RatedLoadN is { } rated ? RequiredProofLoadN(rated, rule.Si, scope.Trace) : null;
+        if (rule is not null && byRule is null)
+        {
+            scope.Find(LoadFindings.RatedLoadMissing, ProofPointers.RatedLoad);
+        }
+
+        if ((input.ProofLoadN ?? byRule) is not { } proof)
+        {
+            if (rule is null)
+            {
+                scope.Find(ProofFindings.ProofLoadUnknown, input.RuleSet is null ? ProofPointers.RuleSet : ProofPointers.ProofLoad, related: [ProofPointers.ProofLoad]);
+            }
+
+            scope.Check("proof-load", ProofOutcome.Undetermined, ProofFindings.ProofBelowRule, missing: rule is null ? [ProofPointers.ProofLoad] : [ProofPointers.RatedLoad]);
+            return null;
+        }
+
+        if (input.RuleSet is null)
+        {
+            scope.Find(ProofFindings.ProofLoadUnknown, ProofPointers.RuleSet, related: [ProofPointers.ProofLoad]);
+        }
+
+        var isShort = byRule is { } least && Judged.IsBelow(proof, least);
+        scope.Check("proof-load", isShort ? ProofOutcome.Fail : byRule is null ? ProofOutcome.NotApplicable : ProofOutcome.Pass, ProofFindings.ProofBelowRule, Measure.Force(proof),
+            byRule is { } asked ? Measure.Force(asked) : null);
+        if (isShort)
+        {
+            scope.Find(ProofFindings.ProofBelowRule, ProofPointers.ProofLoad, Measure.Force(proof), Measure.Force(byRule!.Value), [ProofPointers.RatedLoad]);
+        }
+
+        return proof;
+    }
+
+    /// <param name="scope">The evaluation.</param>
+    /// <param name="highestN">The highest load that is meant, or was read.</param>
+    /// <param name="breakingN">Breaking force of the rope.</param>
+    internal static void Check(ProofScope scope, double? highestN, double? breakingN)
+    {
+        var input = scope.Input;
+        var share = scope.Book.Matching.ProofShare.Value!.Value;
+        if (input.ProofRatingN is not { } rating)
+        {
+            scope.Find(ProofFindings.RatingMissing, ProofPointers.ProofRating);
+            scope.Check("socket-rating", ProofOutcome.Undetermined, LoadFindings.ProofAboveRating, missing: [ProofPointers.ProofRating]);
+        }
+        else if (highestN is { } high)
+        {
+            var isAbove = Judged.IsAbove(high, rating);
+            scope.Check("socket-rating", isAbove ? ProofOutcome.Fail : ProofOutcome.Pass, LoadFindings.ProofAboveRating, Measure.Force(high), Measure.Force(rating));
+            if (isAbove)
+            {
+                scope.Find(LoadFindings.ProofAboveRating, ProofPointers.ProofRating, Measure.Force(high), Measure.Force(rating), [ProofPointers.ProofLoad]);
+            }
+        }
+
+        if (breakingN is null)
+        {
+            scope.Find(ProofFindings.BreakingForceMissing, ProofPointers.Certificate);
+        }
+        else if (highestN is { } high)
+        {
+            var isAbove = Judged.IsAbove(high, share.Si * breakingN.Value);
+            scope.Check("half-of-breaking-force", isAbove ? ProofOutcome.Fail : ProofOutcome.Pass, LoadFindings.ProofAboveShare, Measure.Fraction(high / breakingN.Value), share);
+            if (isAbove)
+            {
+                scope.Find(LoadFindings.ProofAboveShare, ProofPointers.ProofLoad, Measure.Force(high), share, [ProofPointers.Certificate]);
+            }
+        }
+
+        CheckCure(scope);
+        if (input.ExclusionZone != true)
+        {
+            scope.Find(ProofFindings.ZoneNotSet, ProofPointers.Zone);
+        }
+    }
+
+    /// <summary>P = k·W: the rated load, pulled straight, times the factor of the rule set; in N.</summary>
+    [Formula("required-proof-load", "proof test of slings with poured sockets", "DOE-STD-1090; NAVEDTRA 14080", Basis.Published, Symbol = "P", Name = "required proof load",
+        Expression = "k·W", Kind = QuantityKind.Force, Range = "one leg, pulled straight")]
+    public static double RequiredProofLoadN(double ratedLoadN, double factor, Trace trace) =>
+        trace.Step("required-proof-load", factor * ratedLoadN, new("k", Measure.Count(factor)), new("W", Measure.Force(ratedLoadN)));
+
+    private static void CheckCure(ProofScope scope)
+    {
+        if (scope.Input.ProofLoadFrom is not { } from)
+        {
+            scope.Find(ProofFindings.CureNotTold, ProofPointers.ProofLoadFrom);
+            scope.Check("cure", ProofOutcome.Undetermined, ProofFindings.NotCured, missing: [ProofPointers.ProofLoadFrom]);
+            return;
+        }
+
+        var early = from - scope.Input.TestedAt;
+        scope.Check("cure", early > TimeSpan.Zero ? ProofOutcome.Fail : ProofOutcome.Pass, ProofFindings.NotCured, Measure.Duration(-early.TotalSeconds), Measure.Duration(0));
+        if (early > TimeSpan.Zero)
+        {
+            scope.Find(ProofFindings.NotCured, "/testedAt", Measure.Duration(early.TotalSeconds), related: [ProofPointers.ProofLoadFrom]);
+        }
+    }
+}

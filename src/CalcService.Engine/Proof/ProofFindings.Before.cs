@@ -1,0 +1,60 @@
+using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
+using CalcService.Engine.Sockets;
+
+namespace CalcService.Engine.Proof;
+
+/// <content>Findings from before the load.</content>
+public static partial class ProofFindings
+{
+    private static IReadOnlyList<FindingDefinition> Before =>
+        [ProofLoadUnknown, ProofBelowRule, RatingMissing, BreakingForceMissing, CureNotTold, NotCured, ZoneNotSet, SeatingNotComputed];
+
+    public static FindingDefinition ProofLoadUnknown { get; } = Define("proof-load-unknown", Severity.Unknown,
+        "Which proof load is asked for is not known: no rule set is named, or it sets none and the request gives none.",
+        "The rule set of the proof load, or the proof load itself, is not given.",
+        "Name the rule set; for one that sets no proof load give the load that its code asks for.",
+        Prudence, [.. LoadFindings.ProofFactors]);
+
+    public static FindingDefinition ProofBelowRule { get; } = Define("proof-below-rule", Severity.Stop,
+        "The proof load is less than the rule set asks for.",
+        "A proof load of {measured} is meant; the rule set asks for {limit}.",
+        "Load to what the rule set asks for, or take the rated load down.",
+        new("DOE-STD-1090; NAVEDTRA 14080", "proof test of slings", Basis.Published), [.. LoadFindings.ProofFactors]);
+
+    public static FindingDefinition RatingMissing { get; } = Define("proof-rating-missing", Severity.Unknown,
+        "Whether the socket may be loaded so far is for its maker to say.",
+        "The proof rating of the socket is not given.",
+        "Ask the socket's maker.",
+        Prudence);
+
+    public static FindingDefinition BreakingForceMissing { get; } = Define("test-share-unknown", Severity.Caution,
+        "What share of the rope's breaking force the test load is, isn't known.",
+        "The breaking force of the rope is not known.",
+        "Give the certificate, or class and grade of the rope.",
+        Shared.ProofShare.Source, Shared.ProofShare);
+
+    public static FindingDefinition CureNotTold { get; } = Define("cure-not-told", Severity.Unknown,
+        "Whether the compound is cured enough for the load isn't known.",
+        "Nobody says from when on the end may be proof loaded.",
+        "Take the time from the cure schedule and from the hardness.",
+        Prudence);
+
+    public static FindingDefinition NotCured { get; } = Define("not-cured-for-proof", Severity.Stop,
+        "The test is before the time from which on the cure allows it.",
+        "The test is {measured} too early.",
+        "Wait, or warm the end as the sheet allows.",
+        new("proof before the least cured place reaches its degree", "docs/cure-schedules.md", Basis.Derived));
+
+    public static FindingDefinition ZoneNotSet { get; } = Define("no-exclusion-zone", Severity.Caution,
+        "A rope that lets go under a test load sweeps what is near and in line with it.",
+        "Nobody says that people are kept away from the test.",
+        "Close off the length of the rope and both ends in line with it before loading.",
+        Source.CommonPractice);
+
+    public static FindingDefinition SeatingNotComputed { get; } = Define("seating-not-computed", Severity.Caution,
+        "How far the cone may be expected to seat could not be computed.",
+        "The expected seating is not computed: {why}.",
+        "Give what is missing; the answer otherwise stands.",
+        Model, Shared.Friction.Low, Shared.Friction.High, Shared.ShrinkageShare, Shared.WallRatio, Shared.RadialStiffening, Rules.ShrinkageSpread, Rules.Steps[0], Rules.Steps[1], Rules.Steps[2], Rules.Steps[3]);
+}

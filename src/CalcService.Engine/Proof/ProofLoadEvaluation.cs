@@ -1,0 +1,83 @@
+using CalcService.Engine.Compounds;
+using CalcService.Engine.Findings;
+using CalcService.Engine.Ropes;
+using CalcService.Engine.Rules;
+
+namespace CalcService.Engine.Proof;
+
+/// <summary>How an end is proof loaded, and what the test says of it.</summary>
+public static class ProofLoadEvaluation
+{
+    /// <summary>Evaluates a proof load, before or after the test.</summary>
+    /// <param name="input">The end, the test and what was read.</param>
+    /// <param name="rules">The edition whose limits hold.</param>
+    /// <param name="budget">Steps that may be spent, and whether to keep the trace.</param>
+    /// <param name="cancellationToken">Ends the calculation early.</param>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public static Outcome<ProofResult> Calculate(ProofInput input, RuleBook rules, Budget budget, CancellationToken cancellationToken)
+    {
+        cancellationToken.ThrowIfCancellationRequested();
+        var scope = new ProofScope(input, rules, budget, cancellationToken);
+        if (input.Compound.Demonstration)
+        {
+            scope.Find(CompoundFindings.Demonstration, "/compound");
+        }
+
+        var rope = RopeFacts.Of(input.Rope, "/rope", scope.Assumptions, scope.Trace);
+        var proof = LoadChecks.ProofLoad(scope);
+        var highest = input.Measured is { Count: > 0 } read ? read.Max(step => step.LoadN) : proof;
+        LoadChecks.Check(scope, proof is { } meant && highest is { } found ? Math.Max(meant, found) : highest ?? proof, rope.BreakingForceN);
+        var forecast = SeatingForecast.Of(scope, rope);
+        var steps = Steps(scope, forecast, proof);
+        if (input.Measured is not null)
+        {
+            AfterChecks.Check(scope, proof, steps);
+        }
+
+        var findings = scope.Findings.Sorted();
+        return new(
+            new()
+            {
+                Verdict = (ProofVerdict)FindingList.DecisionOf(findings),
+                IsAfter = input.Measured is not null,
+                ProofLoadN = proof,
+                LeastTestLoadN = proof * (1 - rules.Proof.Under.Si),
+                MostTestLoadN = proof * (1 + rules.Proof.Over.Si),
+                Steps = steps,
+                Expected = steps.Count > 0 ? steps.MaxBy(step => step.LoadN)!.Expected : null,
+                ReadAt = input.ReadAt == SeatingPlace.SmallEnd ? SeatingPlace.SmallEnd : SeatingPlace.Mouth,
+                Checks = scope.Checks,
+            },
+            findings, ProofNotes.All, scope.Assumptions, scope.Trace.Steps);
+    }
+
+    /// <summary>Before the test the steps of the rules, after it those that were read.</summary>
+    private static List<ProofStep> Steps(ProofScope scope, SeatingForecast? forecast, double? proofN)
+    {
+        var steps = new List<ProofStep>();
+        SeatingBand? Expect(double loadN)
+        {
+            var band = forecast?.At(loadN);
+            // What can't be computed for one step is said once.
+            forecast = band is null ? null : forecast;
+            return band;
+        }
+
+        if (scope.Input.Measured is { } measured)
+        {
+            foreach (var step in measured)
+            {
+                steps.Add(new(step.LoadN / proofN, step.LoadN, Expect(step.LoadN), step.SeatingM));
+            }
+        }
+        else if (proofN is { } proof)
+        {
+            foreach (var share in scope.Book.Proof.Steps.Select(step => step.Si))
+            {
+                steps.Add(new(share, share * proof, Expect(share * proof), null));
+            }
+        }
+
+        return steps;
+    }
+}

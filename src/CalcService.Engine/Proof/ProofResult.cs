@@ -1,0 +1,75 @@
+using CalcService.Engine.Provenance;
+
+namespace CalcService.Engine.Proof;
+
+/// <summary>What the evaluation comes to, one to one with the decision: of the test before it, of the end after it.</summary>
+public enum ProofVerdict
+{
+    /// <summary>It may be loaded; it has passed.</summary>
+    Pass,
+
+    /// <summary>The same, with the care that the findings name.</summary>
+    PassWithCare,
+
+    /// <summary>It rests until what is missing is known.</summary>
+    Hold,
+
+    /// <summary>It may not be loaded; it has failed.</summary>
+    Reject,
+}
+
+/// <summary>How a check came out.</summary>
+public enum ProofOutcome
+{
+    /// <summary>As it should be.</summary>
+    Pass,
+
+    /// <summary>Not as it should be.</summary>
+    Fail,
+
+    /// <summary>Not asked at this point.</summary>
+    NotApplicable,
+
+    /// <summary>A fact is missing.</summary>
+    Undetermined,
+}
+
+/// <summary>One check with its evidence.</summary>
+public sealed record ProofCheck(string Id, ProofOutcome Outcome, Measure? Measured, Measure? Limit, Source Source, IReadOnlyList<string> Missing);
+
+/// <summary>How far the cone may be expected to move.</summary>
+public sealed record SeatingBand(double LowM, double HighM);
+
+/// <summary>One step of the test.</summary>
+/// <param name="Share">Share of the proof load; null where that is not known.</param>
+/// <param name="LoadN">Load to bring up, or that was read.</param>
+/// <param name="Expected">Seating expected under it; null where it can't be computed.</param>
+/// <param name="SeatingM">Seating that was read; null before the test.</param>
+public sealed record ProofStep(double? Share, double LoadN, SeatingBand? Expected, double? SeatingM);
+
+/// <summary>A proof load evaluation.</summary>
+public sealed record ProofResult
+{
+    public required ProofVerdict Verdict { get; init; }
+
+    /// <summary>Whether the test has been made.</summary>
+    public required bool IsAfter { get; init; }
+
+    public double? ProofLoadN { get; init; }
+
+    /// <summary>Least test load that counts.</summary>
+    public double? LeastTestLoadN { get; init; }
+
+    /// <summary>Highest test load that is meant.</summary>
+    public double? MostTestLoadN { get; init; }
+
+    public required IReadOnlyList<ProofStep> Steps { get; init; }
+
+    /// <summary>Seating expected at the proof load, or at the last load read.</summary>
+    public SeatingBand? Expected { get; init; }
+
+    /// <summary>Where the expected seating is read.</summary>
+    public required SeatingPlace ReadAt { get; init; }
+
+    public required IReadOnlyList<ProofCheck> Checks { get; init; }
+}

@@ -1,0 +1,22 @@
+using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
+
+namespace CalcService.Engine.Rules.Edition202611;
+
+/// <summary>The limits of proof loading in the edition of November 2026.</summary>
+public static class ProofRules2026Nov
+{
+    private static readonly Source Energy = new("DOE-STD-1090", "proof testing of slings, accuracy of test loads", Basis.Published);
+
+    public static ProofRules Rules { get; } = new()
+    {
+        Steps = [Step("first", .25), Step("second", .5), Step("third", .75), Step("last", 1)],
+        Under = Limit("test load below what is asked for, at most", Measure.Fraction(.05), Energy),
+        Over = Limit("test load above what is asked for, at most", Measure.Fraction(0), Energy),
+        ShrinkageSpread = Limit("shrinkage of a compound off its sheet, either way", Measure.Fraction(.5), Source.CommonPractice),
+    };
+
+    private static RuleLimit Step(string which, double share) => Limit($"{which} step, share of the proof load", Measure.Fraction(share), Source.CommonPractice);
+
+    private static RuleLimit Limit(string text, Measure value, Source source) => new(PouringRules.General, text, value, source);
+}

@@ -1,0 +1,81 @@
+using System.Text.Json.Nodes;
+using CalcService.Api.Tests.Fixtures;
+
+namespace CalcService.Api.Tests.Capabilities.Proof;
+
+/// <summary>What a proof load evaluation says over HTTP.</summary>
+public sealed class ProofLoadEvaluationTests(Service service)
+{
+    [Theory]
+    [InlineData("before", "proceedWithCare", "passWithCare", "before")]
+    [InlineData("after", "proceedWithCare", "passWithCare", "after")]
+    [InlineData("creep", "doNotProceed", "reject", "after")]
+    [InlineData("missing", "undetermined", "hold", "before")]
+    public async Task Verdict_is_one_to_one_with_the_decision(string example, string decision, string verdict, string phase)
+    {
+        var answer = await service.AnswerAsync(Proofs.Path, Proofs.Example(example));
+        Assert.Equal((decision, verdict, phase), ((string?)answer["decision"], (string?)answer.At("/result/verdict"), (string?)answer.At("/result/phase")));
+    }
+
+    /// <summary>DOE-STD-1090, NAVEDTRA 14080: twice the rated load of 45 kN; DOE-STD-1090: -5 %, +0 %.</summary>
+    [Fact]
+    public async Task Proof_load_of_a_sling_is_that_of_the_standard()
+    {
+        var result = (await service.AnswerAsync(Proofs.Path, Proofs.Example("before")))["result"]!;
+        Assert.Equal((90, 85.5, 90), ((double)result.At("/proofLoad/value")!, (double)result.At("/leastTestLoad/value")!, (double)result.At("/mostTestLoad/value")!));
+        Assert.Equal(4, result["steps"]!.AsArray().Count);
+        Assert.True((double)result.At("/expectedSeating/low/value")! < (double)result.At("/expectedSeating/high/value")!);
+        Assert.Equal("mouth", (string?)result["seatingReadAt"]);
+    }
+
+    [Theory]
+    [InlineData("/measured/wireSlip", "\"yes\"", "doNotProceed", "wire-slipped")]
+    [InlineData("/measured/cracks", "\"yes\"", "doNotProceed", "cracked-under-proof")]
+    [InlineData("/measured/asymmetry", "\"yes\"", "doNotProceed", "seated-askew")]
+    [InlineData("/measured/creepUnderHold", "\"unknown\"", "undetermined", "test-not-watched")]
+    [InlineData("/measured/steps", "null", "undetermined", "test-not-watched")]
+    [InlineData("/measured/steps/2/load/value", "80", "doNotProceed", "test-load-short")]
+    [InlineData("/measured/steps/2/seating/value", "0.1", "proceedWithCare", "seating-little")]
+    [InlineData("/socket/proofRating/value", "85", "doNotProceed", "proof-above-socket-rating")]
+    [InlineData("/test/proofLoadFrom", "\"2026-03-12T13:00:01Z\"", "doNotProceed", "not-cured-for-proof")]
+    [InlineData("/test", "null", "undetermined", "rated-load-missing")]
+    [InlineData("/test/exclusionZone", "\"no\"", "proceedWithCare", "no-exclusion-zone")]
+    public async Task Test_with_one_thing_changed_decides_by_it(string pointer, string raw, string decision, string code)
+    {
+        var answer = await service.AnswerAsync(Proofs.Path, Proofs.Example("after").With(pointer, JsonNode.Parse(raw)));
+        Assert.Contains(code, Plans.Codes(answer));
+        Assert.Equal(decision, (string?)answer["decision"]);
+    }
+
+    [Fact]
+    public async Task Number_that_means_nothing_is_null()
+    {
+        var result = (await service.AnswerAsync(Proofs.Path, Proofs.Example("missing")))["result"]!;
+        Assert.Null(result["proofLoad"]);
+        Assert.Null(result["expectedSeating"]);
+        Assert.Empty(result["steps"]!.AsArray());
+    }
+
+    [Theory]
+    [MemberData(nameof(Proofs.Names), MemberType = typeof(Proofs))]
+    public async Task Canonical_request_gives_the_same_record(string example)
+    {
+        var full = await service.AnswerAsync(Proofs.Path + "?detail=full", Proofs.Example(example));
+        var again = await service.AnswerAsync(Proofs.Path, full["input"]!.AsObject());
+        Assert.Equal(Plans.Provenance(full, "recordId"), Plans.Provenance(again, "recordId"));
+        Assert.Equal(Plans.Provenance(full, "resultDigest"), Plans.Provenance(again, "resultDigest"));
+    }
+
+    [Theory]
+    [InlineData("/ruleSet", "\"slings\"", "/ruleSet")]
+    [InlineData("/measured/steps", "[]", "/measured/steps")]
+    [InlineData("/measured/steps/0/load/value", "0", "/measured/steps/0/load")]
+    [InlineData("/socket/outerAtMouth/value", "45", "/socket/outerAtMouth")]
+    [InlineData("/test/friction", """{"value":0,"unit":"1"}""", "/test/friction")]
+    public async Task Test_that_makes_no_sense_is_refused_where_it_makes_none(string pointer, string raw, string expected)
+    {
+        var reply = await service.PostAsync(Proofs.Path, Proofs.Example("after").With(pointer, JsonNode.Parse(raw)));
+        ProblemAssert.IsProblem(reply, 422);
+        Assert.Contains(expected, ProblemAssert.Pointers(reply.Json));
+    }
+}

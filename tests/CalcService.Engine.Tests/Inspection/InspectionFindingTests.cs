@@ -1,0 +1,71 @@
+using CalcService.Engine.Findings;
+using CalcService.Engine.Inspection;
+using CalcService.Engine.Matching;
+using CalcService.Engine.Pouring;
+using CalcService.Engine.Reuse;
+using CalcService.Engine.Rules;
+using CalcService.Engine.Tests.Findings;
+
+namespace CalcService.Engine.Tests.Inspection;
+
+public sealed class InspectionFindingTests
+{
+    public static TheoryData<int, string> Cases => RoomFindings.Numbered(InspectionCases.All);
+
+    public static TheoryData<string> RuleSets => [.. InspectionRules.RuleSets];
+
+    [Theory]
+    [MemberData(nameof(RuleSets))]
+    public void End_with_nothing_wrong_serves_under_every_rule_set(string ruleSet)
+    {
+        var inspection = GoodInspection.Inspect(GoodInspection.Under(ruleSet));
+        Assert.Empty(inspection.Findings);
+        Assert.Equal(Decision.Proceed, inspection.Decision);
+        Assert.Equal(ServiceDisposition.Serve, inspection.Result.Disposition);
+        Assert.Null(inspection.Result.CutFromM);
+        Assert.NotEmpty(inspection.SafetyNotes);
+    }
+
+    [Theory]
+    [MemberData(nameof(Cases))]
+    public void End_with_one_thing_wrong_has_that_finding(int index, string what) =>
+        RoomFindings.Raises(InspectionCases.All[index], what, InspectionCases.All[index].Inspect().Findings);
+
+    [Theory]
+    [MemberData(nameof(Cases))]
+    public void Decision_is_the_worst_severity_and_the_disposition_its_twin(int index, string what)
+    {
+        var inspection = InspectionCases.All[index].Inspect();
+        RoomFindings.DecidesByTheWorst(inspection.Decision, what, inspection.Findings);
+        Assert.Equal(
+            inspection.Decision switch
+            {
+                Decision.DoNotProceed => ServiceDisposition.Withdraw,
+                Decision.Undetermined => ServiceDisposition.Hold,
+                Decision.ProceedWithCare => ServiceDisposition.ServeWithCare,
+                _ => ServiceDisposition.Serve,
+            },
+            inspection.Result.Disposition);
+    }
+
+    [Theory]
+    [MemberData(nameof(Cases))]
+    public void Finding_fills_every_word_of_its_message(int index, string what) => RoomFindings.FillTheirWords(what, InspectionCases.All[index].Inspect().Findings);
+
+    [Fact]
+    public void Cases_raise_every_finding_in_each_of_its_severities() => RoomFindings.AreAllRaised(InspectionFindings.All, InspectionCases.All);
+
+    [Fact]
+    public void Catalogue_holds_every_definition_of_the_room_once_in_the_order_of_codes() => RoomFindings.AreCatalogued(InspectionFindings.All, typeof(InspectionFindings));
+
+    [Fact]
+    public void Code_that_two_rooms_raise_is_one_definition() =>
+        RoomFindings.AreOneDefinition(InspectionFindings.All, PouringFindings.All.Union(MatchingFindings.All).Union(ReuseFindings.All));
+
+    [Fact]
+    public void Definition_says_what_it_means_what_to_do_and_where_it_comes_from() => RoomFindings.SayWhatTheyMean(InspectionFindings.All);
+
+    [Fact]
+    public void Rule_from_memory_or_practice_alone_never_stops() =>
+        RoomFindings.NeverStopOnMemory(InspectionFindings.All, InspectionCases.All.SelectMany(one => one.Inspect().Findings));
+}

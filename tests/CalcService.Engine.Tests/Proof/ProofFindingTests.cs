@@ -1,0 +1,69 @@
+using CalcService.Engine.Findings;
+using CalcService.Engine.Inspection;
+using CalcService.Engine.Matching;
+using CalcService.Engine.Pouring;
+using CalcService.Engine.Proof;
+using CalcService.Engine.Reuse;
+using CalcService.Engine.Tests.Findings;
+
+namespace CalcService.Engine.Tests.Proof;
+
+public sealed class ProofFindingTests
+{
+    public static TheoryData<int, string> Cases => RoomFindings.Numbered(ProofCases.All);
+
+    [Fact]
+    public void Test_with_nothing_wrong_passes_before_and_after()
+    {
+        foreach (var input in new[] { GoodProof.Before, GoodProof.After })
+        {
+            var evaluation = GoodProof.Evaluate(input);
+            Assert.Empty(evaluation.Findings);
+            Assert.Equal((Decision.Proceed, ProofVerdict.Pass), (evaluation.Decision, evaluation.Result.Verdict));
+            Assert.NotEmpty(evaluation.SafetyNotes);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Cases))]
+    public void Test_with_one_thing_wrong_has_that_finding(int index, string what) =>
+        RoomFindings.Raises(ProofCases.All[index], what, ProofCases.All[index].Evaluate().Findings);
+
+    [Theory]
+    [MemberData(nameof(Cases))]
+    public void Decision_is_the_worst_severity_and_the_verdict_its_twin(int index, string what)
+    {
+        var evaluation = ProofCases.All[index].Evaluate();
+        RoomFindings.DecidesByTheWorst(evaluation.Decision, what, evaluation.Findings);
+        Assert.Equal(
+            evaluation.Decision switch
+            {
+                Decision.DoNotProceed => ProofVerdict.Reject,
+                Decision.Undetermined => ProofVerdict.Hold,
+                Decision.ProceedWithCare => ProofVerdict.PassWithCare,
+                _ => ProofVerdict.Pass,
+            },
+            evaluation.Result.Verdict);
+    }
+
+    [Theory]
+    [MemberData(nameof(Cases))]
+    public void Finding_fills_every_word_of_its_message(int index, string what) => RoomFindings.FillTheirWords(what, ProofCases.All[index].Evaluate().Findings);
+
+    [Fact]
+    public void Cases_raise_every_finding_in_each_of_its_severities() => RoomFindings.AreAllRaised(ProofFindings.All, ProofCases.All);
+
+    [Fact]
+    public void Catalogue_holds_every_definition_of_the_room_once_in_the_order_of_codes() => RoomFindings.AreCatalogued(ProofFindings.All, typeof(ProofFindings));
+
+    [Fact]
+    public void Code_that_two_rooms_raise_is_one_definition() =>
+        RoomFindings.AreOneDefinition(ProofFindings.All, PouringFindings.All.Union(MatchingFindings.All).Union(ReuseFindings.All).Union(InspectionFindings.All));
+
+    [Fact]
+    public void Definition_says_what_it_means_what_to_do_and_where_it_comes_from() => RoomFindings.SayWhatTheyMean(ProofFindings.All);
+
+    [Fact]
+    public void Rule_from_memory_or_practice_alone_never_stops() =>
+        RoomFindings.NeverStopOnMemory(ProofFindings.All, ProofCases.All.SelectMany(one => one.Evaluate().Findings));
+}
