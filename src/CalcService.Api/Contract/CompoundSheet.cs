@@ -148,7 +148,7 @@ public sealed record CompoundGelTime
 /// <summary>What a gel time was measured in.</summary>
 public sealed record CompoundGelCup
 {
-    /// <summary>Compound in the cup.</summary>
+    /// <summary>Compound in the cup. For the record: a cup that warms itself is taken as one that keeps all its heat, however large it is.</summary>
     [Kind(QuantityKind.Volume)]
     public Quantity? Volume { get; init; }
 

@@ -76,17 +76,22 @@ internal sealed class CoupledCones
 
     private void CheckPeaks()
     {
-        if (_scope.Input.Compound.PeakLimitK is not { } limit)
-        {
-            return;
-        }
-
         for (var i = 0; i < _models.Length; i++)
         {
-            if (At(i, slower: 1)?.Peak is { } peak && peak.Kelvins > limit)
+            if (At(i, slower: 1) is not { Peak: { } peak } cure)
             {
-                _scope.Find(CuringFindings.PeakAboveSheet, $"{CurePointers.Ends}/{i}", Measure.Temperature(peak.Kelvins), Measure.Temperature(limit),
-                    [CurePointers.PeakLimit], words: new Findings.FindingWord("end", _scope.Input.Ends[i].Id));
+                continue;
+            }
+
+            var (pointer, end, found) = ($"{CurePointers.Ends}/{i}", new Findings.FindingWord("end", _scope.Input.Ends[i].Id), Measure.Temperature(peak.Kelvins));
+            if (_scope.Input.Compound.PeakLimitK is { } limit && peak.Kelvins > limit)
+            {
+                _scope.Find(CuringFindings.PeakAboveSheet, pointer, found, Measure.Temperature(limit), [CurePointers.PeakLimit], words: end);
+            }
+
+            if (cure.PeakIsUpper)
+            {
+                _scope.Find(CuringFindings.PeakUpperEstimate, pointer, found, words: end);
             }
         }
     }

@@ -87,7 +87,8 @@ internal sealed class CoupledCure
             return null;
         }
 
-        var hottest = earliest.Peak.TemperatureK >= latest.Peak.TemperatureK ? earliest.Peak : latest.Peak;
+        var hotter = earliest.Peak.TemperatureK >= latest.Peak.TemperatureK ? earliest : latest;
+        var hottest = hotter.Peak;
         return new()
         {
             EarliestGelS = earliest.Degrees[0].FirstS,
@@ -98,6 +99,7 @@ internal sealed class CoupledCure
             FullGovernor = Governors.LeastCuredPlace,
             CooledS = Cooled(hottest, slower, latest.EndS),
             Peak = (hottest.TemperatureK, hottest.TimeS),
+            PeakIsUpper = hotter.FrontsMeet,
             LeastCured = latest.Degrees[1] is { Last: { } last } full ? new(Where(last), full.Degree) : new(Where(latest.LeastCured), latest.LeastDegree),
             Curve = [.. curve.Select(moment => new CurvePoint(CureClock.At(_scope.Input.MixedAt, moment.TimeS), moment.AirK, moment.CentreK, moment.SkinK,
                 moment.CentreDegree, moment.SkinDegree) { CureLatest = moment.LeastDegree })],

@@ -6,7 +6,7 @@ namespace CalcService.Engine.Curing;
 /// <content>Findings of the cone's own heat.</content>
 public static partial class CuringFindings
 {
-    private static IReadOnlyList<FindingDefinition> Coupled => [ConeSteelUnknown, SocketWallMissing, GelCupUnknown, PeakAboveSheet, CureBudgetSpent];
+    private static IReadOnlyList<FindingDefinition> Coupled => [ConeSteelUnknown, SocketWallMissing, GelCupUnknown, PeakAboveSheet, PeakUpperEstimate, CureBudgetSpent];
 
     public static FindingDefinition ConeSteelUnknown { get; } = Define(Severity.Unknown, "cone-steel-unknown",
         "Without the metallic area of the rope nobody knows how much steel takes the cone's heat.",
@@ -31,6 +31,12 @@ public static partial class CuringFindings
         "{end} reaches {measured}; the sheet allows {limit}.",
         "Pour cooler compound or in cooler air, or take a compound that is made for so large a cone.",
         Source.DataSheet("peakLimit"));
+
+    public static FindingDefinition PeakUpperEstimate { get; } = Define(Severity.Note, "peak-upper-estimate",
+        "The computed peak is above what the compound reaches when it keeps all its heat: fronts of cure run into each other there, thinner than the grid. It is no lower than the true one; the times are not touched by it.",
+        "The peak of {measured} in {end} is an upper estimate.",
+        "Judge by it; where that stops the pour, cool compound or steel, or ask the compound's maker.",
+        Model);
 
     public static FindingDefinition CureBudgetSpent { get; } = Define(Severity.Unknown, "cure-budget-spent",
         "The cones were not followed to their end within the steps that a request may take.",

@@ -23,6 +23,9 @@ internal sealed record EndCure
 
     public (double Kelvins, double Seconds)? Peak { get; init; }
 
+    /// <summary>Whether the true peak may be lower.</summary>
+    public bool PeakIsUpper { get; init; }
+
     public LeastCuredPlace? LeastCured { get; init; }
 
     public IReadOnlyList<CurvePoint> Curve { get; init; } = [];

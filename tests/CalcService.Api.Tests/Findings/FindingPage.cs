@@ -27,11 +27,6 @@ internal static class FindingPage
             parts.Add("## Limits\n\n" + Limits(definition.Limits));
         }
 
-        if (OperationExamples.WithoutRequest.TryGetValue(definition.Code, out var why))
-        {
-            parts.Add("## No example\n\n" + why);
-        }
-
         foreach (var (operation, example) in OperationExamples.Of(definition.Code))
         {
             parts.AddRange(await ExampleAsync(operation, example, service));

@@ -19,12 +19,6 @@ public sealed record OperationExamples(string Path, JsonObject Good, IReadOnlyLi
         PourExamples.Operation, CureExamples.Operation, MatchExamples.Operation, ReuseExamples.Operation, InspectionExamples.Operation, ProofExamples.Operation,
     ];
 
-    /// <summary>Findings that no request of a readable length is known to raise, with what their page says instead.</summary>
-    public static IReadOnlyDictionary<string, string> WithoutRequest { get; } = new Dictionary<string, string>(StringComparer.Ordinal)
-    {
-        ["cure-budget-spent"] = "No request that is short enough for a page is known to raise it. A test of the engine raises it with fewer steps than a request may take.",
-    };
-
     /// <summary>The examples of a finding, worst first, with the paths that they are sent to.</summary>
     public static IEnumerable<(OperationExamples Operation, FindingExample Example)> Of(string code) => All
         .SelectMany(operation => operation.Examples.Where(example => example.Code == code).Select(example => (operation, example)))

@@ -82,6 +82,7 @@ public static class CureFindingCases
         new("gel-cup-unknown", Severity.Caution, "/compound/sheet/gelTimes",
             _ => Sheet(s => s with { GelTimes = [.. s.GelTimes.Select(row => row with { SelfHeating = SelfHeating.Unknown })] })(GoodCure.Coupled)),
         new("peak-above-sheet", Severity.Stop, "/ends/0", _ => Sheet(s => s with { PeakLimitK = 20.1 + Zero })(GoodCure.Coupled)),
+        new("peak-upper-estimate", Severity.Note, "/ends/0", _ => GoodCure.Thick, "gel-time-extrapolated"),
         new("cure-budget-spent", Severity.Unknown, "/ends", _ => GoodCure.Coupled) { Steps = 2000 },
         new("gel-time-extrapolated", Severity.Caution, "/compound/sheet/gelTimes",
             _ => Sheet(s => s with { Reaction = new(350e3, .45), GelTimes = [.. s.GelTimes.Where(row => row.TemperatureK < 22 + Zero)] })(GoodCure.Coupled)),

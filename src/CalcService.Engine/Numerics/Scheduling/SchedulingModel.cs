@@ -11,7 +11,7 @@ namespace CalcService.Engine.Numerics.Scheduling;
 internal sealed class SchedulingModel
 {
     /// <summary>Deterministic time for the finish, roughly seconds.</summary>
-    private const double FinishTime = 1;
+    private const double FinishTime = .5;
 
     /// <summary>Deterministic time for drawing starts forward.</summary>
     private const double ForwardTime = .2;
