@@ -1,3 +1,4 @@
+using System.Globalization;
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
@@ -88,7 +89,8 @@ internal static class HistoryChecks
         scope.Check("resocketing", overdue ? CheckOutcome.Fail : CheckOutcome.Pass, Severity.Stop, rule, age, age.Si / rule.Si);
         if (overdue)
         {
-            scope.Find(InspectionFindings.ResocketingOverdue, InspectionPointers.SocketedOn, age, rule.Value, ["/assessedOn"]);
+            scope.Find(InspectionFindings.ResocketingOverdue, InspectionPointers.SocketedOn, age, rule.Value, ["/assessedOn"],
+                words: new FindingWord("due", due.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)));
         }
 
         return new(due, rule);

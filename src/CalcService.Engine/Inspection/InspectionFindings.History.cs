@@ -87,7 +87,7 @@ public static partial class InspectionFindings
 
     public static FindingDefinition ResocketingOverdue { get; } = Stop("resocketing-overdue",
         "The end is older than the rule set allows.",
-        "The end was socketed {measured} ago; {limit} are allowed.",
+        "The end was to be socketed again by {due}, {limit} after it was made.",
         "Cut it off and socket again.",
         Rules.ResocketAfter.Source, Rules.ResocketAfter);
 }

@@ -30,7 +30,7 @@ public static class ProofLoadEvaluationSheet
             page.Raw($"<div class=\"picture\">{Picture(answer)}</div>");
             page.Add("h2", "Checks").Table(["Check", "Came out", "Found", "Limit", "Source"], result.Checks.Select(check => new[]
             {
-                check.Id, check.Outcome.ToString().ToUpperInvariant(), Or(check.Measured), Or(check.Limit), $"{check.Source.Document} {check.Source.Clause}",
+                check.Id, check.Outcome.ToString().ToUpperInvariant(), Or(check.Measured, "-"), Or(check.Limit, "-"), $"{check.Source.Document} {check.Source.Clause}",
             }), "long");
         },
         stop: answer.Result.Phase == "before" ? "DO NOT LOAD" : "FAILED");
@@ -39,5 +39,5 @@ public static class ProofLoadEvaluationSheet
 
     private static string Place(ProofLoadEvaluationResult result) => result.SeatingReadAt == Engine.Proof.SeatingPlace.SmallEnd ? "small end" : "mouth";
 
-    private static string Or(Quantity? quantity) => quantity is null ? "not known" : AnswerText.Of(quantity, Digits);
+    private static string Or(Quantity? quantity, string none = "not known") => quantity is null ? none : AnswerText.Of(quantity, Digits);
 }
