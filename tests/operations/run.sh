@@ -1,0 +1,115 @@
+#!/usr/bin/env bash
+# Restarts instances behind nginx, one after the other, while requests come, and shows that nothing is lost.
+# Usage: tests/operations/run.sh [--instances <number; 3 if absent>] [--rounds <number; 1 if absent>]
+set -euo pipefail
+here=$(cd "$(dirname "$0")" && pwd)
+root=$(cd "$here/../.." && pwd)
+cd "$root"
+
+instances=3
+rounds=1
+while [ $# -gt 0 ]; do
+    case $1 in
+        --instances) instances=${2:?--instances needs a number}; shift 2 ;;
+        --rounds) rounds=${2:?--rounds needs a number}; shift 2 ;;
+        *) echo "Unknown option $1. Usage: tests/operations/run.sh [--instances <number>] [--rounds <number>]" >&2; exit 2 ;;
+    esac
+done
+
+export DOTNET_CLI_TELEMETRY_OPTOUT=1 DOTNET_NOLOGO=1 MSBUILDDISABLENODEREUSE=1 UseSharedCompilation=false
+PATH=$PATH:/usr/sbin
+work=$(mktemp -d)
+pids=()
+nginx=
+load=
+
+# Ends what this script started, and nothing else.
+stop() {
+    for pid in $load $nginx "${pids[@]}"; do
+        kill -TERM "$pid" 2>/dev/null || true
+    done
+    for pid in $load $nginx "${pids[@]}"; do
+        wait "$pid" 2>/dev/null || true
+    done
+    rm -rf "$work"
+}
+trap stop EXIT
+trap 'exit 130' INT TERM
+
+fail() {
+    echo "$1" >&2
+    exit 1
+}
+
+if ! command -v nginx >/dev/null; then
+    echo "Install nginx"
+    apt-get install -y nginx-light >"$work/apt.log" 2>&1 || { cat "$work/apt.log" >&2; exit 1; }
+fi
+
+echo "Build the service"
+dotnet build src/CalcService.Api --configuration Release >"$work/build.log" 2>&1 || { cat "$work/build.log" >&2; exit 1; }
+service=$(dotnet msbuild src/CalcService.Api -property:Configuration=Release -getProperty:TargetPath)
+
+# All at once, so that no two are the same.
+mapfile -t ports < <(node -e '
+    const servers = Array.from({ length: Number(process.argv[1]) }, () => require("net").createServer().listen(0, "127.0.0.1"));
+    setTimeout(() => servers.forEach(one => { console.log(one.address().port); one.close(); }), 200);' $((instances + 1)))
+front=${ports[$instances]}
+
+start() {
+    dotnet "$service" --urls "http://127.0.0.1:${ports[$1]}" --Log:Level=Warning >>"$work/instance-$1.log" 2>&1 &
+    pids[$1]=$!
+}
+
+await_ready() {
+    for _ in $(seq 300); do
+        [ "$(curl --silent --max-time 2 --output /dev/null --write-out '%{http_code}' "http://127.0.0.1:${ports[$1]}/health/ready" || true)" = 200 ] && return
+        kill -0 "${pids[$1]}" 2>/dev/null || break
+        sleep 0.2
+    done
+    cat "$work/instance-$1.log" >&2
+    fail "Instance $1 did not become ready."
+}
+
+echo "Start $instances instances and nginx"
+for number in $(seq 0 $((instances - 1))); do start "$number"; done
+for number in $(seq 0 $((instances - 1))); do await_ready "$number"; done
+{
+    echo "daemon off; worker_processes 1; pid $work/nginx.pid; events { worker_connections 512; }"
+    echo "http { access_log off;"
+    for kind in client_body proxy fastcgi uwsgi scgi; do echo "${kind}_temp_path $work/$kind;"; done
+    echo "upstream calcservice {"
+    for number in $(seq 0 $((instances - 1))); do echo "server 127.0.0.1:${ports[$number]} max_fails=3 fail_timeout=2s;"; done
+    echo "keepalive 32; }"
+    echo "server { listen 127.0.0.1:$front; include $root/docs/operations/nginx-locations.conf; } }"
+} >"$work/nginx.conf"
+nginx -e "$work/nginx.log" -c "$work/nginx.conf" &
+nginx=$!
+
+# Sends until its standard input ends; its exit code says whether anything was lost.
+mkfifo "$work/until"
+node "$here/load.mjs" "http://127.0.0.1:$front" docs/openapi/v1.json <"$work/until" &
+load=$!
+exec 9>"$work/until"
+sleep 5
+for round in $(seq "$rounds"); do
+    for number in $(seq 0 $((instances - 1))); do
+        kill -0 "$load" 2>/dev/null || fail "The sender has ended too soon."
+        kill -TERM "${pids[$number]}"
+        ended=0
+        wait "${pids[$number]}" || ended=$?
+        [ "$ended" -eq 0 ] || fail "Instance $number ended with $ended."
+        start "$number"
+        await_ready "$number"
+        echo "Round $round: instance $number has restarted"
+        sleep 3
+    done
+done
+exec 9>&-
+status=0
+wait "$load" || status=$?
+load=
+if [ "$status" -ne 0 ]; then
+    tail -n 20 "$work/nginx.log" >&2
+fi
+exit "$status"
