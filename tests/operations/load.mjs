@@ -20,7 +20,7 @@ async function post(to, type, body) {
     return { status: response.status, text: await response.text() };
 }
 
-/** Sends until there is an answer; what a gateway or a stopping instance says is no answer. */
+/** Sends one thing until there is an answer; what a gateway or a stopping instance says is no answer. */
 async function repeat(send, what) {
     for (let tried = 1; tried <= tries; tried++) {
         let why;
@@ -85,9 +85,10 @@ async function batch(expected) {
     return { done: true };
 }
 
-async function sending(send, what) {
+/** One after the other; what is sent again is the same. */
+async function sending(next, what) {
     while (!stopped) {
-        await repeat(send, what);
+        await repeat(next(), what);
     }
 }
 
@@ -97,8 +98,8 @@ for (const request of requests) {
 }
 let next = 0;
 await Promise.all([
-    ...Array.from({ length: 4 }, () => sending(() => single(next++ % requests.length, expected), "singles")),
-    ...Array.from({ length: 2 }, () => sending(() => batch(expected), "batches")),
+    ...Array.from({ length: 4 }, () => sending(() => { const index = next++ % requests.length; return () => single(index, expected); }, "singles")),
+    ...Array.from({ length: 2 }, () => sending(() => () => batch(expected), "batches")),
 ]);
 console.log(JSON.stringify(counts));
 if (counts.singles === 0 || counts.batches === 0) {

@@ -57,7 +57,8 @@ mapfile -t ports < <(node -e '
 front=${ports[$instances]}
 
 start() {
-    dotnet "$service" --urls "http://127.0.0.1:${ports[$1]}" --Log:Level=Warning >>"$work/instance-$1.log" 2>&1 &
+    # Without the sender's input: whoever else holds it open would keep the sender going.
+    dotnet "$service" --urls "http://127.0.0.1:${ports[$1]}" --Log:Level=Warning >>"$work/instance-$1.log" 2>&1 9>&- &
     pids[$1]=$!
 }
 
