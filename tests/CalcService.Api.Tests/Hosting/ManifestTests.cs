@@ -9,7 +9,7 @@ namespace CalcService.Api.Tests.Hosting;
 /// <summary>The Kubernetes manifest of the documentation against what the service really has.</summary>
 public sealed class ManifestTests(Service service)
 {
-    private static readonly IReadOnlyDictionary<string, YamlNode> Documents = Read();
+    private static readonly Dictionary<string, YamlNode> Documents = Read();
 
     private static YamlNode Pod => Documents["Deployment"]["spec"]["template"]["spec"];
 
