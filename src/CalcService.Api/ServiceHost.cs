@@ -7,6 +7,7 @@ using CalcService.Api.Capabilities.Reuse;
 using CalcService.Api.Catalogues;
 using CalcService.Api.Hosting;
 using CalcService.Api.OpenApi;
+using CalcService.Api.Telemetry;
 using CalcService.Engine.Curing;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Inspection;
@@ -49,6 +50,7 @@ public static class ServiceHost
         builder.WebHost.ConfigureKestrel(kestrel => ServerLimits.Apply(kestrel, settings));
         builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout = Drain.Longest(settings));
         builder.Services.AddServiceLog(builder.Configuration);
+        builder.Services.AddMeasurements(builder.Configuration);
         builder.Services.AddSingleton(TimeProvider.System);
         builder.Services.AddSingleton(CompoundCatalogue.Load(builder.Configuration[CompoundFolder.Key]));
         builder.Services.AddSingleton(settings);

@@ -85,7 +85,7 @@ if [ "$ready" != 200 ]; then
 fi
 
 status=0
-timeout 120 dotnet "$(target "$here/kiota")" "$address" || status=1
-timeout 120 dotnet "$(target "$here/nswag")" "$address" || status=1
-timeout 120 node "$here/typescript/generated/js/src/main.js" "$address" || status=1
+timeout 120 dotnet "$(target "$here/kiota")" "$address" "$document" || status=1
+timeout 120 dotnet "$(target "$here/nswag")" "$address" "$document" || status=1
+timeout 120 node "$here/typescript/generated/js/src/main.js" "$address" "$document" || status=1
 exit "$status"

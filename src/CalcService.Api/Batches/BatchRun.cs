@@ -4,6 +4,7 @@ using CalcService.Api.Calculations;
 using CalcService.Api.Canonical;
 using CalcService.Api.Hosting;
 using CalcService.Api.Problems;
+using CalcService.Api.Telemetry;
 
 namespace CalcService.Api.Batches;
 
@@ -19,6 +20,8 @@ internal sealed class BatchRun : IDisposable
     private static readonly int LinesAhead = 4 * Environment.ProcessorCount;
 
     private readonly HttpContext _http;
+    private readonly string _operation;
+    private readonly Measurements _measurements;
     private readonly LineReader _reader;
     private readonly CancellationTokenSource _stopping;
     private readonly Stack<LineWork> _free;
@@ -29,6 +32,8 @@ internal sealed class BatchRun : IDisposable
     public BatchRun(HttpContext http, ICapability capability, bool full, Stream input, WorkConditions conditions, ILogger logger)
     {
         _http = http;
+        _operation = capability.Operation;
+        _measurements = conditions.Measurements;
         _reader = new LineReader(input, Limits.LineBytes, Limits.BatchLines);
         _stopping = CancellationTokenSource.CreateLinkedTokenSource(http.RequestAborted, conditions.Drain.Over);
         _free = new(Enumerable.Range(0, LinesAhead).Select(_ => new LineWork(capability, full, conditions, logger)));
@@ -149,6 +154,7 @@ internal sealed class BatchRun : IDisposable
         var processed = await work.DoneAsync();
         _lines++;
         _answered += processed.Status == 200 ? 1 : 0;
+        _measurements.CountLine(_operation, processed.Status);
         Output.Write(work.Output);
         _free.Push(_begun.Dequeue());
         await FlushAsync(FlushBytes);

@@ -74,7 +74,7 @@ internal sealed class LineWork(ICapability capability, bool full, WorkConditions
         time.CancelAfter(conditions.Settings.Time(ServiceSettings.CalculationSeconds));
         try
         {
-            return capability.Process(_input.WrittenSpan, full, time.Token);
+            return conditions.Measurements.Process(capability, _input.WrittenSpan, full, time.Token);
         }
         catch (OperationCanceledException) when (!stopping.IsCancellationRequested)
         {

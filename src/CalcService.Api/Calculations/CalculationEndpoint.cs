@@ -38,7 +38,7 @@ public static class CalculationEndpoint
             {
                 time.CancelAfter(work.Settings.Time(ServiceSettings.CalculationSeconds));
                 using var lane = await work.Lanes.EnterAsync(time.Token);
-                var processed = capability.Process(body, full, time.Token);
+                var processed = work.Measurements.ProcessSingle(capability, body, full, time.Token);
                 problem = processed.Body as Problem;
                 if (problem is null)
                 {

@@ -4,6 +4,7 @@ using CalcService.Api.Problems;
 using CalcService.Api.Reading;
 using CalcService.Api.Units;
 using CalcService.Engine;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Rules;
 using FluentValidation;
 
@@ -14,7 +15,8 @@ namespace CalcService.Api.Calculations;
 /// <param name="Body">The answer or the problem.</param>
 /// <param name="Reference">The client's reference.</param>
 /// <param name="Request">The request, where there is an answer.</param>
-public readonly record struct Processed(int Status, object Body, string? Reference, object? Request = null);
+/// <param name="Decision">The decision, where there is an answer.</param>
+public readonly record struct Processed(int Status, object Body, string? Reference, object? Request = null, Decision? Decision = null);
 
 /// <summary>A calculation, from the bytes of a request to the answer. Single requests and batch lines go the same way.</summary>
 public interface ICapability
@@ -69,7 +71,8 @@ public abstract class Capability<TRequest, TResult, TEngine>(IValidator<TRequest
 
         try
         {
-            return new(200, Answer(request, rules!, full, cancellationToken), reference, request);
+            var answer = Answer(request, rules!, full, cancellationToken);
+            return new(200, answer, reference, request, answer.Decision);
         }
         catch (NonFiniteResultException)
         {

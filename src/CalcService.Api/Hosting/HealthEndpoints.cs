@@ -16,12 +16,14 @@ public static class HealthEndpoints
     {
         app.MapGet("/health/live", () => Results.Json(new Health { Status = "live" }, ApiJson.Options))
             .Describe<Health>("getLive", "Whether the process runs", Tag)
-            .WithDescription("For whoever restarts instances. Says nothing about calculations.");
+            .WithDescription("For whoever restarts instances. Says nothing about calculations.")
+            .DisableHttpMetrics();
         app.MapGet("/health/ready", (Readiness readiness) => readiness.IsReady
                 ? Results.Json(new Health { Status = "ready" }, ApiJson.Options)
                 : Results.Json(new Health { Status = "unready" }, ApiJson.Options, statusCode: 503))
             .Describe<Health>("getReady", "Whether it takes calculations", Tag)
             .WithDescription("For whoever sends requests to instances: 503 until the self-test has passed, and from the moment it is told to stop.")
-            .Produces<Health>(503, "application/json");
+            .Produces<Health>(503, "application/json")
+            .DisableHttpMetrics();
     }
 }

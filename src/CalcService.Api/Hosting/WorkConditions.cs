@@ -1,7 +1,10 @@
+using CalcService.Api.Telemetry;
+
 namespace CalcService.Api.Hosting;
 
 /// <summary>What a calculation has to keep to besides its own rules.</summary>
 /// <param name="Settings">Its times.</param>
 /// <param name="Lanes">Its turn.</param>
 /// <param name="Drain">Whether the instance still has time for it.</param>
-public sealed record WorkConditions(ServiceSettings Settings, Lanes Lanes, Drain Drain);
+/// <param name="Measurements">How long it took.</param>
+public sealed record WorkConditions(ServiceSettings Settings, Lanes Lanes, Drain Drain, Measurements Measurements);

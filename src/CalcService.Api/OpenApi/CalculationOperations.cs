@@ -23,6 +23,9 @@ public sealed record CalculationMetadata(bool IsBatch, IReadOnlyList<RequestExam
 /// <summary>Adds what all calculations share to the document: ?detail=full, examples, and the lines of a batch.</summary>
 public sealed class CalculationOperations : IOperationFilter
 {
+    /// <summary>The format of what is no JSON. Without it generated clients put the whole batch into one JSON string.</summary>
+    private const string AsItIs = "binary";
+
     /// <summary>An example is shown as a person would type it.</summary>
     private static readonly JsonSerializerOptions Plain = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
@@ -54,6 +57,15 @@ public sealed class CalculationOperations : IOperationFilter
         {
             body.Examples = endpoint.Examples.ToDictionary(example => example.Name, IOpenApiExample (example) =>
                 new OpenApiExample { Summary = example.Summary, Value = JsonNode.Parse(example.Body) });
+        }
+
+        // A page and its picture; an answer has a schema of its own.
+        foreach (var media in operation.Responses!["200"].Content!.Values)
+        {
+            if (media.Schema is OpenApiSchema { Type: JsonSchemaType.String } text)
+            {
+                text.Format = AsItIs;
+            }
         }
     }
 
@@ -96,5 +108,5 @@ public sealed class CalculationOperations : IOperationFilter
         };
     }
 
-    private static OpenApiSchema Text(string description) => new() { Type = JsonSchemaType.String, Description = description };
+    private static OpenApiSchema Text(string description) => new() { Type = JsonSchemaType.String, Format = AsItIs, Description = description };
 }

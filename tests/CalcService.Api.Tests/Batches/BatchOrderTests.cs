@@ -6,6 +6,7 @@ using CalcService.Api.Batches;
 using CalcService.Api.Calculations;
 using CalcService.Api.Hosting;
 using CalcService.Api.Problems;
+using CalcService.Api.Telemetry;
 using CalcService.Api.Tests.Fixtures;
 using Microsoft.AspNetCore.Http;
 using Microsoft.Extensions.Configuration;
@@ -72,7 +73,7 @@ public sealed class BatchOrderTests(Service service)
         var settings = new ServiceSettings(new ConfigurationBuilder().AddInMemoryCollection([new(ServiceSettings.CalculationSeconds.Key, "1")]).Build());
         using var drain = new Drain(settings, TimeProvider.System);
         using var lanes = new Lanes();
-        await using var services = new ServiceCollection().AddLogging().AddSingleton(new WorkConditions(settings, lanes, drain)).BuildServiceProvider();
+        await using var services = new ServiceCollection().AddLogging().AddSingleton(new WorkConditions(settings, lanes, drain, service.Services.GetRequiredService<Measurements>())).BuildServiceProvider();
         using var output = new MemoryStream();
         using var request = new Activity("request").Start();
         var http = new DefaultHttpContext { RequestServices = services };

@@ -89,6 +89,20 @@ public sealed class ServiceProcess : IAsyncDisposable
         return double.Parse(peak.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)[1], CultureInfo.InvariantCulture) / 1024;
     }
 
+    /// <summary>Waits for a line of the log.</summary>
+    public async Task<JsonObject> LogLineAsync(Predicate<JsonObject> isIt)
+    {
+        using var patience = new CancellationTokenSource(Patience);
+        while (true)
+        {
+            var line = await _log.Reader.ReadAsync(patience.Token);
+            if (line.StartsWith('{') && JsonNode.Parse(line)!.AsObject() is var entry && isIt(entry))
+            {
+                return entry;
+            }
+        }
+    }
+
     public async ValueTask DisposeAsync()
     {
         if (!_process.HasExited)

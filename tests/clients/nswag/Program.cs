@@ -18,6 +18,8 @@ return await Expect.RunAsync("nswag", args, async (address, cancel) =>
 
     await RefuseAsync(client, cancel);
 
+    await EveryOperation.RunAsync(new Generated(client), args[1], cancel);
+
     var units = await client.ListUnitsAsync(cancel);
     var inch = units.Kinds.Single(kind => kind.Kind == "Length").Units.Single(unit => unit.Code == "in");
     Expect.That(inch.Ucum == "[in_i]", $"UCUM code of the inch is {inch.Ucum}");

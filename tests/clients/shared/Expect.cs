@@ -1,3 +1,5 @@
+using System.Text.Json.Nodes;
+
 namespace CalcService.Client;
 
 /// <summary>What every client must find, whatever generated it.</summary>
@@ -24,10 +26,42 @@ internal static class Expect
         }
     }
 
+    /// <summary>The contract has the decision one to one from the worst finding.</summary>
+    public static void Decision(JsonNode answer, string what)
+    {
+        if (answer["findings"] is not JsonArray findings)
+        {
+            // A verification has an outcome instead.
+            That(answer["outcome"] is not null, $"{what}: neither findings nor an outcome");
+            return;
+        }
+
+        var severities = findings.Select(finding => (string?)finding!["severity"]).ToHashSet();
+        var expected = severities.Contains("stop") ? "doNotProceed"
+            : severities.Contains("unknown") ? "undetermined"
+            : severities.Contains("caution") ? "proceedWithCare" : "proceed";
+        That((string?)answer["decision"] == expected, $"{what}: decision is {answer["decision"]}, the findings say {expected}");
+    }
+
+    /// <summary>A line for each request with the decision and digest that it had alone, and the summary.</summary>
+    public static void Batch(string output, IReadOnlyList<JsonNode> alone, string what)
+    {
+        var lines = output.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(line => JsonNode.Parse(line)!).ToArray();
+        That(lines.Length == alone.Count + 1, $"{what}: {lines.Length} lines of output");
+        foreach (var (line, answer) in lines.Zip(alone))
+        {
+            That((int)line["status"]! == 200, $"{what}: line {line["line"]} has {line["status"]}");
+            That((string?)line["answer"]!["decision"] == (string?)answer["decision"], $"{what}: line {line["line"]} is {line["answer"]!["decision"]}");
+            That((string?)line["answer"]!["provenance"]?["resultDigest"] == (string?)answer["provenance"]?["resultDigest"], $"{what}: line {line["line"]} has another digest");
+        }
+
+        That((int?)lines[^1]["summary"]?["answered"] == alone.Count, $"{what}: the summary is {lines[^1]}");
+    }
+
     /// <summary>Runs a client against the address in the first argument; 0 if it found what it must.</summary>
     public static async Task<int> RunAsync(string client, string[] args, Func<Uri, CancellationToken, Task> run)
     {
-        using var limit = new CancellationTokenSource(TimeSpan.FromSeconds(30));
+        using var limit = new CancellationTokenSource(TimeSpan.FromSeconds(100));
         try
         {
             await run(new Uri(args[0]), limit.Token);

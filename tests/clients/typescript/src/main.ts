@@ -1,5 +1,6 @@
 import createClient from "openapi-fetch";
 import type { paths } from "../generated/v1.js";
+import { every } from "./every.js";
 import { plan } from "./requests.js";
 
 // By hand, in cm3: the frustum of 23, 45 and 100 mm less 184 mm2 of steel along 100 mm with an obliquity of 1.00302.
@@ -11,7 +12,7 @@ function expect(holds: boolean, what: string): asserts holds {
   }
 }
 
-async function run(baseUrl: string): Promise<void> {
+async function run(baseUrl: string, document: string): Promise<void> {
   const client = createClient<paths>({ baseUrl, fetch: (request) => fetch(request, { signal: AbortSignal.timeout(30_000) }) });
 
   const planned = await client.POST("/v1/pour-plans", { body: plan() });
@@ -33,6 +34,8 @@ async function run(baseUrl: string): Promise<void> {
   const pointers = refused.error.errors.map((error) => error.pointer);
   expect(pointers.join() === "/ends/0/rope/diameter", `pointer is ${pointers.join()}`);
 
+  await every(client, document, expect);
+
   const units = await client.GET("/v1/units");
   const length = units.data?.kinds.find((kind) => kind.kind === "Length");
   const inch = length?.units.find((unit) => unit.code === "in");
@@ -40,7 +43,7 @@ async function run(baseUrl: string): Promise<void> {
 }
 
 try {
-  await run(process.argv[2] ?? "");
+  await run(process.argv[2] ?? "", process.argv[3] ?? "");
   console.log("ok typescript");
 } catch (failure) {
   console.error(`typescript: ${failure instanceof Error ? failure.message : String(failure)}`);

@@ -1,0 +1,73 @@
+using System.Reflection;
+using CalcService.Api.Answers;
+using CalcService.Api.Hosting;
+using CalcService.Engine;
+using OpenTelemetry.Metrics;
+using OpenTelemetry.Resources;
+using OpenTelemetry.Trace;
+
+namespace CalcService.Api.Telemetry;
+
+/// <summary>
+/// Sends metrics and traces to a collector by OTLP where one is named, under the names that OpenTelemetry gave its
+/// settings. Where none is, nothing of it is even started.
+/// </summary>
+public static class Export
+{
+    /// <summary>The collector for both.</summary>
+    public const string Key = "OTEL_EXPORTER_OTLP_ENDPOINT";
+
+    /// <summary>A collector for metrics.</summary>
+    public const string MetricsKey = "OTEL_EXPORTER_OTLP_METRICS_ENDPOINT";
+
+    /// <summary>A collector for traces.</summary>
+    public const string TracesKey = "OTEL_EXPORTER_OTLP_TRACES_ENDPOINT";
+
+    private const string RequestDuration = "http.server.request.duration";
+    private static readonly string[] ServerMeters = ["Microsoft.AspNetCore.Hosting", "Microsoft.AspNetCore.Server.Kestrel", "Microsoft.AspNetCore.RateLimiting"];
+
+    /// <exception cref="StartRefusedException">What stands there is no address.</exception>
+    public static void AddMeasurements(this IServiceCollection services, IConfiguration configuration)
+    {
+        services.AddSingleton<Measurements>();
+        var both = IsNamed(configuration, Key);
+        var metrics = IsNamed(configuration, MetricsKey) || both;
+        var traces = IsNamed(configuration, TracesKey) || both;
+        if (!metrics && !traces)
+        {
+            return;
+        }
+
+        var telemetry = services.AddOpenTelemetry().ConfigureResource(Describe);
+        if (metrics)
+        {
+            telemetry.WithMetrics(meters => meters
+                .AddMeter([Measurements.Name, .. ServerMeters])
+                .AddView(RequestDuration, new ExplicitBucketHistogramConfiguration { Boundaries = [.. Buckets.Request] })
+                .AddOtlpExporter());
+        }
+
+        if (traces)
+        {
+            telemetry.WithTracing(activities => activities
+                .AddSource(Measurements.Name)
+                // Probes would drown everything else, as in the log.
+                .AddAspNetCoreInstrumentation(server => server.Filter = http => !http.Request.Path.StartsWithSegments("/health", StringComparison.Ordinal))
+                .AddOtlpExporter());
+        }
+    }
+
+    private static bool IsNamed(IConfiguration configuration, string key) => configuration[key] switch
+    {
+        // As OpenTelemetry has it, empty is the same as not set.
+        null or "" => false,
+        { } text when Uri.TryCreate(text, UriKind.Absolute, out var uri) && uri.Scheme is "http" or "https" => true,
+        { } text => throw new StartRefusedException($"{key} is \"{text}\"; the address of a collector such as http://127.0.0.1:4317 is expected."),
+    };
+
+    /// <summary>Which build it is. What the environment says of itself (OTEL_SERVICE_NAME, OTEL_RESOURCE_ATTRIBUTES) goes before.</summary>
+    private static void Describe(ResourceBuilder resource) => resource
+        .AddService(Measurements.Name, serviceVersion: typeof(Export).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion)
+        .AddAttributes([new("calcservice.engine", EngineVersion.Current), new("calcservice.contract", AnswerMaker.ContractVersion)])
+        .AddEnvironmentVariableDetector();
+}

@@ -1,0 +1,34 @@
+using System.Text;
+using CalcService.Api.Tests.Fixtures;
+
+namespace CalcService.Api.Tests.Telemetry;
+
+public sealed class RequestLogTests
+{
+    [Fact]
+    public async Task Line_of_a_request_has_the_trace_id_of_the_response_and_no_body()
+    {
+        await using var service = await ServiceProcess.StartAsync([]);
+        using var reply = await service.Client.PostAsync(new Uri(Plans.Path, UriKind.Relative),
+            new StringContent(Plans.Plan.ToJsonString(), Encoding.UTF8, "application/json"), TestContext.Current.CancellationToken);
+
+        var line = await service.LogLineAsync(line => (string?)line["RequestPath"] == Plans.Path);
+
+        Assert.Equal(reply.Headers.GetValues("Trace-Id").Single(), (string?)line["@tr"]);
+        Assert.Equal(200, (int)line["StatusCode"]!);
+        Assert.DoesNotContain((string)Plans.Plan["reference"]!, line.ToJsonString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Instance_whose_collector_is_not_there_answers_and_stops_all_the_same()
+    {
+        // The discard port: nobody listens there.
+        await using var service = await ServiceProcess.StartAsync([("Shutdown:UnreadySeconds", "0")], ("OTEL_EXPORTER_OTLP_ENDPOINT", "http://127.0.0.1:9"));
+        using var reply = await service.Client.PostAsync(new Uri(Plans.Path, UriKind.Relative),
+            new StringContent(Plans.Plan.ToJsonString(), Encoding.UTF8, "application/json"), TestContext.Current.CancellationToken);
+        Assert.True(reply.IsSuccessStatusCode);
+        await service.TerminateAsync();
+
+        Assert.Equal(0, await service.ExitAsync());
+    }
+}
