@@ -1,13 +1,16 @@
+using CalcService.Api.Capabilities.Audits;
 using CalcService.Api.Capabilities.Curing;
 using CalcService.Api.Capabilities.Inspection;
 using CalcService.Api.Capabilities.Matching;
 using CalcService.Api.Capabilities.Pouring;
 using CalcService.Api.Capabilities.Proof;
 using CalcService.Api.Capabilities.Reuse;
+using CalcService.Api.Capabilities.Verifications;
 using CalcService.Api.Catalogues;
 using CalcService.Api.Hosting;
 using CalcService.Api.OpenApi;
 using CalcService.Api.Telemetry;
+using CalcService.Engine.Audits;
 using CalcService.Engine.Curing;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Inspection;
@@ -15,6 +18,7 @@ using CalcService.Engine.Matching;
 using CalcService.Engine.Pouring;
 using CalcService.Engine.Proof;
 using CalcService.Engine.Reuse;
+using CalcService.Engine.Verifications;
 using FluentValidation;
 using Serilog;
 
@@ -32,6 +36,8 @@ public static class ServiceHost
             .Union(ReuseFindings.All)
             .Union(InspectionFindings.All)
             .Union(ProofFindings.All)
+            .Union(AuditFindings.All)
+            .Union(VerificationFindings.All)
             .OrderBy(definition => definition.Code, StringComparer.Ordinal),
     ];
 
@@ -67,6 +73,8 @@ public static class ServiceHost
         builder.Services.AddReuse();
         builder.Services.AddInspection();
         builder.Services.AddProof();
+        builder.Services.AddAudits();
+        builder.Services.AddVerifications();
         builder.Services.AddOpenApiDocument();
 
         var app = builder.Build();
@@ -88,6 +96,8 @@ public static class ServiceHost
         app.MapReuse();
         app.MapInspection();
         app.MapProof();
+        app.MapAudits();
+        app.MapVerifications();
         app.MapCatalogues(Findings);
         app.MapHealth();
         app.MapProblemPage();

@@ -45,6 +45,10 @@ public sealed record BatchSummary
 
     /// <summary>SHA-256 over the decompressed bytes of the request.</summary>
     public required string InputDigest { get; init; }
+
+    /// <summary>What the lines say together, where the calculation gathers it.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public object? Statistics { get; init; }
 }
 
 /// <summary>The last line of a batch that was given up: nothing in it may be trusted.</summary>

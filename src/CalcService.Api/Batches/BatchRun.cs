@@ -26,12 +26,14 @@ internal sealed class BatchRun : IDisposable
     private readonly CancellationTokenSource _stopping;
     private readonly Stack<LineWork> _free;
     private readonly Queue<LineWork> _begun = new(LinesAhead);
+    private readonly ISummaryCollector? _collector;
     private long _lines;
     private long _answered;
 
     public BatchRun(HttpContext http, ICapability capability, bool full, Stream input, WorkConditions conditions, ILogger logger)
     {
         _http = http;
+        _collector = capability.NewCollector();
         _operation = capability.Operation;
         _measurements = conditions.Measurements;
         _reader = new LineReader(input, Limits.LineBytes, Limits.BatchLines);
@@ -59,7 +61,7 @@ internal sealed class BatchRun : IDisposable
         }
 
         LineWork.Write(Output, aborted is null
-            ? new BatchEnd { Summary = new() { Lines = _lines, Answered = _answered, Rejected = _lines - _answered, InputDigest = Digest.Of(_reader.Digest) } }
+            ? new BatchEnd { Summary = new() { Lines = _lines, Answered = _answered, Rejected = _lines - _answered, InputDigest = Digest.Of(_reader.Digest), Statistics = _collector?.Result() } }
             : new BatchAborted { Aborted = aborted });
         await FlushAsync(1);
     }
@@ -154,6 +156,7 @@ internal sealed class BatchRun : IDisposable
         var processed = await work.DoneAsync();
         _lines++;
         _answered += processed.Status == 200 ? 1 : 0;
+        _collector?.Add(work.Number, processed);
         _measurements.CountLine(_operation, processed.Status);
         Output.Write(work.Output);
         _free.Push(_begun.Dequeue());

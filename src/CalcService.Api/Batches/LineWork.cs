@@ -19,6 +19,9 @@ internal sealed class LineWork(ICapability capability, bool full, WorkConditions
     private readonly ArrayBufferWriter<byte> _output = new();
     private Task<Processed> _done = Task.FromResult<Processed>(default);
 
+    /// <summary>Number of the line.</summary>
+    public long Number { get; private set; }
+
     /// <summary>What is written, once it is done.</summary>
     public ReadOnlySpan<byte> Output => _output.WrittenSpan;
 
@@ -32,6 +35,7 @@ internal sealed class LineWork(ICapability capability, bool full, WorkConditions
             _input.Write(line.Bytes.Span);
         }
 
+        Number = line.Number;
         var (number, isTooLong) = (line.Number, line.IsTooLong);
         _done = Task.Run(() => WorkAsync(number, isTooLong, stopping), CancellationToken.None);
     }

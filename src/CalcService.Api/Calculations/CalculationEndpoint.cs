@@ -33,7 +33,7 @@ public static class CalculationEndpoint
             var work = http.RequestServices.GetRequiredService<WorkConditions>();
             using var time = CancellationTokenSource.CreateLinkedTokenSource(http.RequestAborted, work.Drain.Over);
             time.CancelAfter(work.Settings.Time(ServiceSettings.BodySeconds));
-            (var body, problem) = await HttpBody.ReadAsync(http.Request, Limits.BodyBytes, time.Token);
+            (var body, problem) = await HttpBody.ReadAsync(http.Request, capability.BodyBytes, time.Token);
             if (problem is null)
             {
                 time.CancelAfter(work.Settings.Time(ServiceSettings.CalculationSeconds));

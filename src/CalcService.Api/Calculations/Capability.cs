@@ -30,12 +30,28 @@ public interface ICapability
     /// <summary>Type of the answer.</summary>
     Type AnswerType { get; }
 
+    /// <summary>Longest body of a single request.</summary>
+    int BodyBytes => Hosting.Limits.BodyBytes;
+
     /// <summary>Reads, validates and computes one body.</summary>
     Processed Process(ReadOnlySpan<byte> body, bool full, CancellationToken cancellationToken);
+
+    /// <summary>Gathers what the lines of a batch say together; null where each line stands alone.</summary>
+    ISummaryCollector? NewCollector() => null;
+}
+
+/// <summary>A calculation whose archived answers can be computed again.</summary>
+public interface IRecomputable : ICapability
+{
+    /// <summary>What of its answers is compared when one is computed again.</summary>
+    ObjectShape Compared { get; }
+
+    /// <summary>The same as for any request, by the rules of an edition whatever the request names.</summary>
+    Processed Recompute(ReadOnlySpan<byte> body, RuleBook rules, CancellationToken cancellationToken);
 }
 
 /// <summary>The way that all calculations share: read, validate, map, calculate, map.</summary>
-public abstract class Capability<TRequest, TResult, TEngine>(IValidator<TRequest> validator, TimeProvider clock) : ICapability
+public abstract class Capability<TRequest, TResult, TEngine>(IValidator<TRequest> validator, TimeProvider clock) : IRecomputable
     where TRequest : class, ICalculationRequest
     where TResult : class
 {
@@ -47,7 +63,17 @@ public abstract class Capability<TRequest, TResult, TEngine>(IValidator<TRequest
 
     public Type AnswerType => typeof(Answer<TResult>);
 
-    public Processed Process(ReadOnlySpan<byte> body, bool full, CancellationToken cancellationToken)
+    public ObjectShape Compared => ShapeTable.Of<DigestedAnswer<TResult>>();
+
+    public virtual int BodyBytes => Hosting.Limits.BodyBytes;
+
+    public virtual ISummaryCollector? NewCollector() => null;
+
+    public Processed Process(ReadOnlySpan<byte> body, bool full, CancellationToken cancellationToken) => Process(body, full, edition: null, cancellationToken);
+
+    public Processed Recompute(ReadOnlySpan<byte> body, RuleBook rules, CancellationToken cancellationToken) => Process(body, full: false, rules, cancellationToken);
+
+    private Processed Process(ReadOnlySpan<byte> body, bool full, RuleBook? edition, CancellationToken cancellationToken)
     {
         var read = BodyReader.Read(body, Shape);
         var reference = (read.Value as TRequest)?.Reference;
@@ -58,7 +84,7 @@ public abstract class Capability<TRequest, TResult, TEngine>(IValidator<TRequest
 
         var request = (TRequest)read.Value!;
         var errors = RequestCheck.Errors(validator, request);
-        var rules = request.Rules is { } edition ? RuleBook.Find(edition) : RuleBook.Current;
+        var rules = request.Rules is { } name ? RuleBook.Find(name) : RuleBook.Current;
         if (rules is null)
         {
             errors = [.. errors, new() { Pointer = "/rules", Code = "unknown-rules", Detail = $"No such edition; known: {string.Join(", ", RuleBook.All.Select(book => book.Edition))}." }];
@@ -69,9 +95,15 @@ public abstract class Capability<TRequest, TResult, TEngine>(IValidator<TRequest
             return Refuse(errors, isUnreadable: false, reference);
         }
 
+        (request, var problem) = Prepare(request, cancellationToken);
+        if (problem is not null)
+        {
+            return new(problem.Status, problem, reference);
+        }
+
         try
         {
-            var answer = Answer(request, rules!, full, cancellationToken);
+            var answer = Answer(request, edition ?? rules!, full, cancellationToken);
             return new(200, answer, reference, request, answer.Decision);
         }
         catch (NonFiniteResultException)
@@ -82,6 +114,9 @@ public abstract class Capability<TRequest, TResult, TEngine>(IValidator<TRequest
 
     /// <summary>The request with its profile replaced by the sheet and without units: what the canonical form is made of.</summary>
     protected abstract TRequest Resolve(TRequest request);
+
+    /// <summary>What a valid request needs before it can be computed, and what stands against it.</summary>
+    protected virtual (TRequest Request, Problem? Problem) Prepare(TRequest request, CancellationToken cancellationToken) => (request, null);
 
     /// <summary>Parts of resolved requests whose canonical form is there already.</summary>
     protected virtual IReadOnlyDictionary<object, ReadOnlyMemory<byte>>? Known => null;

@@ -2,6 +2,7 @@ using System.Buffers;
 using System.Collections;
 using System.Globalization;
 using System.Text;
+using System.Text.Json;
 using CalcService.Api.Reading;
 using CalcService.Api.Units;
 
@@ -74,6 +75,9 @@ public sealed class CanonicalJson
             case DateTimeOffset instant:
                 WriteText(Texts.Write(instant));
                 break;
+            case JsonElement any:
+                WriteAny(any);
+                break;
             case Enum word:
                 WriteText(((EnumShape)shape).NameOf(word));
                 break;
@@ -122,11 +126,39 @@ public sealed class CanonicalJson
         Raw("}"u8);
     }
 
-    private void WriteList(Shape item, IEnumerable items)
+    /// <summary>JSON of somebody else, members in the same order and numbers in the same form.</summary>
+    private void WriteAny(JsonElement any)
     {
-        Raw("["u8);
+        switch (any.ValueKind)
+        {
+            case JsonValueKind.Object:
+                Joined("{"u8, any.EnumerateObject().OrderBy(member => member.Name, StringComparer.Ordinal), member =>
+                {
+                    WriteText(member.Name);
+                    Raw(":"u8);
+                    WriteAny(member.Value);
+                }, "}"u8);
+                break;
+            case JsonValueKind.Array:
+                Joined("["u8, any.EnumerateArray(), WriteAny, "]"u8);
+                break;
+            case JsonValueKind.String:
+                WriteText(any.GetString()!);
+                break;
+            case JsonValueKind.Number:
+                WriteNumber(any.GetDouble());
+                break;
+            default:
+                Raw(any.GetRawText());
+                break;
+        }
+    }
+
+    private void Joined<T>(ReadOnlySpan<byte> open, IEnumerable<T> items, Action<T> write, ReadOnlySpan<byte> close)
+    {
+        Raw(open);
         var first = true;
-        foreach (var value in items)
+        foreach (var item in items)
         {
             if (!first)
             {
@@ -134,10 +166,15 @@ public sealed class CanonicalJson
             }
 
             first = false;
-            WriteValue(item, value);
+            write(item);
         }
 
-        Raw("]"u8);
+        Raw(close);
+    }
+
+    private void WriteList(Shape item, IEnumerable items)
+    {
+        Joined("["u8, items.Cast<object>(), value => WriteValue(item, value), "]"u8);
     }
 
     private void WriteQuantity(QuantityShape shape, Quantity quantity)

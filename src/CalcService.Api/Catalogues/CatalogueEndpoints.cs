@@ -126,6 +126,7 @@ public static class CatalogueEndpoints
         Limits = new()
         {
             BodyBytes = Limits.BodyBytes,
+            VerificationBytes = Limits.VerificationBytes,
             LineBytes = Limits.LineBytes,
             BatchLines = Limits.BatchLines,
             BufferedBatchBytes = Limits.BufferedBatchBytes,

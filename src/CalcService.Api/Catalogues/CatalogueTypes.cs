@@ -225,6 +225,9 @@ public sealed record BuildLimits
     /// <summary>Bytes of a body, after decompression.</summary>
     public required int BodyBytes { get; init; }
 
+    /// <summary>Bytes of the body of a verification, after decompression.</summary>
+    public required int VerificationBytes { get; init; }
+
     /// <summary>Bytes of a line of a batch.</summary>
     public required int LineBytes { get; init; }
 

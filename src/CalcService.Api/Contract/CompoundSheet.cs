@@ -39,6 +39,9 @@ public sealed record CompoundSheet
     /// <summary>When it has its full strength. Read by the cure of a cone.</summary>
     public CompoundFullStrength? FullStrength { get; init; }
 
+    /// <summary>The hardness of the cured compound. Read by the audit of a record.</summary>
+    public CompoundHardness? Hardness { get; init; }
+
     /// <summary>Below it the compound does not cure; if absent, the lowest pouring temperature is taken.</summary>
     [Kind(QuantityKind.Temperature)]
     public Quantity? LowestCure { get; init; }
@@ -154,6 +157,17 @@ public sealed record CompoundGelCup
 
     /// <summary>yes where the cup warmed itself, so that the gel came sooner than at a temperature that is held; no where it was held.</summary>
     public SelfHeating? SelfHeating { get; init; }
+}
+
+/// <summary>The hardness that the sheet asks for.</summary>
+public sealed record CompoundHardness
+{
+    /// <summary>How it is read, as the sheet words it.</summary>
+    public required string Method { get; init; }
+
+    /// <summary>The least, in the numbers of the method.</summary>
+    [Kind(QuantityKind.Count)]
+    public required Quantity Minimum { get; init; }
 }
 
 /// <summary>Full strength at a temperature.</summary>

@@ -17,6 +17,7 @@ public sealed class CompoundSheetValidator : AbstractValidator<CompoundSheet>
         RuleForEach(sheet => sheet.Kits).SetValidator(new CompoundKitValidator());
         RuleForEach(sheet => sheet.GelTimes).SetValidator(new CompoundGelTimeValidator());
         RuleForEach(sheet => sheet.Doses).SetValidator(new CompoundDosesValidator());
+        RuleFor(sheet => sheet.Hardness!).SetValidator(new CompoundHardnessValidator()).When(sheet => sheet.Hardness is not null);
         RuleFor(sheet => sheet.FullStrength!).SetValidator(new CompoundFullStrengthValidator()).When(sheet => sheet.FullStrength is not null);
         RuleFor(sheet => sheet.Pouring!).SetValidator(new CompoundTemperaturesValidator()).When(sheet => sheet.Pouring is not null);
         RuleFor(sheet => sheet.Storage!).SetValidator(new CompoundTemperaturesValidator()).When(sheet => sheet.Storage is not null);
@@ -158,6 +159,12 @@ public sealed class CompoundDosesValidator : AbstractValidator<CompoundDoses>
             }
         });
     }
+}
+
+/// <summary>What a hardness may be.</summary>
+public sealed class CompoundHardnessValidator : AbstractValidator<CompoundHardness>
+{
+    public CompoundHardnessValidator() => RuleFor(hardness => hardness.Minimum).Between(0, 1000, "1", QuantityKind.Count);
 }
 
 /// <summary>What a full strength may be.</summary>

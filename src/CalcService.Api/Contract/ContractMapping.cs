@@ -20,7 +20,7 @@ public static class ContractMapping
         MeasuredDiameterM = rope.MeasuredDiameter?.Si,
         TemperatureK = rope.Temperature?.Si,
         Lubricant = rope.Lubricant ?? Lubricant.Unknown,
-        IsPlasticFilled = rope.PlasticFilled switch { Fact.Yes => true, Fact.No => false, _ => null },
+        IsPlasticFilled = rope.PlasticFilled.Known(),
         IsUsed = rope.Used == Fact.Yes,
         Function = rope.Function ?? RopeFunction.Unknown,
         LayLengthM = rope.LayLength?.Si,
@@ -73,7 +73,27 @@ public static class ContractMapping
             ShrinkageAfterGel = sheet.Cured?.ShrinkageAfterGel?.Si,
             ExpansionPerK = sheet.Cured?.Expansion?.Si,
         },
+        Hardness = sheet.Hardness is { } hardness ? new(hardness.Method, hardness.Minimum.Si) : null,
         Chemicals = [.. (sheet.Chemicals ?? []).Select(row => new ChemicalRow(row.Substance, row.Effect))],
         Demonstration = sheet.Demonstration == Fact.Yes,
     };
+
+    public static Engine.Compounds.StockLot ToEngine(this StockLot lot) => new(lot.Lot, lot.Kit, lot.Count, lot.ExpiresOn, lot.MadeOn)
+    {
+        ResinExpiresOn = lot.ResinExpiresOn,
+        HardenerExpiresOn = lot.HardenerExpiresOn,
+        DoseExpiresOn = lot.DoseExpiresOn,
+        DoseCount = lot.DoseCount,
+        State = lot.State ?? LotState.Unknown,
+        IsQuarantined = lot.Quarantined == Fact.Yes,
+        ReservedFor = lot.ReservedFor,
+        Storage = lot.Storage is { } storage ? new(storage.Lowest?.Si, storage.Highest?.Si, storage.Known == Fact.Yes) : null,
+    };
+
+    /// <summary>The points of a series; empty where it is a constant.</summary>
+    public static IReadOnlyList<Engine.Compounds.AirPoint> ToEngine(this CureAir air) =>
+        [.. (air.Series ?? []).Select(point => new Engine.Compounds.AirPoint(point.At, point.Temperature.Si))];
+
+    /// <summary>A fact, null where nobody said.</summary>
+    public static bool? Known(this Fact? fact) => fact switch { Fact.Yes => true, Fact.No => false, _ => null };
 }

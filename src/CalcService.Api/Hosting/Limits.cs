@@ -6,6 +6,9 @@ public static class Limits
     /// <summary>Bytes of a body, after decompression.</summary>
     public const int BodyBytes = 1 << 20;
 
+    /// <summary>Bytes of the body of a verification, which brings an archived answer along.</summary>
+    public const int VerificationBytes = 4 << 20;
+
     /// <summary>Bytes of a line of a batch.</summary>
     public const int LineBytes = 64 << 10;
 

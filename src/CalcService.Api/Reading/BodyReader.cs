@@ -52,6 +52,7 @@ public ref partial struct BodyReader
 
         return (shape, next) switch
         {
+            (AnyShape, (byte)'{') => ReadAny(),
             (ObjectShape expected, (byte)'{') => ReadObject(expected),
             (ListShape expected, (byte)'[') => ReadList(expected),
             (QuantityShape expected, (byte)'{') => ReadQuantity(expected.Kind!),
@@ -233,7 +234,7 @@ public ref partial struct BodyReader
 
     private object? WrongType(Shape shape) => WrongType(shape switch
     {
-        ObjectShape => "an object",
+        ObjectShape or AnyShape => "an object",
         ListShape => "a list",
         QuantityShape => "a quantity {value, unit}",
         IntegerShape or DecimalShape => "a number",

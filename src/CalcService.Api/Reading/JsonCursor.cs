@@ -24,6 +24,9 @@ public ref struct JsonCursor(ReadOnlySpan<byte> text)
     /// <summary>Offset of the next byte.</summary>
     public readonly int Position => _position;
 
+    /// <summary>What was taken since an offset.</summary>
+    public readonly ReadOnlySpan<byte> Since(int start) => _text[start.._position];
+
     /// <summary>Moves over white space and shows the next byte; 0 at the end.</summary>
     public byte Peek()
     {

@@ -34,7 +34,7 @@ public sealed class DateShape : Shape;
 /// <summary>A date-time with its offset.</summary>
 public sealed class InstantShape : Shape;
 
-/// <summary>Any JSON value.</summary>
+/// <summary>Any JSON value; in a request an object with members of any name.</summary>
 public sealed class AnyShape : Shape;
 
 /// <summary>A quantity of one kind, or of any kind where <see cref="Kind"/> is null (answers only).</summary>

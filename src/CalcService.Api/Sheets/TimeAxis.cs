@@ -20,6 +20,11 @@ public sealed class TimeAxis(DateTimeOffset from, DateTimeOffset to, double left
     {
         var step = Array.Find(Steps, step => (to - from) / step <= MostMarks);
         step = step == TimeSpan.Zero ? Steps[^1] : step;
+        while ((to - from) / step > MostMarks)
+        {
+            step *= 2;
+        }
+
         var first = from.Ticks % step.Ticks == 0 ? from : from.AddTicks(step.Ticks - (from.Ticks % step.Ticks));
         for (var mark = first; mark <= to; mark += step)
         {

@@ -59,7 +59,27 @@ public static class CompoundFindings
         Rules.AssumedActivationEnergy.Expected.Source,
         Rules.AssumedActivationEnergy.Low, Rules.AssumedActivationEnergy.Expected, Rules.AssumedActivationEnergy.High);
 
+    public static FindingDefinition GelOutOfFamily { get; } = Define("gel-out-of-family", [Severity.Caution],
+        "A gel came so much sooner or later than the sheet's that the lot, its dose or its mixing has to be doubted.",
+        "{end} was seen gelled {measured} after mixing; {limit} was to be expected.",
+        "Set the lot aside, check dose and mixing, and go by hardness before any load.",
+        Curing.LotSpread.Source, Curing.LotSpread, Curing.ObservationSpread, Curing.OutOfFamily);
+
+    public static FindingDefinition GelSeenInCup { get; } = Define("gel-seen-in-cup", [Severity.Caution],
+        "A gel seen in a cup says little about the cone: the cup warms itself, the cone is cooled by its steel. It changes no time.",
+        "The gel was seen in a cup; the cone's times stay as the sheet gives them.",
+        "Look at the cone itself before anybody moves the rope.",
+        Source.CommonPractice);
+
+    public static FindingDefinition GelPlaceUnknown { get; } = Define("gel-place-unknown", [Severity.Caution],
+        "Nobody says where the gel was seen. It could be a cup's, which gels sooner than a cone, so it can make times later only.",
+        "It is not said whether the gel was seen in the cone, at its mouth or in a cup.",
+        "Give seenIn.",
+        Source.CommonPractice);
+
     private static PouringRules Rules => PouringRules2026Nov.Rules;
+
+    private static CuringRules Curing => CuringRules2026Nov.Rules;
 
     private static Source Prudence => Source.NotGiven("docs/pour-plans.md");
 

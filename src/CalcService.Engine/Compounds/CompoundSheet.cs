@@ -84,6 +84,11 @@ public enum MixPart
     Filler,
 }
 
+/// <summary>The hardness that the sheet asks for.</summary>
+/// <param name="Method">How it is read.</param>
+/// <param name="Minimum">The least, in the numbers of the method.</param>
+public sealed record SheetHardness(string Method, double Minimum);
+
 /// <summary>The cured compound, as far as the sheet states it.</summary>
 public sealed record CuredCompound
 {
@@ -169,6 +174,8 @@ public sealed record CompoundSheet
     public TemperatureRange? Service { get; init; }
 
     public CuredCompound Cured { get; init; } = new();
+
+    public SheetHardness? Hardness { get; init; }
 
     public IReadOnlyList<ChemicalRow> Chemicals { get; init; } = [];
 

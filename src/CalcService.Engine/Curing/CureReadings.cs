@@ -1,5 +1,4 @@
 using CalcService.Engine.Findings;
-using System.Globalization;
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Provenance;
 
@@ -93,62 +92,13 @@ internal static class CureReadings
     public static (string Pointer, double K)? Decides(CureScope scope, double airK)
     {
         var conditions = scope.Input.Conditions;
-        return scope.Input.Compound.DoseByTemperatureOf switch
+        return DoseBasis.Of(scope.Input.Compound.DoseByTemperatureOf, airK, conditions.SteelK, conditions.CompoundK) switch
         {
-            DosePlace.Air => (CurePointers.Air, airK),
-            DosePlace.Steel => conditions.SteelK is { } kelvins ? (CurePointers.Steel, kelvins) : null,
-            DosePlace.Compound => conditions.CompoundK is { } kelvins ? (CurePointers.Compound, kelvins) : null,
-            _ when conditions.SteelK is null => null,
-            _ => conditions.SteelK <= airK ? (CurePointers.Steel, conditions.SteelK.Value) : (CurePointers.Air, airK),
+            (DosePlace.Air, var kelvins) => (CurePointers.Air, kelvins),
+            (DosePlace.Steel, var kelvins) => (CurePointers.Steel, kelvins),
+            (_, var kelvins) => (CurePointers.Compound, kelvins),
+            null => null,
         };
-    }
-
-    /// <summary>Gel and cure by the sheet for a dose; null, and said why, where the sheet doesn't give them.</summary>
-    public static CureKinetics? Kinetics(CureScope scope, int? dose)
-    {
-        var sheet = scope.Input.Compound;
-        if (sheet.GelTimes.Count == 0)
-        {
-            scope.SheetSilent(CurePointers.GelTimes, "gel times");
-        }
-
-        if (sheet.FullStrength is null)
-        {
-            scope.SheetSilent(CurePointers.FullStrength, "time to full strength");
-        }
-
-        if (CureKinetics.LowestCureK(sheet) is not { } lowest)
-        {
-            scope.SheetSilent(CurePointers.LowestCure, "lowest cure temperature");
-        }
-        else if (sheet.LowestCureK is null)
-        {
-            scope.Assume(CurePointers.LowestCure, "lowest cure temperature, taken as the lowest at which the sheet lets it be poured",
-                Measure.Temperature(lowest), AssumptionOrigin.Estimate);
-        }
-
-        if (dose is not { } doses || sheet.GelTimes.Count == 0)
-        {
-            return null;
-        }
-
-        if (sheet.GelTimes.All(row => row.Doses != doses))
-        {
-            scope.Find(CompoundFindings.GelTimeUnknown, CurePointers.GelTimes, words: new FindingWord("doses", doses.ToString(CultureInfo.InvariantCulture)));
-            return null;
-        }
-
-        var assumed = scope.Book.Pouring.AssumedActivationEnergy;
-        var (low, expected, high) = (assumed.Low.Value!.Value, assumed.Expected.Value!.Value, assumed.High.Value!.Value);
-        var kinetics = CureKinetics.For(sheet, doses, new(low.Si, expected.Si, high.Si),
-            new(scope.Rules.GelConversion.Si, scope.Rules.FullStrengthConversion.Si));
-        if (kinetics?.Model.IsAssumed == true)
-        {
-            scope.Find(CompoundFindings.GelTimeFromOnePoint, CurePointers.GelTimes, words: [new("low", low), new("high", high)]);
-            scope.Assume("/compound/sheet/reaction/activationEnergy", "activation energy of gelling, from one gel time", expected, AssumptionOrigin.RuleSet);
-        }
-
-        return kinetics;
     }
 
     private static void CheckReading(CureScope scope, string reading, double? kelvins, string pointer)
@@ -163,13 +113,6 @@ internal static class CureReadings
         }
     }
 
-    private static void CheckRange(CureScope scope, string reading, double kelvins, string pointer)
-    {
-        if (scope.Input.Compound.Pouring is { } range && !range.Contains(kelvins))
-        {
-            var (minimum, maximum) = (Measure.Temperature(range.MinimumK), Measure.Temperature(range.MaximumK));
-            scope.Find(CompoundFindings.OutsidePouringRange, pointer, Measure.Temperature(kelvins), kelvins < range.MinimumK ? minimum : maximum,
-                [CurePointers.PouringRange], words: [new("reading", reading), new("minimum", minimum), new("maximum", maximum)]);
-        }
-    }
+    private static void CheckRange(CureScope scope, string reading, double kelvins, string pointer) =>
+        scope.CheckPouringRange(scope.Input.Compound, reading, kelvins, pointer);
 }

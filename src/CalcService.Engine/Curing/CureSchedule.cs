@@ -23,7 +23,7 @@ public static class CureSchedule
         var air = CureReadings.Air(scope);
         CureReadings.Check(scope, air);
         var dose = CureReadings.Dose(scope, air);
-        var kinetics = CureReadings.Kinetics(scope, dose);
+        var kinetics = scope.Kinetics(input.Compound, dose, rules);
         var (ends, shop) = air is null || kinetics is null ? ([.. input.Ends.Select(Unknown)], null) : Ends(scope, kinetics, air);
         return new(new() { Doses = dose, Ends = ends, Shop = shop }, scope.Findings.Sorted(), CuringNotes.All, scope.Assumptions, scope.Trace.Steps);
     }

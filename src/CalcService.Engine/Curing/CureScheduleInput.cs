@@ -14,9 +14,6 @@ public enum ThermalModel
     Uniform,
 }
 
-/// <summary>A temperature of the air at a time.</summary>
-public sealed record AirPoint(DateTimeOffset At, double Kelvins);
-
 /// <summary>The temperatures that the cure goes by. Null where nobody read it.</summary>
 public sealed record CureConditions
 {
@@ -39,22 +36,6 @@ public sealed record CureEnd(string Id, int Quantity, Rope Rope, Basket Basket)
 
     /// <summary>Outside of the socket at its mouth.</summary>
     public double? OuterAtMouthM { get; init; }
-}
-
-/// <summary>Where somebody saw the compound gel.</summary>
-public enum GelPlace
-{
-    /// <summary>Not said.</summary>
-    Unknown,
-
-    /// <summary>In the cup of the left-over mix or witness sample.</summary>
-    Cup,
-
-    /// <summary>At the mouth of the basket.</summary>
-    Mouth,
-
-    /// <summary>In the cone.</summary>
-    Cone,
 }
 
 /// <summary>A gel that somebody saw.</summary>

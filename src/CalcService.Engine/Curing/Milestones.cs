@@ -1,3 +1,4 @@
+using CalcService.Engine.Compounds;
 using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Curing;

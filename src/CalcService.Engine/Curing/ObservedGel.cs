@@ -25,7 +25,7 @@ internal sealed class ObservedGel
     {
         var byEnd = new Dictionary<string, (double Ratio, double Seconds, GelPlace Place)>(StringComparer.Ordinal);
         var (spread, error) = (scope.Rules.LotSpread.Si, scope.Rules.ObservationSpread.Si);
-        var (sum, count) = (0.0, 0);
+        var (family, sum, count) = (GelFamily.Of(scope.Rules), 0.0, 0);
         for (var i = 0; i < scope.Input.Observations.Count; i++)
         {
             var observation = scope.Input.Observations[i];
@@ -33,13 +33,13 @@ internal sealed class ObservedGel
             var seconds = (observation.GelAt - scope.Input.MixedAt).TotalSeconds;
             if (observation.SeenIn == GelPlace.Cup)
             {
-                scope.Find(CuringFindings.GelSeenInCup, pointer + "/seenIn", related: [pointer + "/gelAt"]);
+                scope.Find(CompoundFindings.GelSeenInCup, pointer + "/seenIn", related: [pointer + "/gelAt"]);
                 continue;
             }
 
             if (observation.SeenIn == GelPlace.Unknown)
             {
-                scope.Find(CuringFindings.GelPlaceUnknown, pointer + "/seenIn", related: [pointer + "/gelAt"]);
+                scope.Find(CompoundFindings.GelPlaceUnknown, pointer + "/seenIn", related: [pointer + "/gelAt"]);
             }
 
             if (ageAt(observation, seconds) is not { } ratio)
@@ -47,10 +47,9 @@ internal sealed class ObservedGel
                 continue;
             }
 
-            var limit = scope.Rules.OutOfFamily.Si * Math.Sqrt((spread * spread) + (error * error));
-            if (expectedS(observation.End) is { } expected && Math.Abs(Math.Log(ratio)) > limit)
+            if (expectedS(observation.End) is { } expected && !family.Contains(Math.Log(ratio)))
             {
-                scope.Find(CuringFindings.GelOutOfFamily, pointer + "/gelAt", Measure.Duration(seconds), Measure.Duration(expected),
+                scope.Find(CompoundFindings.GelOutOfFamily, pointer + "/gelAt", Measure.Duration(seconds), Measure.Duration(expected),
                     [$"{CurePointers.GelTimes}"], words: new FindingWord("end", observation.End));
             }
 

@@ -2,89 +2,56 @@ using CalcService.Engine.Compounds;
 
 namespace CalcService.Engine.Curing;
 
-/// <summary>
-/// The compound follows the air, as a table on the wall has it. The band spans what the readings leave open: no sooner than the warmest of
-/// air, steel and compound lets it gel, no later than the coldest; what comes after the gel goes by the colder of air and steel, since
-/// steel outweighs the compound by far.
-/// </summary>
-internal sealed class UniformCure
+/// <summary>The end whose compound follows the air: its times with what governs them, and its curve.</summary>
+internal sealed class UniformCure(CureScope scope, CureKinetics kinetics, TemperatureHistory air)
 {
     /// <summary>Points of a curve.</summary>
     private const int CurvePoints = 49;
 
-    /// <summary>Ageing is followed a little beyond full strength, for the curve.</summary>
-    private const double BeyondFull = 3;
-
-    private readonly CureScope _scope;
-    private readonly CureKinetics _kinetics;
-    private readonly TemperatureHistory _air;
-    private readonly bool _isBounded;
-
-    public UniformCure(CureScope scope, CureKinetics kinetics, TemperatureHistory air)
-    {
-        (_scope, _kinetics, _air) = (scope, kinetics, air);
-        Colder = Warmer = ColderAfterGel = air;
-        if (scope.Input.Conditions is { SteelK: { } steel, CompoundK: { } compound })
-        {
-            _isBounded = true;
-            ColderAfterGel = air.NotAbove(steel);
-            Colder = ColderAfterGel.NotAbove(compound);
-            Warmer = air.NotBelow(steel).NotBelow(compound);
-        }
-    }
+    private readonly UniformTimes _times = new(kinetics, air, scope.Input.Conditions.SteelK, scope.Input.Conditions.CompoundK);
 
     /// <summary>The coldest of air, steel and compound.</summary>
-    public TemperatureHistory Colder { get; }
+    public TemperatureHistory Colder => _times.Colder;
 
     /// <summary>The colder of air and steel.</summary>
-    public TemperatureHistory ColderAfterGel { get; }
+    public TemperatureHistory ColderAfterGel => _times.ColderAfterGel;
 
     /// <summary>The warmest of air, steel and compound.</summary>
-    public TemperatureHistory Warmer { get; }
+    public TemperatureHistory Warmer => _times.Warmer;
 
     /// <summary>Full strength by the latest times along a history, s from mixing.</summary>
-    public double? FullAlong(TemperatureHistory history, double slower = 1) =>
-        Age(_kinetics.Latest, history, slower, _kinetics.FullAge).TimeOf(_kinetics.FullAge);
+    public double? FullAlong(TemperatureHistory history, double slower = 1) => _times.FullAlong(history, slower);
 
     /// <summary>The times with every gel time longer by a factor.</summary>
     public EndCure At(double slower)
     {
-        var expected = Age(_kinetics.Expected, _air, slower);
-        var cure = new EndCure { ExpectedGelS = Gel(expected) };
-        if (!_isBounded)
+        var expected = _times.Expected(slower);
+        var cure = new EndCure { ExpectedGelS = UniformTimes.GelOf(expected) };
+        if (!_times.IsBounded)
         {
-            return cure with { Curve = Curve(expected, null, null, _air.EndS) };
+            return cure with { Curve = Curve(expected, null, null, air.EndS) };
         }
 
-        var earliest = Age(_kinetics.Earliest, Warmer, slower);
-        var latest = Age(_kinetics.Latest, Colder, slower);
-        var full = Age(_kinetics.Latest, ColderAfterGel, slower);
-        var fullS = full.TimeOf(_kinetics.FullAge);
-        var steelIsLate = _scope.Input.Conditions.SteelK < _air.At(0);
+        var (earliest, latest, full) = (_times.Earliest(slower), _times.Latest(slower), _times.Full(slower));
+        var fullS = _times.FullOf(full);
+        var steelIsLate = scope.Input.Conditions.SteelK < air.At(0);
         return cure with
         {
-            EarliestGelS = Gel(earliest),
-            LatestGelS = Gel(latest),
-            GelGovernor = _scope.Input.Conditions.CompoundK < ColderAfterGel.At(0) ? Governors.Compound : steelIsLate ? Governors.Steel : Governors.Air,
+            EarliestGelS = UniformTimes.GelOf(earliest),
+            LatestGelS = UniformTimes.GelOf(latest),
+            GelGovernor = scope.Input.Conditions.CompoundK < ColderAfterGel.At(0) ? Governors.Compound : steelIsLate ? Governors.Steel : Governors.Air,
             FullS = fullS,
             FullGovernor = steelIsLate ? Governors.Steel : Governors.Air,
-            Curve = Curve(expected, earliest, full, fullS ?? _air.EndS),
+            Curve = Curve(expected, earliest, full, fullS ?? air.EndS),
         };
     }
 
     /// <summary>Gel and full strength by the latest times of a pour that is made later, in seconds from that pour; steel and compound as warm as read.</summary>
     public EndCure ReleaseAt(double pourS, double slower)
     {
-        // Ages count from the pour, and so do the times.
-        double? After(TemperatureHistory history, double age) =>
-            Age(_kinetics.Latest, history.From(pourS), slower, age).TimeOf(age) - pourS;
-        return new() { LatestGelS = After(Colder, 1), FullS = After(ColderAfterGel, _kinetics.FullAge) };
+        var (gel, full) = _times.From(pourS, slower);
+        return new() { LatestGelS = gel, FullS = full };
     }
-
-    private static double? Gel(GelAge age) => age.TimeOf(1);
-
-    private GelAge Age(GelCurve curve, TemperatureHistory history, double slower, double? enough = null) =>
-        GelAge.Along(slower == 1 ? curve : curve.Slower(slower), history, _kinetics.Ceiling, enough ?? (BeyondFull * _kinetics.FullAge));
 
     private List<CurvePoint> Curve(GelAge expected, GelAge? earliest, GelAge? latest, double untilS)
     {
@@ -92,12 +59,12 @@ internal sealed class UniformCure
         for (var i = 0; i < CurvePoints; i++)
         {
             var seconds = Math.Round(untilS * i / (CurvePoints - 1));
-            var air = _air.At(Math.Min(seconds, _air.EndS));
-            var degree = _kinetics.Shape.DegreeAt(expected.At(seconds));
-            points.Add(new(CureClock.At(_scope.Input.MixedAt, seconds), air, air, air, degree, degree)
+            var kelvins = air.At(Math.Min(seconds, air.EndS));
+            var degree = kinetics.Shape.DegreeAt(expected.At(seconds));
+            points.Add(new(CureClock.At(scope.Input.MixedAt, seconds), kelvins, kelvins, kelvins, degree, degree)
             {
-                CureEarliest = earliest is null ? null : _kinetics.Shape.DegreeAt(earliest.At(seconds)),
-                CureLatest = latest is null ? null : _kinetics.Shape.DegreeAt(latest.At(seconds)),
+                CureEarliest = earliest is null ? null : kinetics.Shape.DegreeAt(earliest.At(seconds)),
+                CureLatest = latest is null ? null : kinetics.Shape.DegreeAt(latest.At(seconds)),
             });
         }
 

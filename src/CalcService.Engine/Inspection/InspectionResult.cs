@@ -19,22 +19,6 @@ public enum ServiceDisposition
     Withdraw,
 }
 
-/// <summary>How a check came out.</summary>
-public enum CheckOutcome
-{
-    /// <summary>Within its limit.</summary>
-    Pass,
-
-    /// <summary>Not within its limit.</summary>
-    Fail,
-
-    /// <summary>It doesn't hold for this end.</summary>
-    NotApplicable,
-
-    /// <summary>A fact is missing.</summary>
-    Undetermined,
-}
-
 /// <summary>One check with its evidence.</summary>
 /// <param name="Id">Name of the check.</param>
 /// <param name="Outcome">How it came out.</param>

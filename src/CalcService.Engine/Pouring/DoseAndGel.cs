@@ -42,13 +42,12 @@ internal static class DoseAndGel
     private static (string Place, string Pointer, double K)? Decides(PourScope scope)
     {
         var (air, steel, compound) = (scope.Input.Conditions.AirK, scope.Steel.Coldest, scope.Input.Conditions.CompoundK);
-        return scope.Input.Compound.DoseByTemperatureOf switch
+        return DoseBasis.Of(scope.Input.Compound.DoseByTemperatureOf, air, steel?.K, compound) switch
         {
-            DosePlace.Air => air is { } kelvins ? ("air", PourPointers.Air, kelvins) : null,
-            DosePlace.Steel => steel is null ? null : (steel.Place, steel.Pointer, steel.K),
-            DosePlace.Compound => compound is { } kelvins ? ("compound", PourPointers.Compound, kelvins) : null,
-            _ when air is null || steel is null => null,
-            _ => steel.K <= air ? (steel.Place, steel.Pointer, steel.K) : ("air", PourPointers.Air, air.Value),
+            (DosePlace.Air, var kelvins) => ("air", PourPointers.Air, kelvins),
+            (DosePlace.Steel, var kelvins) => (steel!.Place, steel.Pointer, kelvins),
+            (_, var kelvins) => ("compound", PourPointers.Compound, kelvins),
+            null => null,
         };
     }
 
@@ -127,15 +126,9 @@ internal static class DoseAndGel
         var inCold = model.At(coldest, scope.Trace);
         // Steel that stood in the sun hastens the cone; the vessel doesn't know of it.
         var inWarm = warm.K > vessel ? model.At(warm.K, scope.Trace) : inVessel;
-        double? potLife = scope.Input.Compound.PotLife is { } share ? PotLifeS(share, inVessel.EarliestS, scope.Trace) : null;
+        double? potLife = scope.Input.Compound.PotLife is { } share ? MixFormulas.PotLifeS(share, inVessel.EarliestS, scope.Trace) : null;
         return new(inVessel, new(inWarm.EarliestS, inCold.ExpectedS, inCold.LatestS), potLife);
     }
-
-    /// <summary>t_pot = p·t_gel, p the usable share of the sheet, t_gel the earliest gel in the vessel; in s.</summary>
-    [Formula("pot-life", "the compound's data sheet", "potLife", Basis.DataSheet, Symbol = "t_pot", Name = "pot life",
-        Expression = "p·t_gel", Kind = QuantityKind.Duration, Range = "compound at rest in its vessel; a large mix warms itself and gels sooner")]
-    public static double PotLifeS(double share, double gelTimeS, Trace trace) =>
-        trace.Step("pot-life", share * gelTimeS, new("p", Measure.Fraction(share)), new("t_gel", Measure.Duration(gelTimeS)));
 
     private static void CheckMeasured(PourScope scope, GelModel model, double kelvins, string pointer)
     {

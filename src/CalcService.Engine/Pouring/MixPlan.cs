@@ -1,3 +1,4 @@
+using CalcService.Engine.Compounds;
 using System.Globalization;
 using CalcService.Engine.Numerics.Covering;
 
@@ -44,7 +45,7 @@ internal sealed record MixPlan(
         var taken = kits.SelectMany((kit, i) => shelf.Take(kit.Code, choice.Count(group.Taken, i, bought: false))
             .Concat(choice.Count(group.Taken, i, bought: true) is > 0 and var count ? [new MixKit(kit.Code, null, count)] : [])).ToArray();
         var fills = ends.Select((end, i) => new MixFill(end.Id, group.Served[i])).Where(fill => fill.Count > 0).ToArray();
-        var needed = MixPlanner.NeededM3(scope.Allowance,
+        var needed = MixFormulas.NeededM3(scope.Allowance,
             ends.Select((end, i) => group.Served[i] * end.Fill.HighM3!.Value).Sum(), scope.VesselResidueM3, scope.Trace);
         var startsAt = Instants.After(scope.Input.PourAt, startsAfterS);
         return new(number, taken, fills, needed, taken.Sum(kit => kit.Count * kits.First(known => known.Code == kit.Kit).VolumeM3), startsAt,

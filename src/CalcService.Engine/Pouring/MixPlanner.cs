@@ -11,14 +11,6 @@ internal static class MixPlanner
 {
     private const double MillisecondsPerSecond = 1000;
 
-    /// <summary>V_n = (1 + a)·V_h + V_v: what has to be mixed, with V_h the most resin that the baskets take, a the
-    /// allowance and V_v what stays in the vessel; in m³.</summary>
-    [Formula("needed-volume", "sum over the baskets of a mix", "docs/pour-plans.md", Basis.Derived, Symbol = "V_n", Name = "compound needed",
-        Expression = "(1 + a)·V_h + V_v", Kind = QuantityKind.Volume, Range = "one mix")]
-    public static double NeededM3(double allowance, double highM3, double residueM3, Trace trace) =>
-        trace.Step("needed-volume", ((1 + allowance) * highM3) + residueM3,
-            new("a", Measure.Fraction(allowance)), new("V_h", Measure.Volume(highM3)), new("V_v", Measure.Volume(residueM3)));
-
     /// <summary>The mixes, or null where none could be found.</summary>
     public static MixPlan? Plan(PourScope scope, PlannedEnd[] ends, DosePlan? dose, double? potLifeS)
     {

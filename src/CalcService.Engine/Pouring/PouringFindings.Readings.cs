@@ -1,6 +1,5 @@
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
-using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Pouring;
 
@@ -12,17 +11,9 @@ public static partial class PouringFindings
         SteelAtDewPoint, SteelNearDewPoint, OutsidePouringRange, ReadingMissing, ReadingsOld, ReadAgain,
     ];
 
-    public static FindingDefinition SteelAtDewPoint { get; } = Stop("steel-at-dew-point",
-        "The steel is at or below the temperature at which water or frost settles on it.",
-        "{reading} at {measured} is not above the {point} of {limit}: the steel is wet or frosted.",
-        "Warm the steel and dry wires and basket; do not pour on wet steel.",
-        new("WMO-No. 8, Guide to Instruments and Methods of Observation", "Annex 4.B", Basis.Published));
+    public static FindingDefinition SteelAtDewPoint => SteelFindings.SteelAtDewPoint;
 
-    public static FindingDefinition SteelNearDewPoint { get; } = Define("steel-near-dew-point", [Severity.Caution],
-        "The steel is so little above the dew point that a small change wets it.",
-        "{reading} is {measured} above the {point}; at least {limit} is asked for.",
-        "Warm the steel or dry the air; read both again right before the pour.",
-        Rules.DewMargin.Source, Rules.DewMargin);
+    public static FindingDefinition SteelNearDewPoint => SteelFindings.SteelNearDewPoint;
 
     public static FindingDefinition OutsidePouringRange => CompoundFindings.OutsidePouringRange;
 

@@ -1,5 +1,5 @@
+using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
-using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Pouring;
 
@@ -36,7 +36,7 @@ internal static class ReadingChecks
         double? frostPoint = dewPoint < DewPoint.ZeroCelsiusK ? DewPoint.OverIceK(air, humidity, scope.Trace) : null;
         foreach (var steel in scope.Steel.All)
         {
-            CheckDew(scope, steel, frostPoint ?? dewPoint, frostPoint is null ? "dew point" : "frost point");
+            scope.CheckDew(scope.Rules.DewMargin, Name(steel), steel.K, steel.Pointer, dewPoint, frostPoint, [PourPointers.Air, PourPointers.Humidity]);
         }
 
         return (dewPoint, frostPoint);
@@ -60,26 +60,6 @@ internal static class ReadingChecks
             return;
         }
 
-        if (scope.Input.Compound.Pouring is { } range && !range.Contains(read))
-        {
-            var (minimum, maximum) = (Measure.Temperature(range.MinimumK), Measure.Temperature(range.MaximumK));
-            scope.Find(PouringFindings.OutsidePouringRange, pointer, Measure.Temperature(read), read < range.MinimumK ? minimum : maximum,
-                [PourPointers.PouringRange], words: [new("reading", reading), new("minimum", minimum), new("maximum", maximum)]);
-        }
-    }
-
-    private static void CheckDew(PourScope scope, SteelReading steel, double point, string pointName)
-    {
-        string[] related = [PourPointers.Air, PourPointers.Humidity];
-        var margin = scope.Rules.DewMargin.Value!.Value;
-        FindingWord[] words = [new("reading", Name(steel)), new("point", pointName)];
-        if (steel.K <= point)
-        {
-            scope.Find(PouringFindings.SteelAtDewPoint, steel.Pointer, Measure.Temperature(steel.K), Measure.Temperature(point), related, words: words);
-        }
-        else if (steel.K < point + margin.Si)
-        {
-            scope.Find(PouringFindings.SteelNearDewPoint, steel.Pointer, Measure.TemperatureDifference(steel.K - point), margin, related, words: words);
-        }
+        scope.CheckPouringRange(scope.Input.Compound, reading, read, pointer);
     }
 }

@@ -1,13 +1,11 @@
+using CalcService.Engine.Cones;
 using CalcService.Engine.Findings;
-using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Proof;
 
 /// <content>Findings of the test.</content>
 public static partial class ProofFindings
 {
-    private const string Out = "Unload. The end is cut off and made again; find out why before the next pour.";
-
     private static IReadOnlyList<FindingDefinition> After =>
         [NotWatched, WireSlipped, Cracked, SeatedAskew, Creeps, TestLoadShort, TestLoadOver, SeatingNotRead, SeatingPlaceUnknown, SeatingLittle, SeatingMuch];
 
@@ -17,51 +15,24 @@ public static partial class ProofFindings
         "Look at the end; where it can't be seen any more, load again and watch.",
         Prudence);
 
-    public static FindingDefinition WireSlipped { get; } = Define("wire-slipped", Severity.Stop,
-        "Single wires moved against the cone.", "Single wires slipped.", Out, LetsGo);
+    public static FindingDefinition WireSlipped => TestFindings.WireSlipped;
 
-    public static FindingDefinition Cracked { get; } = Define("cracked-under-proof", Severity.Stop,
-        "Socket, pin or cone cracked under the test load.", "Something cracked under the test load.", Out + " A cracked socket is not used again.", LetsGo);
+    public static FindingDefinition Cracked => TestFindings.Cracked;
 
     public static FindingDefinition SeatedAskew { get; } = Define("seated-askew", Severity.Stop,
-        "The cone seated on one side: wires there carry more than their share.", "The cone did not seat straight.", Out, LetsGo);
+        "The cone seated on one side: wires there carry more than their share.", "The cone did not seat straight.", TestFindings.Out, TestFindings.LetsGo);
 
-    public static FindingDefinition Creeps { get; } = Define("creep-under-hold", Severity.Stop,
-        "The cone went on moving while the load was held.", "The cone went on moving under the held load.", Out, LetsGo);
+    public static FindingDefinition Creeps => TestFindings.Creeps;
 
-    public static FindingDefinition TestLoadShort { get; } = Define("test-load-short", Severity.Stop,
-        "The test load stayed below what counts as the proof load: nothing is proven.",
-        "{measured} was reached; at least {limit} counts.",
-        "Load again, to the proof load.",
-        Rules.Under.Source, Rules.Under);
+    public static FindingDefinition TestLoadShort => TestFindings.TestLoadShort;
 
-    public static FindingDefinition TestLoadOver { get; } = Define("test-load-over", Severity.Caution,
-        "The test load went above what was asked for.",
-        "{measured} was reached; {limit} was the most.",
-        "Look at socket and pin for lasting change, and at the gauge.",
-        Rules.Over.Source, Rules.Over);
+    public static FindingDefinition TestLoadOver => TestFindings.TestLoadOver;
 
-    public static FindingDefinition SeatingNotRead { get; } = Define("seating-not-read", Severity.Caution,
-        "Seating shows whether the cone took the load.",
-        "The seating of the cone was not read.",
-        "Read it at the mouth under the next load.",
-        Source.CommonPractice);
+    public static FindingDefinition SeatingNotRead => TestFindings.SeatingNotRead;
 
-    public static FindingDefinition SeatingPlaceUnknown { get; } = Define("seating-not-comparable", Severity.Caution,
-        "The band of seating holds for one place and under load.",
-        "Where the seating was read, or that it was read under load, is not given: it is not compared.",
-        "Say where it was read, and read it under load.",
-        Model);
+    public static FindingDefinition SeatingPlaceUnknown => TestFindings.SeatingPlaceUnknown;
 
-    public static FindingDefinition SeatingLittle { get; } = Define("seating-little", Severity.Caution,
-        "The cone seated less than the model expects: it may stick on something, or the load may not have come through.",
-        "The cone seated {measured}; at least {limit} is expected.",
-        "Check the gauge, and look for resin over the edge of the mouth or a step in the bore.",
-        Model, Shared.Friction.Low, Shared.Friction.High, Rules.ShrinkageSpread);
+    public static FindingDefinition SeatingLittle => TestFindings.SeatingLittle;
 
-    public static FindingDefinition SeatingMuch { get; } = Define("seating-much", Severity.Caution,
-        "The cone seated more than the model expects: soft compound, a wide bore, or the beginning of a slip.",
-        "The cone seated {measured}; at most {limit} is expected.",
-        "Check hardness and bore, hold the load and watch whether it stops.",
-        Model, Shared.Friction.Low, Shared.Friction.High, Rules.ShrinkageSpread);
+    public static FindingDefinition SeatingMuch => TestFindings.SeatingMuch;
 }

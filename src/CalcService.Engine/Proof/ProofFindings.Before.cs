@@ -1,3 +1,4 @@
+using CalcService.Engine.Cones;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Sockets;
@@ -52,9 +53,5 @@ public static partial class ProofFindings
         "Close off the length of the rope and both ends in line with it before loading.",
         Source.CommonPractice);
 
-    public static FindingDefinition SeatingNotComputed { get; } = Define("seating-not-computed", Severity.Caution,
-        "How far the cone may be expected to seat could not be computed.",
-        "The expected seating is not computed: {why}.",
-        "Give what is missing; the answer otherwise stands.",
-        Model, Shared.Friction.Low, Shared.Friction.High, Shared.ShrinkageShare, Shared.WallRatio, Shared.RadialStiffening, Rules.ShrinkageSpread, Rules.Steps[0], Rules.Steps[1], Rules.Steps[2], Rules.Steps[3]);
+    public static FindingDefinition SeatingNotComputed => TestFindings.SeatingNotComputed;
 }

@@ -20,8 +20,6 @@ public static partial class ProofFindings
 
     private static Source Prudence => Source.NotGiven("docs/proof-load-evaluations.md");
 
-    private static Source LetsGo => new("an end that lets go of its rope is none", "docs/proof-load-evaluations.md", Basis.Derived);
-
     private static Source Model => new("load transfer in the cone", "docs/termination-matches.md", Basis.Derived);
 
     private static FindingDefinition Define(string code, Severity severity, string meaning, string message, string action, Source source, params RuleLimit[] limits) =>

@@ -1,21 +1,9 @@
 using CalcService.Engine.Compounds;
+using CalcService.Engine.Cones;
 using CalcService.Engine.Ropes;
 using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Proof;
-
-/// <summary>Where the seating of the cone is read.</summary>
-public enum SeatingPlace
-{
-    /// <summary>Not said.</summary>
-    Unknown,
-
-    /// <summary>At the mouth of the basket, its large end.</summary>
-    Mouth,
-
-    /// <summary>At the small end, where the rope leaves it.</summary>
-    SmallEnd,
-}
 
 /// <summary>One step of the test as it was read.</summary>
 /// <param name="LoadN">The load.</param>

@@ -1,3 +1,4 @@
+using CalcService.Engine.Cones;
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Ropes;
@@ -27,7 +28,8 @@ public static class ProofLoadEvaluation
         var proof = LoadChecks.ProofLoad(scope);
         var highest = input.Measured is { Count: > 0 } read ? read.Max(step => step.LoadN) : proof;
         LoadChecks.Check(scope, proof is { } meant && highest is { } found ? Math.Max(meant, found) : highest ?? proof, rope.BreakingForceN);
-        var forecast = SeatingForecast.Of(scope, rope);
+        var end = new EndCone(scope, rules.Matching, input.Compound.Cured, input.Basket, rope.MetallicAreaM2) { OuterAtSmallEndM = input.OuterAtSmallEndM, OuterAtMouthM = input.OuterAtMouthM };
+        var forecast = SeatingForecast.Of(end, rules.Proof.ShrinkageSpread, input.ReadAt, input.Friction, ProofPointers.Friction);
         var steps = Steps(scope, forecast, proof);
         if (input.Measured is not null)
         {
@@ -57,7 +59,7 @@ public static class ProofLoadEvaluation
         var steps = new List<ProofStep>();
         SeatingBand? Expect(double loadN)
         {
-            var band = forecast?.At(loadN);
+            var band = forecast?.At(loadN, scope.CancellationToken);
             // What can't be computed for one step is said once.
             forecast = band is null ? null : forecast;
             return band;

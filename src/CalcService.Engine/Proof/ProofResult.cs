@@ -1,3 +1,4 @@
+using CalcService.Engine.Cones;
 using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Proof;
@@ -36,9 +37,6 @@ public enum ProofOutcome
 
 /// <summary>One check with its evidence.</summary>
 public sealed record ProofCheck(string Id, ProofOutcome Outcome, Measure? Measured, Measure? Limit, Source Source, IReadOnlyList<string> Missing);
-
-/// <summary>How far the cone may be expected to move.</summary>
-public sealed record SeatingBand(double LowM, double HighM);
 
 /// <summary>One step of the test.</summary>
 /// <param name="Share">Share of the proof load; null where that is not known.</param>

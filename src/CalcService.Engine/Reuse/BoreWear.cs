@@ -1,3 +1,4 @@
+using CalcService.Engine.Findings;
 
 namespace CalcService.Engine.Reuse;
 

@@ -1,5 +1,4 @@
 using CalcService.Engine.Findings;
-using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Reuse;
 
@@ -18,33 +17,6 @@ public enum Disposition
     /// <summary>Take it out of use.</summary>
     Withdraw,
 }
-
-/// <summary>What came of a check.</summary>
-public enum CheckOutcome
-{
-    /// <summary>In order.</summary>
-    Pass,
-
-    /// <summary>Not in order.</summary>
-    Fail,
-
-    /// <summary>This socket has nothing to check here, or no limit is set for it.</summary>
-    NotApplicable,
-
-    /// <summary>A fact is missing.</summary>
-    Undetermined,
-}
-
-/// <summary>One check with its evidence.</summary>
-/// <param name="Id">Its name.</param>
-/// <param name="Outcome">What came of it.</param>
-/// <param name="Measured">What was found, where it is a number.</param>
-/// <param name="Limit">What is allowed, where it is a number.</param>
-/// <param name="Source">Where the limit or rule comes from.</param>
-/// <param name="Missing">Members of the request that would decide it.</param>
-/// <param name="Rule">Code of the finding that it raises when it fails.</param>
-public sealed record ReuseCheck(
-    string Id, CheckOutcome Outcome, Measure? Measured, Measure? Limit, Source Source, IReadOnlyList<string> Missing, string Rule);
 
 /// <summary>A section of the basket against its drawing.</summary>
 public sealed record StationWear(double FromSmallEndM, double NominalM, double SmallestM, double LargestM, double Growth, double Ovality);
@@ -99,7 +71,7 @@ public sealed record ReuseResult
 {
     public required Disposition Disposition { get; init; }
 
-    public required IReadOnlyList<ReuseCheck> Checks { get; init; }
+    public required IReadOnlyList<RoomCheck> Checks { get; init; }
 
     public required WearFacts Wear { get; init; }
 

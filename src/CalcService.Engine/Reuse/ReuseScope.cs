@@ -1,92 +1,15 @@
 using CalcService.Engine.Findings;
-using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
 
 namespace CalcService.Engine.Reuse;
 
-/// <summary>A member that is missing, and the finding that says so.</summary>
-internal sealed record Gap(FindingDefinition Finding, string Pointer, string What);
-
-/// <summary>What the checks of one assessment share: the question, the rules, and where checks go.</summary>
-internal sealed record ReuseScope(ReuseInput Input, RuleBook Book, Budget Budget) : RoomScope(Budget)
+/// <summary>What the checks of one assessment share: the question and the rules.</summary>
+internal sealed record ReuseScope(ReuseInput Input, RuleBook Book, Budget Budget) : CheckScope(Budget)
 {
-    /// <summary>Sizes carry twelve digits, so a limit is met with that much room.</summary>
-    private const double Room = 1e-9;
-
     public ReuseRules Rules => Book.Reuse;
 
     public UsedSocket Socket => Input.Socket;
 
     /// <summary>Whether ears and pin are there to be checked. Where nobody said the type, they are.</summary>
     public bool HasEars => Socket.Type != SocketType.Closed;
-
-    public List<ReuseCheck> Checks { get; } = [];
-
-    private HashSet<(string Code, string Pointer, Severity Severity)> Said { get; } = [];
-
-    /// <summary>Adds a finding once for each member.</summary>
-    public override void Find(FindingDefinition definition, string pointer, Measure? measured = null, Measure? limit = null,
-        IReadOnlyList<string>? related = null, Severity? severity = null, Source? source = null, params FindingWord[] words)
-    {
-        if (Said.Add((definition.Code, pointer, severity ?? definition.Severities[0])))
-        {
-            base.Find(definition, pointer, measured, limit, related, severity, source, words);
-        }
-    }
-
-    public void Write(string id, CheckOutcome outcome, FindingDefinition rule, Measure? measured = null, Measure? limit = null, Source? source = null, IReadOnlyList<string>? missing = null) =>
-        Checks.Add(new(id, outcome, measured, limit, source ?? rule.Source, missing ?? [], rule.Code));
-
-    /// <summary>A check that this socket has no use for.</summary>
-    public void Skip(string id, FindingDefinition rule, Measure? measured = null) => Write(id, CheckOutcome.NotApplicable, rule, measured);
-
-    /// <summary>Where something is missing: writes the check as undetermined, with a finding for each gap; true then.</summary>
-    public bool IsOpen(string id, FindingDefinition rule, IReadOnlyCollection<Gap> gaps, Measure? measured = null, Measure? limit = null, Source? source = null)
-    {
-        foreach (var gap in gaps)
-        {
-            Find(gap.Finding, gap.Pointer, words: new FindingWord("what", gap.What));
-        }
-
-        if (gaps.Count > 0)
-        {
-            Write(id, CheckOutcome.Undetermined, rule, measured, limit, source, [.. gaps.Select(gap => gap.Pointer).Distinct(StringComparer.Ordinal)]);
-        }
-
-        return gaps.Count > 0;
-    }
-
-    /// <summary>A fact that has to be no.</summary>
-    public void MustNotBe(string id, bool? fact, string pointer, FindingDefinition rule, Gap gap, params FindingWord[] words)
-    {
-        if (IsOpen(id, rule, fact is null ? [gap] : []))
-        {
-            return;
-        }
-
-        if (fact == true)
-        {
-            Find(rule, pointer, words: words);
-        }
-
-        Write(id, fact == true ? CheckOutcome.Fail : CheckOutcome.Pass, rule);
-    }
-
-    /// <summary>A number that has to stay within its limit. Above it fails even where something else is missing: missing never softens a stop.</summary>
-    public void MustNotExceed(string id, Measure? measured, Measure? limit, string pointer, FindingDefinition rule, Source source, IReadOnlyCollection<Gap> gaps)
-    {
-        var above = measured is { } found && limit is { } most && Exceeds(found.Si, most.Si);
-        if (above)
-        {
-            Find(rule, pointer, measured, limit, source: source);
-        }
-
-        if (!IsOpen(id, rule, gaps, measured, limit, source) || above)
-        {
-            Checks.RemoveAll(check => check.Id == id);
-            Write(id, above ? CheckOutcome.Fail : CheckOutcome.Pass, rule, measured, limit, source, [.. gaps.Select(gap => gap.Pointer).Distinct(StringComparer.Ordinal)]);
-        }
-    }
-
-    public static bool Exceeds(double found, double limit) => found > limit + (Room * Math.Max(Math.Abs(limit), 1e-6));
 }

@@ -7,10 +7,10 @@ using CalcService.Engine.Rules.Edition202611;
 namespace CalcService.Engine.Rules;
 
 /// <summary>All limits of one dated edition. An edition never changes once it is out; a change is a new edition.</summary>
-public sealed record RuleBook(string Edition, PouringRules Pouring, CuringRules Curing, MatchingRules Matching, ReuseRules Reuse, InspectionRules Inspection, ProofRules Proof)
+public sealed record RuleBook(string Edition, PouringRules Pouring, CuringRules Curing, MatchingRules Matching, ReuseRules Reuse, InspectionRules Inspection, ProofRules Proof, AuditRules Audits)
 {
     /// <summary>Every edition that can still be computed, newest first.</summary>
-    public static IReadOnlyList<RuleBook> All { get; } = [new("2026-11", PouringRules2026Nov.Rules, CuringRules2026Nov.Rules, MatchingRules2026Nov.Rules, ReuseRules2026Nov.Rules, InspectionRules2026Nov.Rules, ProofRules2026Nov.Rules)];
+    public static IReadOnlyList<RuleBook> All { get; } = [new("2026-11", PouringRules2026Nov.Rules, CuringRules2026Nov.Rules, MatchingRules2026Nov.Rules, ReuseRules2026Nov.Rules, InspectionRules2026Nov.Rules, ProofRules2026Nov.Rules, AuditRules2026Nov.Rules)];
 
     /// <summary>The edition used where the request names none.</summary>
     public static RuleBook Current => All[0];
@@ -20,7 +20,7 @@ public sealed record RuleBook(string Edition, PouringRules Pouring, CuringRules 
         All.FirstOrDefault(book => string.Equals(book.Edition, edition, StringComparison.Ordinal));
 
     /// <summary>Every limit of the edition.</summary>
-    public IReadOnlyList<RuleLimit> Limits => [.. Pouring.All, .. Curing.All, .. Matching.All, .. Reuse.All, .. Inspection.All, .. Proof.All];
+    public IReadOnlyList<RuleLimit> Limits => [.. Pouring.All, .. Curing.All, .. Matching.All, .. Reuse.All, .. Inspection.All, .. Proof.All, .. Audits.All];
 
     /// <summary>SHA-256 over every limit with its source and every substance, so that an edition that changed shows.</summary>
     public string Digest()

@@ -23,7 +23,7 @@ public static class LoadFindings
         "The proof load is, or was, above the proof rating of the socket.",
         "The proof load of {measured} is above the socket's proof rating of {limit}.",
         "Ask the socket's maker, or take a socket that is rated for the proof load. One that was loaded so far is taken out until its maker has spoken.",
-        new("the socket maker's rating, as the request states it", "proofRating", Basis.DataSheet), ProofFactors);
+        new("the rating that the maker of the socket gives, as the request states it", "proofRating", Basis.DataSheet), ProofFactors);
 
     public static FindingDefinition ProofAboveShare { get; } = new("proof-above-half-breaking", [Severity.Caution],
         "The proof load is more than half of the rope's breaking force.",

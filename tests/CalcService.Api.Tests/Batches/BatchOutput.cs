@@ -44,7 +44,8 @@ public sealed record BatchOutput(int Status, string? Mode, IReadOnlyList<JsonObj
     public void AssertSummary(int lines, int answered, byte[] input)
     {
         Assert.NotNull(Summary);
-        Assert.Equal(["lines", "answered", "rejected", "inputDigest"], Summary.Select(member => member.Key));
+        // Where a calculation gathers what its lines say together, that stands besides.
+        Assert.Equal(["lines", "answered", "rejected", "inputDigest"], Summary.Select(member => member.Key).Where(name => name != "statistics"));
         Assert.Equal((lines, answered, lines - answered), ((int)Summary["lines"]!, (int)Summary["answered"]!, (int)Summary["rejected"]!));
         Assert.Equal("sha256:" + Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(input)), (string?)Summary["inputDigest"]);
     }

@@ -85,8 +85,8 @@ public sealed class CatalogueTests(Service service)
         var limits = (await service.GetAsync("/v1/build")).Json["limits"]!;
 
         Assert.Equal(
-            (1 << 20, 64 << 10, 1_000_000, 8 << 20, 16, 1_000, 128),
-            ((int)limits["bodyBytes"]!, (int)limits["lineBytes"]!, (int)limits["batchLines"]!, (int)limits["bufferedBatchBytes"]!, (int)limits["depth"]!,
+            (1 << 20, 4 << 20, 64 << 10, 1_000_000, 8 << 20, 16, 1_000, 128),
+            ((int)limits["bodyBytes"]!, (int)limits["verificationBytes"]!, (int)limits["lineBytes"]!, (int)limits["batchLines"]!, (int)limits["bufferedBatchBytes"]!, (int)limits["depth"]!,
                 (int)limits["baskets"]!, (int)limits["textLength"]!));
     }
 

@@ -1,10 +1,12 @@
 using System.Text.Json.Nodes;
+using CalcService.Api.Tests.Findings.Audits;
 using CalcService.Api.Tests.Findings.Curing;
 using CalcService.Api.Tests.Findings.Inspection;
 using CalcService.Api.Tests.Findings.Matching;
 using CalcService.Api.Tests.Findings.Pouring;
 using CalcService.Api.Tests.Findings.Proof;
 using CalcService.Api.Tests.Findings.Reuse;
+using CalcService.Api.Tests.Findings.Verifications;
 
 namespace CalcService.Api.Tests.Findings;
 
@@ -17,6 +19,7 @@ public sealed record OperationExamples(string Path, JsonObject Good, IReadOnlyLi
     public static IReadOnlyList<OperationExamples> All { get; } = 
     [
         PourExamples.Operation, CureExamples.Operation, MatchExamples.Operation, ReuseExamples.Operation, InspectionExamples.Operation, ProofExamples.Operation,
+        AuditExamples.Operation, VerificationExamples.Operation,
     ];
 
     /// <summary>The examples of a finding, worst first, with the paths that they are sent to.</summary>

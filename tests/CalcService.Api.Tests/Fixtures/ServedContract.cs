@@ -10,6 +10,9 @@ public sealed record Place(string Pointer, string? Name, JsonObject Schema, Json
     /// <summary>Whether it is a number with its unit.</summary>
     public bool IsQuantity => Schema["properties"] is JsonObject { Count: 2 } members && members.ContainsKey("value") && members.ContainsKey("unit");
 
+    /// <summary>Whether it takes members of any name, as an archived request does.</summary>
+    public bool IsOpen => ServedContract.IsOpen(Schema);
+
     public bool IsEnum => Schema["enum"] is not null;
 
     public bool IsText(string? format) => IsType("string") && !IsEnum && (string?)Schema["format"] == format;
@@ -70,6 +73,9 @@ public sealed class ServedContract(JsonObject document)
         null => [],
     };
 
+    /// <summary>Whether an object of the schema takes members of any name.</summary>
+    public static bool IsOpen(JsonObject schema) => Types(schema).Contains("object") && schema["properties"] is null;
+
     /// <summary>The schema behind a reference, also where null is the other choice.</summary>
     public (string? Name, JsonObject Schema) Resolve(JsonNode schema)
     {
@@ -89,6 +95,11 @@ public sealed class ServedContract(JsonObject document)
         var schema = Schemas[schemaName]!.AsObject();
         foreach (var segment in pointer.Split('/').Skip(1))
         {
+            if (IsOpen(schema))
+            {
+                return true;
+            }
+
             var next = schema["items"] is { } items && int.TryParse(segment, out _) ? items : schema["properties"]?[segment];
             if (next is null)
             {

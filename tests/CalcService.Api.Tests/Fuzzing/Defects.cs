@@ -47,9 +47,13 @@ internal sealed record Defect(string What, int Status, string Pointer, string Bo
         }
 
         var first = members.First().Key;
-        yield return Added("unknown member", Unknown, "zz~0unknown~1");
         yield return Added("member twice", first, first);
-        yield return Added("member in the wrong case", char.ToUpperInvariant(first[0]) + first[1..], char.ToUpperInvariant(first[0]) + first[1..]);
+        if (!place.IsOpen)
+        {
+            yield return Added("unknown member", Unknown, "zz~0unknown~1");
+            yield return Added("member in the wrong case", char.ToUpperInvariant(first[0]) + first[1..], char.ToUpperInvariant(first[0]) + first[1..]);
+        }
+
         if (place.IsQuantity)
         {
             yield return Changed("no such unit", "unit", "\"furlong\"");

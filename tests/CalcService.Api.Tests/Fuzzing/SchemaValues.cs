@@ -63,6 +63,11 @@ internal sealed class SchemaValues(ServedContract contract)
     private Gen<JsonNode?> Object(JsonObject schema, int depth)
     {
         var required = (schema["required"]?.AsArray() ?? []).Select(name => (string)name!).ToHashSet();
+        if (ServedContract.IsOpen(schema))
+        {
+            return Words.Select(word => (JsonNode?)new JsonObject { ["any"] = word, ["items"] = new JsonArray(1, null, true) });
+        }
+
         var members = schema["properties"]!.AsObject().Where(member => depth <= Deepest || required.Contains(member.Key)).Select(member =>
         {
             var value = Of(member.Value!, depth + 1).Select(made => new Member(member.Key, made));

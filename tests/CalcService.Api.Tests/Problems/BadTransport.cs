@@ -1,4 +1,5 @@
 using System.Text;
+using CalcService.Api.Tests.Fixtures;
 using static CalcService.Api.Tests.Problems.BadInput;
 
 namespace CalcService.Api.Tests.Problems;
@@ -7,6 +8,9 @@ namespace CalcService.Api.Tests.Problems;
 internal static class BadTransport
 {
     private const int Limit = 1 << 20;
+
+    /// <summary>A verification brings an archived answer along.</summary>
+    private const int VerificationLimit = 4 << 20;
 
     public static IReadOnlyList<BadInput> Rows { get; } =
     [
@@ -27,10 +31,10 @@ internal static class BadTransport
         Good("corrupt gzip", 400, request => request with { Body = Corrupt(BadRequest.Gzip(request.Body)), Encoding = "gzip" }),
         Good("gzip bomb of 256 MiB", 413, request => request with { Body = BadRequest.Gzip(new byte[256 << 20]), Encoding = "gzip" }),
         Good("brotli bomb of 256 MiB", 413, request => request with { Body = BadRequest.Brotli(new byte[256 << 20]), Encoding = "br" }),
-        Good("oversize with Content-Length", 413, request => request with { Body = Padded(request.Body, Limit + 1) }),
-        Good("oversize without Content-Length", 413, request => request with { Body = Padded(request.Body, Limit + 1), IsChunked = true }),
-        Good("far oversize with Content-Length", 413, request => request with { Body = Padded(request.Body, 3 * Limit) }),
-        Good("far oversize without Content-Length", 413, request => request with { Body = Padded(request.Body, 3 * Limit), IsChunked = true }),
+        Oversize("oversize with Content-Length", limit => limit + 1, isChunked: false),
+        Oversize("oversize without Content-Length", limit => limit + 1, isChunked: true),
+        Oversize("far oversize with Content-Length", limit => 3 * limit, isChunked: false),
+        Oversize("far oversize without Content-Length", limit => 3 * limit, isChunked: true),
         Good("unknown query parameter", 400, request => request with { Query = "?details=full" }),
         Good("unknown value of detail", 400, request => request with { Query = "?detail=Full" }),
         Good("detail twice", 400, request => request with { Query = "?detail=full&detail=full" }),
@@ -42,6 +46,12 @@ internal static class BadTransport
 
     private static BadInput Good(string name, int status, Func<BadRequest, BadRequest> wrap) =>
         new(name, status, route => wrap(new() { Body = Bytes(route.Examples[0].Body) }));
+
+    private static BadInput Oversize(string name, Func<int, int> length, bool isChunked) => new(name, 413, route => new()
+    {
+        Body = Padded(Bytes(route.Examples[0].Body), length(route.Path.StartsWith(ArchivedAnswers.Path, StringComparison.Ordinal) ? VerificationLimit : Limit)),
+        IsChunked = isChunked,
+    });
 
     private static byte[] Corrupt(byte[] packed)
     {

@@ -1,3 +1,4 @@
+using CalcService.Engine.Compounds;
 using CalcService.Engine.Curing;
 
 namespace CalcService.Engine.Tests.Curing;

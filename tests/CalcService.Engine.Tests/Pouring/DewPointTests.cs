@@ -1,4 +1,4 @@
-using CalcService.Engine.Pouring;
+using CalcService.Engine.Compounds;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Tests.Provenance;
 

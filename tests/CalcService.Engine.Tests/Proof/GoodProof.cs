@@ -1,4 +1,5 @@
 using CalcService.Engine.Compounds;
+using CalcService.Engine.Cones;
 using CalcService.Engine.Proof;
 using CalcService.Engine.Ropes;
 using CalcService.Engine.Rules;

@@ -11,6 +11,7 @@ public sealed class RuleBookTests
     private static readonly InspectionRules Inspection = RuleBook.Find("2026-11")!.Inspection;
     private static readonly ProofRules Proof = RuleBook.Find("2026-11")!.Proof;
     private static readonly CuringRules Curing = RuleBook.Find("2026-11")!.Curing;
+    private static readonly AuditRules Audits = RuleBook.Find("2026-11")!.Audits;
     private static readonly ReuseRules Reuse = RuleBook.Find("2026-11")!.Reuse;
 
     /// <summary>Each limit beside what its source says.</summary>
@@ -173,6 +174,24 @@ public sealed class RuleBookTests
     public void Limit_of_an_inspection_is_the_one_of_its_source(string limit, double expected, double actual) =>
         Limit_is_the_one_of_its_source(limit, expected, actual);
 
+    /// <summary>The same for records.</summary>
+    public static TheoryData<string, double, double> AuditLimits => new()
+    {
+        // NIST/SEMATECH 6.3.2.2 and 6.3.2.4: three sigma, λ 0.3.
+        { "control limit, sigma", 3, Si(Audits.ControlLimit) },
+        { "weight of the newest value", .3, Si(Audits.EwmaWeight) },
+        // Common practice, no source.
+        { "spread of a recorded volume", .10, Si(Audits.VolumeSpread) },
+        { "coverage", .95, Si(Audits.Coverage) },
+        { "confidence", .95, Si(Audits.Confidence) },
+        { "records of a chart", 20, Si(Audits.FirmFrom) },
+    };
+
+    [Theory]
+    [MemberData(nameof(AuditLimits))]
+    public void Limit_of_an_audit_is_the_one_of_its_source(string limit, double expected, double actual) =>
+        Limit_is_the_one_of_its_source(limit, expected, actual);
+
     [Theory]
     [MemberData(nameof(MatchLimits))]
     public void Limit_of_a_match_is_the_one_of_its_source(string limit, double expected, double actual) =>
@@ -192,7 +211,7 @@ public sealed class RuleBookTests
 
     [Fact]
     public void Edition_lists_every_limit_that_was_compared() =>
-        Assert.Equal(33 + MatchLimits.Count + ReuseLimits.Count + InspectionLimits.Count + Inspection.Conditions.Count, RuleBook.Current.Limits.Distinct().Count());
+        Assert.Equal(33 + MatchLimits.Count + ReuseLimits.Count + InspectionLimits.Count + Inspection.Conditions.Count + AuditLimits.Count, RuleBook.Current.Limits.Distinct().Count());
 
     [Fact]
     public void Limit_names_its_source_in_words() =>
@@ -215,7 +234,7 @@ public sealed class RuleBookTests
     [Fact]
     public void Edition_2026_11_is_the_data_that_was_compared() =>
         // A guard against a silent change of dated data, no check of its truth: the rows above are that.
-        Assert.True(RuleBook.Find("2026-11")!.Digest() == "sha256:96f0e5a8b1316c089a7438502db25737cedc8e13ad5ff5e4377eaf9d00a1a2b7", RuleBook.Find("2026-11")!.Digest());
+        Assert.True(RuleBook.Find("2026-11")!.Digest() == "sha256:fe6b89948b31de2aaf0e81d7d114aa4a0ba8af14696e72fe0fbeb4965c0dd5b4", RuleBook.Find("2026-11")!.Digest());
 
     [Fact]
     public void Digest_shows_a_change_of_any_limit()
@@ -247,6 +266,7 @@ public sealed class RuleBookTests
         Assert.All(new[] { curing with { GelConversion = Changed(curing.GelConversion) }, curing with { OutOfFamily = Changed(curing.OutOfFamily) } },
             one => Assert.NotEqual(book.Digest(), (book with { Curing = one }).Digest()));
         Assert.NotEqual(book.Digest(), (book with { Inspection = book.Inspection with { CutBeyond = Changed(book.Inspection.CutBeyond) } }).Digest());
+        Assert.NotEqual(book.Digest(), (book with { Audits = book.Audits with { VolumeSpread = Changed(book.Audits.VolumeSpread) } }).Digest());
         Assert.NotEqual(book.Digest(), (book with { Proof = book.Proof with { Under = Changed(book.Proof.Under) } }).Digest());
         Assert.All(changed, one => Assert.NotEqual(book.Digest(), (book with { Pouring = one }).Digest()));
     }

@@ -1,5 +1,6 @@
 using CalcService.Api.Contract;
 using CalcService.Api.Units;
+using CalcService.Engine.Compounds;
 using CalcService.Engine.Curing;
 using CalcService.Engine.Provenance;
 
@@ -19,7 +20,7 @@ public static class CureScheduleMapping
         Conditions = new()
         {
             ConstantAirK = request.Conditions.Air.Constant?.Si,
-            AirSeries = [.. (request.Conditions.Air.Series ?? []).Select(point => new Engine.Curing.AirPoint(point.At, point.Temperature.Si))],
+            AirSeries = request.Conditions.Air.ToEngine(),
             SteelK = ColdestSteel(request),
             CompoundK = request.Conditions.CompoundTemperature?.Si,
         },

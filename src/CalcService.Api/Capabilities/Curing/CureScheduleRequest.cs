@@ -1,6 +1,7 @@
 using CalcService.Api.Contract;
 using CalcService.Api.Reading;
 using CalcService.Api.Units;
+using CalcService.Engine.Compounds;
 using CalcService.Engine.Curing;
 using CalcService.Engine.Provenance;
 
@@ -113,29 +114,6 @@ public sealed record CureConditions
     /// <summary>Temperature of the compound before it is mixed.</summary>
     [Kind(QuantityKind.Temperature)]
     public Quantity? CompoundTemperature { get; init; }
-}
-
-/// <summary>The air's temperature: exactly one of constant and series.</summary>
-public sealed record CureAir
-{
-    /// <summary>It stays as it is.</summary>
-    [Kind(QuantityKind.Temperature)]
-    public Quantity? Constant { get; init; }
-
-    /// <summary>Measured or forecast, in rising order of time at any intervals and offsets; straight in between. It has to reach from mixing until full strength.</summary>
-    [AtMost(CureAirValidator.MostPoints)]
-    public IReadOnlyList<AirPoint>? Series { get; init; }
-}
-
-/// <summary>The air's temperature at a time.</summary>
-public sealed record AirPoint
-{
-    /// <summary>The time.</summary>
-    public required DateTimeOffset At { get; init; }
-
-    /// <summary>The temperature.</summary>
-    [Kind(QuantityKind.Temperature)]
-    public required Quantity Temperature { get; init; }
 }
 
 /// <summary>Equal rope ends in equal sockets.</summary>

@@ -69,47 +69,6 @@ public sealed class CureConditionsValidator : AbstractValidator<CureConditions>
     }
 }
 
-/// <summary>Exactly one of constant and series, the series in the order of time.</summary>
-public sealed class CureAirValidator : AbstractValidator<CureAir>
-{
-    /// <summary>Most points of a series.</summary>
-    public const int MostPoints = 10_000;
-
-    public CureAirValidator()
-    {
-        RuleFor(air => air.Constant).Between(-60, 60, "degC", QuantityKind.Temperature);
-        RuleForEach(air => air.Series).SetValidator(new AirPointValidator());
-        RuleFor(air => air).Custom((air, context) =>
-        {
-            if ((air.Constant is null) == (air.Series is null))
-            {
-                context.Contradict(nameof(CureAir.Constant), nameof(CureAir.Series), "Exactly one of constant and series is expected.");
-                return;
-            }
-
-            if (air.Series is { Count: < 2 })
-            {
-                context.Fail(nameof(CureAir.Series), "A series has at least two points; one temperature that stays as it is is a constant.", RuleWords.RangeCode);
-            }
-
-            for (var i = 1; i < air.Series?.Count; i++)
-            {
-                if (air.Series[i].At <= air.Series[i - 1].At)
-                {
-                    context.Contradict($"{nameof(CureAir.Series)}[{i - 1}].At", $"{nameof(CureAir.Series)}[{i}].At", "The times do not rise.");
-                    return;
-                }
-            }
-        });
-    }
-}
-
-/// <summary>What a point of a series may be.</summary>
-public sealed class AirPointValidator : AbstractValidator<AirPoint>
-{
-    public AirPointValidator() => RuleFor(point => point.Temperature).Between(-60, 60, "degC", QuantityKind.Temperature);
-}
-
 /// <summary>What an end may be.</summary>
 public sealed class CureEndValidator : AbstractValidator<CureEnd>
 {

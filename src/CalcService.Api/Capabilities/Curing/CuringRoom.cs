@@ -6,7 +6,7 @@ namespace CalcService.Api.Capabilities.Curing;
 /// <summary>The room of cure schedules: its services and its paths.</summary>
 public static class CuringRoom
 {
-    public static void AddCuring(this IServiceCollection services) => services.AddSingleton<CureScheduleCapability>();
+    public static void AddCuring(this IServiceCollection services) => services.AddCalculation<CureScheduleCapability>();
 
     public static void MapCuring(this IEndpointRouteBuilder app) => app.MapCalculation<CureScheduleCapability>(
         "scheduleCure",

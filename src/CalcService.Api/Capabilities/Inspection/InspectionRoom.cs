@@ -6,7 +6,7 @@ namespace CalcService.Api.Capabilities.Inspection;
 /// <summary>The room of inspections: its services and its paths.</summary>
 public static class InspectionRoom
 {
-    public static void AddInspection(this IServiceCollection services) => services.AddSingleton<ServiceInspectionCapability>();
+    public static void AddInspection(this IServiceCollection services) => services.AddCalculation<ServiceInspectionCapability>();
 
     public static void MapInspection(this IEndpointRouteBuilder app) => app.MapCalculation<ServiceInspectionCapability>(
         "inspectService",

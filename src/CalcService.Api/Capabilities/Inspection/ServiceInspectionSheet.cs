@@ -2,7 +2,7 @@ using CalcService.Api.Answers;
 using CalcService.Api.Contract;
 using CalcService.Api.Sheets;
 using CalcService.Api.Units;
-using CalcService.Engine.Inspection;
+using CalcService.Engine.Findings;
 
 namespace CalcService.Api.Capabilities.Inspection;
 

@@ -6,7 +6,7 @@ namespace CalcService.Api.Capabilities.Matching;
 /// <summary>The room of matching: its services and its paths.</summary>
 public static class MatchingRoom
 {
-    public static void AddMatching(this IServiceCollection services) => services.AddSingleton<TerminationMatchCapability>();
+    public static void AddMatching(this IServiceCollection services) => services.AddCalculation<TerminationMatchCapability>();
 
     public static void MapMatching(this IEndpointRouteBuilder app) => app.MapCalculation<TerminationMatchCapability>(
         "matchTermination",

@@ -35,7 +35,7 @@ public static class PourPlanMapping
             Room = request.Conditions?.Room is { } room ? new(room.Volume.Si, room.AirChanges.Si) : null,
         },
         Ends = [.. request.Ends.Select(End)],
-        Stock = request.Stock is { } stock ? [.. stock.Select(Lot)] : null,
+        Stock = request.Stock is { } stock ? [.. stock.Select(lot => lot.ToEngine())] : null,
         Mixers = request.Crew?.Mixers,
         PourTimeS = request.Crew?.PourTime?.Si,
         Allowance = request.Allowance?.Si,
@@ -66,18 +66,6 @@ public static class PourPlanMapping
         Cleaner = end.Cleaner ?? Cleaner.Unknown,
         HasReleaseAgent = end.ReleaseAgent == Fact.Yes,
         DriedAt = end.DriedAt,
-    };
-
-    private static Engine.Compounds.StockLot Lot(StockLot lot) => new(lot.Lot, lot.Kit, lot.Count, lot.ExpiresOn, lot.MadeOn)
-    {
-        ResinExpiresOn = lot.ResinExpiresOn,
-        HardenerExpiresOn = lot.HardenerExpiresOn,
-        DoseExpiresOn = lot.DoseExpiresOn,
-        DoseCount = lot.DoseCount,
-        State = lot.State ?? LotState.Unknown,
-        IsQuarantined = lot.Quarantined == Fact.Yes,
-        ReservedFor = lot.ReservedFor,
-        Storage = lot.Storage is { } storage ? new(storage.Lowest?.Si, storage.Highest?.Si, storage.Known == Fact.Yes) : null,
     };
 
     /// <param name="result">What was computed.</param>

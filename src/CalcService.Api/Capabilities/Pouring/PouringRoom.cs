@@ -6,7 +6,7 @@ namespace CalcService.Api.Capabilities.Pouring;
 /// <summary>The room of pour planning: its services and its paths.</summary>
 public static class PouringRoom
 {
-    public static void AddPouring(this IServiceCollection services) => services.AddSingleton<PourPlanCapability>();
+    public static void AddPouring(this IServiceCollection services) => services.AddCalculation<PourPlanCapability>();
 
     public static void MapPouring(this IEndpointRouteBuilder app) => app.MapCalculation<PourPlanCapability>(
         "planPour",

@@ -1,7 +1,7 @@
 using CalcService.Api.Contract;
 using CalcService.Api.Reading;
 using CalcService.Api.Units;
-using CalcService.Engine.Proof;
+using CalcService.Engine.Cones;
 using CalcService.Engine.Provenance;
 
 namespace CalcService.Api.Capabilities.Proof;

@@ -1,5 +1,6 @@
 using CalcService.Api.Contract;
 using CalcService.Api.Units;
+using CalcService.Engine.Cones;
 using CalcService.Engine.Proof;
 using CalcService.Engine.Provenance;
 

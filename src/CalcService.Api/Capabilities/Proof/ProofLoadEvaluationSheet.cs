@@ -37,7 +37,7 @@ public static class ProofLoadEvaluationSheet
 
     public static string Picture(Answer<ProofLoadEvaluationResult> answer) => SeatingPicture.Write(answer.Result.Steps, Place(answer.Result));
 
-    private static string Place(ProofLoadEvaluationResult result) => result.SeatingReadAt == Engine.Proof.SeatingPlace.SmallEnd ? "small end" : "mouth";
+    private static string Place(ProofLoadEvaluationResult result) => result.SeatingReadAt == Engine.Cones.SeatingPlace.SmallEnd ? "small end" : "mouth";
 
     private static string Or(Quantity? quantity, string none = "not known") => quantity is null ? none : AnswerText.Of(quantity, Digits);
 }

@@ -6,7 +6,7 @@ namespace CalcService.Api.Capabilities.Proof;
 /// <summary>The room of proof loading: its services and its paths.</summary>
 public static class ProofRoom
 {
-    public static void AddProof(this IServiceCollection services) => services.AddSingleton<ProofLoadEvaluationCapability>();
+    public static void AddProof(this IServiceCollection services) => services.AddCalculation<ProofLoadEvaluationCapability>();
 
     public static void MapProof(this IEndpointRouteBuilder app) => app.MapCalculation<ProofLoadEvaluationCapability>(
         "evaluateProofLoad",

@@ -1,4 +1,3 @@
-using CalcService.Api.Answers;
 using CalcService.Api.Contract;
 using CalcService.Api.Units;
 using CalcService.Engine.Provenance;
@@ -30,16 +29,7 @@ public static class ReuseAssessmentMapping
     public static ReuseAssessmentResult ToContract(ReuseResult result, UnitSystem units) => new()
     {
         Disposition = result.Disposition,
-        Checks = [.. result.Checks.Select(check => new ReuseCheckResult
-        {
-            Id = check.Id,
-            Outcome = check.Outcome,
-            Measured = Quantity.From(check.Measured, units),
-            Limit = Quantity.From(check.Limit, units),
-            Source = AnswerMaker.Source(check.Source),
-            Missing = check.Missing,
-            Rule = check.Rule,
-        })],
+        Checks = [.. result.Checks.Select(check => CheckResult.From(check, units))],
         Wear = WearMapping.ToContract(result.Wear, units),
         Loads = new()
         {
@@ -60,7 +50,7 @@ public static class ReuseAssessmentMapping
     {
         Id = socket.Id,
         Type = socket.Type ?? SocketType.Unknown,
-        SteelKnown = Known(socket.Material?.Known),
+        SteelKnown = (socket.Material?.Known).Known(),
         YieldStrengthPa = socket.Material?.YieldStrength?.Si,
         TensileStrengthPa = socket.Material?.TensileStrength?.Si,
         PinYieldStrengthPa = socket.Pin?.YieldStrength?.Si,
@@ -73,10 +63,10 @@ public static class ReuseAssessmentMapping
         {
             Pours = socket.History?.Pours,
             LastMedium = socket.History?.LastMedium ?? SocketMedium.Unknown,
-            Overloaded = Known(socket.History?.Overloaded),
-            Welded = Known(socket.History?.Welded),
-            Straightened = Known(socket.History?.Straightened),
-            ArcStruck = Known(socket.History?.ArcStruck),
+            Overloaded = (socket.History?.Overloaded).Known(),
+            Welded = (socket.History?.Welded).Known(),
+            Straightened = (socket.History?.Straightened).Known(),
+            ArcStruck = (socket.History?.ArcStruck).Known(),
         },
     };
 
@@ -128,10 +118,8 @@ public static class ReuseAssessmentMapping
         Method = inspection.SurfaceMethod ?? SurfaceMethod.Unknown,
         Places = inspection.Places,
         Indications = inspection.Indications?.Select(one => new Indication(one.Place ?? SocketPlace.Unknown, one.Kind ?? IndicationKind.Unknown, one.Length?.Si)).ToArray(),
-        VisibleCracks = Known(inspection.Visual?.Cracks),
+        VisibleCracks = (inspection.Visual?.Cracks).Known(),
         Corrosion = inspection.Visual?.Corrosion ?? CorrosionState.Unknown,
         Surface = inspection.Visual?.Surface ?? SurfaceState.Unknown,
     };
-
-    private static bool? Known(Fact? fact) => fact switch { Fact.Yes => true, Fact.No => false, _ => null };
 }

@@ -13,7 +13,7 @@ public sealed record ReuseAssessmentResult
     public required Disposition Disposition { get; init; }
 
     /// <summary>Every check with its evidence, always in the same order.</summary>
-    public required IReadOnlyList<ReuseCheckResult> Checks { get; init; }
+    public required IReadOnlyList<CheckResult> Checks { get; init; }
 
     /// <summary>Wear as measured.</summary>
     public required WearNumbers Wear { get; init; }
@@ -26,31 +26,6 @@ public sealed record ReuseAssessmentResult
 
     /// <summary>Work to do before the socket is used; empty on a socket that is withdrawn.</summary>
     public required IReadOnlyList<ReuseWork> Work { get; init; }
-}
-
-/// <summary>A check.</summary>
-public sealed record ReuseCheckResult
-{
-    /// <summary>Its name.</summary>
-    public required string Id { get; init; }
-
-    /// <summary>What came of it.</summary>
-    public required CheckOutcome Outcome { get; init; }
-
-    /// <summary>What was found, where it is a number.</summary>
-    public required Quantity? Measured { get; init; }
-
-    /// <summary>What is allowed, where it is a number.</summary>
-    public required Quantity? Limit { get; init; }
-
-    /// <summary>Where the limit or the rule comes from.</summary>
-    public required AnswerSource Source { get; init; }
-
-    /// <summary>Pointers to members of the request that would decide it.</summary>
-    public required IReadOnlyList<string> Missing { get; init; }
-
-    /// <summary>The rule behind it, explained at /v1/rules/{code}.</summary>
-    public required string Rule { get; init; }
 }
 
 /// <summary>Wear as measured; null where it was not.</summary>

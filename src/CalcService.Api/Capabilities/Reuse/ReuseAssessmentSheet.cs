@@ -18,11 +18,6 @@ public static class ReuseAssessmentSheet
         [Disposition.Withdraw] = "Withdraw: take the socket out of use and mark it so that nobody pours it again.",
     };
 
-    private static readonly Dictionary<CheckOutcome, string> Outcomes = new()
-    {
-        [CheckOutcome.Pass] = "pass", [CheckOutcome.Fail] = "FAIL", [CheckOutcome.NotApplicable] = "does not apply", [CheckOutcome.Undetermined] = "NOT KNOWN",
-    };
-
     public static string Write(ReuseAssessmentRequest request, Answer<ReuseAssessmentResult> answer) => SheetPage.Write(
         "Used socket",
         $"{request.Socket.Id ?? "no mark"} · {request.Reference ?? "no reference"} · {request.AssessedOn:yyyy-MM-dd}",
@@ -35,7 +30,7 @@ public static class ReuseAssessmentSheet
             Bore(page, answer.Result.Wear);
             Ears(page, request, answer.Result.Wear);
             Strength(page, answer.Result);
-            Checks(page, answer.Result.Checks);
+            page.Checks(answer.Result.Checks);
             page.Add("h2", "Signed").Table(["Measured by", "Searched for cracks by", "Decided by", "Date"], [["", "", "", ""]]);
         },
         stop: "WITHDRAW");
@@ -86,18 +81,7 @@ public static class ReuseAssessmentSheet
         page.Table(["Part", "Rated, as made", "Rated, as measured", "Proof, as made", "Proof, as measured"],
             made.Parts.Zip(found.Parts).Select(pair => new[]
             {
-                Name(pair.First.Id), Or(pair.First.AtRatedLoad), Or(pair.Second.AtRatedLoad), Or(pair.First.AtProofLoad), Or(pair.Second.AtProofLoad),
+                CheckTable.Name(pair.First.Id), Or(pair.First.AtRatedLoad), Or(pair.Second.AtRatedLoad), Or(pair.First.AtProofLoad), Or(pair.Second.AtProofLoad),
             }));
     }
-
-    private static void Checks(SheetHtml page, IReadOnlyList<ReuseCheckResult> checks) => page.Add("h2", "Checks").Table(
-        ["Check", "Outcome", "Found", "Limit", "Source", "Missing"],
-        checks.Select(check => new[]
-        {
-            Name(check.Id), Outcomes[check.Outcome], check.Measured is null ? "-" : Or(check.Measured), check.Limit is null ? "-" : Or(check.Limit),
-            check.Source.Document, check.Missing.Count == 0 ? "-" : string.Join(" ", check.Missing),
-        }),
-        "long");
-
-    private static string Name(string id) => id.Replace('-', ' ');
 }

@@ -6,7 +6,7 @@ namespace CalcService.Api.Capabilities.Reuse;
 /// <summary>The room of used sockets: its services and its paths.</summary>
 public static class ReuseRoom
 {
-    public static void AddReuse(this IServiceCollection services) => services.AddSingleton<ReuseAssessmentCapability>();
+    public static void AddReuse(this IServiceCollection services) => services.AddCalculation<ReuseAssessmentCapability>();
 
     public static void MapReuse(this IEndpointRouteBuilder app) => app.MapCalculation<ReuseAssessmentCapability>(
         "assessReuse",

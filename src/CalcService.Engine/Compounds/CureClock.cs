@@ -1,4 +1,4 @@
-namespace CalcService.Engine.Curing;
+namespace CalcService.Engine.Compounds;
 
 /// <summary>Turns seconds from mixing into moments at the offset of the mix.</summary>
 internal static class CureClock

@@ -1,9 +1,8 @@
-using CalcService.Api.Contract;
 using CalcService.Api.Units;
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Provenance;
 
-namespace CalcService.Api.Capabilities.Pouring;
+namespace CalcService.Api.Contract;
 
 /// <summary>Kits of one size and lot on the shelf, all in the same state. The earliest of all dates counts.</summary>
 public sealed record StockLot

@@ -1,6 +1,6 @@
 using CalcService.Engine.Provenance;
 
-namespace CalcService.Engine.Pouring;
+namespace CalcService.Engine.Compounds;
 
 /// <summary>Temperature at which water comes out of the air onto steel.</summary>
 public static class DewPoint

@@ -1,9 +1,8 @@
-using CalcService.Api.Contract;
 using CalcService.Api.Validation;
 using CalcService.Engine.Provenance;
 using FluentValidation;
 
-namespace CalcService.Api.Capabilities.Pouring;
+namespace CalcService.Api.Contract;
 
 /// <summary>What a lot on the shelf may be.</summary>
 public sealed class StockLotValidator : AbstractValidator<StockLot>

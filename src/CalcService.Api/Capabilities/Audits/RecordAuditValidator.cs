@@ -1,0 +1,125 @@
+using CalcService.Api.Catalogues;
+using CalcService.Api.Contract;
+using CalcService.Api.Validation;
+using CalcService.Engine.Provenance;
+using FluentValidation;
+
+namespace CalcService.Api.Capabilities.Audits;
+
+/// <summary>What a record may be. What it lacks, and what it tells that should not have been, are findings, not errors.</summary>
+public sealed class RecordAuditValidator : AbstractValidator<RecordAuditRequest>
+{
+    private readonly CompoundCatalogue _compounds;
+
+    public RecordAuditValidator(CompoundCatalogue compounds)
+    {
+        _compounds = compounds;
+        RuleFor(request => request.Compound).SetValidator(new CompoundValidator(compounds));
+        RuleFor(request => request.Record!).SetValidator(new RecordIdentityValidator()).When(request => request.Record is not null);
+        RuleFor(request => request.Rope!).SetValidator(new RopeValidator()).When(request => request.Rope is not null);
+        RuleFor(request => request.Socket!).SetValidator(new RecordedSocketValidator()).When(request => request.Socket is not null);
+        RuleFor(request => request.Conditions!).SetValidator(new RecordedConditionsValidator()).When(request => request.Conditions is not null);
+        RuleFor(request => request.Mix!).SetValidator(new RecordedMixValidator()).When(request => request.Mix is not null);
+        RuleFor(request => request.Times!).SetValidator(new RecordedTimesValidator()).When(request => request.Times is not null);
+        RuleFor(request => request.Hardness!).SetValidator(new RecordedHardnessValidator()).When(request => request.Hardness is not null);
+        RuleFor(request => request.Proof!).SetValidator(new RecordedProofValidator()).When(request => request.Proof is not null);
+        RuleForEach(request => request.People).SetValidator(new RecordedPersonValidator());
+        RuleFor(request => request.Looks!).SetValidator(new RecordedLooksValidator()).When(request => request.Looks is not null);
+        RuleFor(request => request).Custom(CheckWhole);
+    }
+
+    private void CheckWhole(RecordAuditRequest request, ValidationContext<RecordAuditRequest> context)
+    {
+        var kits = request.Mix?.Kits ?? [];
+        for (var i = 0; i < kits.Count; i++)
+        {
+            if (_compounds.SheetOf(request.Compound) is { } sheet && sheet.Kits.All(kit => kit.Code != kits[i].Kit))
+            {
+                context.Fail($"Mix.Kits[{i}].Kit", $"No such kit on the sheet; known: {string.Join(", ", sheet.Kits.Select(kit => kit.Code))}.", "unknown-kit");
+            }
+        }
+
+        if (request.Proof is { Asked: Fact.No, AskedLoad: not null })
+        {
+            context.Contradict("Proof.Asked", "Proof.AskedLoad", "No proof load is asked for, and yet it is given.");
+        }
+    }
+}
+
+/// <summary>What tells a record from others: texts only.</summary>
+public sealed class RecordIdentityValidator : AbstractValidator<RecordIdentity>;
+
+/// <summary>What a recorded socket may be.</summary>
+public sealed class RecordedSocketValidator : AbstractValidator<RecordedSocket>
+{
+    public RecordedSocketValidator()
+    {
+        RuleFor(socket => socket.Basket!).SetValidator(new BasketValidator()).When(socket => socket.Basket is not null);
+        RuleFor(socket => socket.OuterAtSmallEnd).Between(1, 3000, "mm", QuantityKind.Length);
+        RuleFor(socket => socket.OuterAtMouth).Between(1, 3000, "mm", QuantityKind.Length);
+        RuleFor(socket => socket.BreakingForce).Between(.1, 100000, "kN", QuantityKind.Force);
+        RuleFor(socket => socket.ProofRating).Between(.001, 100000, "kN", QuantityKind.Force);
+        RuleFor(socket => socket).Custom((socket, context) =>
+        {
+            if (socket.OuterAtSmallEnd?.Si <= socket.Basket?.SmallEndDiameter.Si)
+            {
+                context.Contradict(nameof(RecordedSocket.OuterAtSmallEnd), "Basket.SmallEndDiameter", "The outside is not larger than the bore.");
+            }
+
+            if (socket.OuterAtMouth?.Si <= socket.Basket?.LargeEndDiameter.Si)
+            {
+                context.Contradict(nameof(RecordedSocket.OuterAtMouth), "Basket.LargeEndDiameter", "The outside is not larger than the bore.");
+            }
+        });
+    }
+}
+
+/// <summary>What recorded readings may be.</summary>
+public sealed class RecordedConditionsValidator : AbstractValidator<RecordedConditions>
+{
+    public RecordedConditionsValidator()
+    {
+        RuleFor(conditions => conditions.Air!).SetValidator(new CureAirValidator()).When(conditions => conditions.Air is not null);
+        RuleFor(conditions => conditions.SteelTemperature).Between(-60, 150, "degC", QuantityKind.Temperature);
+        RuleFor(conditions => conditions.CompoundTemperature).Between(-30, 100, "degC", QuantityKind.Temperature);
+        RuleFor(conditions => conditions.RelativeHumidity).Between(1, 100, "%", QuantityKind.Fraction);
+    }
+}
+
+/// <summary>What a recorded mix may be.</summary>
+public sealed class RecordedMixValidator : AbstractValidator<RecordedMix>
+{
+    public RecordedMixValidator()
+    {
+        RuleForEach(mix => mix.Kits).SetValidator(new StockLotValidator());
+        RuleFor(mix => mix.DosesPerKit).Between(0, 100);
+        RuleFor(mix => mix.Baskets).Between(1, 1000);
+        RuleFor(mix => mix.Volume).Between(0, 1000, "L", QuantityKind.Volume);
+    }
+}
+
+/// <summary>What recorded times may be: their order is what the audit looks at.</summary>
+public sealed class RecordedTimesValidator : AbstractValidator<RecordedTimes>;
+
+/// <summary>What a recorded hardness may be.</summary>
+public sealed class RecordedHardnessValidator : AbstractValidator<RecordedHardness>
+{
+    public RecordedHardnessValidator() => RuleFor(hardness => hardness.Value).Between(0, 1000, "1", QuantityKind.Count);
+}
+
+/// <summary>What a recorded proof load may be.</summary>
+public sealed class RecordedProofValidator : AbstractValidator<RecordedProof>
+{
+    public RecordedProofValidator()
+    {
+        RuleFor(proof => proof.AskedLoad).Between(.001, 100000, "kN", QuantityKind.Force);
+        RuleFor(proof => proof.Load).Between(.001, 100000, "kN", QuantityKind.Force);
+        RuleFor(proof => proof.Seating).Between(0, 200, "mm", QuantityKind.Length);
+    }
+}
+
+/// <summary>What a person of the record may be: words and a day.</summary>
+public sealed class RecordedPersonValidator : AbstractValidator<RecordedPerson>;
+
+/// <summary>What looks may come to: their words say it all.</summary>
+public sealed class RecordedLooksValidator : AbstractValidator<RecordedLooks>;

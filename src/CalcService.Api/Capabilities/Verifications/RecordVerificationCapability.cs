@@ -1,0 +1,59 @@
+using System.Text;
+using CalcService.Api.Calculations;
+using CalcService.Api.Contract;
+using CalcService.Api.Hosting;
+using CalcService.Api.Problems;
+using CalcService.Api.Units;
+using CalcService.Engine;
+using CalcService.Engine.Rules;
+using CalcService.Engine.Verifications;
+using FluentValidation;
+
+namespace CalcService.Api.Capabilities.Verifications;
+
+/// <summary>POST /v1/record-verifications: any other calculation once more, and what came of it beside the archive.</summary>
+public sealed class RecordVerificationCapability(IEnumerable<IRecomputable> calculations, IValidator<RecordVerificationRequest> validator, TimeProvider clock)
+    : Capability<RecordVerificationRequest, RecordVerificationResult, VerificationResult>(validator, clock)
+{
+    private const string Request = "/request", Answer = "/answer";
+
+    private readonly Dictionary<string, IRecomputable> _calculations = calculations.ToDictionary(calculation => calculation.Operation, StringComparer.Ordinal);
+
+    public override string Operation => "record-verifications";
+
+    public override int BodyBytes => Limits.VerificationBytes;
+
+    protected override (RecordVerificationRequest Request, Problem? Problem) Prepare(RecordVerificationRequest request, CancellationToken cancellationToken)
+    {
+        var (calculation, archived) = (_calculations[request.Operation], new ArchivedAnswer(request.Answer));
+        var (rules, against) = archived.Edition();
+        // An archived request that can't be read is refused, whatever its answer says of itself.
+        var processed = calculation.Recompute(Encoding.UTF8.GetBytes(request.Request.GetRawText()), rules ?? RuleBook.Current, cancellationToken);
+        if (processed.Body is Problem problem)
+        {
+            return (request, problem with { Errors = [.. problem.Errors.Select(error => error with { Pointer = Request + error.Pointer })] });
+        }
+
+        return (request with { Compared = against ?? archived.Compare(calculation, processed.Body) }, null);
+    }
+
+    protected override RecordVerificationRequest Resolve(RecordVerificationRequest request) => request with { Units = null };
+
+    protected override CompoundProvenance? CompoundOf(RecordVerificationRequest request) => null;
+
+    protected override Outcome<VerificationResult> Calculate(RecordVerificationRequest request, RuleBook rules, Budget budget, CancellationToken cancellationToken)
+    {
+        var compared = request.Compared!;
+        return RecordVerification.Of(
+            new(compared.Outcome, compared.Outcome == VerificationOutcome.Match ? null : Answer + compared.Pointer, compared.Reason, compared.RecordId, compared.ResultDigest), budget);
+    }
+
+    protected override RecordVerificationResult ToContract(RecordVerificationRequest request, VerificationResult result, UnitSystem units) => new()
+    {
+        Outcome = result.Outcome,
+        Pointer = result.Pointer,
+        Reason = result.Reason,
+        RecordId = result.RecordId,
+        ResultDigest = result.ResultDigest,
+    };
+}

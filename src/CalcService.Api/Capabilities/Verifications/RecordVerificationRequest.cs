@@ -1,0 +1,32 @@
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using CalcService.Api.Contract;
+using CalcService.Api.Units;
+
+namespace CalcService.Api.Capabilities.Verifications;
+
+/// <summary>An archived answer to compute again.</summary>
+public sealed record RecordVerificationRequest : ICalculationRequest
+{
+    /// <summary>Your own reference; comes back as the id of a batch line.</summary>
+    public string? Reference { get; init; }
+
+    /// <summary>Edition of the rules for this request itself. The archived answer is computed again by the edition that it names.</summary>
+    public string? Rules { get; init; }
+
+    /// <summary>Units of this answer: metric (if absent) or inch. The archived answer is compared in its own.</summary>
+    public UnitSystem? Units { get; init; }
+
+    /// <summary>The calculation, as in its path and in provenance.operation, such as pour-plans.</summary>
+    public required string Operation { get; init; }
+
+    /// <summary>The request, as it was sent.</summary>
+    public required JsonElement Request { get; init; }
+
+    /// <summary>The answer, as it was archived. Members that are not known are left aside.</summary>
+    public required JsonElement Answer { get; init; }
+
+    /// <summary>What computing it again gave; set on the way.</summary>
+    [JsonIgnore]
+    internal Comparison? Compared { get; init; }
+}

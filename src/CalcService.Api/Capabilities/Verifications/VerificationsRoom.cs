@@ -1,0 +1,19 @@
+using CalcService.Api.Calculations;
+using CalcService.Api.Contract;
+
+namespace CalcService.Api.Capabilities.Verifications;
+
+/// <summary>The room of verifications: its services and its paths.</summary>
+public static class VerificationsRoom
+{
+    public static void AddVerifications(this IServiceCollection services) => services.AddSingleton<RecordVerificationCapability>();
+
+    public static void MapVerifications(this IEndpointRouteBuilder app) => app.MapCalculation<RecordVerificationCapability>(
+        "verifyRecord",
+        "Compute an archived answer again",
+        "Whether an archived answer is what its request gives, by the rules and the engine that it names: decision, numbers, findings, assumptions and ids. Words are not compared.",
+        RecordVerificationExamples.All,
+        new(
+            (request, answer) => RecordVerificationSheet.Write((RecordVerificationRequest)request, (Answer<RecordVerificationResult>)answer),
+            (_, answer) => RecordVerificationSheet.Picture((Answer<RecordVerificationResult>)answer)));
+}

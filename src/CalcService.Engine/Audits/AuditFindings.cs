@@ -1,0 +1,57 @@
+using CalcService.Engine.Compounds;
+using CalcService.Engine.Cones;
+using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
+using CalcService.Engine.Rules;
+using CalcService.Engine.Rules.Edition202611;
+using CalcService.Engine.Sockets;
+
+namespace CalcService.Engine.Audits;
+
+/// <summary>Every finding that an audit can raise, by theme in the other parts of this class.</summary>
+public static partial class AuditFindings
+{
+    private const string Document = "docs/record-audits.md";
+
+    /// <summary>All of them, by code.</summary>
+    public static IReadOnlyList<FindingDefinition> All => Catalogue.All;
+
+    /// <summary>What means the same in the rooms that planned the work.</summary>
+    private static IReadOnlyList<FindingDefinition> Shared =>
+    [
+        CompoundFindings.Demonstration, CompoundFindings.SheetSilent, CompoundFindings.OutsidePouringRange, SteelFindings.SteelAtDewPoint,
+        SteelFindings.SteelNearDewPoint, CompoundFindings.DoseUnknown, CompoundFindings.DoseContradictsSheet, CompoundFindings.GelTimeUnknown,
+        CompoundFindings.GelTimeFromOnePoint, CompoundFindings.GelOutOfFamily, CompoundFindings.GelSeenInCup, CompoundFindings.GelPlaceUnknown,
+        FitFindings.WiresDoNotFit, FitFindings.RopeDoesNotEnter, FitFindings.WireFitUnknown, FitFindings.FitDependsOnTolerance, FitFindings.RopeLoose,
+        FitFindings.SocketWeaker, TestFindings.TestLoadShort, TestFindings.TestLoadOver, TestFindings.WireSlipped, TestFindings.Creeps, TestFindings.Cracked,
+        TestFindings.SeatingNotRead, TestFindings.SeatingPlaceUnknown, TestFindings.SeatingNotComputed, TestFindings.SeatingLittle, TestFindings.SeatingMuch,
+        LoadFindings.ProofAboveRating,
+    ];
+
+    // Getters, not fields: nobody says in which order the parts of a class set their fields.
+    private static AuditRules Rules => AuditRules2026Nov.Rules;
+
+    private static Source Prudence => Source.NotGiven(Document);
+
+    private static Source Record(string clause) => new(Document, clause, Basis.Derived);
+
+    private static FindingDefinition Stop(string code, string meaning, string message, string action, Source source, params RuleLimit[] limits) =>
+        Define(code, [Severity.Stop], meaning, message, action, source, limits);
+
+    private static FindingDefinition Unknown(string code, string meaning, string message, string action, Source source) =>
+        Define(code, [Severity.Unknown], meaning, message, action, source);
+
+    private static FindingDefinition Caution(string code, string meaning, string message, string action, Source source, params RuleLimit[] limits) =>
+        Define(code, [Severity.Caution], meaning, message, action, source, limits);
+
+    private static FindingDefinition Define(string code, Severity[] severities, string meaning, string message, string action,
+        Source source, params RuleLimit[] limits) =>
+        new(code, severities, meaning, message, action, source, limits);
+
+    /// <summary>Its own class, so that it is made when all parts have been.</summary>
+    private static class Catalogue
+    {
+        public static IReadOnlyList<FindingDefinition> All { get; } =
+            [.. new[] { Shared, Held, Work, Cure }.SelectMany(theme => theme).OrderBy(definition => definition.Code, StringComparer.Ordinal)];
+    }
+}

@@ -1,0 +1,75 @@
+using CalcService.Engine.Cones;
+using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
+using CalcService.Engine.Ropes;
+using CalcService.Engine.Sockets;
+
+namespace CalcService.Engine.Audits;
+
+/// <summary>The proof load as recorded: how high, what was seen, how far the cone seated.</summary>
+internal static class ProofDayChecks
+{
+    public static RecomputedPlan Check(AuditScope scope, RopeFacts? rope, RecomputedPlan plan)
+    {
+        var proof = scope.Input.Proof;
+        scope.MustHold("proof-asked", AuditFindings.FactMissing, scope.Ask().Fact(proof.IsAsked is not null, AuditPointers.ProofAsked, "whether the end has to be proof loaded"));
+        if (proof.IsAsked == false && proof.LoadN is null)
+        {
+            scope.Skip("proof-load", TestFindings.TestLoadShort);
+            scope.Skip("proof-rating", LoadFindings.ProofAboveRating);
+            scope.Skip("wire-slip", TestFindings.WireSlipped);
+            scope.Skip("creep", TestFindings.Creeps);
+            scope.Skip("cracks", TestFindings.Cracked);
+            scope.Skip("seating", TestFindings.SeatingNotRead);
+            return plan;
+        }
+
+        plan = CheckLoad(scope, proof, plan);
+        CheckRating(scope, proof);
+        Look(scope, "wire-slip", proof.WireSlip, AuditPointers.WireSlip, TestFindings.WireSlipped, "whether single wires slipped");
+        Look(scope, "creep", proof.Creep, AuditPointers.Creep, TestFindings.Creeps, "whether the cone went on moving under the held load");
+        Look(scope, "cracks", proof.Cracks, AuditPointers.Cracks, TestFindings.Cracked, "whether anything cracked");
+        return SeatingCheck.Check(scope, rope, plan);
+    }
+
+    private static RecomputedPlan CheckLoad(AuditScope scope, RecordedProof proof, RecomputedPlan plan)
+    {
+        var asked = scope.Ask()
+            .Fact(proof.AskedN is not null, AuditPointers.AskedLoad, "what the end had to be loaded to")
+            .Fact(proof.LoadN is not null, AuditPointers.ProofLoad, "what it was loaded to");
+        var found = Force(proof.LoadN);
+        if (proof.AskedN is not { } must)
+        {
+            scope.Judge("proof-load", false, TestFindings.TestLoadShort, asked.Gaps, found);
+            return plan;
+        }
+
+        var (least, most) = (must * (1 - scope.Book.Proof.Under.Si), must * (1 + scope.Book.Proof.Over.Si));
+        var (isShort, isOver) = (proof.LoadN is { } low && Judged.IsBelow(low, least), proof.LoadN is { } high && Judged.IsAbove(high, most));
+        var limit = Measure.Force(isOver ? most : least);
+        if (isShort || isOver)
+        {
+            scope.Find(isShort ? TestFindings.TestLoadShort : TestFindings.TestLoadOver, AuditPointers.ProofLoad, found, limit, [AuditPointers.AskedLoad]);
+        }
+
+        scope.Judge("proof-load", isShort || isOver, isOver ? TestFindings.TestLoadOver : TestFindings.TestLoadShort, asked.Gaps, found, limit);
+        return plan with { LeastTestLoadN = least, MostTestLoadN = most };
+    }
+
+    private static void CheckRating(AuditScope scope, RecordedProof proof)
+    {
+        var rating = scope.Input.Socket.ProofRatingN;
+        var asked = scope.Ask()
+            .Fact(rating is not null, AuditPointers.ProofRating, "the proof rating of the socket")
+            .Fact(proof.LoadN is not null, AuditPointers.ProofLoad, "what it was loaded to");
+        scope.MustNotExceed("proof-rating", Force(proof.LoadN), Force(rating), AuditPointers.ProofRating, LoadFindings.ProofAboveRating, LoadFindings.ProofAboveRating.Source, asked.Gaps);
+    }
+
+    private static Measure? Force(double? newtons) => newtons is { } known ? Measure.Force(known) : null;
+
+    private static void Look(AuditScope scope, string id, bool? fact, string pointer, FindingDefinition rule, string what)
+    {
+        _ = scope.Ask().Fact(fact is not null, pointer, what);
+        scope.MustNotBe(id, fact, pointer, rule, new(AuditFindings.FactMissing, pointer, what));
+    }
+}

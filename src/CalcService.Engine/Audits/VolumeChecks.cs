@@ -1,0 +1,110 @@
+using CalcService.Engine.Compounds;
+using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
+using CalcService.Engine.Ropes;
+using CalcService.Engine.Sockets;
+
+namespace CalcService.Engine.Audits;
+
+/// <summary>Rope, basket and kits against each other: the numbers of the plan once more.</summary>
+internal static class VolumeChecks
+{
+    public static RecomputedPlan Check(AuditScope scope, RopeFacts? rope, RecomputedPlan plan)
+    {
+        var asked = scope.Ask()
+            .Fact(scope.Input.Rope is not null, AuditPointers.Rope, "the rope")
+            .Fact(scope.Input.Socket.Basket is not null, AuditPointers.Basket, "the sizes of the basket");
+        BasketFill? fill = null;
+        if (scope.Input is { Rope: { } known, Socket.Basket: { } basket } && rope is not null)
+        {
+            CheckFit(scope, known, rope, basket);
+            fill = BasketFill.Of(basket, rope, 0, scope.Trace);
+        }
+        else
+        {
+            scope.MustHold("fit", FitFindings.WiresDoNotFit, asked);
+        }
+
+        CheckVolume(scope, fill, asked.Gaps);
+        var (mixed, needed) = CheckKits(scope, fill, asked.Gaps);
+        return plan with { Fill = fill, MixedM3 = mixed, NeededM3 = needed };
+    }
+
+    private static void CheckFit(AuditScope scope, Rope rope, RopeFacts facts, Basket basket)
+    {
+        var found = new List<Finding>();
+        var fit = new EndFit(rope, facts, basket, "", scope.Book.Pouring, found.Add);
+        fit.CheckRoom(WireSpacing.Of(basket, facts, scope.Trace));
+        if (scope.Input.Socket.BreakingForceN is { } socket)
+        {
+            fit.CheckStrength(socket);
+        }
+
+        foreach (var finding in found)
+        {
+            scope.Findings.Add(finding);
+        }
+
+        var worst = found.Count == 0 ? Severity.Note : found.Max(finding => finding.Severity);
+        scope.Write("fit", worst switch { Severity.Stop => CheckOutcome.Fail, Severity.Unknown => CheckOutcome.Undetermined, _ => CheckOutcome.Pass }, FitFindings.WiresDoNotFit,
+            missing: [.. found.Where(finding => finding.Severity == Severity.Unknown).Select(finding => finding.Pointer)]);
+    }
+
+    private static void CheckVolume(AuditScope scope, BasketFill? fill, IReadOnlyList<Gap> gaps)
+    {
+        var spread = scope.Book.Audits.VolumeSpread.Si;
+        var recorded = scope.Input.Mix.VolumeM3;
+        Measure? found = recorded is { } volume ? Measure.Volume(volume) : null;
+        var asked = scope.Ask().Trail(recorded is not null, AuditPointers.Volume, "the volume that went into the basket");
+        if (fill is not { LowM3: { } low, HighM3: { } high })
+        {
+            if (gaps.Count + asked.Gaps.Count == 0)
+            {
+                scope.Write("volume", CheckOutcome.Undetermined, AuditFindings.VolumeOff, found, missing: [AuditPointers.Rope]);
+            }
+            else
+            {
+                scope.Judge("volume", false, AuditFindings.VolumeOff, [.. gaps, .. asked.Gaps], found);
+            }
+
+            return;
+        }
+
+        var (least, most) = (Measure.Volume(low * (1 - spread)), Measure.Volume(high * (1 + spread)));
+        var isOff = found is { } seen && (Judged.IsBelow(seen.Si, least.Si) || Judged.IsAbove(seen.Si, most.Si));
+        var limit = found?.Si < least.Si ? least : most;
+        if (isOff)
+        {
+            scope.Find(AuditFindings.VolumeOff, AuditPointers.Volume, found, limit, [AuditPointers.Rope, AuditPointers.Basket], words: [new("low", least), new("high", most)]);
+        }
+
+        scope.Judge("volume", isOff, AuditFindings.VolumeOff, [.. gaps, .. asked.Gaps], found, limit);
+    }
+
+    private static (double? MixedM3, double? NeededM3) CheckKits(AuditScope scope, BasketFill? fill, IReadOnlyList<Gap> gaps)
+    {
+        var (mix, sheet) = (scope.Input.Mix, scope.Input.Compound);
+        double? mixed = mix.Kits is { Count: > 0 } kits ? kits.Sum(lot => lot.Count * (sheet.Kits.FirstOrDefault(kit => kit.Code == lot.Kit)?.VolumeM3 ?? 0)) : null;
+        var asked = scope.Ask()
+            .Fact(mixed is not null, AuditPointers.Kits, "the kits of the mix by lot")
+            .Trail(mix.Baskets is not null, AuditPointers.Baskets, "how many baskets the mix filled");
+        var allowance = scope.Book.Pouring.Allowance;
+        double? needed = fill?.HighM3 is { } high && mix.Baskets is { } baskets ? MixFormulas.NeededM3(allowance.Si, baskets * high, 0, scope.Trace) : null;
+        if (needed is not null)
+        {
+            scope.Assume("/mix", allowance.Text, allowance.Value, AssumptionOrigin.RuleSet);
+        }
+
+        double? least = fill?.LowM3 is { } low ? mix.Baskets * low : null;
+        Measure? found = mixed is { } gave ? Measure.Volume(gave) : null;
+        var (isTooLittle, isShort) = (mixed is { } given && least is { } must && Judged.IsBelow(given, must), mixed is { } all && needed is { } need && Judged.IsBelow(all, need));
+        Measure? limit = isTooLittle ? Measure.Volume(least!.Value) : needed is { } planned ? Measure.Volume(planned) : null;
+        if (isShort)
+        {
+            scope.Find(AuditFindings.KitsShort, AuditPointers.Kits, found, limit, [AuditPointers.Baskets], isTooLittle ? Severity.Stop : Severity.Caution);
+        }
+
+        scope.Judge("kits", isShort, AuditFindings.KitsShort, [.. gaps, .. asked.Gaps], found, limit);
+        return (mixed, needed);
+    }
+}

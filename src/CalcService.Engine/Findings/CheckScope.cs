@@ -1,0 +1,94 @@
+using CalcService.Engine.Provenance;
+
+namespace CalcService.Engine.Findings;
+
+/// <summary>A member that is missing, and the finding that says so.</summary>
+internal sealed record Gap(FindingDefinition Finding, string Pointer, string What);
+
+/// <summary>A calculation that writes down every check with its evidence. What is missing never passes.</summary>
+internal abstract record CheckScope(Budget Budget) : RoomScope(Budget)
+{
+    /// <summary>Sizes carry twelve digits, so a limit is met with that much room.</summary>
+    private const double Room = 1e-9;
+
+    public List<RoomCheck> Checks { get; } = [];
+
+    private HashSet<(string Code, string Pointer, Severity Severity)> Said { get; } = [];
+
+    /// <summary>Adds a finding once for each member.</summary>
+    public override void Find(FindingDefinition definition, string pointer, Measure? measured = null, Measure? limit = null,
+        IReadOnlyList<string>? related = null, Severity? severity = null, Source? source = null, params FindingWord[] words)
+    {
+        if (Said.Add((definition.Code, pointer, severity ?? definition.Severities[0])))
+        {
+            base.Find(definition, pointer, measured, limit, related, severity, source, words);
+        }
+    }
+
+    public void Write(string id, CheckOutcome outcome, FindingDefinition rule, Measure? measured = null, Measure? limit = null, Source? source = null, IReadOnlyList<string>? missing = null) =>
+        Checks.Add(new(id, outcome, measured, limit, source ?? rule.Source, missing ?? [], rule.Code));
+
+    /// <summary>A check that is of no use here.</summary>
+    public void Skip(string id, FindingDefinition rule, Measure? measured = null) => Write(id, CheckOutcome.NotApplicable, rule, measured);
+
+    /// <summary>Where something is missing: writes the check as undetermined, with a finding for each gap; true then.</summary>
+    public bool IsOpen(string id, FindingDefinition rule, IReadOnlyCollection<Gap> gaps, Measure? measured = null, Measure? limit = null, Source? source = null)
+    {
+        foreach (var gap in gaps)
+        {
+            Find(gap.Finding, gap.Pointer, words: new FindingWord("what", gap.What));
+        }
+
+        if (gaps.Count > 0)
+        {
+            Write(id, CheckOutcome.Undetermined, rule, measured, limit, source, [.. gaps.Select(gap => gap.Pointer).Distinct(StringComparer.Ordinal)]);
+        }
+
+        return gaps.Count > 0;
+    }
+
+    /// <summary>A fact that has to be no.</summary>
+    public void MustNotBe(string id, bool? fact, string pointer, FindingDefinition rule, Gap gap, params FindingWord[] words)
+    {
+        if (IsOpen(id, rule, fact is null ? [gap] : []))
+        {
+            return;
+        }
+
+        if (fact == true)
+        {
+            Find(rule, pointer, words: words);
+        }
+
+        Write(id, fact == true ? CheckOutcome.Fail : CheckOutcome.Pass, rule);
+    }
+
+    /// <summary>A number that has to stay within its limit. Above it fails even where something else is missing: missing never softens a stop.</summary>
+    public void MustNotExceed(string id, Measure? measured, Measure? limit, string pointer, FindingDefinition rule, Source source, IReadOnlyCollection<Gap> gaps)
+    {
+        var above = measured is { } found && limit is { } most && Exceeds(found.Si, most.Si);
+        if (above)
+        {
+            Find(rule, pointer, measured, limit, source: source);
+        }
+
+        Judge(id, above, rule, gaps, measured, limit, source);
+    }
+
+    /// <summary>A check that fails by what is there, stays open by what is missing, and else passes: missing never softens a failure.</summary>
+    public void Judge(string id, bool fails, FindingDefinition rule, IReadOnlyCollection<Gap> gaps, Measure? measured = null, Measure? limit = null, Source? source = null)
+    {
+        var isOpen = IsOpen(id, rule, gaps, measured, limit, source);
+        if (fails)
+        {
+            Checks.RemoveAll(check => check.Id == id);
+        }
+
+        if (fails || !isOpen)
+        {
+            Write(id, fails ? CheckOutcome.Fail : CheckOutcome.Pass, rule, measured, limit, source, [.. gaps.Select(gap => gap.Pointer).Distinct(StringComparer.Ordinal)]);
+        }
+    }
+
+    public static bool Exceeds(double found, double limit) => found > limit + (Room * Math.Max(Math.Abs(limit), 1e-6));
+}

@@ -1,0 +1,30 @@
+using CalcService.Engine.Provenance;
+
+namespace CalcService.Engine.Findings;
+
+/// <summary>What came of a check.</summary>
+public enum CheckOutcome
+{
+    /// <summary>In order.</summary>
+    Pass,
+
+    /// <summary>Not in order.</summary>
+    Fail,
+
+    /// <summary>There is nothing to check here, or no limit is set for it.</summary>
+    NotApplicable,
+
+    /// <summary>A fact is missing.</summary>
+    Undetermined,
+}
+
+/// <summary>One check with its evidence.</summary>
+/// <param name="Id">Its name.</param>
+/// <param name="Outcome">What came of it.</param>
+/// <param name="Measured">What was found, where it is a number.</param>
+/// <param name="Limit">What is allowed, where it is a number.</param>
+/// <param name="Source">Where the limit or rule comes from.</param>
+/// <param name="Missing">Members of the request that would decide it.</param>
+/// <param name="Rule">Code of the finding that it raises when it fails.</param>
+public sealed record RoomCheck(
+    string Id, CheckOutcome Outcome, Measure? Measured, Measure? Limit, Source Source, IReadOnlyList<string> Missing, string Rule);

@@ -1,0 +1,22 @@
+using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
+
+namespace CalcService.Engine.Rules.Edition202611;
+
+/// <summary>The limits of an audit in the edition of November 2026.</summary>
+public static class AuditRules2026Nov
+{
+    private const string Handbook = "NIST/SEMATECH e-Handbook of Statistical Methods";
+
+    public static AuditRules Rules { get; } = new()
+    {
+        VolumeSpread = Limit("recorded volume outside what basket and rope give, at most", Measure.Fraction(.10), Source.CommonPractice),
+        ControlLimit = Limit("standard deviations of the control limits", Measure.Count(3), new(Handbook, "6.3.2.2", Basis.Published)),
+        EwmaWeight = Limit("weight of the newest value in a moving average", Measure.Fraction(.3), new(Handbook, "6.3.2.4", Basis.Published)),
+        Coverage = Limit("share of all ends inside a tolerance limit", Measure.Fraction(.95), Source.CommonPractice),
+        Confidence = Limit("confidence of a tolerance limit", Measure.Fraction(.95), Source.CommonPractice),
+        FirmFrom = Limit("records from which on a chart is more than a beginning", Measure.Count(20), Source.CommonPractice),
+    };
+
+    private static RuleLimit Limit(string text, Measure value, Source source) => new(PouringRules.General, text, value, source);
+}

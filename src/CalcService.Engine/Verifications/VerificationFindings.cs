@@ -1,0 +1,25 @@
+using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
+
+namespace CalcService.Engine.Verifications;
+
+/// <summary>Every finding that a verification can raise.</summary>
+public static class VerificationFindings
+{
+    private const string Document = "docs/record-verifications.md";
+
+    public static FindingDefinition CannotVerify { get; } = new("answer-not-verifiable", [Severity.Unknown],
+        "The archived answer can't be computed again here: its rules, its engine or its compound are others than this service has.",
+        "{reason} ({pointer}).",
+        "Verify it where the service of its day is still kept, or compute the request anew and file the new answer beside the old one.",
+        new("an answer is computed again by the rules, the engine and the sheet that it names", Document, Basis.Derived), []);
+
+    public static FindingDefinition Differs { get; } = new("answer-differs", [Severity.Stop],
+        "Computed again, the request gives another answer than the archived one.",
+        "{reason} ({pointer}).",
+        "Do not rely on the archived answer. Find out whether request or answer were changed after they were archived.",
+        new("the same request gives the same answer", Document, Basis.Derived), []);
+
+    /// <summary>All of them, by code.</summary>
+    public static IReadOnlyList<FindingDefinition> All { get; } = [Differs, CannotVerify];
+}

@@ -1,0 +1,252 @@
+using System.Globalization;
+using System.Text;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using CalcService.Api.Calculations;
+using CalcService.Api.Capabilities.Verifications;
+using CalcService.Api.Tests.Batches;
+using CalcService.Api.Tests.Fixtures;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace CalcService.Api.Tests.Capabilities.Verifications;
+
+/// <summary>An archived answer is what its request gives, or it isn't.</summary>
+public sealed class RecordVerificationTests(Service service)
+{
+    private const string Path = ArchivedAnswers.Path;
+
+    /// <summary>Members of results that word what others say.</summary>
+    private static readonly string[] Words = ["/task", "/text", "/label", "/by", "/reason"];
+
+    [Theory]
+    [InlineData("match", "match", "proceed", null)]
+    [InlineData("differs", "differs", "doNotProceed", "/answer/decision")]
+    [InlineData("cannotVerify", "cannotVerify", "undetermined", "/answer/provenance/engine")]
+    public async Task Example_has_its_outcome_and_the_decision_that_belongs_to_it(string example, string outcome, string decision, string? pointer)
+    {
+        var answer = await service.AnswerAsync(Path, ArchivedAnswers.Example(example));
+        Assert.Equal((outcome, decision, pointer), ((string?)answer.At("/result/outcome"), (string?)answer["decision"], (string?)answer.At("/result/pointer")));
+        Assert.Equal(outcome == "match", answer.At("/result/reason") is null);
+    }
+
+    [Fact]
+    public async Task Every_calculation_but_this_one_can_be_verified()
+    {
+        var served = (await ServedContract.ReadAsync(service)).Answering.Select(route => route.Path["/v1/".Length..]).Where(operation => operation != "record-verifications");
+        Assert.Equal(served.Order(StringComparer.Ordinal), service.Services.GetServices<IRecomputable>().Select(calculation => calculation.Operation).Order(StringComparer.Ordinal));
+    }
+
+    /// <summary>Every example of every calculation, in full and in both systems of units, comes back as a match.</summary>
+    [Fact]
+    public async Task Answer_of_every_example_is_what_its_request_gives()
+    {
+        foreach (var (path, request, answer) in await ArchiveAsync())
+        {
+            foreach (var (sent, archived) in new[]
+            {
+                (request, answer),
+                (request, await service.AnswerAsync(path + "?detail=full", request)),
+                (request.With("/units", "inch"), await service.AnswerAsync(path, request.With("/units", "inch"))),
+            })
+            {
+                Assert.Equal(("match", null), Outcome(await service.AnswerAsync(Path, ArchivedAnswers.Of(path, sent, archived))));
+            }
+        }
+    }
+
+    /// <summary>Texts may change, and a later service of v1 may know more members.</summary>
+    [Fact]
+    public async Task Words_and_unknown_members_are_not_compared()
+    {
+        foreach (var (path, request, answer) in await ArchiveAsync())
+        {
+            var changed = answer.With("/of-tomorrow", new JsonObject { ["any"] = 1 }).With("/result/of-tomorrow", 2).With("/safetyNotes", new JsonArray());
+            foreach (var finding in changed["findings"]!.AsArray())
+            {
+                finding!["message"] = "worded in another way";
+            }
+
+            changed["provenance"]!["computedAt"] = "2031-01-01T00:00:00Z";
+            Assert.Equal(("match", null), Outcome(await service.AnswerAsync(Path, ArchivedAnswers.Of(path, request, changed))));
+        }
+    }
+
+    /// <summary>Each number, word and time of the decision, the result, the findings and the assumptions, changed one at a time.</summary>
+    [Fact]
+    public async Task One_changed_digit_differs_at_its_member()
+    {
+        var capability = service.Services.GetRequiredService<RecordVerificationCapability>();
+        foreach (var (path, request, answer) in await ArchiveAsync())
+        {
+            // What words say is not compared, so only members that aren't words are changed.
+            var places = answer.Walk().Where(node => node.Value is JsonValue && IsCompared(node.Pointer)).ToArray();
+            Assert.NotEmpty(places);
+            // A sample of each answer, always the same, keeps the test short.
+            foreach (var (pointer, value) in places.Where((_, i) => i % Math.Max(1, places.Length / 12) == 0))
+            {
+                var changed = answer.With(pointer, Changed(value!.AsValue()));
+                var processed = capability.Process(
+                    Encoding.UTF8.GetBytes(ArchivedAnswers.Of(path, request, changed).ToJsonString()), full: false, TestContext.Current.CancellationToken);
+                var result = JsonSerializer.SerializeToNode(processed.Body, processed.Body.GetType(), Api.Hosting.ApiJson.Options)!.AsObject();
+                Assert.Equal(("differs", "/answer" + pointer), Outcome(result));
+            }
+        }
+    }
+
+    /// <summary>Numbers are told to six digits and times to the minute: as much as the last of them may be off.</summary>
+    [Theory]
+    [InlineData(0.00001, true)]
+    [InlineData(-0.00001, true)]
+    [InlineData(0.00002, false)]
+    public async Task Number_may_be_off_by_one_unit_of_its_sixth_digit(double relative, bool isMatch)
+    {
+        var answer = await service.AnswerAsync(Plans.Path, Plans.Plan);
+        const string Volume = "/result/ends/0/basketVolume/value";
+        // 93.9598 cm³: one unit of the sixth digit is 0.0001.
+        var archived = (double)answer.At(Volume)!;
+        Assert.Equal(93.9598, archived, 4);
+        var changed = answer.With(Volume, Math.Round(archived + (relative * 10), 4));
+        Assert.Equal(isMatch ? "match" : "differs", Outcome(await service.AnswerAsync(Path, ArchivedAnswers.Of(Plans.Path, Plans.Plan, changed))).Outcome);
+    }
+
+    [Theory]
+    [InlineData(60, "match")]
+    [InlineData(-60, "match")]
+    [InlineData(61, "differs")]
+    public async Task Time_may_be_off_by_a_minute(int seconds, string outcome)
+    {
+        var request = TerminationRecords.Whole;
+        var answer = await service.AnswerAsync(TerminationRecords.Path, request);
+        const string From = "/result/recomputed/loadFrom";
+        var changed = answer.With(From, DateTimeOffset.Parse((string)answer.At(From)!, CultureInfo.InvariantCulture).AddSeconds(seconds).ToString("yyyy-MM-dd'T'HH:mm:sszzz", CultureInfo.InvariantCulture));
+        Assert.Equal(outcome, Outcome(await service.AnswerAsync(Path, ArchivedAnswers.Of(TerminationRecords.Path, request, changed))).Outcome);
+    }
+
+    [Theory]
+    [InlineData("/provenance/engine", "\"0\"", "/answer/provenance/engine")]
+    [InlineData("/provenance/engine", "7", "/answer/provenance/engine")]
+    [InlineData("/provenance/rules", "\"1999-01\"", "/answer/provenance/rules")]
+    [InlineData("/provenance", "[]", "/answer/provenance/engine")]
+    public async Task Answer_that_can_not_be_computed_again_here_is_not_verified(string pointer, string raw, string at)
+    {
+        var answer = (await service.AnswerAsync(Plans.Path, Plans.Plan)).With(pointer, JsonNode.Parse(raw));
+        Assert.Equal(("cannotVerify", at), Outcome(await service.AnswerAsync(Path, ArchivedAnswers.Of(Plans.Path, Plans.Plan, answer))));
+    }
+
+    /// <summary>The sheet is part of the input: only where both digests are others did the profile have another sheet.</summary>
+    [Fact]
+    public async Task Answer_by_another_sheet_of_the_same_profile_is_not_verified()
+    {
+        var answer = (await service.AnswerAsync(Plans.Path, Plans.Plan)).With("/provenance/compound/digest", "sha256:other").With("/provenance/inputDigest", "sha256:other");
+        Assert.Equal(("cannotVerify", "/answer/provenance/compound/digest"), Outcome(await service.AnswerAsync(Path, ArchivedAnswers.Of(Plans.Path, Plans.Plan, answer))));
+    }
+
+    [Theory]
+    [InlineData("/provenance/compound/digest")]
+    [InlineData("/provenance/compound/profile")]
+    [InlineData("/provenance/resultDigest")]
+    [InlineData("/provenance/recordId")]
+    [InlineData("/provenance/inputDigest")]
+    [InlineData("/provenance/operation")]
+    public async Task Answer_of_another_record_differs(string pointer)
+    {
+        var answer = (await service.AnswerAsync(Plans.Path, Plans.Plan)).With(pointer, "sha256:other");
+        Assert.Equal(("differs", "/answer" + pointer), Outcome(await service.AnswerAsync(Path, ArchivedAnswers.Of(Plans.Path, Plans.Plan, answer))));
+    }
+
+    [Fact]
+    public async Task Request_that_was_changed_after_it_was_archived_differs()
+    {
+        var answer = await service.AnswerAsync(Plans.Path, Plans.Plan);
+        // A reference changes no number, but the record is another one.
+        var changed = Plans.Plan.With("/reference", "JOB-0418");
+        Assert.Equal(("differs", "/answer/provenance/recordId"), Outcome(await service.AnswerAsync(Path, ArchivedAnswers.Of(Plans.Path, changed, answer))));
+    }
+
+    [Fact]
+    public async Task Answer_that_lacks_a_member_differs_there()
+    {
+        var answer = (await service.AnswerAsync(Plans.Path, Plans.Plan)).Without("/result/totals/mixed");
+        Assert.Equal(("differs", "/answer/result/totals/mixed"), Outcome(await service.AnswerAsync(Path, ArchivedAnswers.Of(Plans.Path, Plans.Plan, answer))));
+    }
+
+    /// <summary>The archived request is read as strictly as when it was sent; its errors point into it.</summary>
+    [Theory]
+    [InlineData("/pourAt", "\"yesterday\"", 422, "/request/pourAt")]
+    [InlineData("/ends/0/rope/diameter/value", "-1", 422, "/request/ends/0/rope/diameter")]
+    [InlineData("/unknown", "1", 400, "/request/unknown")]
+    [InlineData("/rules", "\"1999-01\"", 422, "/request/rules")]
+    public async Task Archived_request_that_can_not_be_computed_is_refused_where_it_stands(string pointer, string raw, int status, string at)
+    {
+        var answer = await service.AnswerAsync(Plans.Path, Plans.Plan);
+        var reply = await service.PostAsync(Path, ArchivedAnswers.Of(Plans.Path, Plans.Plan.With(pointer, JsonNode.Parse(raw)), answer));
+        ProblemAssert.IsProblem(reply, status);
+        Assert.Contains(at, ProblemAssert.Pointers(reply.Json));
+    }
+
+    [Theory]
+    [InlineData("\"operation\":\"pour-plan\"", 422, "/operation")]
+    [InlineData("\"operation\":\"record-verifications\"", 422, "/operation")]
+    [InlineData("\"answer\":[]", 400, "/answer")]
+    [InlineData("\"answer\":{\"a\":1,\"a\":2}", 400, "/answer/a")]
+    [InlineData("\"answer\":{\"a\":\"\\ud800\"}", 400, "/answer/a")]
+    [InlineData("\"answer\":{\"a\":1e400}", 422, "/answer/a")]
+    [InlineData("\"request\":7", 400, "/request")]
+    public async Task Verification_that_can_not_be_read_is_refused_where_it_can_not(string member, int status, string at)
+    {
+        var members = new[] { "\"operation\":\"pour-plans\"", "\"request\":{}", "\"answer\":{}" }.Where(one => one.Split(':')[0] != member.Split(':')[0]).Append(member);
+        var reply = await service.PostAsync(Path, $"{{{string.Join(',', members)}}}");
+        ProblemAssert.IsProblem(reply, status);
+        Assert.Contains(at, ProblemAssert.Pointers(reply.Json));
+    }
+
+    [Fact]
+    public async Task Batch_verifies_line_by_line()
+    {
+        var body = string.Join('\n', new[] { "match", "differs", "cannotVerify" }.Select(name => ArchivedAnswers.Example(name).ToJsonString())) + "\n";
+        var reply = await service.PostAsync(Path + "/batch", BatchOutput.Content(Encoding.UTF8.GetBytes(body), encoding: null));
+        var batch = BatchOutput.Parse(reply.Status, mode: null, reply.Text);
+        Assert.Equal(["match", "differs", "cannotVerify"], batch.Lines.Select(line => (string)line.At("/answer/result/outcome")!));
+        Assert.NotNull(batch.Summary);
+    }
+
+    [Fact]
+    public async Task Answer_of_more_than_a_mebibyte_is_taken()
+    {
+        var answer = (await service.AnswerAsync(Plans.Path, Plans.Plan)).With("/of-tomorrow", new string('x', 3 << 20));
+        Assert.Equal(("match", null), Outcome(await service.AnswerAsync(Path, ArchivedAnswers.Of(Plans.Path, Plans.Plan, answer))));
+    }
+
+    /// <summary>The examples of all other calculations with what they got.</summary>
+    private async Task<IReadOnlyList<(string Path, JsonObject Request, JsonObject Answer)>> ArchiveAsync()
+    {
+        var archive = new List<(string, JsonObject, JsonObject)>();
+        foreach (var route in (await ServedContract.ReadAsync(service)).Answering.Where(route => route.Path != Path))
+        {
+            foreach (var (_, body) in route.Examples)
+            {
+                archive.Add((route.Path, body, await service.AnswerAsync(route.Path, body)));
+            }
+        }
+
+        return archive;
+    }
+
+    private static (string? Outcome, string? Pointer) Outcome(JsonObject answer) => ((string?)answer.At("/result/outcome"), (string?)answer.At("/result/pointer"));
+
+    /// <summary>What the digests of an answer cover, besides what names how it was computed.</summary>
+    private static bool IsCompared(string pointer) => pointer == "/decision"
+        || (pointer.StartsWith("/result/", StringComparison.Ordinal) && !Words.Any(word => pointer.EndsWith(word, StringComparison.Ordinal)))
+        || (pointer.StartsWith("/findings/", StringComparison.Ordinal)
+            && (pointer.EndsWith("/code", StringComparison.Ordinal) || pointer.EndsWith("/severity", StringComparison.Ordinal) || pointer.EndsWith("/pointer", StringComparison.Ordinal)))
+        || (pointer.StartsWith("/assumptions/", StringComparison.Ordinal) && pointer.EndsWith("/pointer", StringComparison.Ordinal));
+
+    /// <summary>Another value: a number off by a thousandth, a word with a letter more, a time a day later.</summary>
+    private static JsonNode Changed(JsonValue value) => value.GetValueKind() switch
+    {
+        JsonValueKind.Number => (double)value is var number && number == 0 ? 1 : number == Math.Floor(number) && Math.Abs(number) < 1000 ? number + 1 : number * 1.001,
+        JsonValueKind.String => (string)value! + "x",
+        JsonValueKind.True => false,
+        _ => true,
+    };
+}

@@ -1,0 +1,15 @@
+using System.Text.Json.Nodes;
+using CalcService.Api.Capabilities.Audits;
+
+namespace CalcService.Api.Tests.Fixtures;
+
+/// <summary>The records of the documentation, to be changed by tests.</summary>
+public static class TerminationRecords
+{
+    public const string Path = "/v1/record-audits";
+
+    /// <summary>A record that holds everything.</summary>
+    public static JsonObject Whole => Example("accepted");
+
+    public static JsonObject Example(string name) => JsonNode.Parse(RecordAuditExamples.All.Single(example => example.Name == name).Body)!.AsObject();
+}

@@ -1,0 +1,121 @@
+using CalcService.Engine.Audits;
+using CalcService.Engine.Compounds;
+using CalcService.Engine.Cones;
+using CalcService.Engine.Findings;
+using CalcService.Engine.Tests.Findings;
+using static CalcService.Engine.Tests.Audits.GoodRecord;
+
+namespace CalcService.Engine.Tests.Audits;
+
+/// <summary>A record with one thing wrong, the finding that has to say so, and the check that has to show it.</summary>
+/// <param name="Code">The finding.</param>
+/// <param name="Severity">How much it weighs.</param>
+/// <param name="Pointer">The member it points to.</param>
+/// <param name="Check">The check.</param>
+/// <param name="Change">What is wrong with the record.</param>
+/// <param name="Besides">Codes that follow from the same fault.</param>
+public sealed record AuditCase(
+    string Code, Severity Severity, string Pointer, string Check, Func<AuditInput, AuditInput> Change, params IReadOnlyList<string> Besides) : IFindingCase
+{
+    public Outcome<AuditResult> Audit() => GoodRecord.Audit(Change(Input));
+}
+
+/// <summary>At least one record for each finding and severity.</summary>
+public static class AuditCases
+{
+    public static IReadOnlyList<AuditCase> All { get; } = [.. Materials, .. Day, .. Cure, .. Load, .. Sheets, .. AuditGaps.All];
+
+    private static IEnumerable<AuditCase> Materials =>
+    [
+        new("lot-expired-when-mixed", Severity.Stop, "/mix/kits/0/expiresOn", "lot-dates", Kit(lot => lot with { ExpiresOn = new(2026, 3, 11) })),
+        new("lot-expired-when-mixed", Severity.Stop, "/mix/kits/0/hardenerExpiresOn", "lot-dates", Kit(lot => lot with { HardenerExpiresOn = new(2026, 3, 11) })),
+        // Made 15 months before, with a shelf life of 14 months.
+        new("lot-expired-when-mixed", Severity.Stop, "/mix/kits/0/madeOn", "lot-dates", Kit(lot => lot with { ExpiresOn = null, MadeOn = new(2024, 12, 12) })),
+        new("lot-unfit-when-mixed", Severity.Stop, "/mix/kits/0/state", "lot-state", Kit(lot => lot with { State = LotState.Opened })),
+        new("lot-unfit-when-mixed", Severity.Stop, "/mix/kits/0/state", "lot-state", Kit(lot => lot with { State = LotState.Damaged })),
+        new("lot-unfit-when-mixed", Severity.Stop, "/mix/kits/0/quarantined", "lot-state", Kit(lot => lot with { IsQuarantined = true })),
+        new("lot-unfit-when-mixed", Severity.Stop, "/mix/kits/0/storage/highest", "lot-state",
+            input => Kit(lot => lot with { Storage = new(280, 320, true) })(Sheeted(sheet => sheet with { Storage = new(275, 300) })(input))),
+        new("recorded-volume-off", Severity.Caution, "/mix/volume", "volume", Mixed(mix => mix with { VolumeM3 = 50e-6 })),
+        new("recorded-volume-off", Severity.Caution, "/mix/volume", "volume", Mixed(mix => mix with { VolumeM3 = 100e-6 })),
+        // Four baskets of up to 79 cm³ and a tenth more need 347 cm³, five of at least 70 cm³ can't be full with 300.
+        new("kits-short", Severity.Caution, "/mix/kits", "kits", Mixed(mix => mix with { Baskets = 4 })),
+        new("kits-short", Severity.Stop, "/mix/kits", "kits", Mixed(mix => mix with { Baskets = 5 })),
+        new("rope-does-not-enter", Severity.Stop, "/socket/basket/smallEndDiameter", "fit", input => input with { Rope = input.Rope! with { MeasuredDiameterM = .023 } }),
+        new("fit-depends-on-tolerance", Severity.Caution, "/socket/basket/tolerance", "", input => input with { Rope = input.Rope! with { MeasuredDiameterM = .0226 } }),
+        new("socket-weaker-than-rope", Severity.Stop, "/socket/breakingForce", "fit", Socketed(socket => socket with { BreakingForceN = 252e3 })),
+        new("wires-do-not-fit", Severity.Stop, "/socket/basket", "fit", input => input with { Rope = input.Rope! with { MetallicAreaM2 = 390e-6 } },
+            "recorded-volume-off"),
+        new("rope-loose", Severity.Note, "/socket/basket/smallEndDiameter", "",
+            Socketed(socket => socket with { Basket = socket.Basket! with { SmallEndDiameterM = .0405 }, OuterAtSmallEndM = .065 }), "recorded-volume-off", "kits-short", "seating-little"),
+        new("wire-fit-unknown", Severity.Unknown, "/rope/wireCount", "fit", input => input with { Rope = input.Rope! with { Construction = "locked", MetallicAreaM2 = 184e-6 } }),
+    ];
+
+    private static IEnumerable<AuditCase> Day =>
+    [
+        new("outside-pouring-range", Severity.Stop, "/conditions/steelTemperature", "pouring-range", Read(read => read with { SteelK = 35 + Zero })),
+        // Air of 20 °C and 95 % has its dew point at 19.2 °C.
+        new("steel-near-dew-point", Severity.Caution, "/conditions/steelTemperature", "dew-point", Read(read => read with { RelativeHumidity = .95 })),
+        new("steel-at-dew-point", Severity.Stop, "/conditions/steelTemperature", "dew-point", Read(read => read with { RelativeHumidity = 1 })),
+        new("dose-contradicts-sheet", Severity.Stop, "/mix/dosesPerKit", "dose", Mixed(mix => mix with { DosesPerKit = 1 }), "gel-out-of-family", "loaded-before-cured", "poured-beyond-pot-life"),
+        new("record-times-contradict", Severity.Unknown, "/times/mixedAt", "time-order", At(times => times with { PreparedAt = After(5) })),
+        new("record-times-contradict", Severity.Unknown, "/times/mixedAt", "time-order", At(times => times with { ReadAt = After(5) })),
+        new("record-times-contradict", Severity.Unknown, "/times/proofAt", "time-order", At(times => times with { ReleasedAt = After(160) })),
+        new("record-time-after-audit", Severity.Unknown, "/times/inServiceAt", "time-of-audit", At(times => times with { InServiceAt = After(60 * 24 * 9) })),
+        new("look-failed", Severity.Stop, "/looks/seal", "look-seal", Looked(looks => looks with { Seal = LookResult.Fail })),
+        new("qualification-expired", Severity.Caution, "/people/1/qualifiedUntil", "qualifications", Person(1, person => person with { QualifiedUntil = new(2026, 3, 11) })),
+    ];
+
+    private static IEnumerable<AuditCase> Cure =>
+    [
+        new("poured-beyond-pot-life", Severity.Stop, "/times/pouredAt", "pot-life", At(times => times with { PouredAt = After(19) })),
+        // 24 min were expected; out of family beyond a factor of exp(3·√(.10² + .05²)) = 1.4.
+        new("gel-out-of-family", Severity.Caution, "/times/gelAt", "gel", At(times => times with { GelAt = After(35), MovedAt = After(60), ReleasedAt = After(200), ProofAt = After(210) })),
+        new("gel-out-of-family", Severity.Caution, "/times/gelAt", "gel", At(times => times with { GelAt = After(16) })),
+        new("gel-seen-in-cup", Severity.Caution, "/gelSeenIn", "", input => input with { GelSeenIn = GelPlace.Cup }),
+        new("gel-place-unknown", Severity.Caution, "/gelSeenIn", "", input => input with { GelSeenIn = GelPlace.Unknown }),
+        new("moved-before-gel", Severity.Stop, "/times/movedAt", "moved", At(times => times with { MovedAt = After(23) })),
+        new("moved-before-gel", Severity.Stop, "/times/movedAt", "moved",
+            input => Sheeted(sheet => sheet with { MinimumHoldS = 20 * 60 })(input)),
+        new("loaded-before-cured", Severity.Stop, "/times/releasedAt", "released-cured", At(times => times with { ReleasedAt = After(113) })),
+        new("loaded-before-cured", Severity.Stop, "/times/proofAt", "proof-cured", At(times => times with { ReleasedAt = After(100), ProofAt = After(110) })),
+        new("loaded-before-cured", Severity.Stop, "/times/releasedAt", "released-cured", input => input with { Readings = Air((0, 20), (.5, 20), (1, 5), (60, 5)) }),
+        new("cure-not-followed", Severity.Unknown, "/conditions/air/series", "released-cured", input => input with { Readings = Air((0, 20), (1, 20)) }),
+        new("cure-not-followed", Severity.Unknown, "/conditions/air/series", "moved", input => input with { Readings = Air((0, 20), (.2, 20)), GelSeenIn = GelPlace.Mouth }),
+        new("air-during-cure-assumed", Severity.Caution, "/conditions/air", "", Read(read => read with { AirSeries = [], ConstantAirK = 20 + Zero })),
+        new("hardness-low", Severity.Stop, "/hardness/value", "hardness", input => input with { Hardness = input.Hardness with { Value = 39 } }),
+        new("hardness-not-at-lip", Severity.Caution, "/hardness/readAt", "hardness-place", input => input with { Hardness = input.Hardness with { ReadAt = HardnessPlace.Mouth } }),
+    ];
+
+    private static IEnumerable<AuditCase> Load =>
+    [
+        // DOE-STD-1090: -5 %, +0 %.
+        new("test-load-short", Severity.Stop, "/proof/load", "proof-load", Loaded(proof => proof with { LoadN = 94.9e3 })),
+        new("test-load-over", Severity.Caution, "/proof/load", "proof-load", Loaded(proof => proof with { LoadN = 100.1e3 })),
+        new("wire-slipped", Severity.Stop, "/proof/wireSlip", "wire-slip", Loaded(proof => proof with { WireSlip = true })),
+        new("creep-under-hold", Severity.Stop, "/proof/creepUnderHold", "creep", Loaded(proof => proof with { Creep = true })),
+        new("cracked-under-proof", Severity.Stop, "/proof/cracks", "cracks", Loaded(proof => proof with { Cracks = true })),
+        new("seating-not-read", Severity.Caution, "/proof/seating", "", Loaded(proof => proof with { SeatingM = null })),
+        new("proof-above-socket-rating", Severity.Stop, "/socket/proofRating", "proof-rating", Socketed(socket => socket with { ProofRatingN = 97e3 })),
+        // Common band at 40 % of the breaking force: 0.9 to 1.7 mm.
+        new("seating-little", Severity.Caution, "/proof/seating", "seating", Loaded(proof => proof with { SeatingM = .0003 })),
+        new("seating-much", Severity.Caution, "/proof/seating", "seating", Loaded(proof => proof with { SeatingM = .003 })),
+        new("seating-not-computed", Severity.Caution, "/compound/sheet/cured", "", Sheeted(sheet => sheet with { Cured = new() })),
+        new("seating-not-comparable", Severity.Caution, "/proof/seatingReadAt", "", Loaded(proof => proof with { SeatingReadAt = SeatingPlace.Unknown })),
+        new("seating-not-comparable", Severity.Caution, "/proof/readUnderLoad", "", Loaded(proof => proof with { ReadUnderLoad = false })),
+    ];
+
+    private static IEnumerable<AuditCase> Sheets =>
+    [
+        new("compound-demonstration", Severity.Caution, "/compound", "", Sheeted(sheet => sheet with { Demonstration = true })),
+        new("sheet-silent", Severity.Unknown, "/compound/sheet/pouring", "pouring-range", Sheeted(sheet => sheet with { Pouring = null })),
+        new("sheet-silent", Severity.Unknown, "/compound/sheet/potLife", "pot-life", Sheeted(sheet => sheet with { PotLife = null })),
+        new("sheet-silent", Severity.Unknown, "/compound/sheet/doses", "dose", Sheeted(sheet => sheet with { Doses = [] })),
+        new("sheet-silent", Severity.Unknown, "/compound/sheet/gelTimes", "gel", Sheeted(sheet => sheet with { GelTimes = [] })),
+        new("sheet-silent", Severity.Unknown, "/compound/sheet/fullStrength", "gel", Sheeted(sheet => sheet with { FullStrength = null })),
+        new("dose-unknown", Severity.Unknown, "/conditions/steelTemperature", "dose", Sheeted(sheet => sheet with { Doses = [new(2 + Zero, 7 + Zero, 1)] })),
+        new("gel-time-unknown", Severity.Unknown, "/compound/sheet/gelTimes", "gel", Sheeted(sheet => sheet with { GelTimes = [.. sheet.GelTimes.Where(row => row.Doses != 0)] })),
+        new("gel-time-from-one-point", Severity.Caution, "/compound/sheet/gelTimes", "",
+            Sheeted(sheet => sheet with { GelTimes = [.. sheet.GelTimes.Where(row => row.TemperatureK == 20 + Zero)] })),
+    ];
+}

@@ -1,0 +1,78 @@
+using CalcService.Engine.Audits;
+using CalcService.Engine.Curing;
+using CalcService.Engine.Findings;
+using CalcService.Engine.Matching;
+using CalcService.Engine.Pouring;
+using CalcService.Engine.Proof;
+using CalcService.Engine.Tests.Findings;
+
+namespace CalcService.Engine.Tests.Audits;
+
+public sealed class AuditFindingTests
+{
+    public static TheoryData<int, string> Cases => RoomFindings.Numbered(AuditCases.All);
+
+    public static TheoryData<int, string> Gaps => RoomFindings.Numbered(AuditGaps.All);
+
+    [Theory]
+    [MemberData(nameof(Cases))]
+    public void Record_with_one_thing_wrong_has_that_finding_and_no_other(int index, string what) =>
+        RoomFindings.Raises(AuditCases.All[index], what, AuditCases.All[index].Audit().Findings);
+
+    [Theory]
+    [MemberData(nameof(Cases))]
+    public void Check_shows_what_the_finding_says(int index, string what)
+    {
+        var one = AuditCases.All[index];
+        if (one.Check.Length == 0)
+        {
+            // The finding is about how well something is known, not about whether it is in order.
+            return;
+        }
+
+        var check = one.Audit().Result.Checks.Single(check => check.Id == one.Check);
+        var isMissing = one.Severity == Severity.Unknown || one.Code == "record-trail-missing";
+        Assert.True((isMissing ? CheckOutcome.Undetermined : CheckOutcome.Fail) == check.Outcome, $"{what}: {check}");
+    }
+
+    /// <summary>What was missing is never made good by what was not, and is named.</summary>
+    [Theory]
+    [MemberData(nameof(Gaps))]
+    public void Item_that_is_missing_is_named_and_no_check_that_needs_it_passes(int index, string what)
+    {
+        var one = AuditGaps.All[index];
+        var result = one.Audit().Result;
+        Assert.Contains(one.Pointer, result.Missing);
+        Assert.NotEqual(RecordStanding.Accepted, result.Standing);
+        Assert.All(result.Checks.Where(check => check.Missing.Contains(one.Pointer)), check => Assert.True(check.Outcome is CheckOutcome.Undetermined or CheckOutcome.Fail, $"{what}: {check}"));
+    }
+
+    [Theory]
+    [MemberData(nameof(Cases))]
+    public void Finding_fills_every_word_of_its_message(int index, string what) => RoomFindings.FillTheirWords(what, AuditCases.All[index].Audit().Findings);
+
+    [Theory]
+    [MemberData(nameof(Cases))]
+    public void Decision_is_that_of_the_worst_finding(int index, string what)
+    {
+        var audit = AuditCases.All[index].Audit();
+        RoomFindings.DecidesByTheWorst(audit.Decision, what, audit.Findings);
+    }
+
+    [Fact]
+    public void Cases_raise_every_finding_in_each_of_its_severities() => RoomFindings.AreAllRaised(AuditFindings.All, AuditCases.All);
+
+    [Fact]
+    public void Catalogue_holds_every_definition_of_the_room_once_in_the_order_of_codes() => RoomFindings.AreCatalogued(AuditFindings.All, typeof(AuditFindings));
+
+    [Fact]
+    public void Code_that_two_rooms_raise_is_one_definition() =>
+        RoomFindings.AreOneDefinition(AuditFindings.All, PouringFindings.All.Union(CuringFindings.All).Union(MatchingFindings.All).Union(ProofFindings.All));
+
+    [Fact]
+    public void Definition_says_what_it_means_what_to_do_and_where_it_comes_from() => RoomFindings.SayWhatTheyMean(AuditFindings.All);
+
+    [Fact]
+    public void Rule_from_memory_or_practice_alone_never_stops() =>
+        RoomFindings.NeverStopOnMemory(AuditFindings.All, AuditCases.All.SelectMany(one => one.Audit().Findings));
+}
