@@ -50,13 +50,6 @@ public static class GoodCure
         Ends = [Coupled.Ends[0] with { Basket = new() { SmallEndDiameterM = .060, LargeEndDiameterM = .090, LengthM = .200 }, OuterAtSmallEndM = .130, OuterAtMouthM = .130 }],
     };
 
-    /// <summary>A thick cone of a compound that is nearly all resin: its fronts of cure run into each other.</summary>
-    public static CureScheduleInput Thick { get; } = Coupled with
-    {
-        Compound = Coupled.Compound with { Reaction = new(350e3, .90) },
-        Ends = [Coupled.Ends[0] with { Basket = new() { SmallEndDiameterM = .060, LargeEndDiameterM = .090, LengthM = .200 }, OuterAtSmallEndM = .130, OuterAtMouthM = .130 }],
-    };
-
     public static CureEnd End(string id, int quantity) => GoodPour.End(id, quantity) is var end
         ? new(id, quantity, end.Rope, end.Basket) { OuterAtSmallEndM = .070, OuterAtMouthM = .070 }
         : throw new InvalidOperationException();
