@@ -14,14 +14,10 @@ namespace CalcService.Api.Telemetry;
 /// </summary>
 public static class Export
 {
-    /// <summary>The collector for both.</summary>
+    /// <summary>
+    /// The collector. The exporter reads its address itself, and of OpenTelemetry's variables for addresses it knows this one alone.
+    /// </summary>
     public const string Key = "OTEL_EXPORTER_OTLP_ENDPOINT";
-
-    /// <summary>A collector for metrics.</summary>
-    public const string MetricsKey = "OTEL_EXPORTER_OTLP_METRICS_ENDPOINT";
-
-    /// <summary>A collector for traces.</summary>
-    public const string TracesKey = "OTEL_EXPORTER_OTLP_TRACES_ENDPOINT";
 
     private const string RequestDuration = "http.server.request.duration";
     private static readonly string[] ServerMeters = ["Microsoft.AspNetCore.Hosting", "Microsoft.AspNetCore.Server.Kestrel", "Microsoft.AspNetCore.RateLimiting"];
@@ -30,39 +26,30 @@ public static class Export
     public static void AddMeasurements(this IServiceCollection services, IConfiguration configuration)
     {
         services.AddSingleton<Measurements>();
-        var both = IsNamed(configuration, Key);
-        var metrics = IsNamed(configuration, MetricsKey) || both;
-        var traces = IsNamed(configuration, TracesKey) || both;
-        if (!metrics && !traces)
+        if (!IsNamed(configuration))
         {
             return;
         }
 
-        var telemetry = services.AddOpenTelemetry().ConfigureResource(Describe);
-        if (metrics)
-        {
-            telemetry.WithMetrics(meters => meters
+        services.AddOpenTelemetry()
+            .ConfigureResource(Describe)
+            .WithMetrics(meters => meters
                 .AddMeter([Measurements.Name, .. ServerMeters])
                 .AddView(RequestDuration, new ExplicitBucketHistogramConfiguration { Boundaries = [.. Buckets.Request] })
-                .AddOtlpExporter());
-        }
-
-        if (traces)
-        {
-            telemetry.WithTracing(activities => activities
+                .AddOtlpExporter())
+            .WithTracing(activities => activities
                 .AddSource(Measurements.Name)
                 // Probes would drown everything else, as in the log.
                 .AddAspNetCoreInstrumentation(server => server.Filter = http => !http.Request.Path.StartsWithSegments("/health", StringComparison.Ordinal))
                 .AddOtlpExporter());
-        }
     }
 
-    private static bool IsNamed(IConfiguration configuration, string key) => configuration[key] switch
+    private static bool IsNamed(IConfiguration configuration) => configuration[Key] switch
     {
         // As OpenTelemetry has it, empty is the same as not set.
         null or "" => false,
         { } text when Uri.TryCreate(text, UriKind.Absolute, out var uri) && uri.Scheme is "http" or "https" => true,
-        { } text => throw new StartRefusedException($"{key} is \"{text}\"; the address of a collector such as http://127.0.0.1:4317 is expected."),
+        { } text => throw new StartRefusedException($"{Key} is \"{text}\"; the address of a collector such as http://127.0.0.1:4317 is expected."),
     };
 
     /// <summary>Which build it is. What the environment says of itself (OTEL_SERVICE_NAME, OTEL_RESOURCE_ATTRIBUTES) goes before.</summary>

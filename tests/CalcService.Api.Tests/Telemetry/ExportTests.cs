@@ -43,33 +43,34 @@ public sealed class ExportTests(Service service)
     }
 
     [Fact]
-    public async Task Collector_for_metrics_alone_gets_no_traces_and_no_probes()
+    public async Task Probes_are_neither_measured_nor_traced()
     {
         await using var collector = await Collector.StartAsync();
-        await using (var sending = new Service((Export.MetricsKey, collector.Address + Metrics), ("OTEL_EXPORTER_OTLP_PROTOCOL", "http/protobuf")))
+        await using (var sending = new Service((Export.Key, collector.Address), ("OTEL_EXPORTER_OTLP_PROTOCOL", "http/protobuf")))
         {
-            Assert.Null(sending.Services.GetService<TracerProvider>());
             await sending.GetAsync("/v1/units");
             await sending.GetAsync("/health/live");
+            await sending.GetAsync("/health/ready");
         }
 
-        Assert.Empty(collector.Received(Traces));
-        Assert.True(collector.HasText(Metrics, "/v1/units"));
-        Assert.False(collector.HasText(Metrics, "/health/live"));
+        Assert.All([Metrics, Traces], path =>
+        {
+            Assert.True(collector.HasText(path, "/v1/units"), path);
+            Assert.False(collector.HasText(path, "/health/"), path);
+        });
     }
 
     [Theory]
-    [InlineData(Export.Key)]
-    [InlineData(Export.MetricsKey)]
-    [InlineData(Export.TracesKey)]
-    public void Address_that_is_none_refuses_the_start_and_says_which(string key)
+    [InlineData("collector")]
+    [InlineData("127.0.0.1:4317")]
+    [InlineData("ftp://collector.example")]
+    [InlineData("/v1/metrics")]
+    public void Address_that_is_none_refuses_the_start_and_says_which(string text)
     {
-        foreach (var text in new[] { "collector", "127.0.0.1:4317", "ftp://collector.example", "/v1/metrics" })
-        {
-            var configuration = new ConfigurationBuilder().AddInMemoryCollection([new(key, text)]).Build();
-            var refused = Assert.Throws<StartRefusedException>(() => new ServiceCollection().AddMeasurements(configuration));
-            Assert.StartsWith($"{key} is \"{text}\"", refused.Message, StringComparison.Ordinal);
-        }
+        var configuration = new ConfigurationBuilder().AddInMemoryCollection([new(Export.Key, text)]).Build();
+        var refused = Assert.Throws<StartRefusedException>(() => new ServiceCollection().AddMeasurements(configuration));
+
+        Assert.StartsWith($"{Export.Key} is \"{text}\"", refused.Message, StringComparison.Ordinal);
     }
 
     [Fact]
