@@ -29,6 +29,7 @@ public sealed class ExportTests(Service service)
         {
             build = (string)(await sending.GetAsync("/v1/build")).Json["build"]!;
             await sending.AnswerAsync(Plans.Path, Plans.Plan);
+            await SendAsync(sending, () => collector.HasText(Metrics, "http.server.request.duration") && collector.HasText(Traces, "POST /v1/pour-plans"));
         }
 
         Assert.All(["CalcService", "service.version", build, "calcservice.engine"], text =>
@@ -51,6 +52,7 @@ public sealed class ExportTests(Service service)
             await sending.GetAsync("/v1/units");
             await sending.GetAsync("/health/live");
             await sending.GetAsync("/health/ready");
+            await SendAsync(sending, () => collector.HasText(Metrics, "/v1/units") && collector.HasText(Traces, "/v1/units"));
         }
 
         Assert.All([Metrics, Traces], path =>
@@ -58,6 +60,17 @@ public sealed class ExportTests(Service service)
             Assert.True(collector.HasText(path, "/v1/units"), path);
             Assert.False(collector.HasText(path, "/health/"), path);
         });
+    }
+
+    /// <summary>A request is measured after its answer has gone out, so what is sent at once may lack it.</summary>
+    private static async Task SendAsync(Service sending, Func<bool> isThere)
+    {
+        for (var round = 0; round < 300 && !isThere(); round++)
+        {
+            await Task.Delay(100, TestContext.Current.CancellationToken);
+            sending.Services.GetRequiredService<MeterProvider>().ForceFlush();
+            sending.Services.GetRequiredService<TracerProvider>().ForceFlush();
+        }
     }
 
     [Theory]
