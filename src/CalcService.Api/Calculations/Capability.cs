@@ -90,15 +90,14 @@ public abstract class Capability<TRequest, TResult, TEngine>(IValidator<TRequest
             errors = [.. errors, new() { Pointer = "/rules", Code = "unknown-rules", Detail = $"No such edition; known: {string.Join(", ", RuleBook.All.Select(book => book.Edition))}." }];
         }
 
+        if (errors.Count == 0)
+        {
+            (request, errors) = Prepare(request, cancellationToken);
+        }
+
         if (errors.Count > 0)
         {
             return Refuse(errors, isUnreadable: false, reference);
-        }
-
-        (request, var problem) = Prepare(request, cancellationToken);
-        if (problem is not null)
-        {
-            return new(problem.Status, problem, reference);
         }
 
         try
@@ -116,7 +115,7 @@ public abstract class Capability<TRequest, TResult, TEngine>(IValidator<TRequest
     protected abstract TRequest Resolve(TRequest request);
 
     /// <summary>What a valid request needs before it can be computed, and what stands against it.</summary>
-    protected virtual (TRequest Request, Problem? Problem) Prepare(TRequest request, CancellationToken cancellationToken) => (request, null);
+    protected virtual (TRequest Request, IReadOnlyList<ProblemError> Errors) Prepare(TRequest request, CancellationToken cancellationToken) => (request, []);
 
     /// <summary>Parts of resolved requests whose canonical form is there already.</summary>
     protected virtual IReadOnlyDictionary<object, ReadOnlyMemory<byte>>? Known => null;

@@ -23,7 +23,7 @@ public sealed class RecordVerificationCapability(IEnumerable<IRecomputable> calc
 
     public override int BodyBytes => Limits.VerificationBytes;
 
-    protected override (RecordVerificationRequest Request, Problem? Problem) Prepare(RecordVerificationRequest request, CancellationToken cancellationToken)
+    protected override (RecordVerificationRequest Request, IReadOnlyList<ProblemError> Errors) Prepare(RecordVerificationRequest request, CancellationToken cancellationToken)
     {
         var (calculation, archived) = (_calculations[request.Operation], new ArchivedAnswer(request.Answer));
         var (rules, against) = archived.Edition();
@@ -31,10 +31,11 @@ public sealed class RecordVerificationCapability(IEnumerable<IRecomputable> calc
         var processed = calculation.Recompute(Encoding.UTF8.GetBytes(request.Request.GetRawText()), rules ?? RuleBook.Current, cancellationToken);
         if (processed.Body is Problem problem)
         {
-            return (request, problem with { Errors = [.. problem.Errors.Select(error => error with { Pointer = Request + error.Pointer })] });
+            // The document takes any object here, so what the calculation can't read is no fault of the verification's own form.
+            return (request, [.. problem.Errors.Select(error => error with { Pointer = Request + error.Pointer })]);
         }
 
-        return (request with { Compared = against ?? archived.Compare(calculation, processed.Body) }, null);
+        return (request with { Compared = against ?? archived.Compare(calculation, processed.Body) }, []);
     }
 
     protected override RecordVerificationRequest Resolve(RecordVerificationRequest request) => request with { Units = null };

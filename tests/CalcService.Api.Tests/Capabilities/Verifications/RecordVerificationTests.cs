@@ -172,15 +172,15 @@ public sealed class RecordVerificationTests(Service service)
 
     /// <summary>The archived request is read as strictly as when it was sent; its errors point into it.</summary>
     [Theory]
-    [InlineData("/pourAt", "\"yesterday\"", 422, "/request/pourAt")]
-    [InlineData("/ends/0/rope/diameter/value", "-1", 422, "/request/ends/0/rope/diameter")]
-    [InlineData("/unknown", "1", 400, "/request/unknown")]
-    [InlineData("/rules", "\"1999-01\"", 422, "/request/rules")]
-    public async Task Archived_request_that_can_not_be_computed_is_refused_where_it_stands(string pointer, string raw, int status, string at)
+    [InlineData("/pourAt", "\"yesterday\"", "/request/pourAt")]
+    [InlineData("/ends/0/rope/diameter/value", "-1", "/request/ends/0/rope/diameter")]
+    [InlineData("/unknown", "1", "/request/unknown")]
+    [InlineData("/rules", "\"1999-01\"", "/request/rules")]
+    public async Task Archived_request_that_can_not_be_computed_is_refused_where_it_stands(string pointer, string raw, string at)
     {
         var answer = await service.AnswerAsync(Plans.Path, Plans.Plan);
         var reply = await service.PostAsync(Path, ArchivedAnswers.Of(Plans.Path, Plans.Plan.With(pointer, JsonNode.Parse(raw)), answer));
-        ProblemAssert.IsProblem(reply, status);
+        ProblemAssert.IsProblem(reply, 422);
         Assert.Contains(at, ProblemAssert.Pointers(reply.Json));
     }
 
