@@ -10,6 +10,9 @@ namespace CalcService.Client.Kiota;
 /// <summary>Finds what Kiota made of a path: a property for each of its parts.</summary>
 internal sealed class Generated(CalcClient client) : IGeneratedClient
 {
+    /// <summary>Kiota reads numbers, dates and nulls of such an object into types of its own and writes them otherwise.</summary>
+    public bool KeepsAnyObject => false;
+
     public async Task<JsonNode> CallAsync(Operation operation, string request, CancellationToken cancel)
     {
         var (builder, post) = Post(operation.Path);

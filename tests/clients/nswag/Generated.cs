@@ -6,6 +6,8 @@ namespace CalcService.Client.NSwag;
 /// <summary>Finds what NSwag made of an operation: a method of its name.</summary>
 internal sealed class Generated(CalcClient client) : IGeneratedClient
 {
+    public bool KeepsAnyObject => true;
+
     // As it stands: a reader that takes texts for dates would write them differently.
     private static readonly JsonSerializerSettings Settings = new() { DateParseHandling = DateParseHandling.None };
 

@@ -44,13 +44,18 @@ internal static class Expect
     }
 
     /// <summary>A line for each request with the decision and digest that it had alone, and the summary.</summary>
-    public static void Batch(string output, IReadOnlyList<JsonNode> alone, string what)
+    public static void Batch(string output, IReadOnlyList<JsonNode> alone, string what, bool isSame = true)
     {
         var lines = output.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(line => JsonNode.Parse(line)!).ToArray();
         That(lines.Length == alone.Count + 1, $"{what}: {lines.Length} lines of output");
         foreach (var (line, answer) in lines.Zip(alone))
         {
             That((int)line["status"]! == 200, $"{what}: line {line["line"]} has {line["status"]}");
+            if (!isSame)
+            {
+                continue;
+            }
+
             That((string?)line["answer"]!["decision"] == (string?)answer["decision"], $"{what}: line {line["line"]} is {line["answer"]!["decision"]}");
             That((string?)line["answer"]!["provenance"]?["resultDigest"] == (string?)answer["provenance"]?["resultDigest"], $"{what}: line {line["line"]} has another digest");
         }
