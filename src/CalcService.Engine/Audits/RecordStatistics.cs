@@ -1,6 +1,5 @@
 using System.Security.Cryptography;
 using System.Text;
-using CalcService.Engine.Numerics.Charts;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
 

@@ -1,3 +1,4 @@
+using CalcService.Engine.Numerics;
 using CalcService.Engine.Numerics.BoundaryValue;
 using CalcService.Engine.Provenance;
 

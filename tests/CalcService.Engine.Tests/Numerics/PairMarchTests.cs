@@ -1,3 +1,4 @@
+using CalcService.Engine.Numerics;
 using CalcService.Engine.Numerics.BoundaryValue;
 
 namespace CalcService.Engine.Tests.Numerics;

@@ -9,6 +9,9 @@ public static class NoncentralT
     private const double HalfWidth = 9;
     private const double WidestPiece = .25;
 
+    /// <summary>So near to a probability a quantile is one: what integration leaves uncertain.</summary>
+    private const double Near = 1e-14;
+
     /// <summary>P(T ≤ t).</summary>
     public static double Cumulative(double t, double degrees, double shift)
     {
@@ -29,18 +32,19 @@ public static class NoncentralT
     /// <summary>The t with P(T ≤ t) = p.</summary>
     public static double Quantile(double p, double degrees, double shift)
     {
-        var (low, high) = (shift - 1, shift + 1);
-        while (Cumulative(low, degrees, shift) > p)
+        (double At, double Value) From(double t) => (t, Cumulative(t, degrees, shift) - p);
+        var (low, high) = (From(shift - 1), From(shift + 1));
+        while (low.Value > 0)
         {
-            low -= 2 * (high - low);
+            low = From(low.At - (2 * (high.At - low.At)));
         }
 
-        while (Cumulative(high, degrees, shift) < p)
+        while (high.Value < 0)
         {
-            high += 2 * (high - low);
+            high = From(high.At + (2 * (high.At - low.At)));
         }
 
-        return Bisection.Root(t => Cumulative(t, degrees, shift) - p, low, high);
+        return RisingRoot.Find(t => From(t).Value, low, high, Near)!.Value;
     }
 
     /// <summary>The chi density over its highest value, times Φ; Φ is 1 where the shift is −∞.</summary>

@@ -6,6 +6,9 @@ public static class Normal
     /// <summary>Beyond it the tail is expanded as a continued fraction.</summary>
     private const double Tail = 5;
 
+    /// <summary>Beyond it nothing is left of the tail.</summary>
+    private const double Farthest = 40;
+
     /// <summary>Φ(x), by the series about 0 and the continued fraction of the tail.</summary>
     public static double Cumulative(double x)
     {
@@ -30,7 +33,8 @@ public static class Normal
     }
 
     /// <summary>The x with Φ(x) = p, 0 &lt; p &lt; 1.</summary>
-    public static double Quantile(double p) => Bisection.Root(x => Cumulative(x) - p, -40, 40);
+    public static double Quantile(double p) =>
+        RisingRoot.Find(x => Cumulative(x) - p, (-Farthest, Cumulative(-Farthest) - p), (Farthest, Cumulative(Farthest) - p), 0)!.Value;
 
     private static double Density(double x) => Math.Exp(-x * x / 2) / Math.Sqrt(2 * Math.PI);
 

@@ -1,6 +1,6 @@
 using CalcService.Engine.Provenance;
 
-namespace CalcService.Engine.Numerics.Charts;
+namespace CalcService.Engine.Audits;
 
 /// <summary>
 /// A chart of single values as they come. Mean and moving range hold over all of them; of the values themselves so many are kept as

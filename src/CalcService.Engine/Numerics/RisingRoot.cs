@@ -1,4 +1,4 @@
-namespace CalcService.Engine.Numerics.BoundaryValue;
+namespace CalcService.Engine.Numerics;
 
 /// <summary>
 /// The place where a rising function passes zero: the secant between two ends of which one is below and one above, with

@@ -1,6 +1,7 @@
+using CalcService.Engine.Numerics.Charts;
 using CalcService.Engine.Provenance;
 
-namespace CalcService.Engine.Numerics.Charts;
+namespace CalcService.Engine.Audits;
 
 /// <summary>Control charts of single values, and tolerance limits.</summary>
 public static class ChartFormulas
