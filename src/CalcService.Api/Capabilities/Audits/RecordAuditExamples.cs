@@ -5,49 +5,64 @@ namespace CalcService.Api.Capabilities.Audits;
 /// <summary>Requests that run as they stand: invented records of an invented job.</summary>
 public static class RecordAuditExamples
 {
+    /// <summary>The rope with its certificate.</summary>
+    private const string Rope = """
+        "rope": {
+          "diameter": { "value": 20, "unit": "mm" },
+          "construction": "6x36",
+          "core": "iwrc",
+          "grade": 1770,
+          "finish": "bright",
+          "certificate": { "number": "C-1190", "breakingForce": { "value": 252, "unit": "kN" } }
+        }
+        """;
+
+    /// <summary>The socket as it was bought.</summary>
+    private const string Socket = """
+        "socket": {
+          "id": "SOCK-31",
+          "certificate": "S-88213",
+          "heatNumber": "H-4471",
+          "basket": {
+            "smallEndDiameter": { "value": 23, "unit": "mm" },
+            "largeEndDiameter": { "value": 45, "unit": "mm" },
+            "length": { "value": 100, "unit": "mm" },
+            "tolerance": { "value": 0.5, "unit": "mm" }
+          },
+          "outerAtSmallEnd": { "value": 40, "unit": "mm" },
+          "outerAtMouth": { "value": 70, "unit": "mm" },
+          "breakingForce": { "value": 320, "unit": "kN" },
+          "proofRating": { "value": 130, "unit": "kN" }
+        }
+        """;
+
+    /// <summary>Air, steel and compound as they were read.</summary>
+    private const string Conditions = """
+        "conditions": {
+          "air": {
+            "series": [
+              { "at": "2026-03-12T08:00:00+01:00", "temperature": { "value": 15, "unit": "degC" } },
+              { "at": "2026-03-12T20:00:00+01:00", "temperature": { "value": 12, "unit": "degC" } },
+              { "at": "2026-03-13T09:00:00+01:00", "temperature": { "value": 10, "unit": "degC" } }
+            ]
+          },
+          "steelTemperature": { "value": 14, "unit": "degC" },
+          "compoundTemperature": { "value": 18, "unit": "degC" },
+          "relativeHumidity": { "value": 60, "unit": "%" }
+        }
+        """;
+
     public static IReadOnlyList<RequestExample> All { get; } =
     [
-        new("accepted", "A whole record, computed with the demonstration compound: accepted with that remark", """
+        new("accepted", "A whole record, computed with the demonstration compound: accepted with that remark", $$"""
             {
               "reference": "TR-0417-A1",
               "auditedOn": "2026-03-20",
               "compound": { "profile": "demonstration" },
               "record": { "number": "TR-0417-A1", "end": "A1" },
-              "rope": {
-                "diameter": { "value": 20, "unit": "mm" },
-                "construction": "6x36",
-                "core": "iwrc",
-                "grade": 1770,
-                "finish": "bright",
-                "certificate": { "number": "C-1190", "breakingForce": { "value": 252, "unit": "kN" } }
-              },
-              "socket": {
-                "id": "SOCK-31",
-                "certificate": "S-88213",
-                "heatNumber": "H-4471",
-                "basket": {
-                  "smallEndDiameter": { "value": 23, "unit": "mm" },
-                  "largeEndDiameter": { "value": 45, "unit": "mm" },
-                  "length": { "value": 100, "unit": "mm" },
-                  "tolerance": { "value": 0.5, "unit": "mm" }
-                },
-                "outerAtSmallEnd": { "value": 40, "unit": "mm" },
-                "outerAtMouth": { "value": 70, "unit": "mm" },
-                "breakingForce": { "value": 320, "unit": "kN" },
-                "proofRating": { "value": 130, "unit": "kN" }
-              },
-              "conditions": {
-                "air": {
-                  "series": [
-                    { "at": "2026-03-12T08:00:00+01:00", "temperature": { "value": 15, "unit": "degC" } },
-                    { "at": "2026-03-12T20:00:00+01:00", "temperature": { "value": 12, "unit": "degC" } },
-                    { "at": "2026-03-13T09:00:00+01:00", "temperature": { "value": 10, "unit": "degC" } }
-                  ]
-                },
-                "steelTemperature": { "value": 14, "unit": "degC" },
-                "compoundTemperature": { "value": 18, "unit": "degC" },
-                "relativeHumidity": { "value": 60, "unit": "%" }
-              },
+              {{Rope}},
+              {{Socket}},
+              {{Conditions}},
               "mix": {
                 "kits": [{ "lot": "A-118", "kit": "small", "count": 1, "expiresOn": "2027-01-31", "state": "sealed" }],
                 "dosesPerKit": 0,
@@ -97,7 +112,7 @@ public static class RecordAuditExamples
               }
             }
             """),
-        new("incomplete", "A record without certificate, steel temperature, gel, first move, one look and some names: incomplete", """
+        new("incomplete", "A record without certificate, steel temperature, gel, first move, one look and some names: incomplete", $$"""
             {
               "reference": "TR-0417-A2",
               "auditedOn": "2026-03-20",
@@ -110,21 +125,7 @@ public static class RecordAuditExamples
                 "grade": 1770,
                 "finish": "bright"
               },
-              "socket": {
-                "id": "SOCK-31",
-                "certificate": "S-88213",
-                "heatNumber": "H-4471",
-                "basket": {
-                  "smallEndDiameter": { "value": 23, "unit": "mm" },
-                  "largeEndDiameter": { "value": 45, "unit": "mm" },
-                  "length": { "value": 100, "unit": "mm" },
-                  "tolerance": { "value": 0.5, "unit": "mm" }
-                },
-                "outerAtSmallEnd": { "value": 40, "unit": "mm" },
-                "outerAtMouth": { "value": 70, "unit": "mm" },
-                "breakingForce": { "value": 320, "unit": "kN" },
-                "proofRating": { "value": 130, "unit": "kN" }
-              },
+              {{Socket}},
               "conditions": {
                 "air": { "constant": { "value": 15, "unit": "degC" } },
                 "compoundTemperature": { "value": 18, "unit": "degC" },
@@ -167,47 +168,15 @@ public static class RecordAuditExamples
               }
             }
             """),
-        new("refused", "An opened lot past its date, a dose that the sheet has not, poured late, moved before gel, loaded too soon: refused", """
+        new("refused", "An opened lot past its date, a dose that the sheet has not, poured late, moved before gel, loaded too soon: refused", $$"""
             {
               "reference": "TR-0417-A3",
               "auditedOn": "2026-03-20",
               "compound": { "profile": "demonstration" },
               "record": { "number": "TR-0417-A3", "end": "A3" },
-              "rope": {
-                "diameter": { "value": 20, "unit": "mm" },
-                "construction": "6x36",
-                "core": "iwrc",
-                "grade": 1770,
-                "finish": "bright",
-                "certificate": { "number": "C-1190", "breakingForce": { "value": 252, "unit": "kN" } }
-              },
-              "socket": {
-                "id": "SOCK-31",
-                "certificate": "S-88213",
-                "heatNumber": "H-4471",
-                "basket": {
-                  "smallEndDiameter": { "value": 23, "unit": "mm" },
-                  "largeEndDiameter": { "value": 45, "unit": "mm" },
-                  "length": { "value": 100, "unit": "mm" },
-                  "tolerance": { "value": 0.5, "unit": "mm" }
-                },
-                "outerAtSmallEnd": { "value": 40, "unit": "mm" },
-                "outerAtMouth": { "value": 70, "unit": "mm" },
-                "breakingForce": { "value": 320, "unit": "kN" },
-                "proofRating": { "value": 130, "unit": "kN" }
-              },
-              "conditions": {
-                "air": {
-                  "series": [
-                    { "at": "2026-03-12T08:00:00+01:00", "temperature": { "value": 15, "unit": "degC" } },
-                    { "at": "2026-03-12T20:00:00+01:00", "temperature": { "value": 12, "unit": "degC" } },
-                    { "at": "2026-03-13T09:00:00+01:00", "temperature": { "value": 10, "unit": "degC" } }
-                  ]
-                },
-                "steelTemperature": { "value": 14, "unit": "degC" },
-                "compoundTemperature": { "value": 18, "unit": "degC" },
-                "relativeHumidity": { "value": 60, "unit": "%" }
-              },
+              {{Rope}},
+              {{Socket}},
+              {{Conditions}},
               "mix": {
                 "kits": [{ "lot": "A-091", "kit": "small", "count": 1, "expiresOn": "2026-02-28", "state": "opened" }],
                 "dosesPerKit": 1,

@@ -5,32 +5,37 @@ namespace CalcService.Api.Capabilities.Proof;
 /// <summary>Requests that run as they stand: an invented yard with an invented compound.</summary>
 public static class ProofLoadEvaluationExamples
 {
+    /// <summary>A sling of 45 kN and its test, before anything is loaded.</summary>
+    private const string Sling = """
+        "testedAt": "2026-03-12T14:00:00+01:00",
+        "ruleSet": "sling",
+        "compound": { "profile": "demonstration" },
+        "rope": {
+          "diameter": { "value": 20, "unit": "mm" }, "construction": "6x36", "core": "iwrc", "grade": 1770, "finish": "bright",
+          "certificate": { "number": "C-1190", "breakingForce": { "value": 252, "unit": "kN" } }
+        },
+        "socket": {
+          "basket": {
+            "smallEndDiameter": { "value": 23, "unit": "mm" },
+            "largeEndDiameter": { "value": 45, "unit": "mm" },
+            "length": { "value": 100, "unit": "mm" }
+          },
+          "outerAtSmallEnd": { "value": 40, "unit": "mm" },
+          "outerAtMouth": { "value": 70, "unit": "mm" },
+          "proofRating": { "value": 120, "unit": "kN" }
+        },
+        "test": {
+          "ratedLoad": { "value": 45, "unit": "kN" }, "proofLoadFrom": "2026-03-12T12:00:00+01:00", "exclusionZone": "yes",
+          "seatingReadAt": "mouth", "readUnderLoad": "yes"
+        }
+        """;
+
     public static IReadOnlyList<RequestExample> All { get; } =
     [
-        new("after", "A sling after its proof load: the verdict on load and seating", """
+        new("after", "A sling after its proof load: the verdict on load and seating", $$"""
             {
               "reference": "SLING-12",
-              "testedAt": "2026-03-12T14:00:00+01:00",
-              "ruleSet": "sling",
-              "compound": { "profile": "demonstration" },
-              "rope": {
-                "diameter": { "value": 20, "unit": "mm" }, "construction": "6x36", "core": "iwrc", "grade": 1770, "finish": "bright",
-                "certificate": { "number": "C-1190", "breakingForce": { "value": 252, "unit": "kN" } }
-              },
-              "socket": {
-                "basket": {
-                  "smallEndDiameter": { "value": 23, "unit": "mm" },
-                  "largeEndDiameter": { "value": 45, "unit": "mm" },
-                  "length": { "value": 100, "unit": "mm" }
-                },
-                "outerAtSmallEnd": { "value": 40, "unit": "mm" },
-                "outerAtMouth": { "value": 70, "unit": "mm" },
-                "proofRating": { "value": 120, "unit": "kN" }
-              },
-              "test": {
-                "ratedLoad": { "value": 45, "unit": "kN" }, "proofLoadFrom": "2026-03-12T12:00:00+01:00", "exclusionZone": "yes",
-                "seatingReadAt": "mouth", "readUnderLoad": "yes"
-              },
+              {{Sling}},
               "measured": {
                 "steps": [
                   { "load": { "value": 45, "unit": "kN" }, "seating": { "value": 0.9, "unit": "mm" } },
@@ -41,56 +46,16 @@ public static class ProofLoadEvaluationExamples
               }
             }
             """),
-        new("before", "The same sling before its proof load: steps and expected seating", """
+        new("before", "The same sling before its proof load: steps and expected seating", $$"""
             {
               "reference": "SLING-12",
-              "testedAt": "2026-03-12T14:00:00+01:00",
-              "ruleSet": "sling",
-              "compound": { "profile": "demonstration" },
-              "rope": {
-                "diameter": { "value": 20, "unit": "mm" }, "construction": "6x36", "core": "iwrc", "grade": 1770, "finish": "bright",
-                "certificate": { "number": "C-1190", "breakingForce": { "value": 252, "unit": "kN" } }
-              },
-              "socket": {
-                "basket": {
-                  "smallEndDiameter": { "value": 23, "unit": "mm" },
-                  "largeEndDiameter": { "value": 45, "unit": "mm" },
-                  "length": { "value": 100, "unit": "mm" }
-                },
-                "outerAtSmallEnd": { "value": 40, "unit": "mm" },
-                "outerAtMouth": { "value": 70, "unit": "mm" },
-                "proofRating": { "value": 120, "unit": "kN" }
-              },
-              "test": {
-                "ratedLoad": { "value": 45, "unit": "kN" }, "proofLoadFrom": "2026-03-12T12:00:00+01:00", "exclusionZone": "yes",
-                "seatingReadAt": "mouth", "readUnderLoad": "yes"
-              }
+              {{Sling}}
             }
             """),
-        new("creep", "A sling whose cone went on moving under the held load", """
+        new("creep", "A sling whose cone went on moving under the held load", $$"""
             {
               "reference": "SLING-13",
-              "testedAt": "2026-03-12T14:00:00+01:00",
-              "ruleSet": "sling",
-              "compound": { "profile": "demonstration" },
-              "rope": {
-                "diameter": { "value": 20, "unit": "mm" }, "construction": "6x36", "core": "iwrc", "grade": 1770, "finish": "bright",
-                "certificate": { "number": "C-1190", "breakingForce": { "value": 252, "unit": "kN" } }
-              },
-              "socket": {
-                "basket": {
-                  "smallEndDiameter": { "value": 23, "unit": "mm" },
-                  "largeEndDiameter": { "value": 45, "unit": "mm" },
-                  "length": { "value": 100, "unit": "mm" }
-                },
-                "outerAtSmallEnd": { "value": 40, "unit": "mm" },
-                "outerAtMouth": { "value": 70, "unit": "mm" },
-                "proofRating": { "value": 120, "unit": "kN" }
-              },
-              "test": {
-                "ratedLoad": { "value": 45, "unit": "kN" }, "proofLoadFrom": "2026-03-12T12:00:00+01:00", "exclusionZone": "yes",
-                "seatingReadAt": "mouth", "readUnderLoad": "yes"
-              },
+              {{Sling}},
               "measured": {
                 "steps": [
                   { "load": { "value": 45, "unit": "kN" }, "seating": { "value": 1.0, "unit": "mm" } },
