@@ -1,4 +1,5 @@
 using CalcService.Engine.Findings;
+using static CalcService.Engine.Findings.FindingKinds;
 
 namespace CalcService.Engine.Audits;
 

@@ -23,9 +23,7 @@ public static partial class AuditFindings
         SteelFindings.SteelNearDewPoint, CompoundFindings.DoseUnknown, CompoundFindings.DoseContradictsSheet, CompoundFindings.GelTimeUnknown,
         CompoundFindings.GelTimeFromOnePoint, CompoundFindings.GelOutOfFamily, CompoundFindings.GelSeenInCup, CompoundFindings.GelPlaceUnknown,
         FitFindings.WiresDoNotFit, FitFindings.RopeDoesNotEnter, FitFindings.WireFitUnknown, FitFindings.FitDependsOnTolerance, FitFindings.RopeLoose,
-        FitFindings.SocketWeaker, TestFindings.TestLoadShort, TestFindings.TestLoadOver, TestFindings.WireSlipped, TestFindings.Creeps, TestFindings.Cracked,
-        TestFindings.SeatingNotRead, TestFindings.SeatingPlaceUnknown, TestFindings.SeatingNotComputed, TestFindings.SeatingLittle, TestFindings.SeatingMuch,
-        LoadFindings.ProofAboveRating,
+        FitFindings.SocketWeaker, LoadFindings.ProofAboveRating, .. TestFindings.All,
     ];
 
     // Getters, not fields: nobody says in which order the parts of a class set their fields.
@@ -34,19 +32,6 @@ public static partial class AuditFindings
     private static Source Prudence => Source.NotGiven(Document);
 
     private static Source Record(string clause) => new(Document, clause, Basis.Derived);
-
-    private static FindingDefinition Stop(string code, string meaning, string message, string action, Source source, params RuleLimit[] limits) =>
-        Define(code, [Severity.Stop], meaning, message, action, source, limits);
-
-    private static FindingDefinition Unknown(string code, string meaning, string message, string action, Source source) =>
-        Define(code, [Severity.Unknown], meaning, message, action, source);
-
-    private static FindingDefinition Caution(string code, string meaning, string message, string action, Source source, params RuleLimit[] limits) =>
-        Define(code, [Severity.Caution], meaning, message, action, source, limits);
-
-    private static FindingDefinition Define(string code, Severity[] severities, string meaning, string message, string action,
-        Source source, params RuleLimit[] limits) =>
-        new(code, severities, meaning, message, action, source, limits);
 
     /// <summary>Its own class, so that it is made when all parts have been.</summary>
     private static class Catalogue

@@ -44,16 +44,16 @@ internal static class ProofDayChecks
             return plan;
         }
 
-        var (least, most) = (must * (1 - scope.Book.Proof.Under.Si), must * (1 + scope.Book.Proof.Over.Si));
-        var (isShort, isOver) = (proof.LoadN is { } low && Judged.IsBelow(low, least), proof.LoadN is { } high && Judged.IsAbove(high, most));
-        var limit = Measure.Force(isOver ? most : least);
-        if (isShort || isOver)
+        var loads = TestLoads.Of(must, scope.Book.Proof);
+        var (against, limitN) = proof.LoadN is { } loadN ? loads.Judge(loadN) : (null, loads.LeastN);
+        var limit = Measure.Force(limitN);
+        if (against is not null)
         {
-            scope.Find(isShort ? TestFindings.TestLoadShort : TestFindings.TestLoadOver, AuditPointers.ProofLoad, found, limit, [AuditPointers.AskedLoad]);
+            scope.Find(against, AuditPointers.ProofLoad, found, limit, [AuditPointers.AskedLoad]);
         }
 
-        scope.Judge("proof-load", isShort || isOver, isOver ? TestFindings.TestLoadOver : TestFindings.TestLoadShort, asked.Gaps, found, limit);
-        return plan with { LeastTestLoadN = least, MostTestLoadN = most };
+        scope.Judge("proof-load", against is not null, against ?? TestFindings.TestLoadShort, asked.Gaps, found, limit);
+        return plan with { LeastTestLoadN = loads.LeastN, MostTestLoadN = loads.MostN };
     }
 
     private static void CheckRating(AuditScope scope, RecordedProof proof)

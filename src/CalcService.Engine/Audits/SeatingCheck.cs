@@ -56,8 +56,8 @@ internal static class SeatingCheck
             return plan;
         }
 
-        var outside = Judged.IsBelow(read, band.LowM) ? TestFindings.SeatingLittle : Judged.IsAbove(read, band.HighM) ? TestFindings.SeatingMuch : null;
-        var limit = Measure.Length(outside == TestFindings.SeatingMuch ? band.HighM : band.LowM);
+        var (outside, limitM) = band.Judge(read);
+        var limit = Measure.Length(limitM);
         if (outside is not null)
         {
             scope.Find(outside, AuditPointers.Seating, Measure.Length(read), limit, [AuditPointers.ProofLoad]);

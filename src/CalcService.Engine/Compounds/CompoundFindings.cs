@@ -2,6 +2,7 @@ using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
 using CalcService.Engine.Rules.Edition202611;
+using static CalcService.Engine.Findings.FindingKinds;
 
 namespace CalcService.Engine.Compounds;
 
@@ -24,7 +25,7 @@ public static class CompoundFindings
         "The sheet gives no {what}.",
         "Take it from the compound's data sheet, or ask its maker.");
 
-    public static FindingDefinition Demonstration { get; } = Define("compound-demonstration", [Severity.Caution],
+    public static FindingDefinition Demonstration { get; } = Caution("compound-demonstration",
         "The compound is invented, for demonstration only.",
         "The compound is the invented demonstration: no number here is fit for a real pour.",
         "Send the data sheet of the compound in hand.",
@@ -46,32 +47,32 @@ public static class CompoundFindings
         "The sheet has no gel time for {doses} doses a kit.",
         "Ask the compound's maker for gel times with this dose.");
 
-    public static FindingDefinition GelTimeExtrapolated { get; } = Define("gel-time-extrapolated", [Severity.Caution],
+    public static FindingDefinition GelTimeExtrapolated { get; } = Caution("gel-time-extrapolated",
         "A gel time lies outside the temperatures at which the sheet measured it.",
         "Gel time at {measured} lies outside the {minimum} to {maximum} that the sheet measured for this dose.",
         "Treat gel time and pot life as a guess: mix a witness sample first.",
         Source.DataSheet("gelTimes"));
 
-    public static FindingDefinition GelTimeFromOnePoint { get; } = Define("gel-time-from-one-point", [Severity.Caution],
+    public static FindingDefinition GelTimeFromOnePoint { get; } = Caution("gel-time-from-one-point",
         "The sheet has one gel time for this dose, so the effect of temperature is assumed in a band.",
         "One gel time for this dose: an activation energy of {low} to {high} is assumed.",
         "Mix a witness sample first and time it.",
         Rules.AssumedActivationEnergy.Expected.Source,
         Rules.AssumedActivationEnergy.Low, Rules.AssumedActivationEnergy.Expected, Rules.AssumedActivationEnergy.High);
 
-    public static FindingDefinition GelOutOfFamily { get; } = Define("gel-out-of-family", [Severity.Caution],
+    public static FindingDefinition GelOutOfFamily { get; } = Caution("gel-out-of-family",
         "A gel came so much sooner or later than the sheet's that the lot, its dose or its mixing has to be doubted.",
         "{end} was seen gelled {measured} after mixing; {limit} was to be expected.",
         "Set the lot aside, check dose and mixing, and go by hardness before any load.",
         Curing.LotSpread.Source, Curing.LotSpread, Curing.ObservationSpread, Curing.OutOfFamily);
 
-    public static FindingDefinition GelSeenInCup { get; } = Define("gel-seen-in-cup", [Severity.Caution],
+    public static FindingDefinition GelSeenInCup { get; } = Caution("gel-seen-in-cup",
         "A gel seen in a cup says little about the cone: the cup warms itself, the cone is cooled by its steel. It changes no time.",
         "The gel was seen in a cup; the cone's times stay as the sheet gives them.",
         "Look at the cone itself before anybody moves the rope.",
         Source.CommonPractice);
 
-    public static FindingDefinition GelPlaceUnknown { get; } = Define("gel-place-unknown", [Severity.Caution],
+    public static FindingDefinition GelPlaceUnknown { get; } = Caution("gel-place-unknown",
         "Nobody says where the gel was seen. It could be a cup's, which gels sooner than a cone, so it can make times later only.",
         "It is not said whether the gel was seen in the cone, at its mouth or in a cup.",
         "Give seenIn.",
@@ -83,13 +84,6 @@ public static class CompoundFindings
 
     private static Source Prudence => Source.NotGiven("docs/pour-plans.md");
 
-    private static FindingDefinition Stop(string code, string meaning, string message, string action, Source source) =>
-        Define(code, [Severity.Stop], meaning, message, action, source);
-
     private static FindingDefinition Unknown(string code, string meaning, string message, string action) =>
-        Define(code, [Severity.Unknown], meaning, message, action, Prudence);
-
-    private static FindingDefinition Define(string code, Severity[] severities, string meaning, string message, string action,
-        Source source, params RuleLimit[] limits) =>
-        new(code, severities, meaning, message, action, source, limits);
+        FindingKinds.Unknown(code, meaning, message, action, Prudence);
 }

@@ -4,7 +4,12 @@ using CalcService.Engine.Provenance;
 namespace CalcService.Engine.Cones;
 
 /// <summary>How far the cone may be expected to move.</summary>
-public sealed record SeatingBand(double LowM, double HighM);
+public sealed record SeatingBand(double LowM, double HighM)
+{
+    /// <summary>What stands against a reading, with the end of the band that it is held against; no finding inside the band.</summary>
+    internal (FindingDefinition? Against, double LimitM) Judge(double readM) =>
+        readM < LowM ? (TestFindings.SeatingLittle, LowM) : readM > HighM ? (TestFindings.SeatingMuch, HighM) : (null, LowM);
+}
 
 /// <summary>How far the cone may be expected to move under a load: a band over friction and shrinkage, since neither is known well.</summary>
 internal sealed class SeatingForecast

@@ -2,6 +2,7 @@ using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
 using CalcService.Engine.Rules.Edition202611;
+using static CalcService.Engine.Findings.FindingKinds;
 
 namespace CalcService.Engine.Cones;
 
@@ -13,63 +14,63 @@ public static class TestFindings
 
     internal static Source LetsGo { get; } = new("an end that lets go of its rope is none", "docs/proof-load-evaluations.md", Basis.Derived);
 
-    public static FindingDefinition WireSlipped { get; } = Define("wire-slipped", Severity.Stop,
+    public static FindingDefinition WireSlipped { get; } = Stop("wire-slipped",
         "Single wires moved against the cone.", "Single wires slipped.", Out, LetsGo);
 
-    public static FindingDefinition Cracked { get; } = Define("cracked-under-proof", Severity.Stop,
+    public static FindingDefinition Cracked { get; } = Stop("cracked-under-proof",
         "Socket, pin or cone cracked under the test load.", "Something cracked under the test load.", Out + " A cracked socket is not used again.", LetsGo);
 
-    public static FindingDefinition Creeps { get; } = Define("creep-under-hold", Severity.Stop,
+    public static FindingDefinition Creeps { get; } = Stop("creep-under-hold",
         "The cone went on moving while the load was held.", "The cone went on moving under the held load.", Out, LetsGo);
 
-    public static FindingDefinition TestLoadShort { get; } = Define("test-load-short", Severity.Stop,
+    public static FindingDefinition TestLoadShort { get; } = Stop("test-load-short",
         "The test load stayed below what counts as the proof load: nothing is proven.",
         "{measured} was reached; at least {limit} counts.",
         "Load again, to the proof load.",
         Rules.Under.Source, Rules.Under);
 
-    public static FindingDefinition TestLoadOver { get; } = Define("test-load-over", Severity.Caution,
+    public static FindingDefinition TestLoadOver { get; } = Caution("test-load-over",
         "The test load went above what was asked for.",
         "{measured} was reached; {limit} was the most.",
         "Look at socket and pin for lasting change, and at the gauge.",
         Rules.Over.Source, Rules.Over);
 
-    public static FindingDefinition SeatingNotRead { get; } = Define("seating-not-read", Severity.Caution,
+    public static FindingDefinition SeatingNotRead { get; } = Caution("seating-not-read",
         "Seating shows whether the cone took the load.",
         "The seating of the cone was not read.",
         "Read it at the mouth under the next load.",
         Source.CommonPractice);
 
-    public static FindingDefinition SeatingPlaceUnknown { get; } = Define("seating-not-comparable", Severity.Caution,
+    public static FindingDefinition SeatingPlaceUnknown { get; } = Caution("seating-not-comparable",
         "The band of seating holds for one place and under load.",
         "Where the seating was read, or that it was read under load, is not given: it is not compared.",
         "Say where it was read, and read it under load.",
         Model);
 
-    public static FindingDefinition SeatingLittle { get; } = Define("seating-little", Severity.Caution,
+    public static FindingDefinition SeatingLittle { get; } = Caution("seating-little",
         "The cone seated less than the model expects: it may stick on something, or the load may not have come through.",
         "The cone seated {measured}; at least {limit} is expected.",
         "Check the gauge, and look for resin over the edge of the mouth or a step in the bore.",
         Model, Matching.Friction.Low, Matching.Friction.High, Rules.ShrinkageSpread);
 
-    public static FindingDefinition SeatingMuch { get; } = Define("seating-much", Severity.Caution,
+    public static FindingDefinition SeatingMuch { get; } = Caution("seating-much",
         "The cone seated more than the model expects: soft compound, a wide bore, or the beginning of a slip.",
         "The cone seated {measured}; at most {limit} is expected.",
         "Check hardness and bore, hold the load and watch whether it stops.",
         Model, Matching.Friction.Low, Matching.Friction.High, Rules.ShrinkageSpread);
 
-    public static FindingDefinition SeatingNotComputed { get; } = Define("seating-not-computed", Severity.Caution,
+    public static FindingDefinition SeatingNotComputed { get; } = Caution("seating-not-computed",
         "How far the cone may be expected to seat could not be computed.",
         "The expected seating is not computed: {why}.",
         "Give what is missing; the answer otherwise stands.",
         Model, Matching.Friction.Low, Matching.Friction.High, Matching.ShrinkageShare, Matching.WallRatio, Matching.RadialStiffening, Rules.ShrinkageSpread, Rules.Steps[0], Rules.Steps[1], Rules.Steps[2], Rules.Steps[3]);
+
+    internal static IReadOnlyList<FindingDefinition> All =>
+        [WireSlipped, Cracked, Creeps, TestLoadShort, TestLoadOver, SeatingNotRead, SeatingPlaceUnknown, SeatingLittle, SeatingMuch, SeatingNotComputed];
 
     private static ProofRules Rules => ProofRules2026Nov.Rules;
 
     private static MatchingRules Matching => MatchingRules2026Nov.Rules;
 
     private static Source Model => new("load transfer in the cone", "docs/termination-matches.md", Basis.Derived);
-
-    private static FindingDefinition Define(string code, Severity severity, string meaning, string message, string action, Source source, params RuleLimit[] limits) =>
-        new(code, [severity], meaning, message, action, source, limits);
 }

@@ -17,9 +17,6 @@ public static partial class CuringFindings
 
     private static Source Model => new("gel and cure along the temperatures given", "docs/cure-schedules.md", Basis.Derived);
 
-    private static FindingDefinition Define(Severity severity, string code, string meaning, string message, string action, Source source, params RuleLimit[] limits) =>
-        new(code, [severity], meaning, message, action, source, limits);
-
     /// <summary>Its own class, so that it is made when all parts have been.</summary>
     private static class Catalogue
     {

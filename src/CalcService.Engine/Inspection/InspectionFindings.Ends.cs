@@ -1,6 +1,7 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
+using static CalcService.Engine.Findings.FindingKinds;
 
 namespace CalcService.Engine.Inspection;
 

@@ -1,5 +1,6 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
+using static CalcService.Engine.Findings.FindingKinds;
 
 namespace CalcService.Engine.Inspection;
 
@@ -30,7 +31,7 @@ public static partial class InspectionFindings
         "Say where each broken wire is and in how many strands, and give lay length and function of the rope.",
         Prudence, [.. Rules.BrokenWires.Select(rule => rule.Limit)]);
 
-    public static FindingDefinition StricterElsewhere { get; } = Define("stricter-rule-elsewhere", [Severity.Note],
+    public static FindingDefinition StricterElsewhere { get; } = Note("stricter-rule-elsewhere",
         "Another rule set would reject what the chosen one lets pass.",
         "{measured} found: {rule} ({limit}), by {document}, which was not named.",
         "Make sure that the named rule set is the one that holds, and look at these wires again soon.",

@@ -4,6 +4,7 @@ using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
 using CalcService.Engine.Rules.Edition202611;
 using CalcService.Engine.Sockets;
+using static CalcService.Engine.Findings.FindingKinds;
 
 namespace CalcService.Engine.Inspection;
 
@@ -25,21 +26,12 @@ public static partial class InspectionFindings
     private static RuleLimit[] LimitsOf(EndCondition condition) => [.. Rules.Conditions.Where(rule => rule.Condition == condition).Select(rule => rule.Limit)];
 
     private static FindingDefinition Unknown(string code, string meaning, string message, string action, params RuleLimit[] limits) =>
-        Define(code, [Severity.Unknown], meaning, message, action, Prudence, limits);
-
-    private static FindingDefinition Caution(string code, string meaning, string message, string action, Source source, params RuleLimit[] limits) =>
-        Define(code, [Severity.Caution], meaning, message, action, source, limits);
-
-    private static FindingDefinition Stop(string code, string meaning, string message, string action, Source source, params RuleLimit[] limits) =>
-        Define(code, [Severity.Stop], meaning, message, action, source, limits);
+        FindingKinds.Unknown(code, meaning, message, action, Prudence, limits);
 
     /// <summary>A stop by its own rule set, a caution where the rule is borrowed from another.</summary>
     private static FindingDefinition StopOrBorrowed(string code, string meaning, string message, string action, Source source, params RuleLimit[] limits) =>
         Define(code, [Severity.Stop, Severity.Caution], meaning + " A stop where the rule set holds or none is named, a caution where the limit is borrowed from another rule set.",
             message, action, source, limits);
-
-    private static FindingDefinition Define(string code, Severity[] severities, string meaning, string message, string action, Source source, RuleLimit[] limits) =>
-        new(code, severities, meaning, message, action, source, limits);
 
     /// <summary>Its own class, so that it is made when all parts have been.</summary>
     private static class Catalogue

@@ -1,5 +1,6 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
+using static CalcService.Engine.Findings.FindingKinds;
 
 namespace CalcService.Engine.Matching;
 

@@ -1,6 +1,7 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Sockets;
+using static CalcService.Engine.Findings.FindingKinds;
 
 namespace CalcService.Engine.Pouring;
 
@@ -31,7 +32,7 @@ public static partial class PouringFindings
         "Take it out without heat that hurts the socket, and look at the bare bore before anything goes on.",
         new("a cone seats on a clean taper", "docs/pour-plans.md", Basis.Derived));
 
-    public static FindingDefinition ReleaseAgent { get; } = Define("release-agent", [Severity.Note],
+    public static FindingDefinition ReleaseAgent { get; } = Note("release-agent",
         "A release agent in the basket is allowed with resin. On a wire it is not.",
         "There is release agent in the basket.",
         "Keep it off the wires: coat the basket before the broom is drawn in, thinly, and let it dry.",
@@ -39,19 +40,19 @@ public static partial class PouringFindings
 
     public static FindingDefinition UsedRope => FitFindings.UsedRope;
 
-    public static FindingDefinition BroomWide { get; } = Define("broom-too-wide", [Severity.Note],
+    public static FindingDefinition BroomWide { get; } = Note("broom-too-wide",
         "The broom is opened wider than it should be: the wires are bent where they work hardest.",
         "The broom is opened to {measured} included; {limit} is the most.",
         "Close it by hand without pliers before it is drawn in, and look for kinked wires.",
         Rules.BroomAngle.Source, Rules.BroomAngle);
 
-    public static FindingDefinition AlignmentNotStated { get; } = Define("alignment-not-stated", [Severity.Caution],
+    public static FindingDefinition AlignmentNotStated { get; } = Caution("alignment-not-stated",
         "Nobody says that rope and basket stand plumb and in line. A cone that sets askew loads the wires of one side.",
         "It is not said how far the rope leans and how much of it hangs straight below the socket.",
         "Measure tilt and straight length below the socket before the seal is closed; send both.",
         Prudence);
 
-    public static FindingDefinition RopeTilted { get; } = Define("rope-tilted", [Severity.Caution],
+    public static FindingDefinition RopeTilted { get; } = Caution("rope-tilted",
         "The rope leans so far that the broom leaves the axis of the basket by more than the gap between two wires.",
         "Over the basket the rope moves {measured} off the axis; the gap between wires at the small end is {limit}.",
         "Plumb rope and basket again.",

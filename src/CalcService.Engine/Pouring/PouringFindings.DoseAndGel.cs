@@ -1,6 +1,7 @@
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
+using static CalcService.Engine.Findings.FindingKinds;
 
 namespace CalcService.Engine.Pouring;
 
@@ -15,13 +16,13 @@ public static partial class PouringFindings
 
     public static FindingDefinition DoseUnknown => CompoundFindings.DoseUnknown;
 
-    public static FindingDefinition DoseUncertain { get; } = Define("dose-uncertain", [Severity.Caution],
+    public static FindingDefinition DoseUncertain { get; } = Caution("dose-uncertain",
         "The uncertainty of the reading reaches over the edge of a dose band.",
         "Read as {measured}, give or take {limit}: the dose is {lowDoses} for each kit at the cold end and {highDoses} at the warm end.",
         "Read again with a better instrument, or bring air and steel away from the edge.",
         Source.DataSheet("doses"));
 
-    public static FindingDefinition DoseEdge { get; } = Define("dose-edge", [Severity.Caution],
+    public static FindingDefinition DoseEdge { get; } = Caution("dose-edge",
         "Air and steel lie in different dose bands of the sheet.",
         "By the steel the dose is {steelDoses} for each kit, by the air {airDoses}; the colder one decided.",
         "Bring air and steel closer together, and read both again right before mixing.",
@@ -44,7 +45,7 @@ public static partial class PouringFindings
         "Use cooler compound, larger kits or more mixers side by side, or shorten the fill. Do not pour compound that thickens.",
         Source.DataSheet("potLife"));
 
-    public static FindingDefinition MixLargerThanMeasured { get; } = Define("mix-larger-than-measured", [Severity.Caution],
+    public static FindingDefinition MixLargerThanMeasured { get; } = Caution("mix-larger-than-measured",
         "A mix is larger than the volume for which the sheet states its pot life: it warms itself more and gels sooner.",
         "Mix {mix} holds {measured}; the sheet's pot life is for {limit}.",
         "Make smaller mixes, or pour a large one out of the vessel at once.",

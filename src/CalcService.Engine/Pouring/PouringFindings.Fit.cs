@@ -1,5 +1,6 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Sockets;
+using static CalcService.Engine.Findings.FindingKinds;
 
 namespace CalcService.Engine.Pouring;
 
@@ -38,7 +39,7 @@ public static partial class PouringFindings
 
     public static FindingDefinition SocketWeaker => FitFindings.SocketWeaker;
 
-    public static FindingDefinition SocketStrengthMissing { get; } = Define("socket-strength-missing", [Severity.Caution],
+    public static FindingDefinition SocketStrengthMissing { get; } = Caution("socket-strength-missing",
         "The strength of socket or rope isn't known, so they are not compared.",
         "The {what} is not known: socket and rope are not compared.",
         "Give socket.breakingForce from the socket's maker, and the rope's certificate.",
@@ -50,7 +51,7 @@ public static partial class PouringFindings
 
     public static FindingDefinition GeometryFromMemory => FitFindings.GeometryFromMemory;
 
-    public static FindingDefinition ServingShortensGrip { get; } = Define("serving-shortens-grip", [Severity.Caution],
+    public static FindingDefinition ServingShortensGrip { get; } = Caution("serving-shortens-grip",
         "A serving stands inside the basket. The compound grips no wire that it covers, and the small end works hardest.",
         "With the serving in it the compound grips over {measured} of a basket of {limit}.",
         "End the serving at the small end unless the socket's maker says otherwise.",
@@ -67,7 +68,7 @@ public static partial class PouringFindings
         "Use thinner serving wire, or end the serving at the small end.",
         Geometry);
 
-    public static FindingDefinition VentSmallBasket { get; } = Define("vent-small-basket", [Severity.Note],
+    public static FindingDefinition VentSmallBasket { get; } = Note("vent-small-basket",
         "In a small basket air stays caught at the small end unless the seal has a vent.",
         "Rope of {measured}: up to {limit} the seal gets a vent.",
         "Make a vent in the seal, and close it when compound comes out.",

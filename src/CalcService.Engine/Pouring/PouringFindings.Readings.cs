@@ -1,5 +1,6 @@
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
+using static CalcService.Engine.Findings.FindingKinds;
 
 namespace CalcService.Engine.Pouring;
 
@@ -19,13 +20,13 @@ public static partial class PouringFindings
 
     public static FindingDefinition ReadingMissing => CompoundFindings.ReadingMissing;
 
-    public static FindingDefinition ReadingsOld { get; } = Define("readings-old", [Severity.Caution],
+    public static FindingDefinition ReadingsOld { get; } = Caution("readings-old",
         "Readings were taken so long before the pour that they may not hold any more.",
         "Read {measured} before the pour; a reading holds {limit}.",
         "Read air, steel, compound and humidity again right before mixing, and plan again.",
         Rules.ReadingsValidFor.Source, Rules.ReadingsValidFor);
 
-    public static FindingDefinition ReadAgain { get; } = Define("read-again-during-pour", [Severity.Note],
+    public static FindingDefinition ReadAgain { get; } = Note("read-again-during-pour",
         "The last mix starts after the readings have ceased to hold.",
         "Mix {mix} starts at {startsAt}; the readings hold until {validUntil}.",
         "Read air, steel, compound and humidity again before the mixes that start later, and plan the rest again.",

@@ -1,6 +1,7 @@
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
+using static CalcService.Engine.Findings.FindingKinds;
 
 namespace CalcService.Engine.Pouring;
 
@@ -16,7 +17,7 @@ public static partial class PouringFindings
 
     public static FindingDefinition Demonstration => CompoundFindings.Demonstration;
 
-    public static FindingDefinition SheetOld { get; } = Define("sheet-old", [Severity.Caution],
+    public static FindingDefinition SheetOld { get; } = Caution("sheet-old",
         "The data sheet was issued long ago; a newer edition may say otherwise.",
         "The sheet was issued on {issuedOn}; one older than {limit} is asked for again.",
         "Ask the compound's maker whether this edition still holds.",

@@ -1,5 +1,6 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
+using static CalcService.Engine.Findings.FindingKinds;
 
 namespace CalcService.Engine.Pouring;
 
@@ -36,13 +37,13 @@ public static partial class PouringFindings
         "Do not mix the lot; ask the compound's maker whether it can be kept.",
         Source.DataSheet("storage"));
 
-    public static FindingDefinition LotReserved { get; } = Define("lot-reserved", [Severity.Note],
+    public static FindingDefinition LotReserved { get; } = Note("lot-reserved",
         "A lot is kept for another job. It is not used.",
         "Lot {lot} is kept for {job}.",
         "Plan without it, or have it released for this job.",
         new("the request says so", "stock", Basis.Derived));
 
-    public static FindingDefinition StorageUnknown { get; } = Define("storage-unknown", [Severity.Caution],
+    public static FindingDefinition StorageUnknown { get; } = Caution("storage-unknown",
         "Nobody says how cold and how warm a lot that the plan uses was stored. Heat ages resin and hardener before their date.",
         "The storage temperatures of lot {lot} are not known.",
         "Ask who stored it and send the lowest and highest temperature; mix a witness sample first.",
@@ -54,19 +55,19 @@ public static partial class PouringFindings
         "Read the date off the packs and send it.",
         Prudence);
 
-    public static FindingDefinition ExpiryBeyondShelfLife { get; } = Define("expiry-beyond-shelf-life", [Severity.Caution],
+    public static FindingDefinition ExpiryBeyondShelfLife { get; } = Caution("expiry-beyond-shelf-life",
         "A lot's expiry lies later than its date of manufacture and the sheet's shelf life allow.",
         "Lot {lot} is marked good until {expiresOn}; made on {madeOn} with a shelf life of {limit} it is good until {lastDay}.",
         "Ask the compound's maker which date holds.",
         Source.DataSheet("shelfLife"));
 
-    public static FindingDefinition StockShort { get; } = Define("stock-short", [Severity.Caution],
+    public static FindingDefinition StockShort { get; } = Caution("stock-short",
         "The usable stock does not cover the job.",
         "Usable stock holds {measured}; {limit} is needed.",
         "Buy what the plan lists before anything is mixed.",
         new("whole kits against the stock of the request", "", Basis.Derived));
 
-    public static FindingDefinition StockDoesNotDivide { get; } = Define("stock-does-not-divide", [Severity.Caution],
+    public static FindingDefinition StockDoesNotDivide { get; } = Caution("stock-does-not-divide",
         "The stock is enough in all, but not in whole kits for each mix inside the pot life.",
         "The usable stock can't be divided into whole kits for mixes that are used up in time.",
         "Buy what the plan lists, or use more mixers or a cooler compound.",

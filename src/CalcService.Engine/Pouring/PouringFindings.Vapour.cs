@@ -1,5 +1,6 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
+using static CalcService.Engine.Findings.FindingKinds;
 
 namespace CalcService.Engine.Pouring;
 
@@ -18,13 +19,13 @@ public static partial class PouringFindings
         "Ventilate more, or pour less at a time.",
         Rules.Air[0].LegalCeiling.Source, [.. Rules.Air.SelectMany(air => new[] { air.LegalCeiling, air.LegalTimeWeighted })]);
 
-    public static FindingDefinition VapourMayExceedLaw { get; } = Define("vapour-may-exceed-law", [Severity.Caution],
+    public static FindingDefinition VapourMayExceedLaw { get; } = Caution("vapour-may-exceed-law",
         "The vapour near the work may exceed a legal limit where the air mixes badly.",
         "Near the work {substance} may reach {measured} ({which}); the law allows {limit}.",
         "Ventilate more and measure the air where people breathe.",
         Rules.Air[0].LegalCeiling.Source, [Rules.MixingFactor, .. Rules.Air.SelectMany(air => new[] { air.LegalCeiling, air.LegalTimeWeighted })]);
 
-    public static FindingDefinition VapourAboveRecommended { get; } = Define("vapour-above-recommended", [Severity.Caution],
+    public static FindingDefinition VapourAboveRecommended { get; } = Caution("vapour-above-recommended",
         "The vapour in the room would exceed a recommended limit.",
         "Near the work {substance} may reach {measured} ({which}); {limit} is recommended.",
         "Ventilate more; keep vessels closed and the pour short.",
@@ -40,7 +41,7 @@ public static partial class PouringFindings
         "The room is not given: vapour not computed.",
         "Give conditions.room, or conditions.place where the pour is outdoors.");
 
-    public static FindingDefinition Outdoors { get; } = Define("outdoors", [Severity.Caution],
+    public static FindingDefinition Outdoors { get; } = Caution("outdoors",
         "Outdoors no vapour is computed, and wind, sun and rain change the readings.",
         "The pour is outdoors: vapour not computed.",
         "Stand upwind, keep sun and rain off steel and compound, and read again right before the pour.",
@@ -52,7 +53,7 @@ public static partial class PouringFindings
         "Take away every flame, spark, hot surface and running engine before a kit is opened.",
         new("NIOSH Pocket Guide to Chemical Hazards", "styrene, flash point", Basis.Published), Rules.Air[0].FlashPoint);
 
-    public static FindingDefinition ConfinedSpace { get; } = Define("confined-space", [Severity.Caution],
+    public static FindingDefinition ConfinedSpace { get; } = Caution("confined-space",
         "The pour is in a confined space: vapour gathers, and people need a way out and somebody outside.",
         "The pour is in a confined space.",
         "Work by the local rules for confined spaces; measure the air.",
@@ -64,7 +65,7 @@ public static partial class PouringFindings
         "Ventilate more, or pour less at a time.",
         new("the limit of the request", "conditions.airLimits", Basis.Derived));
 
-    public static FindingDefinition RoomMeanOnly { get; } = Define("room-mean-only", [Severity.Caution],
+    public static FindingDefinition RoomMeanOnly { get; } = Caution("room-mean-only",
         "The vapour is computed as a mean of the room. Over the mouths and the vessel, where people breathe, it is higher.",
         "The vapour near the work is guessed from the room's mean.",
         "Measure the air where people breathe; give mixingFactor where it is known for this room.",

@@ -19,15 +19,8 @@ public static partial class PouringFindings
 
     private static Source Geometry => FitFindings.Geometry;
 
-    private static FindingDefinition Stop(string code, string meaning, string message, string action, Source source, params RuleLimit[] limits) =>
-        Define(code, [Severity.Stop], meaning, message, action, source, limits);
-
     private static FindingDefinition Unknown(string code, string meaning, string message, string action) =>
-        Define(code, [Severity.Unknown], meaning, message, action, Prudence);
-
-    private static FindingDefinition Define(string code, Severity[] severities, string meaning, string message, string action,
-        Source source, params RuleLimit[] limits) =>
-        new(code, severities, meaning, message, action, source, limits);
+        FindingKinds.Unknown(code, meaning, message, action, Prudence);
 
     /// <summary>Its own class, so that it is made when all parts have been.</summary>
     private static class Catalogue

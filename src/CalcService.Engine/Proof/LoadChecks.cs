@@ -25,7 +25,7 @@ public static class LoadChecks
                 scope.Find(ProofFindings.ProofLoadUnknown, input.RuleSet is null ? ProofPointers.RuleSet : ProofPointers.ProofLoad, related: [ProofPointers.ProofLoad]);
             }
 
-            scope.Check("proof-load", ProofOutcome.Undetermined, ProofFindings.ProofBelowRule, missing: rule is null ? [ProofPointers.ProofLoad] : [ProofPointers.RatedLoad]);
+            scope.Write("proof-load", CheckOutcome.Undetermined, ProofFindings.ProofBelowRule, missing: rule is null ? [ProofPointers.ProofLoad] : [ProofPointers.RatedLoad]);
             return null;
         }
 
@@ -35,7 +35,7 @@ public static class LoadChecks
         }
 
         var isShort = byRule is { } least && Judged.IsBelow(proof, least);
-        scope.Check("proof-load", isShort ? ProofOutcome.Fail : byRule is null ? ProofOutcome.NotApplicable : ProofOutcome.Pass, ProofFindings.ProofBelowRule, Measure.Force(proof),
+        scope.Write("proof-load", isShort ? CheckOutcome.Fail : byRule is null ? CheckOutcome.NotApplicable : CheckOutcome.Pass, ProofFindings.ProofBelowRule, Measure.Force(proof),
             byRule is { } asked ? Measure.Force(asked) : null);
         if (isShort)
         {
@@ -55,12 +55,12 @@ public static class LoadChecks
         if (input.ProofRatingN is not { } rating)
         {
             scope.Find(ProofFindings.RatingMissing, ProofPointers.ProofRating);
-            scope.Check("socket-rating", ProofOutcome.Undetermined, LoadFindings.ProofAboveRating, missing: [ProofPointers.ProofRating]);
+            scope.Write("socket-rating", CheckOutcome.Undetermined, LoadFindings.ProofAboveRating, missing: [ProofPointers.ProofRating]);
         }
         else if (highestN is { } high)
         {
             var isAbove = Judged.IsAbove(high, rating);
-            scope.Check("socket-rating", isAbove ? ProofOutcome.Fail : ProofOutcome.Pass, LoadFindings.ProofAboveRating, Measure.Force(high), Measure.Force(rating));
+            scope.Write("socket-rating", isAbove ? CheckOutcome.Fail : CheckOutcome.Pass, LoadFindings.ProofAboveRating, Measure.Force(high), Measure.Force(rating));
             if (isAbove)
             {
                 scope.Find(LoadFindings.ProofAboveRating, ProofPointers.ProofRating, Measure.Force(high), Measure.Force(rating), [ProofPointers.ProofLoad]);
@@ -74,7 +74,7 @@ public static class LoadChecks
         else if (highestN is { } high)
         {
             var isAbove = Judged.IsAbove(high, share.Si * breakingN.Value);
-            scope.Check("half-of-breaking-force", isAbove ? ProofOutcome.Fail : ProofOutcome.Pass, LoadFindings.ProofAboveShare, Measure.Fraction(high / breakingN.Value), share);
+            scope.Write("half-of-breaking-force", isAbove ? CheckOutcome.Fail : CheckOutcome.Pass, LoadFindings.ProofAboveShare, Measure.Fraction(high / breakingN.Value), share);
             if (isAbove)
             {
                 scope.Find(LoadFindings.ProofAboveShare, ProofPointers.ProofLoad, Measure.Force(high), share, [ProofPointers.Certificate]);
@@ -99,12 +99,12 @@ public static class LoadChecks
         if (scope.Input.ProofLoadFrom is not { } from)
         {
             scope.Find(ProofFindings.CureNotTold, ProofPointers.ProofLoadFrom);
-            scope.Check("cure", ProofOutcome.Undetermined, ProofFindings.NotCured, missing: [ProofPointers.ProofLoadFrom]);
+            scope.Write("cure", CheckOutcome.Undetermined, ProofFindings.NotCured, missing: [ProofPointers.ProofLoadFrom]);
             return;
         }
 
         var early = from - scope.Input.TestedAt;
-        scope.Check("cure", early > TimeSpan.Zero ? ProofOutcome.Fail : ProofOutcome.Pass, ProofFindings.NotCured, Measure.Duration(-early.TotalSeconds), Measure.Duration(0));
+        scope.Write("cure", early > TimeSpan.Zero ? CheckOutcome.Fail : CheckOutcome.Pass, ProofFindings.NotCured, Measure.Duration(-early.TotalSeconds), Measure.Duration(0));
         if (early > TimeSpan.Zero)
         {
             scope.Find(ProofFindings.NotCured, "/testedAt", Measure.Duration(early.TotalSeconds), related: [ProofPointers.ProofLoadFrom]);

@@ -36,6 +36,7 @@ public static class ProofLoadEvaluation
             AfterChecks.Check(scope, proof, steps);
         }
 
+        TestLoads? loads = proof is { } asked ? TestLoads.Of(asked, rules.Proof) : null;
         var findings = scope.Findings.Sorted();
         return new(
             new()
@@ -43,8 +44,8 @@ public static class ProofLoadEvaluation
                 Verdict = (ProofVerdict)FindingList.DecisionOf(findings),
                 IsAfter = input.Measured is not null,
                 ProofLoadN = proof,
-                LeastTestLoadN = proof * (1 - rules.Proof.Under.Si),
-                MostTestLoadN = proof * (1 + rules.Proof.Over.Si),
+                LeastTestLoadN = loads?.LeastN,
+                MostTestLoadN = loads?.MostN,
                 Steps = steps,
                 Expected = steps.Count > 0 ? steps.MaxBy(step => step.LoadN)!.Expected : null,
                 ReadAt = input.ReadAt == SeatingPlace.SmallEnd ? SeatingPlace.SmallEnd : SeatingPlace.Mouth,

@@ -1,5 +1,5 @@
 using CalcService.Engine.Cones;
-using CalcService.Engine.Provenance;
+using CalcService.Engine.Findings;
 
 namespace CalcService.Engine.Proof;
 
@@ -18,25 +18,6 @@ public enum ProofVerdict
     /// <summary>It may not be loaded; it has failed.</summary>
     Reject,
 }
-
-/// <summary>How a check came out.</summary>
-public enum ProofOutcome
-{
-    /// <summary>As it should be.</summary>
-    Pass,
-
-    /// <summary>Not as it should be.</summary>
-    Fail,
-
-    /// <summary>Not asked at this point.</summary>
-    NotApplicable,
-
-    /// <summary>A fact is missing.</summary>
-    Undetermined,
-}
-
-/// <summary>One check with its evidence.</summary>
-public sealed record ProofCheck(string Id, ProofOutcome Outcome, Measure? Measured, Measure? Limit, Source Source, IReadOnlyList<string> Missing);
 
 /// <summary>One step of the test.</summary>
 /// <param name="Share">Share of the proof load; null where that is not known.</param>
@@ -69,5 +50,5 @@ public sealed record ProofResult
     /// <summary>Where the expected seating is read.</summary>
     public required SeatingPlace ReadAt { get; init; }
 
-    public required IReadOnlyList<ProofCheck> Checks { get; init; }
+    public required IReadOnlyList<RoomCheck> Checks { get; init; }
 }

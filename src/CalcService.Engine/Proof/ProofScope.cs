@@ -1,17 +1,10 @@
 using CalcService.Engine.Findings;
-using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
 
 namespace CalcService.Engine.Proof;
 
-/// <summary>What the steps of one evaluation share.</summary>
-internal sealed record ProofScope(ProofInput Input, RuleBook Book, Budget Budget, CancellationToken CancellationToken) : RoomScope(Budget)
-{
-    public List<ProofCheck> Checks { get; } = [];
-
-    public void Check(string id, ProofOutcome outcome, FindingDefinition definition, Measure? measured = null, Measure? limit = null, params IReadOnlyList<string> missing) =>
-        Checks.Add(new(id, outcome, measured, limit, definition.Source, missing));
-}
+/// <summary>What the steps of one evaluation share: the question and the rules.</summary>
+internal sealed record ProofScope(ProofInput Input, RuleBook Book, Budget Budget, CancellationToken CancellationToken) : CheckScope(Budget);
 
 /// <summary>Names of the members that findings of an evaluation point to.</summary>
 internal static class ProofPointers

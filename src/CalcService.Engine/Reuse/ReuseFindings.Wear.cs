@@ -1,4 +1,5 @@
 using CalcService.Engine.Findings;
+using static CalcService.Engine.Findings.FindingKinds;
 
 namespace CalcService.Engine.Reuse;
 
@@ -29,7 +30,7 @@ public static partial class ReuseFindings
 
     public static FindingDefinition BoreOval { get; } = WornOut("bore-oval", "The bore is out of round beyond the limit.", "The bore is out of round by {measured}; {limit} is allowed.");
 
-    public static FindingDefinition TaperLost { get; } = Define("taper-lost", [Severity.Stop],
+    public static FindingDefinition TaperLost { get; } = Stop("taper-lost",
         "The bore no longer widens toward the mouth as it has to: the cone can't seat.",
         "Between two sections {measured} of the taper is gone; {limit} is allowed.",
         "Take the socket out of use.",

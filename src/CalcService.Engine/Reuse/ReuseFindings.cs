@@ -28,21 +28,8 @@ public static partial class ReuseFindings
 
     private static Source Physics(string clause) => new(Document, clause, Basis.Derived);
 
-    private static FindingDefinition Stop(string code, string meaning, string message, string action, Source source, params RuleLimit[] limits) =>
-        Define(code, [Severity.Stop], meaning, message, action, source, limits);
-
     private static FindingDefinition Unknown(string code, string meaning, string message, string action, params RuleLimit[] limits) =>
-        Define(code, [Severity.Unknown], meaning, message, action, Prudence, limits);
-
-    private static FindingDefinition Caution(string code, string meaning, string message, string action, Source source, params RuleLimit[] limits) =>
-        Define(code, [Severity.Caution], meaning, message, action, source, limits);
-
-    private static FindingDefinition Note(string code, string meaning, string message, string action, Source source) =>
-        Define(code, [Severity.Note], meaning, message, action, source);
-
-    private static FindingDefinition Define(string code, Severity[] severities, string meaning, string message, string action,
-        Source source, params RuleLimit[] limits) =>
-        new(code, severities, meaning, message, action, source, limits);
+        FindingKinds.Unknown(code, meaning, message, action, Prudence, limits);
 
     /// <summary>Its own class, so that it is made when all parts have been.</summary>
     private static class Catalogue

@@ -2,6 +2,7 @@ using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
 using CalcService.Engine.Rules.Edition202611;
+using static CalcService.Engine.Findings.FindingKinds;
 
 namespace CalcService.Engine.Sockets;
 
@@ -25,13 +26,13 @@ public static class FitFindings
         "The number or size of the wires is not known.",
         "Give wireCount and outerWireDiameter from the certificate, or construction and core.");
 
-    public static FindingDefinition FitDependsOnTolerance { get; } = Define("fit-depends-on-tolerance", [Severity.Caution],
+    public static FindingDefinition FitDependsOnTolerance { get; } = Caution("fit-depends-on-tolerance",
         "Rope or wires fit the basket as given, but not at the small end of its tolerance.",
         "At the smallest sizes that the tolerance allows, the {what} do not fit.",
         "Measure the basket more closely.",
         Geometry);
 
-    public static FindingDefinition RopeLoose { get; } = Define("rope-loose", [Severity.Note],
+    public static FindingDefinition RopeLoose { get; } = Note("rope-loose",
         "The small end is more than twice as wide as the rope.",
         "Small end of {measured} for a rope of {limit}.",
         "Check the units of both sizes; seal and centre the rope.",
@@ -42,19 +43,19 @@ public static class FitFindings
         "The {what} of the rope is not given.",
         "Take it from the rope's certificate.");
 
-    public static FindingDefinition RopeFactMissing { get; } = Define("rope-fact-missing", [Severity.Caution],
+    public static FindingDefinition RopeFactMissing { get; } = Caution("rope-fact-missing",
         "A fact of the rope that asks for precautions in some cases isn't given.",
         "The {what} of the rope is not given: {why}.",
         "Take it from the rope's certificate.",
         Prudence);
 
-    public static FindingDefinition HighGrade { get; } = Define("grade-above-ordinary", [Severity.Caution],
+    public static FindingDefinition HighGrade { get; } = Caution("grade-above-ordinary",
         "The rope grade asks for special precautions.",
         "Rope grade {measured} is above {limit}.",
         "Ask the rope supplier what this grade needs.",
         Rules.HighestOrdinaryGrade.Source, Rules.HighestOrdinaryGrade);
 
-    public static FindingDefinition Stainless { get; } = Define("stainless-rope", [Severity.Caution],
+    public static FindingDefinition Stainless { get; } = Caution("stainless-rope",
         "Stainless wires need their own cleaning and may not bond like carbon steel.",
         "The rope is stainless.",
         "Ask the rope and compound makers for their procedure with stainless wire.",
@@ -66,31 +67,31 @@ public static class FitFindings
         "Take a socket whose strength exceeds the rope's minimum breaking force.",
         new("ISO 17558", "scope", Basis.Published));
 
-    public static FindingDefinition BasketShort { get; } = Define("basket-short", [Severity.Note],
+    public static FindingDefinition BasketShort { get; } = Note("basket-short",
         "The basket, without serving and above the wire ends, is shorter than tradition asks for.",
         "The compound grips over {measured} rope diameters; tradition asks for {limit}.",
         "Check the socket against its maker's table.",
         Rules.BasketLengthInDiameters.Source, Rules.BasketLengthInDiameters);
 
-    public static FindingDefinition GeometryFromMemory { get; } = Define("geometry-from-memory", [Severity.Caution],
+    public static FindingDefinition GeometryFromMemory { get; } = Caution("geometry-from-memory",
         "The sizes of the basket come from somebody's memory.",
         "The sizes of the basket are from memory.",
         "Measure this socket, or take the sizes from its maker's drawing.",
         Prudence);
 
-    public static FindingDefinition ConeAngleUnusual { get; } = Define("cone-angle-unusual", [Severity.Note],
+    public static FindingDefinition ConeAngleUnusual { get; } = Note("cone-angle-unusual",
         "The cone is steeper or slimmer than tradition has it.",
         "Included angle of the cone is {measured}; tradition has {minimum} to {maximum}.",
         "Check the measured sizes, and the socket against its maker's table.",
         Rules.ConeAngleLeast.Source, Rules.ConeAngleLeast, Rules.ConeAngleMost);
 
-    public static FindingDefinition PlasticFilled { get; } = Define("plastic-filled-rope", [Severity.Caution],
+    public static FindingDefinition PlasticFilled { get; } = Caution("plastic-filled-rope",
         "The rope is filled with plastic, and nobody says that it is out of the broom.",
         "The rope is filled with plastic.",
         "Take the plastic out of the broom down to the seizing, wire by wire, and say so.",
         Prudence);
 
-    public static FindingDefinition UsedRope { get; } = Define("used-rope", [Severity.Caution],
+    public static FindingDefinition UsedRope { get; } = Caution("used-rope",
         "The rope has been in use: its certificate tells the strength that it had.",
         "The rope is used.",
         "Cut back to sound rope, inspect it, and have a competent person say what it may carry.",
@@ -102,13 +103,6 @@ public static class FitFindings
 
     internal static Source Geometry => new("geometry of the broom in the basket", "docs/pour-plans.md", Basis.Derived);
 
-    private static FindingDefinition Stop(string code, string meaning, string message, string action, Source source) =>
-        Define(code, [Severity.Stop], meaning, message, action, source);
-
     private static FindingDefinition Unknown(string code, string meaning, string message, string action) =>
-        Define(code, [Severity.Unknown], meaning, message, action, Prudence);
-
-    private static FindingDefinition Define(string code, Severity[] severities, string meaning, string message, string action,
-        Source source, params RuleLimit[] limits) =>
-        new(code, severities, meaning, message, action, source, limits);
+        FindingKinds.Unknown(code, meaning, message, action, Prudence);
 }

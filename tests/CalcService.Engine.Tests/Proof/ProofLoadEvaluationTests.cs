@@ -78,7 +78,7 @@ public sealed class ProofLoadEvaluationTests
         Assert.Equal(ProofVerdict.Hold, evaluation.Result.Verdict);
         Assert.Null(evaluation.Result.ProofLoadN);
         Assert.Null(evaluation.Result.Expected);
-        Assert.All(evaluation.Result.Checks.Where(check => check.Outcome == ProofOutcome.Undetermined), check => Assert.NotEmpty(check.Missing));
+        Assert.All(evaluation.Result.Checks.Where(check => check.Outcome == CheckOutcome.Undetermined), check => Assert.NotEmpty(check.Missing));
     }
 
     [Fact]

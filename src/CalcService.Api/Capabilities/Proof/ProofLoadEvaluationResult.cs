@@ -1,6 +1,7 @@
 using CalcService.Api.Contract;
 using CalcService.Api.Units;
 using CalcService.Engine.Cones;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Proof;
 using CalcService.Engine.Provenance;
 
@@ -78,7 +79,7 @@ public sealed record ProofCheckResult
     public required string Id { get; init; }
 
     /// <summary>How it came out.</summary>
-    public required ProofOutcome Outcome { get; init; }
+    public required CheckOutcome Outcome { get; init; }
 
     /// <summary>What was found; null where it is no number.</summary>
     public required Quantity? Measured { get; init; }
