@@ -32,6 +32,9 @@ public sealed class RawConnection : IDisposable
     /// <summary>What came back so far, a character for a byte.</summary>
     public string Seen => Encoding.Latin1.GetString(_seen.GetBuffer(), 0, (int)_seen.Length);
 
+    /// <summary>Whether something has come back that nobody has taken yet.</summary>
+    public bool HasAnswer => _socket.Available > 0;
+
     /// <summary>Waits for more to come back and takes so much of it at the most; false at the end.</summary>
     public async Task<bool> ReadSomeAsync(int most)
     {
