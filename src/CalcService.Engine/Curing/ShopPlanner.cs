@@ -37,6 +37,8 @@ internal static class ShopPlanner
 
         var units = scope.Input.Ends.SelectMany((end, index) => Enumerable.Range(1, end.Quantity).Select(unit => (end, index, unit))).ToArray();
         var tables = scope.Input.Ends.Select((end, index) => Tables(releases, index, slowerFor(end.Id), mixFrom, windows)).ToArray();
+        // Ends that are released alike are alike to the shop.
+        var kinds = tables.Select(table => Array.FindIndex(tables, one => one.Undisturbed.SequenceEqual(table.Undisturbed) && one.Proof.SequenceEqual(table.Proof))).ToArray();
         var schedule = Scheduler.Solve(new()
         {
             Capacities = capacities,
@@ -45,7 +47,7 @@ internal static class ShopPlanner
             Horizon = windows[^1].To,
             Jobs = [.. units.Select(unit => new SchedulingJob
             {
-                Kind = unit.index,
+                Kind = kinds[unit.index],
                 Steps = steps,
                 Anchor = Pour,
                 // The rope is held until it may be moved; only then the stand is free.

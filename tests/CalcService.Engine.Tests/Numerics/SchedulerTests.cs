@@ -74,6 +74,37 @@ public sealed class SchedulerTests
                 Assert.True(schedule is null || (schedule.IsOptimal && BruteForce.IsAllowed(problem, [.. schedule.Jobs.Select(one => one.Starts.ToArray())])));
             }, iter: 25);
 
+    [Theory]
+    [InlineData(12)]
+    [InlineData(60)]
+    public void Shop_whose_only_hand_is_never_idle_ends_when_its_work_is_done(int quantity)
+    {
+        // By hand: a pour and a load of 10 each, releases 50 after the pour, later ones slower. The first load waits for the first cure and by then others are
+        // poured, so the hand works through every shift of 240, of which 24 tasks fill each; the last task ends with the work.
+        var tasks = 2 * quantity;
+        var finish = ((tasks - 1) / 24 * 1000) + ((((tasks - 1) % 24) + 1) * 10);
+        long[] cured = [.. Enumerable.Range(0, 1200).Select(slot => (slot * 5) + 50L + (slot / 40))];
+        var problem = new SchedulingProblem
+        {
+            Capacities = [1],
+            Windows = [.. Enumerable.Range(0, 6).Select(shift => (shift * 1000L, (shift * 1000L) + 240))],
+            Horizon = 5240,
+            Slot = 5,
+            Jobs = [.. Enumerable.Repeat(new SchedulingJob { Kind = 0, Steps = [new(10, [0], true), new(10, [0], true)], Anchor = 0, Releases = [new(1, cured)] }, quantity)],
+        };
+        var schedule = Solve(problem)!;
+        Assert.Equal((finish, true, 0.0), (schedule.Finish, schedule.IsOptimal, schedule.Gap));
+        Assert.True(BruteForce.IsAllowed(problem, [.. schedule.Jobs.Select(one => one.Starts.ToArray())]));
+    }
+
+    [Fact]
+    public void Work_that_the_shifts_cannot_hold_has_no_schedule()
+    {
+        // By hand: 13 jobs of 20 are 260 of work, the two shifts have 250, no job is too long for either and nothing else stands in the way.
+        var job = new SchedulingJob { Kind = 0, Steps = [new(10, [0], true), new(10, [0], true)] };
+        Assert.Null(Solve(new() { Capacities = [1], Windows = [(0, 125), (500, 625)], Horizon = 625, Jobs = [.. Enumerable.Repeat(job, 13)] }));
+    }
+
     [Fact]
     public void Step_that_fits_no_window_has_no_schedule() => Assert.Null(Solve(new()
     {

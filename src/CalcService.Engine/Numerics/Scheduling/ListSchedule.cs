@@ -1,18 +1,19 @@
 namespace CalcService.Engine.Numerics.Scheduling;
 
 /// <summary>
-/// A first schedule without a solver: job after job, each step as soon as everything it needs is free. A start for the proof, and what is left where
-/// its time doesn't reach.
+/// A schedule from an order: each step in its turn, as soon as everything it needs is free.
 /// </summary>
 internal sealed class ListSchedule
 {
     private readonly SchedulingProblem _problem;
-    private readonly List<(long From, long To)>[] _uses;
+
+    /// <summary>How many of a resource are taken at each time up to the horizon.</summary>
+    private readonly int[][] _taken;
 
     private ListSchedule(SchedulingProblem problem)
     {
         _problem = problem;
-        _uses = [.. problem.Capacities.Select(_ => new List<(long From, long To)>())];
+        _taken = [.. problem.Capacities.Select(_ => new int[problem.Horizon])];
     }
 
     /// <summary>The better of two orders: job by job, and all of them up to their anchor before what comes after it; null where neither finds a place before the horizon.</summary>
@@ -21,8 +22,27 @@ internal sealed class ListSchedule
         var jobs = problem.Jobs.Select((job, j) => (job, j)).ToArray();
         var whole = new ListSchedule(problem).PlaceAll(jobs.Select(entry => (entry.j, 0, entry.job.Steps.Count)));
         var halves = new ListSchedule(problem).PlaceAll(jobs.Select(entry => (entry.j, 0, HalfOf(entry.job))).Concat(jobs.Select(entry => (entry.j, HalfOf(entry.job), entry.job.Steps.Count))));
-        var best = new[] { whole, halves }.OfType<ScheduledJob[]>().OrderBy(schedule => problem.Jobs.Zip(schedule, EndOf).Max()).FirstOrDefault();
+        var best = new[] { whole, halves }.OfType<ScheduledJob[]>().MinBy(schedule => FinishOf(problem, schedule));
         return best is null ? null : InOrder(problem, best);
+    }
+
+    /// <summary>Steps in the order of their targets, each as soon as everything it needs is free; null where one finds no place before the horizon.</summary>
+    public static ScheduledJob[]? Of(SchedulingProblem problem, double[][] targets)
+    {
+        var parts = problem.Jobs.SelectMany((job, j) => PartsOf(job).Select(part => (Job: j, part.From, part.To, At: Enumerable.Range(0, part.From + 1).Max(s => targets[j][s]))));
+        var placed = new ListSchedule(problem).PlaceAll(parts.OrderBy(part => part.At).ThenBy(part => part.Job).ThenBy(part => part.From).Select(part => (part.Job, part.From, part.To)));
+        return placed is null ? null : InOrder(problem, placed);
+    }
+
+    /// <summary>One step each; what is held until the anchor has started is placed with it.</summary>
+    private static IEnumerable<(int From, int To)> PartsOf(SchedulingJob job)
+    {
+        for (var s = 0; s < job.Steps.Count;)
+        {
+            var to = job.Holds.Any(hold => hold.FromStep == s) && job.Anchor >= s ? job.Anchor.Value + 1 : s + 1;
+            yield return (s, to);
+            s = to;
+        }
     }
 
     private static int HalfOf(SchedulingJob job) => job.Anchor is { } anchor ? anchor + 1 : job.Steps.Count;
@@ -53,7 +73,8 @@ internal sealed class ListSchedule
         return new ListSchedule(problem).Place(job, starts, releases, 0, starts.Length) ? starts[^1] + job.Steps[^1].Duration : 0;
     }
 
-    public static long EndOf(SchedulingJob job, ScheduledJob placed) => placed.Starts[^1] + job.Steps[^1].Duration;
+    /// <summary>When the last job ends.</summary>
+    public static long FinishOf(SchedulingProblem problem, ScheduledJob[] jobs) => problem.Jobs.Zip(jobs, (job, placed) => placed.Starts[^1] + job.Steps[^1].Duration).Max();
 
     /// <summary>When so much time of windows has gone by.</summary>
     private static long WindowTime(SchedulingProblem problem, long work)
@@ -113,7 +134,7 @@ internal sealed class ListSchedule
 
             foreach (var hold in job.Holds)
             {
-                if (FirstEndInside(hold.Resource, starts[hold.FromStep], releases[hold.UntilRelease]) is { } later)
+                if (FirstFree(hold.Resource, starts[hold.FromStep], releases[hold.UntilRelease]) is { } later)
                 {
                     // Not free so long: begin the hold again when one of those who have it now is done.
                     least[hold.FromStep] = later;
@@ -127,13 +148,13 @@ internal sealed class ListSchedule
         {
             foreach (var resource in job.Steps[s].Resources)
             {
-                _uses[resource].Add((starts[s], starts[s] + job.Steps[s].Duration));
+                Take(resource, starts[s], starts[s] + job.Steps[s].Duration);
             }
         }
 
         foreach (var hold in job.Holds.Where(_ => job.Anchor >= first && job.Anchor < end))
         {
-            _uses[hold.Resource].Add((starts[hold.FromStep], releases[hold.UntilRelease]));
+            Take(hold.Resource, starts[hold.FromStep], releases[hold.UntilRelease]);
         }
 
         return true;
@@ -171,7 +192,7 @@ internal sealed class ListSchedule
 
             foreach (var resource in step.Resources)
             {
-                next = Math.Max(next, FirstEndInside(resource, next, next + step.Duration) ?? next);
+                next = Math.Max(next, FirstFree(resource, next, next + step.Duration) ?? next);
             }
 
             if (next == start)
@@ -185,19 +206,18 @@ internal sealed class ListSchedule
         return null;
     }
 
-    /// <summary>Null where a resource has one free all through a time; else the first end of those that have it when it has none.</summary>
-    private long? FirstEndInside(int resource, long from, long to)
+    private void Take(int resource, long from, long to)
     {
-        var uses = _uses[resource].Where(use => use.From < to && use.To > from).ToArray();
-        foreach (var time in uses.Select(use => Math.Max(use.From, from)).Distinct().Order())
+        foreach (ref var taken in _taken[resource].AsSpan((int)from, (int)(Math.Min(to, _problem.Horizon) - from)))
         {
-            var now = uses.Where(use => use.From <= time && use.To > time).ToArray();
-            if (now.Length >= _problem.Capacities[resource])
-            {
-                return now.Min(use => use.To);
-            }
+            taken++;
         }
+    }
 
-        return null;
+    /// <summary>Null where a resource has one free all through a time; else when the last time ends in which it has none.</summary>
+    private long? FirstFree(int resource, long from, long to)
+    {
+        var last = _taken[resource].AsSpan((int)from, (int)(Math.Min(to, _problem.Horizon) - from)).LastIndexOf(_problem.Capacities[resource]);
+        return last < 0 ? null : from + last + 1;
     }
 }

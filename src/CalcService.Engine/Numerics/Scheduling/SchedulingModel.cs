@@ -4,23 +4,22 @@ using Google.OrTools.Util;
 namespace CalcService.Engine.Numerics.Scheduling;
 
 /// <summary>
-/// The schedule as a constraint programme for CP-SAT (Google OR-Tools), the only type here that touches the library, so that a cure without a
-/// shop never loads it. One worker, a fixed seed and limits in deterministic time: the same answer everywhere. The finish is what is proven;
-/// after it, starts are drawn forward as far as their own time goes.
+/// The schedule as a constraint programme for CP-SAT (Google OR-Tools), for jobs that are few. One worker, a fixed seed and a limit in deterministic time: the same answer everywhere.
 /// </summary>
 internal sealed class SchedulingModel
 {
-    /// <summary>Deterministic time for the finish, roughly seconds.</summary>
-    private const double FinishTime = .5;
+    /// <summary>Deterministic time, roughly seconds.</summary>
+    private const double Time = .5;
 
-    /// <summary>Deterministic time for drawing starts forward.</summary>
-    private const double ForwardTime = .2;
+    /// <summary>With more alternatives than this, jobs times stretches, the time is gone before the search begins.</summary>
+    private const int MostAlternatives = 1500;
 
     private readonly SchedulingProblem _problem;
     private readonly CpModel _model = new();
     private readonly IntVar[][] _starts;
     private readonly IntVar[][] _releases;
     private readonly List<(IntervalVar Interval, int Resource)> _uses = [];
+    private readonly List<(IntVar Variable, Func<ScheduledJob[], long> Value)> _hints = [];
     private readonly IntVar _finish;
 
     private SchedulingModel(SchedulingProblem problem)
@@ -49,57 +48,47 @@ internal sealed class SchedulingModel
         }
     }
 
-    /// <summary>The best schedule found, or null where none was.</summary>
-    public static Schedule? Solve(SchedulingProblem problem, CancellationToken cancellationToken)
+    /// <summary>A schedule that ends no later than a known one, and what no schedule ends sooner than; null where none was found, or none was looked for.</summary>
+    public static (ScheduledJob[] Jobs, long Bound)? Solve(SchedulingProblem problem, ScheduledJob[]? known, long bound, CancellationToken cancellationToken)
     {
-        var bound = ListSchedule.Bound(problem);
-        var list = ListSchedule.Of(problem);
-        var finish = list is null ? problem.Horizon : problem.Jobs.Zip(list, ListSchedule.EndOf).Max();
-        if (list is not null && finish == bound)
-        {
-            return new(list, finish, IsOptimal: true, Gap: 0);
-        }
-
-        var better = new SchedulingModel(problem with { Horizon = finish }).Minimise(list, bound, cancellationToken);
-        return better ?? (list is null ? null : new(list, finish, IsOptimal: false, GapOf(finish, bound)));
-    }
-
-    private static double GapOf(long finish, long bound) => finish == 0 ? 0 : Math.Max(0, (double)(finish - bound) / finish);
-
-    private Schedule? Minimise(ScheduledJob[]? list, long least, CancellationToken cancellationToken)
-    {
-        _model.Add(_finish >= least);
-        _model.Minimize(_finish);
-        if (list is not null)
-        {
-            Hint(list);
-        }
-
-        if (Run(FinishTime, cancellationToken) is not { } first)
+        if (problem.Jobs.GroupBy(job => job.Kind).Sum(kind => kind.Count() * Stretches(problem, kind.First()).Count) > MostAlternatives)
         {
             return null;
         }
 
-        var (solver, proven) = first;
-        var finish = (long)Math.Round(solver.ObjectiveValue);
-        var bound = (long)Math.Ceiling(solver.BestObjectiveBound - 1e-6);
-        var best = Read(solver);
+        var within = known is null ? problem : problem with { Horizon = ListSchedule.FinishOf(problem, known) };
+        return new SchedulingModel(within).Minimise(known, bound, cancellationToken);
+    }
 
-        _model.Add(_finish <= finish);
-        _model.ClearHints();
-        Hint(best);
-
-        _model.Minimize(LinearExpr.Sum(_starts.SelectMany(starts => starts)));
-        if (Run(ForwardTime, cancellationToken) is { } second)
+    private (ScheduledJob[] Jobs, long Bound)? Minimise(ScheduledJob[]? known, long bound, CancellationToken cancellationToken)
+    {
+        _model.Add(_finish >= bound);
+        _model.Minimize(_finish);
+        if (known is not null)
         {
-            best = Read(second.Solver);
+            Hint(known);
         }
 
-        return new(best, finish, proven, proven ? 0 : GapOf(finish, bound));
+        var solver = new CpSolver
+        {
+            StringParameters = FormattableString.Invariant($"num_workers:1 random_seed:1 max_deterministic_time:{Time}"),
+        };
+        using var stop = cancellationToken.Register(solver.StopSearch);
+        var status = solver.Solve(_model);
+        cancellationToken.ThrowIfCancellationRequested();
+        return status is CpSolverStatus.Optimal or CpSolverStatus.Feasible
+            ? (Read(solver), Math.Max(bound, (long)Math.Ceiling(solver.BestObjectiveBound - 1e-6)))
+            : null;
     }
 
     private void Hint(ScheduledJob[] jobs)
     {
+        _model.AddHint(_finish, ListSchedule.FinishOf(_problem, jobs));
+        foreach (var (variable, value) in _hints)
+        {
+            _model.AddHint(variable, value(jobs));
+        }
+
         for (var j = 0; j < jobs.Length; j++)
         {
             for (var s = 0; s < _starts[j].Length; s++)
@@ -112,18 +101,6 @@ internal sealed class SchedulingModel
                 _model.AddHint(_releases[j][r], jobs[j].Releases[r]);
             }
         }
-    }
-
-    private (CpSolver Solver, bool IsProven)? Run(double time, CancellationToken cancellationToken)
-    {
-        var solver = new CpSolver
-        {
-            StringParameters = FormattableString.Invariant($"num_workers:1 random_seed:1 max_deterministic_time:{time}"),
-        };
-        using var stop = cancellationToken.Register(solver.StopSearch);
-        var status = solver.Solve(_model);
-        cancellationToken.ThrowIfCancellationRequested();
-        return status is CpSolverStatus.Optimal or CpSolverStatus.Feasible ? (solver, status == CpSolverStatus.Optimal) : null;
     }
 
     private IntVar[] Steps(SchedulingJob job, int j)
@@ -161,6 +138,31 @@ internal sealed class SchedulingModel
         return domain.IntersectionWith(Domain.FromValues([.. slots.Select(slot => slot * _problem.Slot)]));
     }
 
+    /// <summary>Slots one after another in which every release comes as long after the start.</summary>
+    private static List<(int From, int To, long[] Delays)> Stretches(SchedulingProblem problem, SchedulingJob job)
+    {
+        var stretches = new List<(int From, int To, long[] Delays)>();
+        for (var slot = 0; slot < (job.Anchor is null ? 0 : job.Releases[0].NotBefore.Count); slot++)
+        {
+            long[] delays = [.. job.Releases.Select(release => release.NotBefore[slot] - (slot * problem.Slot))];
+            if (job.Releases.Any(release => release.NotBefore[slot] < 0))
+            {
+                continue;
+            }
+
+            if (stretches is [.., var (from, to, same)] && to == slot - 1 && same.SequenceEqual(delays))
+            {
+                stretches[^1] = (from, slot, same);
+            }
+            else
+            {
+                stretches.Add((slot, slot, delays));
+            }
+        }
+
+        return stretches;
+    }
+
     private IntVar[] Releases(SchedulingJob job, int j)
     {
         if (job.Anchor is not { } anchor)
@@ -168,12 +170,25 @@ internal sealed class SchedulingModel
             return [];
         }
 
-        var slot = _model.NewIntVar(0, job.Releases[0].NotBefore.Count - 1, $"slot{j}");
-        _model.Add(_starts[j][anchor] == slot * _problem.Slot);
+        var start = _starts[j][anchor];
+        var stretches = Stretches(_problem, job);
+        var within = stretches.Select(stretch => _model.NewBoolVar($"stretch{j}.{stretch.From}")).ToArray();
+        _model.AddExactlyOne(within);
+        for (var i = 0; i < within.Length; i++)
+        {
+            _model.AddLinearConstraint(start, stretches[i].From * _problem.Slot, stretches[i].To * _problem.Slot).OnlyEnforceIf(within[i]);
+            var (from, to) = (stretches[i].From, stretches[i].To);
+            _hints.Add((within[i], jobs => jobs[j].Starts[anchor] / _problem.Slot >= from && jobs[j].Starts[anchor] / _problem.Slot <= to ? 1 : 0));
+        }
+
         var releases = job.Releases.Select((release, r) =>
         {
             var until = _model.NewIntVar(0, Math.Max(_problem.Horizon, release.NotBefore.Max()), $"release{j}.{r}");
-            _model.AddElement(slot, release.NotBefore.Select(time => Math.Max(0, time)), until);
+            for (var i = 0; i < within.Length; i++)
+            {
+                _model.Add(until == start + stretches[i].Delays[r]).OnlyEnforceIf(within[i]);
+            }
+
             _model.Add(_starts[j][release.Step] >= until);
             return until;
         }).ToArray();
@@ -181,6 +196,7 @@ internal sealed class SchedulingModel
         {
             var from = _starts[j][hold.FromStep];
             var length = _model.NewIntVar(0, Math.Max(_problem.Horizon, job.Releases[hold.UntilRelease].NotBefore.Max()), $"length{j}.{hold.Resource}");
+            _hints.Add((length, jobs => jobs[j].Releases[hold.UntilRelease] - jobs[j].Starts[hold.FromStep]));
             _uses.Add((_model.NewIntervalVar(from, length, releases[hold.UntilRelease], $"hold{j}.{hold.Resource}"), hold.Resource));
         }
 
