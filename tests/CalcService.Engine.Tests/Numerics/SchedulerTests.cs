@@ -53,26 +53,30 @@ public sealed class SchedulerTests
 
     [Fact]
     public void Small_shop_is_as_short_as_the_best_of_all_that_can_be_tried() =>
-        Gen.Select(Gen.Int[1, 2].Array[3], Gen.Int[1, 3].Array[2], Gen.Int[3, 6], Gen.Int[0, 4]).Sample(
-            (durations, capacities, opens, cures) =>
+        Gen.Select(Gen.Int[1, 2].Array[3], Gen.Int[1, 3].Array[2], Gen.Int[3, 6], Gen.Int[0, 4].Array[14].Array[2], Gen.Int[0, 3], Gen.Bool).Sample(
+            (durations, capacities, opens, waits, cures, alike) =>
             {
-                // Two ends of one kind: position and pour by one hand, a stand held until the gel, then a load. Gel takes longer the later it is poured.
-                long[] still = [.. Enumerable.Range(0, 14).Select(t => t + 2L + (t / 4))];
-                long[] full = [.. still.Select(t => t + cures)];
-                var job = new SchedulingJob
+                // Two ends: position and pour by one hand, a stand held until the gel, then a load. A later pour may gel sooner, and at some times none can start.
+                SchedulingJob Job(int kind)
                 {
-                    Kind = 0,
-                    Steps = [new(durations[0], [0], true), new(durations[1], [0], true), new(durations[2], [0], true)],
-                    Anchor = 1,
-                    Releases = [new(2, still), new(2, full)],
-                    Holds = [new(1, 0, 0)],
-                };
-                var problem = new SchedulingProblem { Capacities = capacities, Windows = [(0, opens), (opens + 2, 14)], Horizon = 14, Jobs = [job, job] };
+                    long[] still = [.. waits[kind].Select((wait, t) => wait == 0 ? -1L : t + wait)];
+                    long[] full = [.. still.Select(t => t < 0 ? -1 : t + cures)];
+                    return new()
+                    {
+                        Kind = kind,
+                        Steps = [new(durations[0], [0], true), new(durations[1], [0], true), new(durations[2], [0], true)],
+                        Anchor = 1,
+                        Releases = [new(2, still), new(2, full)],
+                        Holds = [new(1, 0, 0)],
+                    };
+                }
+
+                var problem = new SchedulingProblem { Capacities = capacities, Windows = [(0, opens), (opens + 2, 14)], Horizon = 14, Jobs = [Job(0), Job(alike ? 0 : 1)] };
                 var schedule = Solve(problem);
                 var best = BruteForce.Finish(problem);
                 Assert.Equal(best, schedule?.Finish);
                 Assert.True(schedule is null || (schedule.IsOptimal && BruteForce.IsAllowed(problem, [.. schedule.Jobs.Select(one => one.Starts.ToArray())])));
-            }, iter: 25);
+            }, iter: 100);
 
     [Theory]
     [InlineData(12)]

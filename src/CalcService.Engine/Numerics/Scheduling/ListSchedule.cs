@@ -66,11 +66,34 @@ internal sealed class ListSchedule
         return Math.Max(bound, problem.Jobs.DistinctBy(job => job.Kind).Max(job => Alone(problem, job)));
     }
 
-    /// <summary>When a job ends that has everything to itself.</summary>
+    /// <summary>When a job ends that has everything to itself, from whichever slot of its anchor that is soonest; never before the horizon where it can't.</summary>
     private static long Alone(SchedulingProblem problem, SchedulingJob job)
     {
-        var (starts, releases) = (new long[job.Steps.Count], new long[job.Releases.Count]);
-        return new ListSchedule(problem).Place(job, starts, releases, 0, starts.Length) ? starts[^1] + job.Steps[^1].Duration : 0;
+        var anchor = job.Anchor ?? job.Steps.Count;
+        var ready = job.Steps.Take(anchor).Aggregate(0L, (time, step) => EndAlone(problem, step, time));
+        if (job.Anchor is null)
+        {
+            return ready;
+        }
+
+        var ends = from slot in Enumerable.Range(0, job.Releases[0].NotBefore.Count)
+                   let start = slot * problem.Slot
+                   where start >= ready && job.Releases.All(release => release.NotBefore[slot] >= 0) && EndAlone(problem, job.Steps[anchor], start) == start + job.Steps[anchor].Duration
+                   select Enumerable.Range(anchor + 1, job.Steps.Count - anchor - 1).Aggregate(start + job.Steps[anchor].Duration, (time, s) =>
+                       EndAlone(problem, job.Steps[s], job.Releases.Where(release => release.Step == s).Select(release => release.NotBefore[slot]).Append(time).Max()));
+        return ends.DefaultIfEmpty(problem.Horizon).Min();
+    }
+
+    /// <summary>When a step ends that has only windows to wait for.</summary>
+    private static long EndAlone(SchedulingProblem problem, SchedulingStep step, long from)
+    {
+        if (!step.InWindow)
+        {
+            return from + step.Duration;
+        }
+
+        var window = problem.Windows.FirstOrDefault(window => Math.Max(from, window.From) + step.Duration <= window.To, (From: problem.Horizon, To: problem.Horizon));
+        return Math.Max(from, window.From) + step.Duration;
     }
 
     /// <summary>When the last job ends.</summary>
@@ -188,6 +211,11 @@ internal sealed class ListSchedule
                 }
 
                 next = job.Releases.Any(release => release.NotBefore[(int)slot] < 0) ? next + _problem.Slot : next;
+            }
+
+            if (next + step.Duration > _problem.Horizon)
+            {
+                return null;
             }
 
             foreach (var resource in step.Resources)
