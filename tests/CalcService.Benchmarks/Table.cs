@@ -21,6 +21,8 @@ public static class Table
         ("cone", () => Task.FromResult(ConeRows.Measure())),
         ("job", () => Task.FromResult(JobRow.Measure())),
         ("cure", () => Task.FromResult(CureRows.Measure())),
+        ("match", () => Task.FromResult(MatchRow.Measure())),
+        ("shop", () => Task.FromResult(ShopRows.Measure())),
         ("heat", () => Task.FromResult(HeatRows.Measure())),
         ("batch", BatchRows.MeasureAsync),
         ("start", StartRows.MeasureAsync),

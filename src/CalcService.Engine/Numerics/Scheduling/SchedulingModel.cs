@@ -11,8 +11,11 @@ internal sealed class SchedulingModel
     /// <summary>Deterministic time, roughly seconds.</summary>
     private const double Time = .5;
 
-    /// <summary>With more alternatives than this, jobs times stretches, the time is gone before the search begins.</summary>
-    private const int MostAlternatives = 1500;
+    /// <summary>With more jobs than this, nothing better than a good list is found in the time.</summary>
+    private const int MostJobs = 20;
+
+    /// <summary>With more jobs times stretches than this, the time is gone before the search begins.</summary>
+    private const int MostAlternatives = 600;
 
     private readonly SchedulingProblem _problem;
     private readonly CpModel _model = new();
@@ -51,7 +54,7 @@ internal sealed class SchedulingModel
     /// <summary>A schedule that ends no later than a known one, and what no schedule ends sooner than; null where none was found, or none was looked for.</summary>
     public static (ScheduledJob[] Jobs, long Bound)? Solve(SchedulingProblem problem, ScheduledJob[]? known, long bound, CancellationToken cancellationToken)
     {
-        if (problem.Jobs.GroupBy(job => job.Kind).Sum(kind => kind.Count() * Stretches(problem, kind.First()).Count) > MostAlternatives)
+        if (problem.Jobs.Count > MostJobs || problem.Jobs.GroupBy(job => job.Kind).Sum(kind => kind.Count() * Stretches(problem, kind.First()).Count) > MostAlternatives)
         {
             return null;
         }
