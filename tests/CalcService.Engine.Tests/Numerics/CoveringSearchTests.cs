@@ -37,6 +37,19 @@ public sealed class CoveringSearchTests
                     new Budget(Budget.DefaultSteps), CancellationToken.None)),
             iter: 500);
 
+    [Theory]
+    [InlineData(CoverObjective.Cost)]
+    [InlineData(CoverObjective.Excess)]
+    [InlineData(CoverObjective.Number)]
+    public void Table_does_not_care_how_large_costs_are(CoverObjective objective) =>
+        // Times 10¹⁶ the sums of a table don't fit one machine word together.
+        Gen.Select(AnyItem.Array[1, 4], Gen.Int[0, 30]).Sample(
+            (items, demand) => Assert.Equal(
+                Search(items, demand, objective),
+                CoveringTable.Solve([.. items.Select(item => item with { Cost = item.Cost * 10_000_000_000_000_000, Value = item.Value * 10_000_000_000_000_000 })], demand, objective,
+                    new Budget(Budget.DefaultSteps), CancellationToken.None)),
+            iter: 500);
+
     private static int[]? Search(CoverItem[] items, int demand, CoverObjective objective)
     {
         if (demand == 0)

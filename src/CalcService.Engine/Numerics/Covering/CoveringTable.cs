@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.Numerics;
 
 namespace CalcService.Engine.Numerics.Covering;
 
@@ -14,7 +15,7 @@ public static class CoveringTable
     private const int MostLent = 1 << 17;
 
     /// <summary>The number of each item in the best cover, or null where the budget ends first or no cover exists.</summary>
-    /// <param name="items">What there is to take; sizes above 0.</param>
+    /// <param name="items">What there is to take; sizes above 0, costs and values of 0 or more.</param>
     /// <param name="demand">What has to be covered, in the unit of the sizes.</param>
     /// <param name="objective">What the best cover is.</param>
     /// <param name="budget">Pays one step for each cell of the table.</param>
@@ -36,60 +37,67 @@ public static class CoveringTable
         var unit = items.Select(item => item.Size).Aggregate(GreatestCommonDivisor);
         var cells = (demand + unit - 1) / unit;
         var length = cells + (items.Max(item => item.Size) / unit);
-        // The first comparison keeps the product of the second inside a long. Two rows of sums, a row of counts for each item.
+        // The first comparison keeps the product of the second inside a long. Two rows beside one for each item: what is read back.
         if (length > budget.Left || !budget.TrySpend(length * (items.Count + 2)))
         {
             return null;
         }
 
-        var cellCount = checked((int)length);
-        var sums = Borrow<CoverSum>(2 * cellCount);
-        var counts = Borrow<int>(items.Count * cellCount);
+        var order = new CoverOrder(items, length, objective);
+        var table = (items, order, unit, (int)cells, checked((int)length));
+        return order.Bits < 62 ? Solve<long>(table, cancellationToken) : Solve<Int128>(table, cancellationToken);
+    }
+
+    private static int[]? Solve<T>((IReadOnlyList<CoverItem> Items, CoverOrder Order, int Unit, int Cells, int Length) table, CancellationToken cancellationToken)
+        where T : struct, IBinaryInteger<T>, IMinMaxValue<T>
+    {
+        var (items, order, unit, cells, length) = table;
+        // No items add up to a size: so large that nothing is, and adding to it stays inside the number.
+        var unreachable = T.MaxValue >> 1;
+        var sums = Borrow<T>((items.Count + 1) * length);
         try
         {
-            var best = sums.AsSpan(0, cellCount);
-            var next = sums.AsSpan(cellCount, cellCount);
-            best.Fill(CoverSum.Unreachable);
-            best[0] = default;
+            Span<T> RowOf(int item) => sums.AsSpan(item * length, length);
+            RowOf(items.Count).Fill(unreachable);
+            RowOf(items.Count)[0] = T.Zero;
             for (var i = items.Count - 1; i >= 0; i--)
             {
                 cancellationToken.ThrowIfCancellationRequested();
-                var row = new Row(best, next, counts.AsSpan(i * cellCount, cellCount), CoverSum.Of(items[i], objective), items[i].Size / unit);
+                var (one, size) = (order.Of<T>(items[i]), items[i].Size / unit);
                 if (Limit(items[i], cells, unit) is { } limit)
                 {
-                    TakeSome(row, limit);
+                    TakeSome(RowOf(i + 1), RowOf(i), one, size, limit, unreachable);
                 }
                 else
                 {
-                    TakeAny(row);
+                    TakeAny(RowOf(i + 1), RowOf(i), one, size);
                 }
-
-                var swapped = best;
-                best = next;
-                next = swapped;
             }
 
-            return Read(items, counts, cellCount, Choose(best, (int)cells, objective), unit);
+            var chosen = Choose(RowOf(0), cells, order, unreachable);
+            if (chosen < 0)
+            {
+                return null;
+            }
+
+            var taken = new int[items.Count];
+            for (var i = 0; i < taken.Length; i++)
+            {
+                // The fewest that make the sum: of equal ones the table takes the one without.
+                var (one, size, sum) = (order.Of<T>(items[i]), items[i].Size / unit, RowOf(i)[chosen]);
+                for (var without = RowOf(i + 1); without[chosen] != sum; chosen -= size)
+                {
+                    taken[i]++;
+                    sum -= one;
+                }
+            }
+
+            return taken;
         }
         finally
         {
             GiveBack(sums);
-            GiveBack(counts);
         }
-    }
-
-    /// <summary>One item's row of the table: sums without it, sums with it, how many of it each takes.</summary>
-    private readonly ref struct Row(Span<CoverSum> before, Span<CoverSum> after, Span<int> counts, CoverSum one, int size)
-    {
-        public Span<CoverSum> Before { get; } = before;
-
-        public Span<CoverSum> After { get; } = after;
-
-        public Span<int> Counts { get; } = counts;
-
-        public CoverSum One { get; } = one;
-
-        public int Size { get; } = size;
     }
 
     /// <summary>More of an item than covers the demand alone is never taken, so a larger limit is none.</summary>
@@ -99,50 +107,56 @@ public static class CoveringTable
         return item.Limit is { } limit && limit < enough ? limit : null;
     }
 
-    private static void TakeAny(Row row)
+    /// <summary>Cells that lie less than a size apart don't depend on each other, so that many are compared at once.</summary>
+    private static void TakeAny<T>(ReadOnlySpan<T> before, Span<T> after, T one, int size)
+        where T : struct, IBinaryInteger<T>
     {
-        var before = row.Before;
-        var after = row.After[..before.Length];
-        var counts = row.Counts[..before.Length];
-        var one = row.One;
-        var alone = Math.Min(row.Size, before.Length);
-        before[..alone].CopyTo(after);
-        counts[..alone].Clear();
-        for (var v = alone; v < before.Length; v++)
+        before[..Math.Min(size, before.Length)].CopyTo(after);
+        for (var v = size; v < before.Length; v += size)
         {
-            ref readonly var less = ref after[v - alone];
-            ref readonly var without = ref before[v];
-            // Most cells are decided by the first place in the order.
-            if (!less.IsReachable || less.First + one.First > without.First || (less + one).CompareTo(without) >= 0)
+            var block = Math.Min(size, before.Length - v);
+            Least(before.Slice(v, block), after.Slice(v - size, block), one, after.Slice(v, block));
+        }
+    }
+
+    /// <summary>The lesser of a sum without an item and one with one more of it.</summary>
+    private static void Least<T>(ReadOnlySpan<T> without, ReadOnlySpan<T> less, T one, Span<T> least)
+        where T : struct, IBinaryInteger<T>
+    {
+        var v = 0;
+        if (Vector<T>.IsSupported)
+        {
+            var add = new Vector<T>(one);
+            for (; v <= least.Length - Vector<T>.Count; v += Vector<T>.Count)
             {
-                after[v] = without;
-                counts[v] = 0;
+                Vector.Min(new Vector<T>(without[v..]), new Vector<T>(less[v..]) + add).CopyTo(least[v..]);
             }
-            else
-            {
-                after[v] = less + one;
-                counts[v] = counts[v - alone] + 1;
-            }
+        }
+
+        for (; v < least.Length; v++)
+        {
+            least[v] = T.Min(without[v], less[v] + one);
         }
     }
 
     /// <summary>
     /// The least of a sliding window: along the sizes that differ by whole items, f[k] − k·one is compared over the last
-    /// limit + 1 places. The queue holds the places that may still be the least, best first; of equal ones the later,
-    /// which takes fewer.
+    /// limit + 1 places. The queue holds the places that may still be the least, best first.
     /// </summary>
-    private static void TakeSome(Row row, int limit)
+    private static void TakeSome<T>(ReadOnlySpan<T> before, Span<T> after, T one, int size, int limit, T unreachable)
+        where T : struct, IBinaryInteger<T>
     {
-        var queue = new (int Place, CoverSum Sum)[(row.Before.Length / row.Size) + 1];
-        for (var start = 0; start < Math.Min(row.Size, row.Before.Length); start++)
+        var queue = new (int Place, T Sum)[(before.Length / size) + 1];
+        for (var start = 0; start < Math.Min(size, before.Length); start++)
         {
             int head = 0, tail = 0;
-            for (int place = 0, v = start; v < row.Before.Length; place++, v += row.Size)
+            var taken = T.Zero;
+            for (int place = 0, v = start; v < before.Length; place++, v += size, taken += one)
             {
-                if (row.Before[v].IsReachable)
+                if (before[v] < unreachable)
                 {
-                    var sum = row.Before[v] - (row.One * place);
-                    while (tail > head && sum.CompareTo(queue[tail - 1].Sum) <= 0)
+                    var sum = before[v] - taken;
+                    while (tail > head && sum <= queue[tail - 1].Sum)
                     {
                         tail--;
                     }
@@ -155,41 +169,24 @@ public static class CoveringTable
                     head++;
                 }
 
-                row.After[v] = tail > head ? queue[head].Sum + (row.One * place) : CoverSum.Unreachable;
-                row.Counts[v] = tail > head ? place - queue[head].Place : 0;
+                after[v] = tail > head ? queue[head].Sum + taken : unreachable;
             }
         }
     }
 
-    private static int Choose(ReadOnlySpan<CoverSum> best, int cells, CoverObjective objective)
+    private static int Choose<T>(ReadOnlySpan<T> best, int cells, CoverOrder order, T unreachable)
+        where T : struct, IBinaryInteger<T>
     {
         var chosen = -1;
         for (var v = cells; v < best.Length; v++)
         {
-            if (best[v].IsReachable && (chosen < 0 || best[v].IsBetterThan(best[chosen], objective)))
+            if (best[v] < unreachable && (chosen < 0 || order.IsBetter(best[v], best[chosen])))
             {
                 chosen = v;
             }
         }
 
         return chosen;
-    }
-
-    private static int[]? Read(IReadOnlyList<CoverItem> items, ReadOnlySpan<int> counts, int cellCount, int chosen, int unit)
-    {
-        if (chosen < 0)
-        {
-            return null;
-        }
-
-        var taken = new int[items.Count];
-        for (var i = 0; i < items.Count; i++)
-        {
-            taken[i] = counts[(i * cellCount) + chosen];
-            chosen -= taken[i] * (items[i].Size / unit);
-        }
-
-        return taken;
     }
 
     /// <summary>A table of the usual size is lent: as a new one it would lie where only a full collection cleans up.</summary>
