@@ -58,14 +58,17 @@ public sealed class BatchTests(Service service)
     [InlineData("  P  \n", new[] { 1 })]
     [InlineData("", new int[0])]
     [InlineData("\n\n\r\n", new int[0])]
-    public async Task Lines_are_numbered_as_an_editor_numbers_them_and_blank_ones_left_out(string pattern, int[] numbers)
+    public async Task Lines_of_every_batch_are_numbered_as_an_editor_numbers_them_and_blank_ones_left_out(string pattern, int[] numbers)
     {
-        var body = pattern.Replace("P", Plan, StringComparison.Ordinal);
+        foreach (var route in (await ServedContract.ReadAsync(service)).BatchRoutes)
+        {
+            var body = Encoding.UTF8.GetBytes(pattern.Replace("P", route.Examples[0].Body.ToJsonString(), StringComparison.Ordinal));
 
-        var batch = await BatchOutput.PostAsync(service, body);
+            var batch = await BatchOutput.PostAsync(service, body, path: route.Path);
 
-        Assert.Equal(numbers, batch.Lines.Select(line => (int)line["line"]!));
-        batch.AssertSummary(numbers.Length, numbers.Length, Encoding.UTF8.GetBytes(body));
+            Assert.Equal(numbers, batch.Lines.Select(line => (int)line["line"]!));
+            batch.AssertSummary(numbers.Length, numbers.Length, body);
+        }
     }
 
     [Fact]
