@@ -101,6 +101,31 @@ public sealed class BatchTests(Service service)
         batch.AssertSummary(3, status == 200 ? 3 : 2, Encoding.UTF8.GetBytes(body));
     }
 
+    /// <summary>The limit counts blank lines too; what was answered before it is not summed up.</summary>
+    [Theory]
+    [InlineData(1_000_000, true)]
+    [InlineData(1_000_001, false)]
+    public async Task Batch_of_more_than_a_million_lines_ends_aborted_without_a_summary(int lines, bool fits)
+    {
+        foreach (var route in (await ServedContract.ReadAsync(service)).BatchRoutes)
+        {
+            var body = Encoding.UTF8.GetBytes("{}" + new string('\n', lines));
+
+            var batch = await BatchOutput.PostAsync(service, body, path: route.Path);
+
+            Assert.Equal([422], batch.Lines.Select(line => (int)line["status"]!));
+            if (fits)
+            {
+                batch.AssertSummary(1, 0, body);
+            }
+            else
+            {
+                Assert.Null(batch.Summary);
+                ProblemAssert.IsProblem(batch.Aborted!, 413);
+            }
+        }
+    }
+
     [Fact]
     public async Task Line_that_just_fits_is_taken_however_the_body_comes_in_pieces()
     {
