@@ -81,13 +81,14 @@ public static class ServiceHost
         app.UseSerilogRequestLogging(ServiceLog.Requests);
         app.UseStandardHeaders();
         app.UseErrorPath();
-        app.UseOpenApiDocument();
+        app.UseDocumentation();
         app.UseRouting();
         if (origins.Count > 0)
         {
             app.UseCors();
         }
 
+        app.UseReadOnly();
         app.UseRateLimiter();
         app.UseResponseCompression();
         app.MapPouring();
@@ -101,6 +102,7 @@ public static class ServiceHost
         app.MapCatalogues(Findings);
         app.MapHealth();
         app.MapProblemPage();
+        app.MapOpenApiDocument();
         return app;
     }
 }

@@ -17,6 +17,7 @@ public static class Table
     [
         ("http", HttpRows.MeasureAsync),
         ("parts", () => Task.FromResult(PartRows.Measure())),
+        ("measuring", () => Task.FromResult(MeasuringRow.Measure())),
         ("covering", () => Task.FromResult(CoveringRows.Measure())),
         ("cone", () => Task.FromResult(ConeRows.Measure())),
         ("job", () => Task.FromResult(JobRow.Measure())),

@@ -19,6 +19,8 @@ done
 export DOTNET_CLI_TELEMETRY_OPTOUT=1 DOTNET_NOLOGO=1 MSBUILDDISABLENODEREUSE=1 UseSharedCompilation=false
 PATH=$PATH:/usr/sbin
 work=$(mktemp -d)
+# Started by root, nginx works as another user, who keeps large bodies in a folder below.
+chmod 711 "$work"
 pids=()
 nginx=
 load=
@@ -86,6 +88,37 @@ for number in $(seq 0 $((instances - 1))); do await_ready "$number"; done
 } >"$work/nginx.conf"
 nginx -e "$work/nginx.log" -c "$work/nginx.conf" &
 nginx=$!
+
+# What the locations promise to refuse, and what they must let through.
+gives() {
+    local expected=$1 what=$2 found
+    shift 2
+    found=$(curl --silent --max-time 60 --output /dev/null --write-out '%{http_code}' "$@" || true)
+    [ "$found" = "$expected" ] || fail "$what gives $found instead of $expected."
+}
+for _ in $(seq 50); do
+    [ "$(curl --silent --output /dev/null --write-out '%{http_code}' "http://127.0.0.1:$front/v1/build" || true)" = 200 ] && break
+    sleep 0.2
+done
+json=(--header "Content-Type: application/json")
+lines=(--header "Content-Type: application/x-ndjson")
+plans=http://127.0.0.1:$front/v1/pour-plans
+for mebibytes in 1 4 8; do
+    head --bytes=$((mebibytes << 20)) /dev/zero | tr '\0' '\n' >"$work/$mebibytes"
+    { cat "$work/$mebibytes"; echo; } >"$work/above-$mebibytes"
+done
+printf '{}' | gzip >"$work/packed"
+# Blank lines above the limit of lines: the batch is read and answered, which is all that counts here.
+gives 200 "A batch of 8 MiB" "${lines[@]}" --data-binary "@$work/8" "$plans/batch"
+gives 413 "A batch above 8 MiB" "${lines[@]}" --data-binary "@$work/above-8" "$plans/batch"
+gives 413 "A batch above 8 MiB that doesn't say so" "${lines[@]}" --header "Transfer-Encoding: chunked" --data-binary "@$work/above-8" "$plans/batch"
+gives 415 "A packed batch" "${lines[@]}" --header "Content-Encoding: gzip" --data-binary "@$work/packed" "$plans/batch"
+gives 422 "A packed request" "${json[@]}" --header "Content-Encoding: gzip" --data-binary "@$work/packed" "$plans"
+gives 413 "A request above 1 MiB" "${json[@]}" --data-binary "@$work/above-1" "$plans"
+gives 400 "A verification of 4 MiB of nothing" "${json[@]}" --data-binary "@$work/4" "http://127.0.0.1:$front/v1/record-verifications"
+gives 413 "A verification above 4 MiB" "${json[@]}" --data-binary "@$work/above-4" "http://127.0.0.1:$front/v1/record-verifications"
+gives 404 "A probe from outside" "http://127.0.0.1:$front/health/live"
+echo "nginx refuses what it should, and nothing else"
 
 # Sends until its standard input ends; its exit code says whether anything was lost.
 mkfifo "$work/until"

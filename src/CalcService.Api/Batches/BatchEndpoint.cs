@@ -31,23 +31,20 @@ public static class BatchEndpoint
         }
 
         var conditions = http.RequestServices.GetRequiredService<WorkConditions>();
-        var stream = HttpBody.Open(http.Request);
-        await using (stream == http.Request.Body ? null : stream)
+        await using var stream = HttpBody.Open(http.Request);
+        await using var head = new HeadStream(stream);
+        var unreadable = await ReadHeadAsync(http, head, conditions.Drain.Over);
+        if (unreadable is not null)
         {
-            await using var head = new HeadStream(stream);
-            var unreadable = await ReadHeadAsync(http, head, conditions.Drain.Over);
-            if (unreadable is not null)
-            {
-                await ProblemWriter.WriteAsync(http, unreadable);
-                return;
-            }
-
-            http.Response.ContentType = MediaType;
-            http.Response.Headers[ModeHeader] = head.IsWhole ? "buffered" : "streaming";
-            var logger = http.RequestServices.GetRequiredService<ILoggerFactory>().CreateLogger(typeof(BatchEndpoint));
-            using var run = new BatchRun(http, capability, full, head, conditions, logger);
-            await run.WriteAsync();
+            await ProblemWriter.WriteAsync(http, unreadable);
+            return;
         }
+
+        http.Response.ContentType = MediaType;
+        http.Response.Headers[ModeHeader] = head.IsWhole ? "buffered" : "streaming";
+        var logger = http.RequestServices.GetRequiredService<ILoggerFactory>().CreateLogger(typeof(BatchEndpoint));
+        using var run = new BatchRun(http, capability, full, head, conditions, logger);
+        await run.WriteAsync();
     }
 
     private static async Task<Problem?> ReadHeadAsync(HttpContext http, HeadStream head, CancellationToken stopping)

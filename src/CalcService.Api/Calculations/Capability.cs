@@ -55,7 +55,7 @@ public abstract class Capability<TRequest, TResult, TEngine>(IValidator<TRequest
     where TRequest : class, ICalculationRequest
     where TResult : class
 {
-    private static readonly ObjectShape Shape = ShapeTable.Of<TRequest>();
+    private readonly ObjectShape _shape = ShapeTable.Of<TRequest>();
 
     public abstract string Operation { get; }
 
@@ -75,7 +75,7 @@ public abstract class Capability<TRequest, TResult, TEngine>(IValidator<TRequest
 
     private Processed Process(ReadOnlySpan<byte> body, bool full, RuleBook? edition, CancellationToken cancellationToken)
     {
-        var read = BodyReader.Read(body, Shape);
+        var read = BodyReader.Read(body, _shape);
         var reference = (read.Value as TRequest)?.Reference;
         if (read.Errors.Count > 0)
         {
@@ -132,7 +132,7 @@ public abstract class Capability<TRequest, TResult, TEngine>(IValidator<TRequest
     private Answer<TResult> Answer(TRequest request, RuleBook rules, bool full, CancellationToken cancellationToken)
     {
         var outcome = Calculate(request, rules, new Budget(Budget.DefaultSteps, trace: full), cancellationToken);
-        var canonical = Canonical.CanonicalJson.Request(Shape, Resolve(request), Known);
+        var canonical = Canonical.CanonicalJson.Request(_shape, Resolve(request), Known);
         return AnswerMaker.Make(outcome, (result, units) => ToContract(request, result, units),
             new(Operation, rules.Edition, request.Units ?? UnitSystem.Metric, canonical, CompoundOf(request), full, clock.GetUtcNow()));
     }

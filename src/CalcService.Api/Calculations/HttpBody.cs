@@ -25,9 +25,9 @@ public static class HttpBody
     /// <summary>The decoded body as a stream.</summary>
     public static Stream Open(HttpRequest request) => Encoding(request) switch
     {
-        "gzip" => new GZipStream(request.Body, CompressionMode.Decompress, leaveOpen: true),
-        "br" => new BrotliStream(request.Body, CompressionMode.Decompress, leaveOpen: true),
-        _ => request.Body,
+        "gzip" => new GZipStream(new SentBytes(request), CompressionMode.Decompress),
+        "br" => new BrotliStream(new SentBytes(request), CompressionMode.Decompress),
+        _ => new SentBytes(request),
     };
 
     /// <summary>Whether a failure while reading means that the body doesn't match its Content-Encoding.</summary>
@@ -46,34 +46,31 @@ public static class HttpBody
 
         var body = new byte[Math.Max(4096, (int)(request.ContentLength ?? 0) + 1)];
         var length = 0;
-        var stream = Open(request);
-        await using (stream == request.Body ? null : stream)
+        await using var stream = Open(request);
+        try
         {
-            try
+            int read;
+            while ((read = await stream.ReadAsync(body.AsMemory(length), time)) > 0)
             {
-                int read;
-                while ((read = await stream.ReadAsync(body.AsMemory(length), time)) > 0)
+                length += read;
+                if (length > limit)
                 {
-                    length += read;
-                    if (length > limit)
-                    {
-                        return ([], TooLarge(limit));
-                    }
+                    return ([], TooLarge(limit));
+                }
 
-                    if (length == body.Length)
-                    {
-                        Array.Resize(ref body, Math.Min(2 * length, limit + 1));
-                    }
+                if (length == body.Length)
+                {
+                    Array.Resize(ref body, Math.Min(2 * length, limit + 1));
                 }
             }
-            catch (Exception failure) when (IsBadEncoding(failure))
-            {
-                return ([], BadEncoding());
-            }
-            catch (OperationCanceledException) when (!request.HttpContext.RequestAborted.IsCancellationRequested)
-            {
-                return ([], ProblemKinds.RequestTimeout.With());
-            }
+        }
+        catch (Exception failure) when (IsBadEncoding(failure))
+        {
+            return ([], BadEncoding());
+        }
+        catch (OperationCanceledException) when (!request.HttpContext.RequestAborted.IsCancellationRequested)
+        {
+            return ([], ProblemKinds.RequestTimeout.With());
         }
 
         return (length == body.Length ? body : body[..length], null);

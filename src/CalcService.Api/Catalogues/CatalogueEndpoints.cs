@@ -1,6 +1,7 @@
 using System.ComponentModel;
 using System.Reflection;
 using CalcService.Api.Answers;
+using CalcService.Api.Calculations;
 using CalcService.Api.Capabilities.Pouring;
 using CalcService.Api.Hosting;
 using CalcService.Api.Problems;
@@ -17,7 +18,7 @@ namespace CalcService.Api.Catalogues;
 public static class CatalogueEndpoints
 {
     private const string Tag = "Catalogues";
-    private static readonly int[] Refusals = [500];
+    private static readonly int[] Refusals = [400, 406, 500];
 
     public static void MapCatalogues(this IEndpointRouteBuilder app, IReadOnlyList<FindingDefinition> findings)
     {
@@ -29,7 +30,7 @@ public static class CatalogueEndpoints
         app.MapCatalogue("/v1/rope-classes", "listRopeClasses", "Rope classes that can be estimated", RopeClasses());
         app.MapCatalogue("/v1/units", "listUnits", "Units of requests and answers", Units());
         app.MapCatalogue("/v1/build", "getBuild", "Which build this is, and what it takes", Build(app.ServiceProvider.GetRequiredService<ServiceSettings>()));
-        app.MapGet("/v1/self-test", (Readiness readiness) => Results.Json(SelfTest(readiness), ApiJson.Options))
+        app.MapRead("/v1/self-test", CalculationEndpoint.MediaType, (Readiness readiness) => Results.Json(SelfTest(readiness), ApiJson.Options))
             .Describe<SelfTestReport>("getSelfTest", "The start-up proof that this instance computes right", Tag)
             .WithDescription("Known answers with what this instance computed when it started.")
             .ProducesProblems(Refusals);
@@ -39,11 +40,11 @@ public static class CatalogueEndpoints
         where T : class
     {
         var content = new Representation(catalogue);
-        app.MapGet(path, (Delegate)(Task (HttpContext http) => content.WriteAsync(http))).DescribeCatalogue<T>(id, summary);
+        app.MapRead(path, CalculationEndpoint.MediaType, Task (HttpContext http) => content.WriteAsync(http)).DescribeCatalogue<T>(id, summary);
     }
 
     private static void MapRule(this IEndpointRouteBuilder app, Dictionary<string, Representation> rules) =>
-        app.MapGet("/v1/rules/{code}", (HttpContext http, [Description("Code of a finding.")] string code) =>
+        app.MapRead("/v1/rules/{code}", CalculationEndpoint.MediaType, (HttpContext http, [Description("Code of a finding.")] string code) =>
                 rules.TryGetValue(code, out var rule)
                     ? rule.WriteAsync(http)
                     : ProblemWriter.WriteAsync(http, ProblemKinds.NotFound.With("No finding has this code; /v1/rules lists them.")))

@@ -1,3 +1,5 @@
+using CalcService.Api.Calculations;
+
 namespace CalcService.Api.Hosting;
 
 /// <summary>State of an instance.</summary>
@@ -11,19 +13,22 @@ public sealed record Health
 public static class HealthEndpoints
 {
     private const string Tag = "Operation";
+    private static readonly int[] Refusals = [400, 406, 500];
 
     public static void MapHealth(this IEndpointRouteBuilder app)
     {
-        app.MapGet("/health/live", () => Results.Json(new Health { Status = "live" }, ApiJson.Options))
+        app.MapRead("/health/live", CalculationEndpoint.MediaType, () => Results.Json(new Health { Status = "live" }, ApiJson.Options))
             .Describe<Health>("getLive", "Whether the process runs", Tag)
             .WithDescription("For whoever restarts instances. Says nothing about calculations.")
+            .ProducesProblems(Refusals)
             .DisableHttpMetrics();
-        app.MapGet("/health/ready", (Readiness readiness) => readiness.IsReady
+        app.MapRead("/health/ready", CalculationEndpoint.MediaType, (Readiness readiness) => readiness.IsReady
                 ? Results.Json(new Health { Status = "ready" }, ApiJson.Options)
                 : Results.Json(new Health { Status = "unready" }, ApiJson.Options, statusCode: 503))
             .Describe<Health>("getReady", "Whether it takes calculations", Tag)
             .WithDescription("For whoever sends requests to instances: 503 until the self-test has passed, and from the moment it is told to stop.")
-            .Produces<Health>(503, "application/json")
+            .Produces<Health>(503, CalculationEndpoint.MediaType)
+            .ProducesProblems(Refusals)
             .DisableHttpMetrics();
     }
 }

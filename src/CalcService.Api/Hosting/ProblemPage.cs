@@ -10,7 +10,7 @@ public static class ProblemPage
     public static void MapProblemPage(this IEndpointRouteBuilder app)
     {
         var page = Encoding.UTF8.GetBytes(Write());
-        app.MapGet("/docs/problems", (Delegate)(async Task (HttpContext http) =>
+        app.MapRead("/docs/problems", "text/html", (async Task (HttpContext http) =>
         {
             http.Response.ContentType = "text/html; charset=utf-8";
             http.Response.ContentLength = page.Length;

@@ -1,4 +1,6 @@
 using CalcService.Api.Answers;
+using CalcService.Api.Calculations;
+using CalcService.Api.Hosting;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.SwaggerGen;
 
@@ -17,20 +19,20 @@ public static class OpenApiSetup
         services.AddSwaggerGen(options =>
         {
             options.SwaggerDoc("v1", new OpenApiInfo { Title = "CalcService", Version = AnswerMaker.ContractVersion, Description = Description });
+            // HEAD is GET without its body; clients need no method for it.
+            options.DocInclusionPredicate((_, operation) => operation.HttpMethod != HttpMethods.Head);
             options.OperationFilter<CalculationOperations>();
             options.DocumentFilter<DocumentDetails>();
-        });
-        services.ConfigureSwagger(options =>
-        {
-            options.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1;
-            options.RouteTemplate = "openapi/{documentName}.json";
         });
         services.AddSingleton<ISchemaGenerator, ShapeSchemas>();
     }
 
-    public static void UseOpenApiDocument(this IApplicationBuilder app)
+    public static void MapOpenApiDocument(this IEndpointRouteBuilder app) =>
+        app.MapSwagger("/openapi/{documentName}.json", options => options.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1)
+            .ReadOnly(CalculationEndpoint.MediaType);
+
+    public static void UseDocumentation(this IApplicationBuilder app)
     {
-        app.UseSwagger();
         app.UseSwaggerUI(options =>
         {
             options.RoutePrefix = "docs";

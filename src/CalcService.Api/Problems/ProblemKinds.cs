@@ -10,7 +10,7 @@ public static class ProblemKinds
         "The body can be read, but something required is missing, out of range, no such word, unit or date, or contradicts something else. Each error points to its member.");
 
     public static ProblemKind UnknownQuery { get; } = new("unknown-query", 400, "Unknown query parameter",
-        "Calculations take ?detail=full and nothing else.");
+        "Calculations and batches take ?detail=full and nothing else; sheets and what is only read take nothing.");
 
     public static ProblemKind NotFound { get; } = new("not-found", 404, "Nothing here", "There is nothing at this address; /docs lists what there is.");
 

@@ -20,6 +20,12 @@ public static class ProblemWriter
             http.Response.Headers.RetryAfter = "5";
         }
 
+        if (problem.Status == 408 && HttpProtocol.IsHttp11(http.Request.Protocol))
+        {
+            // What is still to come of the body would be read as the next request (RFC 9110, section 15.5.9).
+            http.Response.Headers.Connection = "close";
+        }
+
         if (!HttpMethods.IsHead(http.Request.Method))
         {
             await http.Response.Body.WriteAsync(body, http.RequestAborted);

@@ -84,10 +84,15 @@ public sealed class ListShape<T>(Shape item, int maxItems) : ListShape(item, max
 /// <summary>An object with a closed set of members.</summary>
 public sealed class ObjectShape(Type type, IReadOnlyList<MemberShape> members) : Shape
 {
+    /// <summary>The reader marks the members that it has met in one word.</summary>
+    public const int MostMembers = 64;
+
     public Type Type { get; } = type;
 
     /// <summary>In the order of declaration.</summary>
-    public IReadOnlyList<MemberShape> Members { get; } = members;
+    public IReadOnlyList<MemberShape> Members { get; } = members.Count <= MostMembers
+        ? members
+        : throw new InvalidOperationException($"{type.Name} has {members.Count} members; an object of the contract has at most {MostMembers}.");
 
     /// <summary>In the order of the canonical form: by UTF-16 code units of the name.</summary>
     public IReadOnlyList<MemberShape> Sorted { get; } = [.. members.OrderBy(member => member.Name, StringComparer.Ordinal)];

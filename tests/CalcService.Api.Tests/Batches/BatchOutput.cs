@@ -9,9 +9,9 @@ namespace CalcService.Api.Tests.Batches;
 /// <summary>What a batch gave: its lines, and how it ended.</summary>
 public sealed record BatchOutput(int Status, string? Mode, IReadOnlyList<JsonObject> Lines, JsonObject? Summary, JsonObject? Aborted)
 {
-    public static async Task<BatchOutput> PostAsync(Service service, byte[] body, string? encoding = null, string query = "")
+    public static async Task<BatchOutput> PostAsync(Service service, byte[] body, string? encoding = null, string query = "", string path = Plans.Path + "/batch")
     {
-        var reply = await service.PostAsync(Plans.Path + "/batch" + query, Content(body, encoding));
+        var reply = await service.PostAsync(path + query, Content(body, encoding));
         Assert.True(reply.Status == 200, reply.Text);
         Assert.Equal("application/x-ndjson", reply.MediaType);
         return Parse(reply.Status, reply.Headers.TryGetValues("Batch-Mode", out var mode) ? mode.Single() : null, reply.Text);

@@ -19,7 +19,28 @@ public sealed record Place(string Pointer, string? Name, JsonObject Schema, Json
 }
 
 /// <summary>A calculation as the service documents it.</summary>
-public sealed record CalculationRoute(string Path, string SchemaName, IReadOnlyList<(string Name, JsonObject Body)> Examples, IReadOnlyList<Place> Places);
+/// <param name="Path">Where it is.</param>
+/// <param name="SchemaName">What a request has to fit.</param>
+/// <param name="Examples">Requests that run as they stand.</param>
+/// <param name="Places">Every value of every example, with the example that it is in.</param>
+public sealed record CalculationRoute(
+    string Path, string SchemaName, IReadOnlyList<(string Name, JsonObject Body)> Examples, IReadOnlyList<(JsonObject Example, Place Place)> Places)
+{
+    /// <summary>What it takes: one request as JSON, or many, one a line.</summary>
+    public required string MediaType { get; init; }
+
+    /// <summary>What it answers in.</summary>
+    public required IReadOnlyList<string> AnswerTypes { get; init; }
+
+    public bool IsBatch => MediaType == BatchType;
+
+    /// <summary>The first place of a kind.</summary>
+    public (JsonObject Example, Place Place)? Find(Func<Place, bool> kind) =>
+        Places.Where(found => kind(found.Place)).Select(found => ((JsonObject, Place)?)found).FirstOrDefault();
+
+    internal const string SingleType = "application/json";
+    internal const string BatchType = "application/x-ndjson";
+}
 
 /// <summary>The served OpenAPI document. Tests take the routes from it, so that a route that is added joins them.</summary>
 public sealed class ServedContract(JsonObject document)
@@ -34,10 +55,20 @@ public sealed class ServedContract(JsonObject document)
     public IReadOnlyList<CalculationRoute> Calculations =>
     [
         .. Document["paths"]!.AsObject()
-            .Select(path => (path.Key, Body: path.Value!["post"]?["requestBody"]?["content"]?["application/json"]))
+            .Select(path => (path.Key, Body: path.Value!["post"]?["requestBody"]?["content"]?[CalculationRoute.SingleType]))
             .Where(path => path.Body is not null)
             .Select(path => Route(path.Key, path.Body!)),
     ];
+
+    /// <summary>Every POST that takes many requests, one a line. A line is what the single calculation takes.</summary>
+    public IReadOnlyList<CalculationRoute> BatchRoutes
+    {
+        get
+        {
+            var single = Answering.ToDictionary(route => route.Path, StringComparer.Ordinal);
+            return [.. Batches.Select(path => single[path[..path.LastIndexOf('/')]] with { Path = path, MediaType = CalculationRoute.BatchType, AnswerTypes = AnswerTypes(path) })];
+        }
+    }
 
     /// <summary>Those that answer with JSON rather than with a sheet to print.</summary>
     public IReadOnlyList<CalculationRoute> Answering => [.. Calculations.Where(route => !route.Path.EndsWith("/sheet", StringComparison.Ordinal))];
@@ -46,9 +77,12 @@ public sealed class ServedContract(JsonObject document)
     public IReadOnlyList<string> Batches =>
     [
         .. Document["paths"]!.AsObject()
-            .Where(path => path.Value!["post"]?["requestBody"]?["content"]?["application/x-ndjson"] is not null)
+            .Where(path => path.Value!["post"]?["requestBody"]?["content"]?[CalculationRoute.BatchType] is not null)
             .Select(path => path.Key),
     ];
+
+    /// <summary>Paths that are only read.</summary>
+    public IReadOnlyList<string> Reads => [.. Document["paths"]!.AsObject().Where(path => path.Value!["get"] is not null).Select(path => path.Key)];
 
     /// <summary>Names and schemas of everything that a request can hold.</summary>
     public IReadOnlyDictionary<string, JsonObject> RequestSchemas
@@ -116,8 +150,14 @@ public sealed class ServedContract(JsonObject document)
     {
         var name = Resolve(body["schema"]!).Name!;
         var examples = body["examples"]!.AsObject().Select(example => (example.Key, example.Value!["value"]!.AsObject())).ToArray();
-        return new(path, name, examples, [.. Places(body["schema"]!, examples[0].Item2, "", isRequired: true)]);
+        return new(path, name, examples, [.. examples.SelectMany(example => Places(body["schema"]!, example.Item2, "", isRequired: true).Select(place => (example.Item2, place)))])
+        {
+            MediaType = CalculationRoute.SingleType,
+            AnswerTypes = AnswerTypes(path),
+        };
     }
+
+    private string[] AnswerTypes(string path) => [.. Document["paths"]![path]!.At("/post/responses/200/content")!.AsObject().Select(content => content.Key)];
 
     /// <summary>Every value of a body, with the schema that it has to fit.</summary>
     public IEnumerable<Place> Places(JsonNode schema, JsonNode? value, string pointer, bool isRequired)

@@ -17,7 +17,11 @@ public sealed class SlowClientTests
         using var connection = new RawConnection(service.Address);
         await connection.SendAsync($"POST {Plans.Path} HTTP/1.1\r\nHost: here\r\nContent-Ty");
 
-        Assert.Equal(408, (await connection.ReadToEndAsync()).Status);
+        var reply = await connection.ReadToEndAsync();
+
+        // The server refuses it by itself; see ServerRefusalTests.
+        Assert.Equal(408, reply.Status);
+        Assert.Empty(reply.Text);
         Assert.Equal(200, (await service.PostAsync(Plans.Path, Plans.Plan)).Status);
     }
 
@@ -25,16 +29,42 @@ public sealed class SlowClientTests
     public async Task Body_that_does_not_arrive_in_its_time_gets_a_408_problem_on_every_calculation()
     {
         await using var service = new Service((ServiceSettings.BodySeconds.Key, "1"));
-        foreach (var route in (await ServedContract.ReadAsync(service)).Calculations)
+        // All at once: the server waits some seconds for the rest of each before it closes.
+        await Task.WhenAll((await ServedContract.ReadAsync(service)).Calculations.Select(async route =>
         {
             using var connection = new RawConnection(service.Address);
             await connection.SendHeadAsync(route.Path, CalculationEndpoint.MediaType, 1000);
             await connection.SendAsync("{");
 
             AssertTimedOut(await connection.ReadToEndAsync());
-        }
+        }));
 
         Assert.Empty(service.Escaped);
+    }
+
+    /// <summary>A client's slowness is no error of the service.</summary>
+    [Fact]
+    public async Task Body_that_does_not_arrive_leaves_no_error_in_the_log()
+    {
+        await using var service = await ServiceProcess.StartAsync([(ServiceSettings.BodySeconds.Key, "1")]);
+        await Task.WhenAll(new (long? Length, string Head, string Body)[] { (1000, "", "{"), (null, "", "1\r\n{\r\n"), (1000, "Content-Encoding: gzip\r\n", "\u001f") }.Select(async sent =>
+        {
+            using var connection = new RawConnection(service.Address);
+            await connection.SendHeadAsync(Plans.Path, CalculationEndpoint.MediaType, sent.Length, sent.Head);
+            await connection.SendAsync(sent.Body);
+
+            AssertTimedOut(await connection.ReadToEndAsync());
+        }));
+        await service.UntilAsync("/v1/units", 200);
+
+        var before = new List<string>();
+        await service.LogLineAsync(line =>
+        {
+            before.Add(line.ToJsonString());
+            return (string?)line["RequestPath"] == "/v1/units";
+        });
+        Assert.Equal(3, before.Count(line => line.Contains("\"StatusCode\":408", StringComparison.Ordinal)));
+        Assert.DoesNotContain(before, line => line.Contains("\"@l\":\"Error\"", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -81,6 +111,7 @@ public sealed class SlowClientTests
     private static void AssertTimedOut(RawReply reply)
     {
         Assert.Equal(408, reply.Status);
+        Assert.Contains("Connection: close", reply.Head, StringComparison.Ordinal);
         Assert.Contains("Content-Type: application/problem+json", reply.Head, StringComparison.Ordinal);
         ProblemAssert.IsProblem(JsonNode.Parse(reply.Text)!.AsObject(), 408);
     }

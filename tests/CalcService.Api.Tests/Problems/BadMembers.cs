@@ -9,7 +9,7 @@ internal static class BadMembers
 {
     public static IReadOnlyList<BadInput> Rows { get; } =
     [
-        new("no members at all", 422, route => BadRequest.Of("{}", "required", [.. route.Places.Where(IsTopRequired).Select(place => place.Pointer)])),
+        new("no members at all", 422, route => BadRequest.Of("{}", "required", [.. route.Places.Select(found => found.Place).Where(IsTopRequired).Select(place => place.Pointer).Distinct()])),
         OnRequired("missing member", 422, (body, pointer) => body.Without(pointer).ToJsonString(), "required", renamed: null),
         OnRequired("null for a required member", 422, (body, pointer) => body.With(pointer, null).ToJsonString(), "required", renamed: null),
         OnRequired("misspelt member", 400, (body, pointer) => Renamed(body, pointer, name => name + "x"), "unknown-member", name => name + "x"),
@@ -25,10 +25,8 @@ internal static class BadMembers
         At("number for a text", 400, IsText, "7", "type"),
         At("text for a list", 400, IsList, "\"x\"", "type"),
         At("null in a list", 422, place => IsList(place) && place.Value.AsArray().Count > 0, place => $"[null,{place.Value.ToJsonString()[1..]}", "required", "/0"),
-        new("300,000 items", 422, route => route.Places.FirstOrDefault(place => IsList(place) && place.IsRequired) is { } list
-            ? BadRequest.Of(route.Examples[0].Body.WithRaw(list.Pointer, $"[{string.Join(',', Enumerable.Repeat("{}", 300_000))}]"), "too-many-errors", "") : null),
-        new("1,001 items", 422, route => route.Places.FirstOrDefault(place => IsList(place) && place.IsRequired) is { } list
-            ? BadRequest.Of(route.Examples[0].Body.WithRaw(list.Pointer, $"[{string.Join(',', Enumerable.Repeat(list.Value[0]!.ToJsonString(), 1001))}]"), "too-many-items", list.Pointer) : null),
+        Items("300,000 items", _ => 300_000, _ => "{}", code: null, at: null),
+        Items("an item more than the most", list => (int)list.Schema["maxItems"]! + 1, list => list.Value[0]!.ToJsonString(), "too-many-items", list => list.Pointer),
         At("quantity as a bare number", 400, place => place.IsQuantity, "20", "type"),
         At("quantity as a text", 400, place => place.IsQuantity, "\"20 mm\"", "type"),
         At("unknown member of a quantity", 400, place => place.IsQuantity, """{"value":1,"unit":"mm","kind":"Length"}""", "unknown-member", "/kind"),
@@ -39,16 +37,24 @@ internal static class BadMembers
         At("number as a unit", 400, place => place.IsQuantity, """{"value":1,"unit":1}""", "type", "/unit"),
     ];
 
+    private static bool IsListOfObjects(Place place) => IsList(place) && place.Value.AsArray() is [JsonObject, ..];
+
     private static bool IsTopRequired(Place place) => place is { IsRequired: true, Pointer.Length: > 0 } && place.Pointer.LastIndexOf('/') == 0;
 
     private static BadInput OnRequired(
         string name, int status, Func<JsonObject, string, string> make, string code, Func<string, string>? renamed, string? says = null) =>
         new(name, status, route =>
         {
-            var pointer = route.Places.First(IsRequiredObject).Pointer;
+            var (example, place) = route.Find(IsRequiredObject)!.Value;
+            var pointer = place.Pointer;
             var at = renamed is null ? pointer : pointer[..(pointer.LastIndexOf('/') + 1)] + renamed(Name(pointer));
-            return BadRequest.Of(make(route.Examples[0].Body, pointer), code, at) with { Says = says };
+            return BadRequest.Of(make(example, pointer), code, at) with { Says = says };
         });
+
+    private static BadInput Items(string name, Func<Place, int> count, Func<Place, string> item, string? code, Func<Place, string>? at) =>
+        new(name, 422, route => route.Find(IsListOfObjects) is var (example, list)
+            ? BadRequest.Of(example.WithRaw(list.Pointer, $"[{string.Join(',', Enumerable.Repeat(item(list), count(list)))}]"), code, at is null ? [] : [at(list)])
+            : null);
 
     private static BadInput Added(string name, Func<JsonObject, string> member, Func<string, string> written, string code) =>
         new(name, 400, route => BadRequest.Of(Insert(route.Examples[0].Body, written(member(route.Examples[0].Body))), code, "/" + member(route.Examples[0].Body)));

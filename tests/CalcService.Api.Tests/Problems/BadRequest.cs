@@ -1,5 +1,4 @@
-using System.IO.Compression;
-using System.Net.Http.Headers;
+using CalcService.Api.Tests.Batches;
 
 namespace CalcService.Api.Tests.Problems;
 
@@ -10,7 +9,11 @@ public sealed record BadRequest
 
     public string? ContentType { get; init; } = "application/json";
 
+    /// <summary>What the body is said to be packed by.</summary>
     public string? Encoding { get; init; }
+
+    /// <summary>What it is packed by on the way, and said to be.</summary>
+    public string? Packing { get; init; }
 
     /// <summary>Whether no Content-Length tells how much is coming.</summary>
     public bool IsChunked { get; init; }
@@ -38,47 +41,26 @@ public sealed record BadRequest
         var request = new HttpRequestMessage(Method, path + Query);
         if (Method != HttpMethod.Get)
         {
-            request.Content = IsChunked ? new StreamContent(new OneWayStream(Body)) : new ByteArrayContent(Body);
+            var sent = Packing is null ? Body : BatchOutput.Pack(Body, Packing);
+            request.Content = IsChunked ? new StreamContent(new OneWayStream(sent)) : new ByteArrayContent(sent);
             request.Headers.TransferEncodingChunked = IsChunked ? true : null;
             if (ContentType is not null)
             {
                 request.Content.Headers.TryAddWithoutValidation("Content-Type", ContentType);
             }
 
-            if (Encoding is not null)
+            if ((Encoding ?? Packing) is { } encoding)
             {
-                request.Content.Headers.TryAddWithoutValidation("Content-Encoding", Encoding);
+                request.Content.Headers.TryAddWithoutValidation("Content-Encoding", encoding);
             }
         }
 
         if (Accept is not null)
         {
-            request.Headers.Accept.Add(MediaTypeWithQualityHeaderValue.Parse(Accept));
+            request.Headers.TryAddWithoutValidation("Accept", Accept);
         }
 
         return request;
-    }
-
-    public static byte[] Gzip(ReadOnlySpan<byte> bytes)
-    {
-        using var packed = new MemoryStream();
-        using (var gzip = new GZipStream(packed, CompressionLevel.Fastest))
-        {
-            gzip.Write(bytes);
-        }
-
-        return packed.ToArray();
-    }
-
-    public static byte[] Brotli(ReadOnlySpan<byte> bytes)
-    {
-        using var packed = new MemoryStream();
-        using (var brotli = new BrotliStream(packed, CompressionLevel.Fastest))
-        {
-            brotli.Write(bytes);
-        }
-
-        return packed.ToArray();
     }
 
     /// <summary>A stream whose length nobody can ask for.</summary>

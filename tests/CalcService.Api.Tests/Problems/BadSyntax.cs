@@ -6,10 +6,13 @@ namespace CalcService.Api.Tests.Problems;
 /// <summary>Bodies that are no JSON text, or not an object.</summary>
 internal static class BadSyntax
 {
+    private const string BlankLine = "Blank lines are left out.";
+    private const string LineFeed = "A line feed makes it two lines.";
+
     public static IReadOnlyList<BadInput> Rows { get; } =
     [
-        Text("empty body", 400, _ => "", "syntax"),
-        Text("white space only", 400, _ => " \r\n\t", "syntax"),
+        Text("empty body", 400, _ => "", "syntax") with { NoLine = BlankLine },
+        Text("white space only", 400, _ => " \r\n\t", "syntax") with { NoLine = BlankLine },
         Text("null", 400, _ => "null", "type"),
         Text("list", 400, _ => "[]", "type"),
         Text("text", 400, _ => "\"x\"", "type"),
@@ -17,7 +20,8 @@ internal static class BadSyntax
         Text("true", 400, _ => "true", "type"),
         Text("trailing comma", 400, body => body.ToJsonString()[..^1] + ",}", "syntax"),
         Text("trailing comma in a list", 400, body => body.ToJsonString().Replace("]", ",]", StringComparison.Ordinal), "syntax"),
-        Text("line comment", 400, body => "// plan\n" + body.ToJsonString(), "syntax"),
+        Text("line comment", 400, body => body.ToJsonString() + "// plan", "syntax"),
+        Text("line comment before", 400, body => "// plan\n" + body.ToJsonString(), "syntax") with { NoLine = LineFeed },
         Text("block comment", 400, body => body.ToJsonString()[..^1] + "/* plan */}", "syntax"),
         Text("second document", 400, body => body.ToJsonString() + body.ToJsonString(), "syntax"),
         Text("single quotes", 400, body => body.ToJsonString().Replace('"', '\''), "syntax"),
@@ -26,7 +30,8 @@ internal static class BadSyntax
         Text("truncated after a comma", 400, body => body.ToJsonString()[..(body.ToJsonString().LastIndexOf(',') + 1)], "syntax"),
         Text("truncated by one byte", 400, body => body.ToJsonString()[..^1], "syntax"),
         Text("truncated in the middle", 400, body => body.ToJsonString()[..(body.ToJsonString().Length / 2)], "syntax"),
-        Text("control character in a text", 400, body => body.ToJsonString().Replace(":\"", ":\"\n", StringComparison.Ordinal), "syntax"),
+        Text("control character in a text", 400, body => body.ToJsonString().Replace(":\"", ":\"\t", StringComparison.Ordinal), "syntax"),
+        Text("line feed in a text", 400, body => body.ToJsonString().Replace(":\"", ":\"\n", StringComparison.Ordinal), "syntax") with { NoLine = LineFeed },
         Text("unknown escape", 400, _ => "{\"reference\":\"\\x41\"}", "syntax"),
         Text("half an escape", 400, _ => "{\"reference\":\"\\u00\"}", "syntax"),
         Text("depth 17", 400, body => body.ToJsonString()[..^1] + $",\"x\":{new string('[', 16)}{new string(']', 16)}}}", "syntax"),

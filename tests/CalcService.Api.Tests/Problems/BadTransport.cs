@@ -1,4 +1,5 @@
 using System.Text;
+using CalcService.Api.Tests.Batches;
 using CalcService.Api.Tests.Fixtures;
 using static CalcService.Api.Tests.Problems.BadInput;
 
@@ -14,39 +15,50 @@ internal static class BadTransport
 
     public static IReadOnlyList<BadInput> Rows { get; } =
     [
-        .. new[]
+        .. new[] { "text/plain", "application/xml", "text/json", "multipart/form-data; boundary=x", "application/*", "nonsense" }
+            .Select(type => Whole("media type " + type, 415, (request, _) => request with { ContentType = type })),
+        .. new[] { "charset=utf-16", "charset=iso-8859-1", "charset=bogus", "charset=" }
+            .Select(charset => Whole("media type with " + charset, 415, (request, route) => request with { ContentType = $"{route.MediaType}; {charset}" })),
+        Whole("media type of a batch for one, and of one for a batch", 415, (request, route) => request with { ContentType = route.IsBatch ? CalculationRoute.SingleType : CalculationRoute.BatchType }),
+        Whole("no media type", 415, (request, _) => request with { ContentType = null }),
+        Whole("UTF-16, said so", 415, (request, route) => request with
         {
-            "application/json; charset=utf-16", "application/json; charset=iso-8859-1", "application/json; charset=bogus", "application/json; charset=",
-            "text/plain", "application/xml", "text/json", "application/x-ndjson", "multipart/form-data; boundary=x", "application/*", "nonsense",
-        }.Select(type => Good("media type " + type, 415, request => request with { ContentType = type })),
-        Good("no media type", 415, request => request with { ContentType = null }),
-        new("UTF-16, said so", 415, route => new() { Body = Encoding.Unicode.GetBytes(route.Examples[0].Body.ToJsonString()), ContentType = "application/json; charset=utf-16" }),
-        .. new[] { "zstd", "deflate", "compress", "gzip, gzip", "bogus" }.Select(encoding => Good("encoding " + encoding, 415, request => request with { Encoding = encoding })),
-        Good("plain text labelled gzip", 400, request => request with { Encoding = "gzip" }),
-        Good("plain text labelled br", 400, request => request with { Encoding = "br" }),
-        Good("gzip not labelled", 400, request => request with { Body = BadRequest.Gzip(request.Body) }),
-        Good("gzip labelled br", 400, request => request with { Body = BadRequest.Gzip(request.Body), Encoding = "br" }),
-        Good("truncated gzip", 400, request => request with { Body = BadRequest.Gzip(request.Body)[..^12], Encoding = "gzip" }),
-        Good("truncated br", 400, request => request with { Body = BadRequest.Brotli(request.Body)[..^12], Encoding = "br" }),
-        Good("corrupt gzip", 400, request => request with { Body = Corrupt(BadRequest.Gzip(request.Body)), Encoding = "gzip" }),
-        Good("gzip bomb of 256 MiB", 413, request => request with { Body = BadRequest.Gzip(new byte[256 << 20]), Encoding = "gzip" }),
-        Good("brotli bomb of 256 MiB", 413, request => request with { Body = BadRequest.Brotli(new byte[256 << 20]), Encoding = "br" }),
+            Body = Encoding.Unicode.GetBytes(route.Examples[0].Body.ToJsonString()),
+            ContentType = route.MediaType + "; charset=utf-16",
+        }),
+        .. new[] { "zstd", "deflate", "compress", "gzip, gzip", "bogus" }.Select(encoding => Whole("encoding " + encoding, 415, (request, _) => request with { Encoding = encoding })),
+        Whole("plain text labelled gzip", 400, (request, _) => request with { Encoding = "gzip" }),
+        Whole("plain text labelled br", 400, (request, _) => request with { Encoding = "br" }),
+        Whole("gzip labelled br", 400, (request, _) => request with { Body = Gzip(request), Encoding = "br" }),
+        Whole("truncated gzip", 400, (request, _) => request with { Body = Gzip(request)[..^12], Encoding = "gzip" }),
+        Whole("truncated br", 400, (request, _) => request with { Body = BatchOutput.Pack(request.Body, "br")[..^12], Encoding = "br" }),
+        Whole("corrupt gzip", 400, (request, _) => request with { Body = Corrupt(Gzip(request)), Encoding = "gzip" }),
+        new("gzip not labelled", 400, route => Good(route) is var request ? request with { Body = Gzip(request) } : null) { NoLine = "What is packed may hold line feeds." },
+        Bomb("gzip"),
+        Bomb("br"),
         Oversize("oversize with Content-Length", limit => limit + 1, isChunked: false),
         Oversize("oversize without Content-Length", limit => limit + 1, isChunked: true),
         Oversize("far oversize with Content-Length", limit => 3 * limit, isChunked: false),
         Oversize("far oversize without Content-Length", limit => 3 * limit, isChunked: true),
-        Good("unknown query parameter", 400, request => request with { Query = "?details=full" }),
-        Good("unknown value of detail", 400, request => request with { Query = "?detail=Full" }),
-        Good("detail twice", 400, request => request with { Query = "?detail=full&detail=full" }),
-        Good("GET", 405, request => request with { Method = HttpMethod.Get }),
-        Good("PUT", 405, request => request with { Method = HttpMethod.Put }),
-        Good("Accept: application/xml", 406, request => request with { Accept = "application/xml" }),
-        Good("Accept without us", 406, request => request with { Accept = "application/json; q=0" }),
+        .. new[] { "?details=full", "?detail=Full", "?detail=", "?detail", "?detail=full&detail=full", "?Detail=full", "?=", "?%00=%FF" }
+            .Select(query => Whole("query " + query, 400, (request, _) => request with { Query = query })),
+        .. new[] { HttpMethod.Get, HttpMethod.Put, HttpMethod.Patch, HttpMethod.Delete }.Select(method => Whole(method.Method, 405, (request, _) => request with { Method = method })),
+        Whole("Accept: application/xml", 406, (request, _) => request with { Accept = "application/xml" }),
+        Whole("Accept without us", 406, (request, route) => request with { Accept = string.Join(", ", route.AnswerTypes.Select(type => type + ";q=0")) }),
     ];
 
-    private static BadInput Good(string name, int status, Func<BadRequest, BadRequest> wrap) =>
-        new(name, status, route => wrap(new() { Body = Bytes(route.Examples[0].Body) }));
+    private static BadInput Whole(string name, int status, Func<BadRequest, CalculationRoute, BadRequest> wrap) =>
+        new(name, status, route => wrap(Good(route), route)) { IsWhole = true };
 
+    private static BadRequest Good(CalculationRoute route) => new() { Body = Bytes(route.Examples[0].Body), ContentType = route.MediaType };
+
+    private static byte[] Gzip(BadRequest request) => BatchOutput.Pack(request.Body, "gzip");
+
+    /// <summary>Unpacked it has no line end, so in a batch it is one line.</summary>
+    private static BadInput Bomb(string encoding) =>
+        new(encoding + " bomb of 256 MiB", 413, _ => new() { Body = new byte[256 << 20], Packing = encoding });
+
+    /// <summary>A batch has no limit to its size; there it is a line too long.</summary>
     private static BadInput Oversize(string name, Func<int, int> length, bool isChunked) => new(name, 413, route => new()
     {
         Body = Padded(Bytes(route.Examples[0].Body), length(route.Path.StartsWith(ArchivedAnswers.Path, StringComparison.Ordinal) ? VerificationLimit : Limit)),

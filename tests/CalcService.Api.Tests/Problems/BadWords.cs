@@ -14,7 +14,7 @@ internal static class BadWords
         At("text of 129 characters", 422, IsText, $"\"{new string('x', 129)}\"", "too-long"),
         At("text that is empty", 422, IsText, "\"\"", "text"),
         At("NUL in a text", 422, IsText, "\"A\\u0000B\"", "text"),
-        At("line feed in a text", 422, IsText, "\"A\\n{\\\"level\\\":\\\"Information\\\"}\"", "text"),
+        At("escaped line feed in a text", 422, IsText, "\"A\\n{\\\"level\\\":\\\"Information\\\"}\"", "text"),
         At("escape character in a text", 422, IsText, "\"A\\u001B[2J\"", "text"),
         At("bidi override in a text", 422, IsText, "\"A\u202EB\"", "text"),
         At("bidi isolate in a text", 422, IsText, "\"A\\u2066B\"", "text"),

@@ -1,0 +1,31 @@
+using CalcService.Api.Calculations;
+using CalcService.Api.Problems;
+
+namespace CalcService.Api.Hosting;
+
+/// <summary>Marks an address that is only read: it takes no query and has one representation.</summary>
+/// <param name="MediaType">Of the representation.</param>
+public sealed record ReadOnlyMetadata(string MediaType);
+
+/// <summary>Catalogues, probes and documents refuse as strictly as calculations do: a query that nobody heeds would be a silent default.</summary>
+public static class ReadOnlyAddress
+{
+    private static readonly string[] Methods = [HttpMethods.Get, HttpMethods.Head];
+
+    /// <summary>Maps GET, and HEAD, whose body the server leaves out.</summary>
+    public static RouteHandlerBuilder MapRead(this IEndpointRouteBuilder app, string path, string mediaType, Delegate handler) =>
+        app.MapMethods(path, Methods, handler).ReadOnly(mediaType);
+
+    public static TBuilder ReadOnly<TBuilder>(this TBuilder endpoint, string mediaType)
+        where TBuilder : IEndpointConventionBuilder =>
+        endpoint.WithMetadata(new ReadOnlyMetadata(mediaType));
+
+    /// <summary>Refuses a query, and an Accept header that excludes the one representation.</summary>
+    public static IApplicationBuilder UseReadOnly(this IApplicationBuilder app) => app.Use((http, next) =>
+        http.GetEndpoint()?.Metadata.GetMetadata<ReadOnlyMetadata>() is { } address && Refusal(http.Request, address) is { } refused
+            ? ProblemWriter.WriteAsync(http, refused)
+            : next(http));
+
+    private static Problem? Refusal(HttpRequest request, ReadOnlyMetadata address) =>
+        request.Query.Count > 0 ? ProblemKinds.UnknownQuery.With("This address takes no query parameters.") : RequestHead.CheckAccept(request, address.MediaType);
+}
