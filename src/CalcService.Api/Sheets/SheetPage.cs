@@ -29,7 +29,9 @@ public static class SheetPage
         td.fill { min-width: 22mm; height: 9mm; background: #fff }
         ul { margin: 0; padding-left: 5mm; break-before: avoid }
         li { margin-bottom: .6mm }
+        .picture { break-inside: avoid }
         .picture svg { width: 100%; height: auto; max-height: 62mm }
+        .tall svg { max-height: 230mm }
         footer { margin-top: 5mm; border-top: 1px solid #555; padding-top: 1.5mm; font-size: 7.5pt; color: #333; overflow-wrap: anywhere }
         @media print { body { margin: 0; max-width: none } th, .doNotProceed { print-color-adjust: exact; -webkit-print-color-adjust: exact } }
         """;

@@ -31,8 +31,8 @@ public sealed class SchedulerTests
     }
 
     [Fact]
-    public void Flow_shop_of_two_machines_is_as_short_as_Johnsons_rule() => Gen.Int[1, 9].Array[2].Array[2, 7].Sample(
-        times =>
+    public void Flow_shop_of_two_machines_is_as_short_as_Johnsons_rule() => Gen.Select(Gen.Int[1, 9].Array[2].Array[2, 7], Gen.Int[100, 1000]).Sample(
+        (times, horizon) =>
         {
             // Johnson (1954): those shorter on the first machine in rising order of it, then the others in falling order of the second.
             var order = times.Where(t => t[0] < t[1]).OrderBy(t => t[0]).Concat(times.Where(t => t[0] >= t[1]).OrderByDescending(t => t[1]));
@@ -45,11 +45,11 @@ public sealed class SchedulerTests
 
             var schedule = Solve(new()
             {
-                Capacities = [1, 1], Windows = [], Horizon = 200,
+                Capacities = [1, 1], Windows = [], Horizon = horizon,
                 Jobs = [.. times.Select((t, j) => new SchedulingJob { Kind = j, Steps = [new(t[0], [0], false), new(t[1], [1], false)] })],
             })!;
             Assert.Equal((second, true), (schedule.Finish, schedule.IsOptimal));
-        }, iter: 30);
+        }, iter: 60);
 
     [Fact]
     public void Small_shop_is_as_short_as_the_best_of_all_that_can_be_tried() =>

@@ -13,18 +13,19 @@ public static class CurePicture
 
     private const double Width = 680, Left = 44, Right = 668, CureTop = 52, CureBottom = 212, HeatTop = 236, HeatBottom = 296, EndHeight = 322;
 
-    private static double HeightOf(int ends) => Math.Max(1, Math.Min(ends, MostEnds)) * EndHeight;
-
-    public static SvgText Draw(IReadOnlyList<CuredEnd> ends)
+    /// <summary>One for each end, the last one saying how many more there are.</summary>
+    public static IReadOnlyList<SvgText> Draw(IReadOnlyList<CuredEnd> ends) => [.. ends.Take(MostEnds).Select((end, i) =>
     {
-        var svg = new SvgText(Width, HeightOf(ends.Count), "Degree of cure and temperatures over time");
-        foreach (var (end, i) in ends.Take(MostEnds).Select((end, i) => (end, i)))
+        var more = i == MostEnds - 1 ? ends.Count - MostEnds : 0;
+        var svg = new SvgText(Width, EndHeight, "Degree of cure and temperatures over time");
+        DrawEnd(svg, end, 0);
+        if (more > 0)
         {
-            DrawEnd(svg, end, i * EndHeight);
+            svg.Label(Left + 200, 16, string.Create(CultureInfo.InvariantCulture, $"and {more} more, not drawn"), "start");
         }
 
         return svg;
-    }
+    })];
 
     private static void DrawEnd(SvgText svg, CuredEnd end, double top)
     {

@@ -15,7 +15,11 @@ public static class CureScheduleSheet
         page =>
         {
             Times(page, answer.Result);
-            page.Raw($"<div class=\"picture\">{CurePicture.Draw(answer.Result.Ends)}</div>");
+            foreach (var picture in CurePicture.Draw(answer.Result.Ends))
+            {
+                page.Raw($"<div class=\"picture\">{picture}</div>");
+            }
+
             Tasks(page, answer.Result);
             page.Add("h2", "Read again until the load").Table(["Reading", "Reckoned with", "Read now", "At", "By"],
             [
@@ -30,7 +34,7 @@ public static class CureScheduleSheet
 
     /// <summary>The curves, and below them the tasks where there are any.</summary>
     public static string Picture(CureScheduleRequest request, Answer<CureScheduleResult> answer) =>
-        answer.Result.Tasks.Count == 0 ? CurePicture.Draw(answer.Result.Ends).ToString() : SvgText.Stack("Cure and tasks over time", [CurePicture.Draw(answer.Result.Ends), TaskPicture.Draw(answer.Result.Tasks)]);
+        SvgText.Stack("Cure and tasks over time", [.. CurePicture.Draw(answer.Result.Ends), .. answer.Result.Tasks.Count == 0 ? [] : TaskPicture.Draw(answer.Result.Tasks)]);
 
     private static void Tasks(SheetHtml page, CureScheduleResult result)
     {
@@ -39,7 +43,13 @@ public static class CureScheduleSheet
             return;
         }
 
-        page.Add("h2", $"Tasks, finished {Or(result.FinishedAt)}").Raw($"<div class=\"picture\">{TaskPicture.Draw(result.Tasks)}</div>").Table(
+        page.Add("h2", $"Tasks, finished {Or(result.FinishedAt)}");
+        foreach (var picture in TaskPicture.Draw(result.Tasks))
+        {
+            page.Raw($"<div class=\"picture tall\">{picture}</div>");
+        }
+
+        page.Table(
             ["From", "To", "End", "Task", "On", "Done"],
             result.Tasks.Where(task => task.On is not null).Select(task => new[] { Clock(task.From), Clock(task.To), $"{task.End} {task.Unit}", task.Task, task.On!, "" }));
     }

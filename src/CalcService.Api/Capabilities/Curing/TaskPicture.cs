@@ -5,8 +5,8 @@ namespace CalcService.Api.Capabilities.Curing;
 /// <summary>The tasks of the shop: a row for each end, its tasks along the time.</summary>
 public static class TaskPicture
 {
-    /// <summary>A wall sheet with more rows can't be read.</summary>
-    private const int MostRows = 80;
+    /// <summary>As many as a page can hold and a person read.</summary>
+    private const int MostRows = 40;
 
     private const double Width = 680, Left = 96, Right = 668, Top = 34, Row = 14;
 
@@ -16,10 +16,16 @@ public static class TaskPicture
         ["cure"] = ("cure", "#f3e6c8"), ["proof"] = ("proof load", "#3f7d4e"), ["record"] = ("record", "#a9cbb1"),
     };
 
-    public static SvgText Draw(IReadOnlyList<ScheduledTask> tasks)
+    /// <summary>As many pictures as the rows need, all over the same time.</summary>
+    public static IReadOnlyList<SvgText> Draw(IReadOnlyList<ScheduledTask> tasks)
     {
-        var rows = tasks.GroupBy(task => (task.End, task.Unit)).OrderBy(row => row.Min(task => task.From)).ThenBy(row => row.Key.End, StringComparer.Ordinal).ThenBy(row => row.Key.Unit)
-            .Take(MostRows).ToArray();
+        var axis = new TimeAxis(tasks.Min(task => task.From), tasks.Max(task => task.To), Left, Right);
+        return [.. tasks.GroupBy(task => (task.End, task.Unit)).OrderBy(row => row.Min(task => task.From)).ThenBy(row => row.Key.End, StringComparer.Ordinal).ThenBy(row => row.Key.Unit)
+            .Chunk(MostRows).Select(rows => Draw(rows, axis))];
+    }
+
+    private static SvgText Draw(IGrouping<(string End, int Unit), ScheduledTask>[] rows, TimeAxis axis)
+    {
         var bottom = Top + (rows.Length * Row);
         var svg = new SvgText(Width, bottom + 20, "Tasks of the shop over time");
         var x = Left;
@@ -30,7 +36,6 @@ public static class TaskPicture
             x += 82;
         }
 
-        var axis = new TimeAxis(tasks.Min(task => task.From), tasks.Max(task => task.To), Left, Right);
         axis.Draw(svg, Top, bottom);
         for (var i = 0; i < rows.Length; i++)
         {

@@ -54,7 +54,7 @@ internal sealed class CountRelaxation
         {
             cancellationToken.ThrowIfCancellationRequested();
             var middle = (no + yes) / 2;
-            if (counts.By(ends[middle], isGuide: false) is null)
+            if (counts.By(ends[middle], lastWaits: null) is null)
             {
                 no = middle;
             }
@@ -74,11 +74,12 @@ internal sealed class CountRelaxation
     /// </summary>
     /// <param name="problem">What is to be scheduled.</param>
     /// <param name="by">When all is to be done.</param>
+    /// <param name="lastWaits">Whether the last step of each job is left until the others are done; it holds nothing up.</param>
     /// <param name="shares">For each answer the share by which each step is read.</param>
-    public static IEnumerable<double[][]> Targets(SchedulingProblem problem, long by, IEnumerable<double[]> shares)
+    public static IEnumerable<double[][]> Targets(SchedulingProblem problem, long by, bool lastWaits, IEnumerable<double[]> shares)
     {
         var counts = new CountRelaxation(problem);
-        return counts.By(Math.Min(counts._open.Length, counts.BucketsTo(by)), isGuide: true) is { } begun ? shares.Select(share => counts.Read(begun, share)) : [];
+        return counts.By(Math.Min(counts._open.Length, counts.BucketsTo(by)), lastWaits) is { } begun ? shares.Select(share => counts.Read(begun, share)) : [];
     }
 
     private int BucketsTo(long time) => (int)((time + _bucket - 1) / _bucket);
@@ -88,8 +89,8 @@ internal sealed class CountRelaxation
         ? 1
         : _problem.Windows.Sum(window => Math.Max(0, Math.Min(window.To, (t + 1) * _bucket) - Math.Max(window.From, t * _bucket))) / (double)_bucket;
 
-    /// <summary>Counts with everything done by the end of a bucket.</summary>
-    private double[][][]? By(int end, bool isGuide)
+    /// <summary>Counts with everything done by the end of a bucket; any, or those that rise soonest, with or without those of the last steps.</summary>
+    private double[][][]? By(int end, bool? lastWaits)
     {
         using var solver = Solver.CreateSolver("GLOP");
         var rows = new CountRows(solver, _problem.Capacities.Count, end);
@@ -108,10 +109,9 @@ internal sealed class CountRelaxation
 
         rows.Close(_problem, _open);
         var objective = solver.Objective();
-        foreach (var steps in isGuide ? counts : [])
+        foreach (var steps in lastWaits is null ? [] : counts)
         {
-            // What waits for nothing is done first; the last step needn't be.
-            foreach (var count in steps.SkipLast(1).SelectMany(step => step).OfType<Variable>())
+            foreach (var count in steps.SkipLast(lastWaits == true ? 1 : 0).SelectMany(step => step).OfType<Variable>())
             {
                 objective.SetCoefficient(count, objective.GetCoefficient(count) + 1);
             }
@@ -143,14 +143,18 @@ internal sealed class CountRelaxation
             }
         }
 
-        // Begun early enough to be done.
-        if (counts[Math.Max(0, (int)Math.Min(end - 1, Math.Ceiling(end - ((double)job.Steps[s].Duration / _bucket))))] is { } last)
+        // Begun early enough to be done: from then on all of them, so in the mean of that bucket the part of it that is left.
+        var latest = end - ((double)job.Steps[s].Duration / _bucket);
+        for (var t = (int)Math.Max(0, latest); t < end && t < latest + 1; t++)
         {
-            last.SetLb(quantity);
-        }
-        else
-        {
-            counts[^1] = null;
+            if (counts[t] is { } count)
+            {
+                count.SetLb(quantity * Math.Min(1, t + 1 - latest));
+            }
+            else if (t >= latest)
+            {
+                counts[^1] = null;
+            }
         }
 
         return counts;

@@ -7,8 +7,8 @@ namespace CalcService.Engine.Numerics.Scheduling;
 /// </remarks>
 public static class Scheduler
 {
-    /// <summary>How far beyond the bound counts are asked for, in slots.</summary>
-    private static readonly int[] Later = [0, 6, 12];
+    /// <summary>How far beyond the bound counts are asked for, in slots, and whether last steps wait.</summary>
+    private static readonly (int Later, bool LastWaits)[] Guides = [(0, false), (0, true), (6, false), (6, true), (12, false), (12, true)];
 
     private static readonly double[] Shares = [.02, .25, .5, .75, .98];
 
@@ -30,17 +30,21 @@ public static class Scheduler
             return null;
         }
 
-        var lists = Later.TakeWhile(_ => !(finish <= bound)).SelectMany(slots => CountRelaxation.Targets(problem, bound + (slots * problem.Slot), SharesOf(problem.Jobs[0])))
-            .Select(targets => ListSchedule.Of(problem, targets)).OfType<ScheduledJob[]>();
+        var lists = from guide in finish <= bound ? [] : Guides
+                    from targets in CountRelaxation.Targets(problem, bound + (guide.Later * problem.Slot), guide.LastWaits, SharesOf(problem.Jobs[0]))
+                    let list = ListSchedule.Of(problem, targets)
+                    where list is not null
+                    select list;
         foreach (var list in lists)
         {
             cancellationToken.ThrowIfCancellationRequested();
-            if (ListSchedule.FinishOf(problem, list) is var end && !(end >= finish))
+            if (best is null || Judge(problem, list).CompareTo(Judge(problem, best)) < 0)
             {
-                (best, finish) = (list, end);
+                best = list;
             }
         }
 
+        finish = best is null ? null : ListSchedule.FinishOf(problem, best);
         if (!(finish <= bound) && SchedulingModel.Solve(problem, best, bound, cancellationToken) is var (jobs, proven))
         {
             (best, bound) = (Forward(problem, jobs), proven);
@@ -48,6 +52,9 @@ public static class Scheduler
 
         return best is null ? null : Of(best, ListSchedule.FinishOf(problem, best), bound);
     }
+
+    /// <summary>When the last job ends, then when they do on the whole.</summary>
+    private static (long Finish, long Ends) Judge(SchedulingProblem problem, ScheduledJob[] jobs) => (ListSchedule.FinishOf(problem, jobs), jobs.Sum(job => job.Starts[^1]));
 
     private static Schedule Of(ScheduledJob[] jobs, long finish, long bound) => new(jobs, finish, finish <= bound, finish <= bound ? 0 : (double)(finish - bound) / finish);
 

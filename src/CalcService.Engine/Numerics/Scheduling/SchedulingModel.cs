@@ -15,7 +15,7 @@ internal sealed class SchedulingModel
     private const int MostJobs = 20;
 
     /// <summary>With more jobs times stretches than this, the time is gone before the search begins.</summary>
-    private const int MostAlternatives = 600;
+    private const int MostAlternatives = 1500;
 
     private readonly SchedulingProblem _problem;
     private readonly CpModel _model = new();
