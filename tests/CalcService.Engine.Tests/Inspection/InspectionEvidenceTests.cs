@@ -34,6 +34,21 @@ public sealed class InspectionEvidenceTests
         Printed.Matches(use, check.Use!.Value, 1e-11);
     }
 
+    /// <summary>9 of 6 wires are half as many again.</summary>
+    [Fact]
+    public void Row_that_rejects_shows_how_far_it_is_exceeded() =>
+        Printed.Matches(1.5, GoodInspection.Inspect(GoodInspection.With(RopeFunction.Running, new BrokenWires(9, WirePlace.Lay, 4, 1))).Result.Strictest!.Use!.Value);
+
+    /// <summary>Where no turn is left there is no share of three turns.</summary>
+    [Theory]
+    [InlineData(0, false)]
+    [InlineData(.5, true)]
+    public void Drum_without_a_turn_left_fails_without_a_share(double turns, bool isCut)
+    {
+        var check = GoodInspection.Inspect(GoodInspection.Under(Mine) with { DrumTurnsLeft = turns, Cracks = isCut }).Result.Checks.Single(check => check.Id == "drum-turns");
+        Assert.Equal((CheckOutcome.Fail, null), (check.Outcome, check.Use));
+    }
+
     [Fact]
     public void Heat_is_shown_against_the_warmest_service_of_the_sheet()
     {
@@ -133,6 +148,10 @@ public sealed class InspectionEvidenceTests
         var missing = caution with { Wear = Degree.Unknown };
         Assert.Equal("end-worn", Strictest(missing));
         Assert.Equal("end-cracked", Strictest(missing with { Cracks = true }));
+        // Six of six in the lay, three of three in the strand: the smaller number is the stricter row.
+        Assert.Equal("broken-wires-running-strand", Strictest(passes with { BrokenWires = [new(6, WirePlace.Lay, 4, 3)] }));
+        // Alike in all: by name, so that the answer hangs on no order.
+        Assert.Equal("end-bent", Strictest(passes with { Cracks = true, BendAtMouth = true }));
     }
 
     /// <summary>Each member that would settle the count, and none that wouldn't.</summary>
@@ -145,6 +164,12 @@ public sealed class InspectionEvidenceTests
         // Six and thirty diameters need no lay.
         { RopeFunction.RotationResistant, false, [new(1, WirePlace.Lay, 4, 1), new(1, WirePlace.Lay, null, 1)], "rotation-resistant-six-diameters", "/inspection/brokenWires/1/fromMouth" },
         { RopeFunction.RotationResistant, false, [new(3, WirePlace.Lay, 4, 1), new(1, WirePlace.Lay, null, 1)], "rotation-resistant-thirty-diameters", "/inspection/brokenWires/1/fromMouth" },
+        // What is known to lie farther apart is not counted as certain.
+        { RopeFunction.RotationResistant, true, [new(1, WirePlace.Lay, 4, 1), new(1, WirePlace.Lay, 6, 1), new(1, WirePlace.Lay, null, 1)], "rotation-resistant-six-diameters", "/inspection/brokenWires/2/fromMouth" },
+        { RopeFunction.RotationResistant, true, [new(2, WirePlace.Lay, 4, 1), new(2, WirePlace.Lay, 6, 1), new(2, WirePlace.Lay, null, 1)], "rotation-resistant-thirty-diameters", "/inspection/brokenWires/2/fromMouth" },
+        // Of unknown place it may be at the end and not beyond it.
+        { RopeFunction.Standing, true, [new(2, WirePlace.Lay, 4, 1), new(1, WirePlace.Unknown, 4.05, 1)], "standing-lay", "/inspection/brokenWires/1/place" },
+        { RopeFunction.Standing, true, [new(3, WirePlace.Unknown, null, 1)], "standing-lay", "/inspection/brokenWires/0/place /inspection/brokenWires/0/fromMouth" },
         { RopeFunction.Running, true, [new(2, WirePlace.Lay, 4, null), new(1, WirePlace.Lay, 4.1, 1)], "running-strand", "/inspection/brokenWires/0/inOneStrand" },
         // Two strands with two each may be one strand: nothing is missing but another look.
         { RopeFunction.Running, true, [new(2, WirePlace.Lay, 4, 2), new(2, WirePlace.Lay, 4.1, 2)], "running-strand", "/inspection/brokenWires" },
@@ -159,7 +184,8 @@ public sealed class InspectionEvidenceTests
         var inspection = GoodInspection.Inspect(good with { Rope = good.Rope with { LayLengthM = laid ? .13 : null } });
         var check = inspection.Result.Checks.Single(check => check.Id == "broken-wires-" + row);
         Assert.Equal((CheckOutcome.Undetermined, missing), (check.Outcome, string.Join(' ', check.Missing)));
-        Assert.Contains(inspection.Findings, finding => finding.Definition.Code == "broken-wires-not-placed" && finding.Pointer == missing);
+        string[] related = ["/inspection/brokenWires", .. check.Missing.Skip(1)];
+        Assert.Contains(inspection.Findings, finding => finding.Definition.Code == "broken-wires-not-placed" && finding.Pointer == check.Missing[0] && finding.Related.SequenceEqual(related));
     }
 
     /// <summary>29 CFR 1926.1413: up to two wires in a lay of a standing rope pass; rows for running ropes say nothing of it.</summary>
@@ -183,6 +209,19 @@ public sealed class InspectionEvidenceTests
         Printed.Matches(.91, Cut(unplaced with { Cracks = true })!.Value);
         // What was looked at lightly, or not at all, is not cut off.
         Assert.Null(Cut(GoodInspection.Input with { Corrosion = Degree.Light, Cracks = null }));
+    }
+
+    /// <summary>One bad thing is enough for a cut, and a second one doesn't take it back.</summary>
+    [Fact]
+    public void Two_bad_things_at_the_end_are_cut_off_as_one_is()
+    {
+        var cracked = GoodInspection.Input with { Cracks = true };
+        Assert.All(
+            [
+                cracked with { Corrosion = Degree.Heavy }, cracked with { Wear = Degree.Heavy }, cracked with { BendAtMouth = true },
+                cracked with { ImproperlyApplied = true }, cracked with { ConeMovement = true },
+            ],
+            input => Printed.Matches(.91, GoodInspection.Inspect(input).Result.CutFromM!.Value));
     }
 
     /// <summary>

@@ -76,13 +76,27 @@ public sealed class ProofLoadEvaluationTests
 
     /// <summary>Edges belong to what is allowed: half of 201.6 kN, a socket rated for just the load, the minute from which on the cure allows it.</summary>
     [Fact]
-    public void Edges_are_allowed() => Assert.Empty(GoodProof.Evaluate(GoodProof.After with
+    public void Edges_are_allowed()
     {
-        Rope = GoodProof.After.Rope with { CertifiedBreakingForceN = 201.6e3 },
-        ProofRatingN = 100.8e3,
-        ProofLoadN = 100.8e3,
-        ProofLoadFrom = GoodProof.After.TestedAt,
-    }).Findings);
+        var evaluation = GoodProof.Evaluate(GoodProof.After with
+        {
+            Rope = GoodProof.After.Rope with { CertifiedBreakingForceN = 201.6e3 },
+            ProofRatingN = 100.8e3,
+            ProofLoadN = 100.8e3,
+            ProofLoadFrom = GoodProof.After.TestedAt,
+        });
+        Assert.Empty(evaluation.Findings);
+        Assert.All(evaluation.Result.Checks, check => Assert.Equal(CheckOutcome.Pass, check.Outcome));
+    }
+
+    /// <summary>Where nothing was read nobody needs to know where it would have been.</summary>
+    [Fact]
+    public void Seating_that_was_not_read_is_said_once()
+    {
+        var evaluation = GoodProof.Evaluate(GoodProof.After with { ReadAt = SeatingPlace.Unknown, Measured = [new(100e3, null)] });
+        Assert.Equal(["seating-not-read"], evaluation.Findings.Select(finding => finding.Definition.Code));
+        Assert.Single(evaluation.Result.Checks, check => check.Id == "seating");
+    }
 
     [Fact]
     public void Test_too_early_says_by_how_much()
@@ -149,8 +163,12 @@ public sealed class ProofLoadEvaluationTests
     }
 
     [Fact]
-    public void Proof_load_of_a_duty_without_a_rule_is_that_of_the_request() =>
-        Assert.Equal(80e3, GoodProof.Evaluate(GoodProof.Before with { RuleSet = "pendant", ProofLoadN = 80e3 }).Result.ProofLoadN);
+    public void Proof_load_of_a_duty_without_a_rule_is_that_of_the_request()
+    {
+        var result = GoodProof.Evaluate(GoodProof.Before with { RuleSet = "pendant", ProofLoadN = 80e3 }).Result;
+        Assert.Equal(80e3, result.ProofLoadN);
+        Assert.Equal(CheckOutcome.NotApplicable, result.Checks.Single(check => check.Id == "proof-load").Outcome);
+    }
 
     [Fact]
     public void Test_that_says_nothing_is_on_hold_and_names_what_is_missing()
@@ -162,6 +180,10 @@ public sealed class ProofLoadEvaluationTests
         Assert.Null(evaluation.Result.Expected);
         Assert.All(evaluation.Result.Checks.Where(check => check.Outcome == CheckOutcome.Undetermined), check => Assert.NotEmpty(check.Missing));
     }
+
+    [Fact]
+    public void Wall_that_is_given_is_not_assumed() =>
+        Assert.DoesNotContain(GoodProof.Evaluate(GoodProof.Before).Assumptions, assumption => assumption.Pointer.StartsWith("/socket/outer", StringComparison.Ordinal));
 
     [Fact]
     public void Wall_and_spread_that_are_assumed_are_said()
@@ -185,7 +207,8 @@ public sealed class ProofLoadEvaluationTests
     public void Trace_holds_the_required_load() =>
         Assert.Contains(GoodProof.Evaluate(GoodProof.Before, trace: true).Trace, step => step.Formula.Id == "required-proof-load");
 
+    /// <summary>Also where no cone is computed.</summary>
     [Fact]
-    public void Cancelled_evaluation_ends() =>
-        Assert.Throws<OperationCanceledException>(() => ProofLoadEvaluation.Calculate(GoodProof.Before, RuleBook.Current, new Budget(1), new CancellationToken(canceled: true)));
+    public void Cancelled_evaluation_ends() => Assert.All([GoodProof.Sheet.Cured, new()], cured => Assert.Throws<OperationCanceledException>(() =>
+        ProofLoadEvaluation.Calculate(GoodProof.Before with { Compound = GoodProof.Sheet with { Cured = cured } }, RuleBook.Current, new Budget(1), new CancellationToken(canceled: true))));
 }

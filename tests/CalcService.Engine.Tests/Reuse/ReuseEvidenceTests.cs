@@ -80,6 +80,38 @@ public sealed class ReuseEvidenceTests
         Holds(Assess(Found(found => found with { PitDepthM = .0005 })(Input)).Result, "basket-hoop", new[] { Hoop(23, 23.2), Hoop(34, 34.2), Hoop(45, 45.1) }.Max());
     }
 
+    /// <summary>By hand: a wall of 60 mm at the small end and 75 mm at the mouth; as measured 59.8 and 74.8, less pits of half a millimetre all round.</summary>
+    [Fact]
+    public void Wall_that_widens_is_taken_where_the_bore_is()
+    {
+        var input = Found(found => found with { OuterAtSmallEndM = .0598, OuterAtMouthM = .0748, PitDepthM = .0005 })(Drawn(drawn => drawn with { OuterAtSmallEndM = .060, OuterAtMouthM = .075 })(Input));
+        var mean = 50000 * .11 / (Math.PI * ((22.5 * 22.5) - (11.5 * 11.5)) * .21);
+        double Hoop(double drawn, double bore, double outer) => mean * 34 / drawn * ((outer * outer) + (bore * bore)) / ((outer * outer) - (bore * bore));
+        Holds(Assess(input).Result, "basket-hoop", new[] { Hoop(23, 23.2, 58.8), Hoop(34, 34.2, 66.3), Hoop(45, 45.1, 73.8) }.Max());
+        Printed.Matches(new[] { Hoop(23, 23, 60), Hoop(34, 34, 67.5), Hoop(45, 45, 75) }.Max() * 1e6, Assess(input).Result.AsMade!.Parts.Single(part => part.Id == "basket-hoop").StressPa, 1e-9);
+    }
+
+    /// <summary>A section without a diameter, and a hole with one, is not measured.</summary>
+    [Fact]
+    public void Measurement_that_is_none_holds_the_socket()
+    {
+        Assert.Equal(Disposition.Hold, Assess(Station(1, [])(Input)).Result.Disposition);
+        Assert.Contains(Measured + "stations", Of(Found(found => found with { Stations = [new(0, [])] })(Input), "strength-basket-hoop").Missing);
+        var hole = Found(found => found with { PinHoleDiametersM = [.0366] })(Input);
+        Assert.Null(Assess(hole).Result.Wear.PinHoleOvality);
+        Assert.Null(Of(hole, "pin-hole-ovality").Measured);
+    }
+
+    /// <summary>A socket of which a part can't be computed has no utilisation and no remaining strength, and is asked for that part alone.</summary>
+    [Fact]
+    public void Part_that_cannot_be_computed_leaves_the_whole_open()
+    {
+        var input = For(use => use with { RatedLoadN = null })(Limits(limits => limits with { Source = null })(Drawn(drawn => drawn with { EarWidthM = null })(Input)));
+        var result = Assess(input).Result;
+        Assert.Equal((null, null, null), (result.AsMade, result.AsMeasured, result.RemainingStrengthN));
+        Assert.All(["strength-ear-net-section", "rope-strength"], id => Assert.Equal(["/socket/nominal/earWidth"], Of(input, id).Missing));
+    }
+
     /// <summary>Edges belong to what is allowed: 400 °C are warm and no more, 200 °C are not warm, a search is twelve months old on the same day of the month.</summary>
     [Fact]
     public void Edges_are_allowed()
@@ -171,6 +203,7 @@ public sealed class ReuseEvidenceTests
         var turned = Found(found => found with { Stations = [.. found.Stations.Reverse()] })(Input);
         Assert.Equal(Of(Input, "taper").Measured, Of(turned, "taper").Measured);
         Assert.Equal(Assess(Input).Result.RemainingStrengthN, Assess(turned).Result.RemainingStrengthN);
+        Assert.Equal([0, .050, .100], Assess(turned).Result.Wear.Stations.Select(station => station.FromSmallEndM));
     }
 
     /// <summary>Without limits of their own pin and ears have to be measured all the same; the bore only has to widen.</summary>
@@ -186,6 +219,7 @@ public sealed class ReuseEvidenceTests
         Assert.Equal([Measured + "earThickness"], Of(unmeasured, "ear-thickness").Missing);
         var taper = Of(Limits(limits => limits with { TaperLoss = null, Source = null })(Input), "taper");
         Assert.Equal((CheckOutcome.Pass, Basis.Derived), (taper.Outcome, taper.Source.Basis));
+        Assert.Equal("operator's rule 7", Of(Input, "taper").Source.Document);
         Assert.Equal([Limit + "source"], Of(Limits(limits => limits with { Source = null })(Input), "taper").Missing);
     }
 
@@ -206,6 +240,9 @@ public sealed class ReuseEvidenceTests
         Assert.Equal((50e3, 100e3, 3.0), (silent.Result.RatedLoadN, silent.Result.ProofLoadN, silent.Result.DesignFactor));
         Assert.Contains(silent.Assumptions, assumption => assumption.Pointer == "/intended/proofLoad" && assumption.Value!.Value.Si == 100e3);
         Assert.Contains(silent.Assumptions, assumption => assumption.Pointer == "/limits/designFactor");
+        // μ 0.1, the low end, presses hardest.
+        Assert.Contains(silent.Assumptions, assumption => assumption.Pointer == "/socket/nominal/basket" && assumption.Value!.Value.Si == .1);
+        Assert.Equal((50e3, 100e3), (Of(For(use => use with { RatedLoadN = null })(Input), "rated-load").Measured!.Value.Si, Of(For(use => use with { ProofLoadN = null })(Input), "proof-load").Measured!.Value.Si));
         Assert.DoesNotContain(silent.Assumptions, assumption => assumption.Pointer == "/socket/pin/yieldStrength");
         var told = Assess(Limits(limits => limits with { DesignFactor = 2 })(For(use => use with { RatedLoadN = 40e3, ProofLoadN = 90e3 })(Input)));
         Assert.Equal((40e3, 90e3, 2.0), (told.Result.RatedLoadN, told.Result.ProofLoadN, told.Result.DesignFactor));
@@ -229,6 +266,7 @@ public sealed class ReuseEvidenceTests
     {
         var soft = Socket(socket => socket with { YieldStrengthPa = null });
         Assert.Equal(CheckOutcome.Fail, Of(soft(For(use => use with { ProofLoadN = 121e3 })(Input)), "proof-load").Outcome);
+        Assert.Equal(CheckOutcome.Pass, Of(soft(Input), "proof-load").Outcome);
         var open = Of(soft(For(use => use with { ProofLoadN = null })(Input)), "proof-load");
         Assert.Equal((CheckOutcome.Undetermined, "/socket/material/yieldStrength"), (open.Outcome, string.Join(' ', open.Missing)));
         var unrated = Of(Socket(socket => socket with { ProofRatingN = null })(Input), "proof-load");
