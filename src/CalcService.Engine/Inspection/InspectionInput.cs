@@ -52,7 +52,7 @@ public enum LubricantState
 }
 
 /// <summary>Wires found broken at one place, all within one rope lay.</summary>
-/// <param name="Count">How many.</param>
+/// <param name="Count">How many, at least one.</param>
 /// <param name="Place">Where in the rope.</param>
 /// <param name="FromMouthM">Distance from where the rope leaves the socket.</param>
 /// <param name="InOneStrand">How many of them are in one strand.</param>

@@ -35,9 +35,8 @@ public static class ServiceInspection
         var due = HistoryChecks.CheckAge(scope);
         HistoryChecks.CheckAttachment(scope);
         var isDue = scope.Checks.Any(check => check is { Id: "resocketing", Outcome: CheckOutcome.Fail });
-        var wiresReject = scope.Checks.Any(check => check.Outcome == CheckOutcome.Fail && check.Id.StartsWith("broken-wires", StringComparison.Ordinal));
         // Damage at the end is at the mouth; broken wires reach as far as they were found, where anybody said.
-        double? damage = (wiresReject ? wires : null) ?? (endIsBad || isDue ? 0 : null);
+        double? damage = wires ?? (endIsBad || isDue ? 0 : null);
         var (cut, left) = LeftChecks.Check(scope, damage);
         var findings = scope.Findings.Sorted();
         var result = new InspectionResult

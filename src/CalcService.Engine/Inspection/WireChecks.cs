@@ -31,7 +31,7 @@ internal static class WireChecks
             return null;
         }
 
-        if (wires.Any(one => one is { Place: WirePlace.Core, Count: > 0 }))
+        if (wires.Any(one => one.Place == WirePlace.Core))
         {
             scope.Find(InspectionFindings.CoreBroken, InspectionPointers.Wires);
         }
@@ -147,5 +147,5 @@ internal static class WireChecks
         }
     }
 
-    private static double? FarthestM(IReadOnlyList<BrokenWires> wires) => wires.Where(one => one.Count > 0).Select(WireCount.PlaceM).Max();
+    private static double? FarthestM(IReadOnlyList<BrokenWires> wires) => wires.Select(WireCount.PlaceM).Max();
 }

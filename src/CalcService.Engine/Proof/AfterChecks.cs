@@ -33,7 +33,7 @@ internal static class AfterChecks
         var highest = Measure.Force(steps.Max(step => step.LoadN));
         var (against, limitN) = TestLoads.Of(proof, scope.Book.Proof).Judge(highest.Si);
         var limit = Measure.Force(limitN);
-        scope.Write(Id, against is null ? CheckOutcome.Pass : CheckOutcome.Fail, TestFindings.TestLoadShort, highest, limit);
+        scope.Write(Id, against is null ? CheckOutcome.Pass : CheckOutcome.Fail, against ?? TestFindings.TestLoadShort, highest, limit);
         if (against is not null)
         {
             scope.Find(against, ProofPointers.Steps, highest, limit, [ProofPointers.ProofLoad]);

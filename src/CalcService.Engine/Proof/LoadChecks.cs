@@ -13,25 +13,21 @@ public static class LoadChecks
         var input = scope.Input;
         var rule = scope.Book.Matching.Duties.Select(duty => duty.ProofFactor).FirstOrDefault(factor => factor is not null && factor.RuleSet == input.RuleSet);
         double? byRule = rule is not null && input.RatedLoadN is { } rated ? RequiredProofLoadN(rated, rule.Si, scope.Trace) : null;
+        var meant = input.ProofLoadN ?? byRule;
         if (rule is not null && byRule is null)
         {
             scope.Find(LoadFindings.RatedLoadMissing, ProofPointers.RatedLoad);
+            Open(scope, meant, ProofPointers.RatedLoad);
+            return meant;
         }
 
-        if ((input.ProofLoadN ?? byRule) is not { } proof)
+        // Without a rule set nobody knows whether it asks for more.
+        if (input.RuleSet is null || meant is not { } proof)
         {
-            if (rule is null)
-            {
-                scope.Find(ProofFindings.ProofLoadUnknown, input.RuleSet is null ? ProofPointers.RuleSet : ProofPointers.ProofLoad, related: [ProofPointers.ProofLoad]);
-            }
-
-            scope.Write("proof-load", CheckOutcome.Undetermined, ProofFindings.ProofBelowRule, missing: rule is null ? [ProofPointers.ProofLoad] : [ProofPointers.RatedLoad]);
-            return null;
-        }
-
-        if (input.RuleSet is null)
-        {
-            scope.Find(ProofFindings.ProofLoadUnknown, ProofPointers.RuleSet, related: [ProofPointers.ProofLoad]);
+            var pointer = input.RuleSet is null ? ProofPointers.RuleSet : ProofPointers.ProofLoad;
+            scope.Find(ProofFindings.ProofLoadUnknown, pointer, related: [ProofPointers.ProofLoad]);
+            Open(scope, meant, pointer);
+            return meant;
         }
 
         var isShort = byRule is { } least && Judged.IsBelow(proof, least);
@@ -44,6 +40,9 @@ public static class LoadChecks
 
         return proof;
     }
+
+    private static void Open(ProofScope scope, double? meantN, string missing) =>
+        scope.Write("proof-load", CheckOutcome.Undetermined, ProofFindings.ProofBelowRule, meantN is { } meant ? Measure.Force(meant) : null, missing: [missing]);
 
     /// <param name="scope">The evaluation.</param>
     /// <param name="highestN">The highest load that is meant, or was read.</param>

@@ -27,7 +27,7 @@ public static class ProofLoadEvaluation
         var rope = RopeFacts.Of(input.Rope, "/rope", scope.Assumptions, scope.Trace);
         var proof = LoadChecks.ProofLoad(scope);
         var highest = input.Measured is { Count: > 0 } read ? read.Max(step => step.LoadN) : proof;
-        LoadChecks.Check(scope, proof is { } meant && highest is { } found ? Math.Max(meant, found) : highest ?? proof, rope.BreakingForceN);
+        LoadChecks.Check(scope, proof is { } meant && highest is { } found ? Math.Max(meant, found) : highest, rope.BreakingForceN);
         var end = new EndCone(scope, rules.Matching, input.Compound.Cured, input.Basket, rope.MetallicAreaM2) { OuterAtSmallEndM = input.OuterAtSmallEndM, OuterAtMouthM = input.OuterAtMouthM };
         var forecast = SeatingForecast.Of(end, rules.Proof.ShrinkageSpread, input.ReadAt, input.Friction, ProofPointers.Friction);
         var steps = Steps(scope, forecast, proof);
@@ -58,13 +58,7 @@ public static class ProofLoadEvaluation
     private static List<ProofStep> Steps(ProofScope scope, SeatingForecast? forecast, double? proofN)
     {
         var steps = new List<ProofStep>();
-        SeatingBand? Expect(double loadN)
-        {
-            var band = forecast?.At(loadN, scope.CancellationToken);
-            // What can't be computed for one step is said once.
-            forecast = band is null ? null : forecast;
-            return band;
-        }
+        SeatingBand? Expect(double loadN) => forecast?.At(loadN, scope.CancellationToken);
 
         if (scope.Input.Measured is { } measured)
         {

@@ -86,7 +86,7 @@ internal static class LoadChecks
         }
 
         // The parts' own checks have said what the remaining strength lacks.
-        var open = remaining is null ? scope.Checks.Where(check => check.Outcome == CheckOutcome.Undetermined && check.Id.StartsWith("strength-", StringComparison.Ordinal)).SelectMany(check => check.Missing) : [];
+        var open = scope.Checks.Where(check => check.Outcome == CheckOutcome.Undetermined && check.Id.StartsWith("strength-", StringComparison.Ordinal)).SelectMany(check => check.Missing);
         // What is left is at most what the maker made, so that a socket too weak when new fails whatever is missing.
         var (left, needed) = (remaining ?? scope.Socket.BreakingForceN, facts.BreakingForceN);
         var isWeaker = left <= needed;

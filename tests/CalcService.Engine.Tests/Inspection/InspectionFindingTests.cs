@@ -33,6 +33,16 @@ public sealed class InspectionFindingTests
 
     [Theory]
     [MemberData(nameof(Cases))]
+    public void Checks_show_what_the_finding_says_and_nothing_else(int index, string what)
+    {
+        var one = InspectionCases.All[index];
+        var open = one.Inspect().Result.Checks.Where(check => check.Outcome is CheckOutcome.Fail or CheckOutcome.Undetermined).ToArray();
+        Assert.True(one.Open == string.Join(", ", open.Select(check => $"{check.Id} {(check.Outcome == CheckOutcome.Fail ? check.Severity : "open")}")), what);
+        Assert.All(open, check => Assert.Equal(check.Outcome == CheckOutcome.Undetermined ? [one.Pointer] : [], check.Missing));
+    }
+
+    [Theory]
+    [MemberData(nameof(Cases))]
     public void Decision_is_the_worst_severity_and_the_disposition_its_twin(int index, string what)
     {
         var inspection = InspectionCases.All[index].Inspect();

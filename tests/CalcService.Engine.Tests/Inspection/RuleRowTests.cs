@@ -24,6 +24,9 @@ public sealed class RuleRowTests
         { Crane, RopeFunction.Running, [Lay(3, 4, 1), Lay(3, 4.14, 1)], "running-lay", false },
         { Crane, RopeFunction.Running, [Lay(3, 4, 2)], "running-strand", false },
         { Crane, RopeFunction.Running, [Lay(3, 4, 3)], "running-strand", true },
+        { Crane, RopeFunction.Running, [Lay(3, 4, 3), Lay(1, 6, 1)], "running-strand", true },
+        // Six of one group lie together wherever they are.
+        { Crane, RopeFunction.Running, [new(6, WirePlace.Lay, null, 1), new(1, WirePlace.Lay, null, 1)], "running-lay", true },
         // (A)(2): rotation resistant ropes, two in six diameters or four in thirty; 6·20 and 30·20 mm.
         { Crane, RopeFunction.RotationResistant, [Lay(1, 4, 1), Lay(1, 4.121, 1)], "rotation-resistant-six-diameters", false },
         { Crane, RopeFunction.RotationResistant, [Lay(1, 4, 1), Lay(1, 4.12, 1)], "rotation-resistant-six-diameters", true },
@@ -40,6 +43,7 @@ public sealed class RuleRowTests
         { Mine, RopeFunction.Running, [Mouth(1)], "mine-end", false },
         { Mine, RopeFunction.Running, [Mouth(2)], "mine-end", true },
         { Mine, RopeFunction.Standing, [Mouth(2)], "mine-end", true },
+        { Mine, RopeFunction.Unknown, [Mouth(2)], "mine-end", true },
         // 30 CFR 77.1434(b): more than one broken wire in the valley in one lay.
         { Mine, RopeFunction.Running, [new(1, WirePlace.Valley, 4, 1)], "mine-valley", false },
         { Mine, RopeFunction.Running, [new(1, WirePlace.Valley, 4, 1), new(1, WirePlace.Valley, 4.1, 1)], "mine-valley", true },

@@ -5,8 +5,15 @@ using CalcService.Engine.Tests.Findings;
 
 namespace CalcService.Engine.Tests.Proof;
 
-/// <summary>A test with one thing wrong, and the finding that has to say so.</summary>
-public sealed record ProofCase(string Code, Severity Severity, string Pointer, Func<ProofInput, ProofInput> Change, params IReadOnlyList<string> Besides) : IFindingCase
+/// <summary>A test with one thing wrong, the finding that has to say so, and the check that has to show it.</summary>
+/// <param name="Code">The finding.</param>
+/// <param name="Severity">How much it weighs.</param>
+/// <param name="Pointer">The member it points to.</param>
+/// <param name="Check">The check; null where none stands behind the finding.</param>
+/// <param name="Change">What is wrong with the test.</param>
+/// <param name="Besides">Codes that follow from the same fault.</param>
+public sealed record ProofCase(
+    string Code, Severity Severity, string Pointer, string? Check, Func<ProofInput, ProofInput> Change, params IReadOnlyList<string> Besides) : IFindingCase
 {
     public Outcome<ProofResult> Evaluate() => GoodProof.Evaluate(Change(GoodProof.After));
 }
@@ -18,36 +25,38 @@ public static class ProofCases
 
     public static IReadOnlyList<ProofCase> All { get; } =
     [
-        new("compound-demonstration", Severity.Caution, "/compound", input => input with { Compound = input.Compound with { Demonstration = true } }),
-        new("proof-load-unknown", Severity.Unknown, "/ruleSet", input => input with { RuleSet = null, ProofLoadN = 100e3 }),
-        new("proof-load-unknown", Severity.Unknown, "/test/proofLoad", input => input with { RuleSet = "hoist-rope" }),
-        new("rated-load-missing", Severity.Unknown, "/test/ratedLoad", input => input with { RatedLoadN = null }),
-        new("proof-below-rule", Severity.Stop, "/test/proofLoad", input => input with { ProofLoadN = 100.7e3 }),
-        new("proof-rating-missing", Severity.Unknown, "/socket/proofRating", input => input with { ProofRatingN = null }),
-        new("proof-above-socket-rating", Severity.Stop, "/socket/proofRating", input => input with { ProofRatingN = 100.7e3 }),
-        new("test-share-unknown", Severity.Caution, "/rope/certificate/breakingForce", input => input with { Rope = input.Rope with { CertifiedBreakingForceN = null, Grade = null } }),
-        new("proof-above-half-breaking", Severity.Caution, "/test/proofLoad", input => input with { Rope = input.Rope with { CertifiedBreakingForceN = 201e3 } }),
-        new("cure-not-told", Severity.Unknown, "/test/proofLoadFrom", input => input with { ProofLoadFrom = null }),
-        new("not-cured-for-proof", Severity.Stop, "/testedAt", input => input with { ProofLoadFrom = input.TestedAt.AddMinutes(1) }),
-        new("no-exclusion-zone", Severity.Caution, "/test/exclusionZone", input => input with { ExclusionZone = null }),
-        new("no-exclusion-zone", Severity.Caution, "/test/exclusionZone", input => input with { ExclusionZone = false }),
-        new("seating-not-computed", Severity.Caution, "/compound/sheet/cured", input => input with { Compound = input.Compound with { Cured = new() } }),
-        new("test-not-watched", Severity.Unknown, "/measured/wireSlip", Seen(seen => seen with { WireSlip = null })),
-        new("test-not-watched", Severity.Unknown, "/measured/cracks", Seen(seen => seen with { Cracks = null })),
-        new("test-not-watched", Severity.Unknown, "/measured/asymmetry", Seen(seen => seen with { Asymmetry = null })),
-        new("test-not-watched", Severity.Unknown, "/measured/creepUnderHold", Seen(seen => seen with { CreepUnderHold = null })),
-        new("test-not-watched", Severity.Unknown, Steps, Read(), "seating-not-read"),
-        new("wire-slipped", Severity.Stop, "/measured/wireSlip", Seen(seen => seen with { WireSlip = true })),
-        new("cracked-under-proof", Severity.Stop, "/measured/cracks", Seen(seen => seen with { Cracks = true })),
-        new("seated-askew", Severity.Stop, "/measured/asymmetry", Seen(seen => seen with { Asymmetry = true })),
-        new("creep-under-hold", Severity.Stop, "/measured/creepUnderHold", Seen(seen => seen with { CreepUnderHold = true })),
-        new("test-load-short", Severity.Stop, Steps, Read(new MeasuredStep(95.7e3, .0013))),
-        new("test-load-over", Severity.Caution, Steps, Read(new MeasuredStep(100.9e3, .0013))),
-        new("seating-not-read", Severity.Caution, Steps, Read(new MeasuredStep(100e3, null))),
-        new("seating-not-comparable", Severity.Caution, "/test/seatingReadAt", input => input with { ReadAt = SeatingPlace.Unknown }),
-        new("seating-not-comparable", Severity.Caution, "/test/readUnderLoad", input => input with { ReadUnderLoad = false }),
-        new("seating-little", Severity.Caution, Steps + "/0/seating", Read(new MeasuredStep(100e3, .0002))),
-        new("seating-much", Severity.Caution, Steps + "/0/seating", Read(new MeasuredStep(100e3, .0040))),
+        new("compound-demonstration", Severity.Caution, "/compound", null, input => input with { Compound = input.Compound with { Demonstration = true } }),
+        new("proof-load-unknown", Severity.Unknown, "/ruleSet", "proof-load", input => input with { RuleSet = null, ProofLoadN = 100e3 }),
+        new("proof-load-unknown", Severity.Unknown, "/test/proofLoad", "proof-load", input => input with { RuleSet = "hoist-rope" }),
+        new("proof-load-unknown", Severity.Unknown, "/ruleSet", "proof-load", input => input with { RuleSet = null, RatedLoadN = null }),
+        new("rated-load-missing", Severity.Unknown, "/test/ratedLoad", "proof-load", input => input with { RatedLoadN = null }),
+        new("rated-load-missing", Severity.Unknown, "/test/ratedLoad", "proof-load", input => input with { RatedLoadN = null, ProofLoadN = 100.8e3 }),
+        new("proof-below-rule", Severity.Stop, "/test/proofLoad", "proof-load", input => input with { ProofLoadN = 100.7e3 }),
+        new("proof-rating-missing", Severity.Unknown, "/socket/proofRating", "socket-rating", input => input with { ProofRatingN = null }),
+        new("proof-above-socket-rating", Severity.Stop, "/socket/proofRating", "socket-rating", input => input with { ProofRatingN = 100.7e3 }),
+        new("test-share-unknown", Severity.Caution, "/rope/certificate/breakingForce", null, input => input with { Rope = input.Rope with { CertifiedBreakingForceN = null, Grade = null } }),
+        new("proof-above-half-breaking", Severity.Caution, "/test/proofLoad", "half-of-breaking-force", input => input with { Rope = input.Rope with { CertifiedBreakingForceN = 201e3 } }),
+        new("cure-not-told", Severity.Unknown, "/test/proofLoadFrom", "cure", input => input with { ProofLoadFrom = null }),
+        new("not-cured-for-proof", Severity.Stop, "/testedAt", "cure", input => input with { ProofLoadFrom = input.TestedAt.AddMinutes(1) }),
+        new("no-exclusion-zone", Severity.Caution, "/test/exclusionZone", null, input => input with { ExclusionZone = null }),
+        new("no-exclusion-zone", Severity.Caution, "/test/exclusionZone", null, input => input with { ExclusionZone = false }),
+        new("seating-not-computed", Severity.Caution, "/compound/sheet/cured", null, input => input with { Compound = input.Compound with { Cured = new() } }),
+        new("test-not-watched", Severity.Unknown, "/measured/wireSlip", "wire-slip", Seen(seen => seen with { WireSlip = null })),
+        new("test-not-watched", Severity.Unknown, "/measured/cracks", "cracks", Seen(seen => seen with { Cracks = null })),
+        new("test-not-watched", Severity.Unknown, "/measured/asymmetry", "asymmetry", Seen(seen => seen with { Asymmetry = null })),
+        new("test-not-watched", Severity.Unknown, "/measured/creepUnderHold", "creep", Seen(seen => seen with { CreepUnderHold = null })),
+        new("test-not-watched", Severity.Unknown, Steps, "test-load", Read(), "seating-not-read"),
+        new("wire-slipped", Severity.Stop, "/measured/wireSlip", "wire-slip", Seen(seen => seen with { WireSlip = true })),
+        new("cracked-under-proof", Severity.Stop, "/measured/cracks", "cracks", Seen(seen => seen with { Cracks = true })),
+        new("seated-askew", Severity.Stop, "/measured/asymmetry", "asymmetry", Seen(seen => seen with { Asymmetry = true })),
+        new("creep-under-hold", Severity.Stop, "/measured/creepUnderHold", "creep", Seen(seen => seen with { CreepUnderHold = true })),
+        new("test-load-short", Severity.Stop, Steps, "test-load", Read(new MeasuredStep(95.7e3, .0013))),
+        new("test-load-over", Severity.Caution, Steps, "test-load", Read(new MeasuredStep(100.9e3, .0013))),
+        new("seating-not-read", Severity.Caution, Steps, "seating", Read(new MeasuredStep(100e3, null))),
+        new("seating-not-comparable", Severity.Caution, "/test/seatingReadAt", "seating", input => input with { ReadAt = SeatingPlace.Unknown }),
+        new("seating-not-comparable", Severity.Caution, "/test/readUnderLoad", "seating", input => input with { ReadUnderLoad = false }),
+        new("seating-little", Severity.Caution, Steps + "/0/seating", "seating-step-1", Read(new MeasuredStep(100e3, .0002))),
+        new("seating-much", Severity.Caution, Steps + "/0/seating", "seating-step-1", Read(new MeasuredStep(100e3, .0040))),
     ];
 
     private static Func<ProofInput, ProofInput> Seen(Func<ProofObservations, ProofObservations> change) => input => input with { Observations = change(input.Observations) };

@@ -38,7 +38,7 @@ public static class ReuseCases
         new("socket-cracked", Severity.Stop, "/inspection/visual/cracks", "visible-cracks", Seen(seen => seen with { VisibleCracks = true })),
         new("socket-cracked", Severity.Stop, Indications + "/0", "crack-ears", Seen(seen => seen with { Indications = [new(SocketPlace.Ears, IndicationKind.Linear, .004)] })),
         new("socket-cracked", Severity.Stop, Indications + "/0", "crack-basket", Seen(seen => seen with { Indications = [new(SocketPlace.Basket, IndicationKind.Crack, null)] })),
-        new("socket-cracked", Severity.Stop, Indications + "/0", "crack-pin", Seen(seen => seen with { Indications = [new(SocketPlace.Unknown, IndicationKind.Linear, null)] })),
+        new("socket-cracked", Severity.Stop, Indications + "/0", "crack-pin", Seen(seen => seen with { Indications = [new(SocketPlace.Pin, IndicationKind.Linear, null)] })),
         new("socket-corroded", Severity.Stop, "/inspection/visual/corrosion", "corrosion", Seen(seen => seen with { Corrosion = CorrosionState.Severe })),
     ];
 

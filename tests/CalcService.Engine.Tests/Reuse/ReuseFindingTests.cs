@@ -25,7 +25,28 @@ public sealed class ReuseFindingTests
         var check = one.Assess().Result.Checks.Single(check => check.Id == one.Check);
         var expected = one.Severity switch { Severity.Unknown => CheckOutcome.Undetermined, Severity.Note => CheckOutcome.Pass, _ => CheckOutcome.Fail };
         Assert.True(expected == check.Outcome, $"{what}: {check}");
-        Assert.Equal(one.Severity == Severity.Unknown, check.Missing.Contains(one.Pointer));
+        Assert.Equal(one.Severity == Severity.Unknown ? [one.Pointer] : [], check.Missing);
+        if (expected == CheckOutcome.Fail)
+        {
+            Assert.Equal(one.Code, check.Rule);
+        }
+    }
+
+    /// <summary>A fault shows in its own check alone, a gap in every check that needs what is missing.</summary>
+    [Theory]
+    [MemberData(nameof(Cases))]
+    public void No_other_check_is_touched(int index, string what)
+    {
+        var one = ReuseCases.All[index];
+        var open = one.Assess().Result.Checks.Where(check => check.Outcome is CheckOutcome.Fail or CheckOutcome.Undetermined).ToArray();
+        if (one.Severity == Severity.Unknown)
+        {
+            Assert.All(open, check => Assert.Equal([one.Pointer], check.Missing));
+        }
+        else if (one.Besides.Count == 0)
+        {
+            Assert.True(one.Severity == Severity.Note ? open.Length == 0 : open.Single().Id == one.Check, what);
+        }
     }
 
     /// <summary>What was missing is never made good by what was not.</summary>

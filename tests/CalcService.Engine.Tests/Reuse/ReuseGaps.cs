@@ -20,6 +20,7 @@ public static class ReuseGaps
         Missing("socket-identity-missing", "/socket/type", "identity", Socket(socket => socket with { Type = SocketType.Unknown })),
         Missing("socket-steel-unknown", "/socket/material/known", "steel", Socket(socket => socket with { SteelKnown = null })),
         Missing("socket-steel-unknown", "/socket/material/known", "steel", Socket(socket => socket with { SteelKnown = false })),
+        Missing("socket-steel-unknown", "/socket/material/yieldStrength", "steel", Socket(socket => socket with { YieldStrengthPa = null })),
         Missing("socket-steel-unknown", "/socket/material/yieldStrength", "strength-basket-hoop", Socket(socket => socket with { YieldStrengthPa = null })),
         Missing("socket-steel-unknown", "/socket/material/tensileStrength", "strength-ear-block", Socket(socket => socket with { TensileStrengthPa = null })),
         Missing("socket-history-missing", History + "welded", "welding", Past(past => past with { Welded = null })),

@@ -1,0 +1,264 @@
+using CalcService.Engine.Findings;
+using CalcService.Engine.Inspection;
+using CalcService.Engine.Ropes;
+using CalcService.Engine.Rules;
+using CalcService.Engine.Tests.Numerics;
+
+namespace CalcService.Engine.Tests.Inspection;
+
+/// <summary>What the checks of an inspection hold as evidence: numbers worked by hand, limits by the clauses that RuleRowTests names.</summary>
+public sealed class InspectionEvidenceTests
+{
+    private const string Crane = InspectionRules.ConstructionCrane;
+    private const string Mine = MatchingRules.MineHoist;
+    private const string Naval = InspectionRules.Naval;
+    private const string Platform = InspectionRules.Platform;
+
+    /// <summary>19.8 of 20 mm are 1 % less, a fifth of 5 % and a sixth of 6 %; 3 of 5 turns; 12 of 24 months; 80 of 90 %.</summary>
+    [Theory]
+    [InlineData(Crane, "diameter-nominal", .01, .05, .2)]
+    [InlineData(Mine, "diameter-baseline", .01, .06, 1 / 6.0)]
+    [InlineData(Mine, "drum-turns", 5, 3, .6)]
+    [InlineData(Mine, "attachment", .9, .8, 8 / 9.0)]
+    [InlineData(Mine, "strength", .025, .1, .25)]
+    [InlineData(Platform, "resocketing", 12, 24, .5)]
+    [InlineData(Crane, "broken-wires-running-lay", 3, 6, .5)]
+    [InlineData(Crane, "broken-wires-running-strand", 2, 3, 2 / 3.0)]
+    public void Check_shows_what_was_found_what_is_allowed_and_the_share_between(string ruleSet, string id, double measured, double limit, double use)
+    {
+        var input = GoodInspection.Under(ruleSet) with { StrengthLoss = .025, BrokenWires = [new(3, WirePlace.Lay, 4, 2)] };
+        var check = GoodInspection.Inspect(input).Result.Checks.Single(check => check.Id == id);
+        Assert.Equal(CheckOutcome.Pass, check.Outcome);
+        Printed.Matches(measured, check.Measured!.Value.Si, 1e-11);
+        Printed.Matches(limit, check.Limit.Si, 1e-11);
+        Printed.Matches(use, check.Use!.Value, 1e-11);
+    }
+
+    /// <summary>9 of 6 wires are half as many again.</summary>
+    [Fact]
+    public void Row_that_rejects_shows_how_far_it_is_exceeded() =>
+        Printed.Matches(1.5, GoodInspection.Inspect(GoodInspection.With(RopeFunction.Running, new BrokenWires(9, WirePlace.Lay, 4, 1))).Result.Strictest!.Use!.Value);
+
+    /// <summary>Where no turn is left there is no share of three turns.</summary>
+    [Theory]
+    [InlineData(0, false)]
+    [InlineData(.5, true)]
+    public void Drum_without_a_turn_left_fails_without_a_share(double turns, bool isCut)
+    {
+        var check = GoodInspection.Inspect(GoodInspection.Under(Mine) with { DrumTurnsLeft = turns, Cracks = isCut }).Result.Checks.Single(check => check.Id == "drum-turns");
+        Assert.Equal((CheckOutcome.Fail, null), (check.Outcome, check.Use));
+    }
+
+    [Fact]
+    public void Heat_is_shown_against_the_warmest_service_of_the_sheet()
+    {
+        var check = GoodInspection.Inspect(GoodInspection.Input).Result.Checks.Single(check => check.Id == "heat");
+        Assert.Equal((45 + GoodInspection.Zero, 60 + GoodInspection.Zero), (check.Measured!.Value.Si, check.Limit.Si));
+    }
+
+    /// <summary>docs/service-inspections.md: a set's own limits are asked, those of others where it has none; what it doesn't know is not applicable.</summary>
+    [Theory]
+    [InlineData(Crane, "diameter-nominal diameter-baseline")]
+    [InlineData(Mine, "diameter-baseline attachment")]
+    [InlineData(Platform, "diameter-nominal diameter-baseline resocketing")]
+    public void Only_the_sets_that_know_them_ask_for_baseline_age_and_attachment(string ruleSet, string asked)
+    {
+        string[] some = ["diameter-nominal", "diameter-baseline", "resocketing", "attachment"];
+        var checks = GoodInspection.Inspect(GoodInspection.Under(ruleSet)).Result.Checks.Where(check => some.Contains(check.Id)).ToArray();
+        Assert.Equal(asked.Split(' '), checks.Where(check => check.Outcome == CheckOutcome.Pass).Select(check => check.Id));
+        Assert.All(checks, check => Assert.True(check.Outcome is CheckOutcome.Pass or CheckOutcome.NotApplicable));
+    }
+
+    /// <summary>Elsewhere than in a mine a baseline counts where somebody took it, a strength where somebody tested it, turns where somebody counted them.</summary>
+    [Fact]
+    public void What_nobody_measured_is_asked_in_mines_alone()
+    {
+        var checks = GoodInspection.Inspect(GoodInspection.Input).Result.Checks.ToDictionary(check => check.Id);
+        Assert.All(["diameter-baseline", "strength", "drum-turns", "resocketing", "attachment"], id => Assert.Equal((CheckOutcome.NotApplicable, Severity.Note), (checks[id].Outcome, checks[id].Severity)));
+    }
+
+    /// <summary>Edges belong to what is allowed: the sheet's warmest service, and the remembered +115 °C where there is no sheet.</summary>
+    [Fact]
+    public void Temperature_at_its_limit_passes()
+    {
+        Assert.Empty(GoodInspection.Inspect(GoodInspection.Input with { HighestTemperatureK = 60 + GoodInspection.Zero }).Findings);
+        var unknown = GoodInspection.Inspect(GoodInspection.Input with { Compound = null, Chemicals = [], HighestTemperatureK = 115 + GoodInspection.Zero });
+        Assert.Equal(["compound-not-known"], unknown.Findings.Select(finding => finding.Definition.Code));
+    }
+
+    /// <summary>Without a sheet nobody knows what a substance does.</summary>
+    [Fact]
+    public void Substance_is_unlisted_where_there_is_no_sheet() =>
+        Assert.Contains(GoodInspection.Inspect(GoodInspection.Input with { Compound = null }).Findings, finding => finding is { Severity: Severity.Unknown, Definition.Code: "met-unlisted-chemical" });
+
+    /// <summary>30 CFR 57.19025 and 75.1435: 80 % hold; what fails fails whatever else is missing, and each missing member is named.</summary>
+    [Theory]
+    [InlineData(.8, true, CheckOutcome.Pass, "")]
+    [InlineData(.79, null, CheckOutcome.Fail, "/attachment/resinByDesign")]
+    [InlineData(null, false, CheckOutcome.Fail, "/attachment/efficiency")]
+    [InlineData(null, null, CheckOutcome.Undetermined, "/attachment/resinByDesign /attachment/efficiency")]
+    public void Attachment_in_a_mine_fails_by_what_is_there_and_names_what_is_missing(double? efficiency, bool? byDesign, CheckOutcome outcome, string missing)
+    {
+        var check = GoodInspection.Inspect(GoodInspection.Under(Mine) with { Attachment = new(efficiency, byDesign) }).Result.Checks.Single(check => check.Id == "attachment");
+        Assert.Equal((outcome, missing), (check.Outcome, string.Join(' ', check.Missing)));
+    }
+
+    /// <summary>Months that are full: 13 March to 12 March lacks a day; 31 December and 14 months is the last day of February.</summary>
+    [Theory]
+    [InlineData("2025-03-13", "2026-03-12", 11)]
+    [InlineData("2025-03-12", "2026-03-12", 12)]
+    [InlineData("2024-12-31", "2026-02-28", 14)]
+    public void Age_of_a_socketing_counts_full_months(string made, string assessed, double months)
+    {
+        static DateOnly Day(string text) => DateOnly.ParseExact(text, "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
+        var checks = GoodInspection.Inspect(GoodInspection.Under(Platform) with { SocketedOn = Day(made), AssessedOn = Day(assessed) }).Result.Checks;
+        Assert.Equal(months, checks.Single(check => check.Id == "resocketing").Measured!.Value.Si);
+    }
+
+    /// <summary>docs/service-inspections.md: the own limit of a set, then one that holds for all, then one that is borrowed.</summary>
+    [Theory]
+    [InlineData(Crane, "end-cracked", "29 CFR 1926.1413", Severity.Stop)]
+    [InlineData(Mine, "end-cracked", "a crack grows under load", Severity.Stop)]
+    [InlineData(Mine, "end-corroded", "30 CFR 77.1437", Severity.Stop)]
+    [InlineData(Mine, "end-slipped", "30 CFR 77.1437", Severity.Stop)]
+    [InlineData(Crane, "end-slipped", "an end that lets go of its rope is none", Severity.Stop)]
+    [InlineData(Naval, "end-corroded", "29 CFR 1926.1413", Severity.Caution)]
+    [InlineData(PouringRules.General, "end-corroded", "29 CFR 1926.1413", Severity.Stop)]
+    [InlineData(null, "end-worn", "29 CFR 1926.1413", Severity.Stop)]
+    public void Condition_is_held_against_the_rule_that_stands_nearest(string? ruleSet, string id, string document, Severity weight)
+    {
+        var bad = GoodInspection.Under(ruleSet) with { Cracks = true, Corrosion = Degree.Heavy, Wear = Degree.Heavy, ConeMovement = true };
+        var check = GoodInspection.Inspect(bad).Result.Checks.Single(check => check.Id == id);
+        Assert.Equal((CheckOutcome.Fail, document, weight), (check.Outcome, check.Limit.Source.Document, check.Severity));
+    }
+
+    /// <summary>docs/service-inspections.md: what is exceeded by a stop, then what is missing, then what is exceeded by a caution, then what leaves least.</summary>
+    [Fact]
+    public void Strictest_follows_the_order_of_stop_missing_caution_and_least_left()
+    {
+        static string Strictest(InspectionInput input) => GoodInspection.Inspect(input).Result.Strictest!.Id;
+        var passes = GoodInspection.Input;
+        Assert.Equal("diameter-nominal", Strictest(passes));
+        // 12 of 24 months, 3 of 5 turns, 80 of 90 %.
+        Assert.Equal("resocketing", Strictest(passes with { RuleSet = Platform }));
+        Assert.Equal("drum-turns", Strictest(GoodInspection.Under(Platform)));
+        Assert.Equal("attachment", Strictest(GoodInspection.Under(Mine)));
+        var caution = passes with { BrokenWires = [new(1, WirePlace.Mouth, null, 1)] };
+        Assert.Equal("broken-wires-naval-fitting", Strictest(caution));
+        var missing = caution with { Wear = Degree.Unknown };
+        Assert.Equal("end-worn", Strictest(missing));
+        Assert.Equal("end-cracked", Strictest(missing with { Cracks = true }));
+        // Six of six in the lay, three of three in the strand: the smaller number is the stricter row.
+        Assert.Equal("broken-wires-running-strand", Strictest(passes with { BrokenWires = [new(6, WirePlace.Lay, 4, 3)] }));
+        // Alike in all: by name, so that the answer hangs on no order.
+        Assert.Equal("end-bent", Strictest(passes with { Cracks = true, BendAtMouth = true }));
+    }
+
+    /// <summary>Each member that would settle the count, and none that wouldn't.</summary>
+    public static TheoryData<RopeFunction, bool, BrokenWires[], string, string> Unplaced => new()
+    {
+        // At an end connection only the place counts.
+        { RopeFunction.Standing, false, [new(2, WirePlace.Unknown, null, 1)], "standing-end", "/inspection/brokenWires/0/place" },
+        // Three and three lie in one lay if the lay is long enough.
+        { RopeFunction.Running, false, [new(3, WirePlace.Lay, 4, 1), new(3, WirePlace.Lay, 4.5, 1)], "running-lay", "/rope/layLength" },
+        // Six and thirty diameters need no lay.
+        { RopeFunction.RotationResistant, false, [new(1, WirePlace.Lay, 4, 1), new(1, WirePlace.Lay, null, 1)], "rotation-resistant-six-diameters", "/inspection/brokenWires/1/fromMouth" },
+        { RopeFunction.RotationResistant, false, [new(3, WirePlace.Lay, 4, 1), new(1, WirePlace.Lay, null, 1)], "rotation-resistant-thirty-diameters", "/inspection/brokenWires/1/fromMouth" },
+        // What is known to lie farther apart is not counted as certain.
+        { RopeFunction.RotationResistant, true, [new(1, WirePlace.Lay, 4, 1), new(1, WirePlace.Lay, 6, 1), new(1, WirePlace.Lay, null, 1)], "rotation-resistant-six-diameters", "/inspection/brokenWires/2/fromMouth" },
+        { RopeFunction.RotationResistant, true, [new(2, WirePlace.Lay, 4, 1), new(2, WirePlace.Lay, 6, 1), new(2, WirePlace.Lay, null, 1)], "rotation-resistant-thirty-diameters", "/inspection/brokenWires/2/fromMouth" },
+        // Of unknown place it may be at the end and not beyond it.
+        { RopeFunction.Standing, true, [new(2, WirePlace.Lay, 4, 1), new(1, WirePlace.Unknown, 4.05, 1)], "standing-lay", "/inspection/brokenWires/1/place" },
+        { RopeFunction.Standing, true, [new(3, WirePlace.Unknown, null, 1)], "standing-lay", "/inspection/brokenWires/0/place /inspection/brokenWires/0/fromMouth" },
+        { RopeFunction.Running, true, [new(2, WirePlace.Lay, 4, null), new(1, WirePlace.Lay, 4.1, 1)], "running-strand", "/inspection/brokenWires/0/inOneStrand" },
+        // Two strands with two each may be one strand: nothing is missing but another look.
+        { RopeFunction.Running, true, [new(2, WirePlace.Lay, 4, 2), new(2, WirePlace.Lay, 4.1, 2)], "running-strand", "/inspection/brokenWires" },
+        { RopeFunction.Standing, true, [new(1, WirePlace.Valley, 4, 1), new(1, WirePlace.Unknown, 4.1, 1)], "mine-valley", "/inspection/brokenWires/1/place" },
+    };
+
+    [Theory]
+    [MemberData(nameof(Unplaced))]
+    public void Count_that_may_reject_names_what_would_settle_it(RopeFunction function, bool laid, BrokenWires[] wires, string row, string missing)
+    {
+        var good = GoodInspection.With(function, wires);
+        var inspection = GoodInspection.Inspect(good with { Rope = good.Rope with { LayLengthM = laid ? .13 : null } });
+        var check = inspection.Result.Checks.Single(check => check.Id == "broken-wires-" + row);
+        Assert.Equal((CheckOutcome.Undetermined, missing), (check.Outcome, string.Join(' ', check.Missing)));
+        string[] related = ["/inspection/brokenWires", .. check.Missing.Skip(1)];
+        Assert.Contains(inspection.Findings, finding => finding.Definition.Code == "broken-wires-not-placed" && finding.Pointer == check.Missing[0] && finding.Related.SequenceEqual(related));
+    }
+
+    /// <summary>29 CFR 1926.1413: up to two wires in a lay of a standing rope pass; rows for running ropes say nothing of it.</summary>
+    [Fact]
+    public void Row_of_another_function_is_no_stricter_rule() =>
+        Assert.Empty(GoodInspection.Inspect(GoodInspection.With(RopeFunction.Standing, new BrokenWires(2, WirePlace.Lay, 4, 2))).Findings);
+
+    /// <summary>docs/service-inspections.md: beyond the farthest broken wire of known place where wires reject, else beyond the socket.</summary>
+    [Fact]
+    public void Cut_reaches_as_far_as_the_damage_that_rejects()
+    {
+        static double? Cut(InspectionInput input) => GoodInspection.Inspect(input).Result.CutFromM;
+        var one = GoodInspection.With(RopeFunction.Running, new BrokenWires(1, WirePlace.Lay, 5, 1));
+        Assert.Null(Cut(one));
+        Printed.Matches(.91, Cut(one with { Cracks = true })!.Value);
+        var six = GoodInspection.With(RopeFunction.Running, new BrokenWires(6, WirePlace.Lay, 5, 1));
+        Printed.Matches(5.91, Cut(six with { Cracks = true })!.Value);
+        // Nobody knows where.
+        var unplaced = GoodInspection.With(RopeFunction.Running, new BrokenWires(6, WirePlace.Lay, null, 1));
+        Assert.Null(Cut(unplaced));
+        Printed.Matches(.91, Cut(unplaced with { Cracks = true })!.Value);
+        // What was looked at lightly, or not at all, is not cut off.
+        Assert.Null(Cut(GoodInspection.Input with { Corrosion = Degree.Light, Cracks = null }));
+    }
+
+    /// <summary>One bad thing is enough for a cut, and a second one doesn't take it back.</summary>
+    [Fact]
+    public void Two_bad_things_at_the_end_are_cut_off_as_one_is()
+    {
+        var cracked = GoodInspection.Input with { Cracks = true };
+        Assert.All(
+            [
+                cracked with { Corrosion = Degree.Heavy }, cracked with { Wear = Degree.Heavy }, cracked with { BendAtMouth = true },
+                cracked with { ImproperlyApplied = true }, cracked with { ConeMovement = true },
+            ],
+            input => Printed.Matches(.91, GoodInspection.Inspect(input).Result.CutFromM!.Value));
+    }
+
+    /// <summary>
+    /// Enough rope is left where what is known is enough and nothing that is known says no: what can be spared against the
+    /// cut of 0.91 m, turns after the cut against three (30 CFR 77.1436(b)).
+    /// A turn of a drum of 0.5 m takes 1.5708 m, so that the cut takes 0.579 turns.
+    /// </summary>
+    [Theory]
+    [InlineData(false, null, null, null, null, "")]
+    [InlineData(false, null, 3.0, null, true, "")]
+    [InlineData(false, null, 2.9, null, false, "drum-turns-few")]
+    [InlineData(true, null, null, null, null, "rope-left-unknown")]
+    [InlineData(true, .91, null, null, true, "")]
+    [InlineData(true, .90, null, null, false, "rope-left-short")]
+    [InlineData(true, null, 3.58, .5, true, "")]
+    [InlineData(true, null, 3.57, .5, false, "drum-turns-few")]
+    [InlineData(true, .91, 3.57, .5, false, "drum-turns-few")]
+    [InlineData(true, .90, 3.58, .5, false, "rope-left-short")]
+    [InlineData(true, .91, 3.58, .5, true, "")]
+    [InlineData(true, .91, 3.58, null, null, "drum-turns-missing")]
+    [InlineData(true, .90, 3.58, null, false, "rope-left-short drum-turns-missing")]
+    [InlineData(true, null, 3.58, null, null, "drum-turns-missing")]
+    [InlineData(true, .91, 2.9, null, false, "drum-turns-few")]
+    public void Rope_left_is_enough_where_nothing_known_says_no(bool isCut, double? spareM, double? turns, double? drumM, bool? enough, string codes)
+    {
+        var inspection = GoodInspection.Inspect(GoodInspection.Input with { Cracks = isCut, LengthLeftM = spareM, DrumTurnsLeft = turns, DrumDiameterM = drumM });
+        Assert.Equal(enough, inspection.Result.Left.Enough);
+        Assert.Equal(codes.Split(' ', StringSplitOptions.RemoveEmptyEntries).Order(),
+            inspection.Findings.Select(finding => finding.Definition.Code).Where(code => code.StartsWith("drum", StringComparison.Ordinal) || code.StartsWith("rope-left", StringComparison.Ordinal)).Order());
+    }
+
+    /// <summary>A mine asks for turns whatever else is known, and so needs no word about the length that is left.</summary>
+    [Fact]
+    public void Mine_asks_for_turns_and_not_for_length()
+    {
+        var findings = GoodInspection.Inspect(GoodInspection.Under(Mine) with { Cracks = true, DrumTurnsLeft = null }).Findings.Select(finding => finding.Definition.Code).ToArray();
+        Assert.Contains("drum-turns-missing", findings);
+        Assert.DoesNotContain("rope-left-unknown", findings);
+    }
+}
