@@ -10,7 +10,7 @@ namespace CalcService.Api.OpenApi;
 public static class OpenApiSetup
 {
     private const string Description =
-        "Plans the pour of steel wire rope ends in resin sockets. Answers are for competent people: the compound's data sheet, "
+        "Decides about steel wire rope ends in resin sockets: match, pour, cure, proof load, reuse, inspection and records. Answers are for competent people: the compound's data sheet, "
         + "the rope and socket makers' instructions and local codes stand above them. The compound called demonstration is invented.";
 
     public static void AddOpenApiDocument(this IServiceCollection services)

@@ -38,13 +38,13 @@ public static class CompoundFindings
 
     public static FindingDefinition DoseContradictsSheet { get; } = Stop("dose-contradicts-sheet",
         "The dose that was given, or is meant to be, is another than the sheet has for the temperature that decides.",
-        "{measured} doses a kit are given or meant; the sheet has {limit} for the temperature that decides.",
+        "{measured} dose(s) a kit given or meant; the sheet has {limit} for the temperature that decides.",
         "Before mixing, give the dose of the sheet, or bring air and steel to a temperature that the meant dose is for. Once mixed, do not pour it.",
         Source.DataSheet("doses"));
 
     public static FindingDefinition GelTimeUnknown { get; } = Unknown("gel-time-unknown",
         "The sheet has no gel time for the dose that the temperature asks for.",
-        "The sheet has no gel time for {doses} doses a kit.",
+        "The sheet has no gel time for {doses} dose(s) a kit.",
         "Ask the compound's maker for gel times with this dose.");
 
     public static FindingDefinition GelTimeExtrapolated { get; } = Caution("gel-time-extrapolated",

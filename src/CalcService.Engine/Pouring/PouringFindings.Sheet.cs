@@ -27,7 +27,7 @@ public static partial class PouringFindings
 
     public static FindingDefinition DoseAboveMaximum { get; } = Stop("dose-above-maximum",
         "A dose is above the most that the sheet allows: the compound gels early, runs hot and may crack.",
-        "{measured} doses a kit; the sheet allows {limit}.",
+        "{measured} dose(s) a kit; the sheet allows {limit}.",
         "Give no more than the sheet allows; warm the steel instead.",
         Source.DataSheet("maximumDoses"));
 
