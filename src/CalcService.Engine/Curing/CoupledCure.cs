@@ -37,12 +37,20 @@ internal sealed class CoupledCure
             scope.Find(CuringFindings.ConeSteelUnknown, pointer + "/rope/construction", words: new FindingWord("end", end.Id));
         }
 
+        // Wires that leave no room for compound make no cone.
+        var fill = area is { } wires ? ConeMixture.WireFraction(wires, end.Basket.SmallEndDiameterM / 2, Trace.None) : 0;
+        var fits = fill <= Broom.DensestFill;
+        if (!fits)
+        {
+            scope.Find(CuringFindings.WiresDoNotFit, pointer + "/socket/basket", Measure.Fraction(fill), Measure.Fraction(Broom.DensestFill), [pointer + "/rope"]);
+        }
+
         if (end is not { OuterAtSmallEndM: not null, OuterAtMouthM: not null })
         {
             scope.Find(CuringFindings.SocketWallMissing, pointer + "/socket/outerDiameter", words: new FindingWord("end", end.Id));
         }
 
-        return area is { } metal && end is { OuterAtSmallEndM: { } small, OuterAtMouthM: { } mouth } && CoupledFacts.Materials(scope) is { } materials
+        return fits && area is { } metal && end is { OuterAtSmallEndM: { } small, OuterAtMouthM: { } mouth } && CoupledFacts.Materials(scope) is { } materials
             && scope.Input.Conditions is { SteelK: { } steel, CompoundK: { } compound }
             ? new(scope, kinetics, air, new()
             {

@@ -74,6 +74,7 @@ public static class CureFindingCases
     private static IEnumerable<CureFindingCase> Heat =>
     [
         new("cone-steel-unknown", Severity.Unknown, "/ends/0/rope/construction", _ => OneEnd(end => end with { Rope = end.Rope with { Construction = "locked coil" } })),
+        new("wires-do-not-fit", Severity.Stop, "/ends/0/socket/basket", _ => OneEnd(end => end with { Rope = end.Rope with { DiameterM = 2 * end.Rope.DiameterM } })),
         new("socket-wall-missing", Severity.Unknown, "/ends/0/socket/outerDiameter", _ => OneEnd(end => end with { OuterAtMouthM = null })),
         new("sheet-silent", Severity.Unknown, "/compound/sheet/cured/density", _ => Sheet(s => s with { DensityKgPerM3 = null })(GoodCure.Coupled)),
         new("sheet-silent", Severity.Unknown, "/compound/sheet/cured/specificHeat", _ => Sheet(s => s with { SpecificHeatJPerKgK = null })(GoodCure.Coupled)),
