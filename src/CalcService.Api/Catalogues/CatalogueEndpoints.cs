@@ -18,7 +18,6 @@ namespace CalcService.Api.Catalogues;
 public static class CatalogueEndpoints
 {
     private const string Tag = "Catalogues";
-    private static readonly int[] Refusals = [400, 406, 500];
 
     public static void MapCatalogues(this IEndpointRouteBuilder app, IReadOnlyList<FindingDefinition> findings)
     {
@@ -33,7 +32,7 @@ public static class CatalogueEndpoints
         app.MapRead("/v1/self-test", CalculationEndpoint.MediaType, (Readiness readiness) => Results.Json(SelfTest(readiness), ApiJson.Options))
             .Describe<SelfTestReport>("getSelfTest", "The start-up proof that this instance computes right", Tag)
             .WithDescription("Known answers with what this instance computed when it started.")
-            .ProducesProblems(Refusals);
+            .ProducesProblems(ReadOnlyAddress.Refusals);
     }
 
     private static void MapCatalogue<T>(this IEndpointRouteBuilder app, string path, string id, string summary, T catalogue)
@@ -55,7 +54,7 @@ public static class CatalogueEndpoints
         endpoint.Describe<T>(id, summary, Tag)
             .WithDescription("Comes with an ETag. Sent back as If-None-Match, it gives 304 until the content changes.")
             .Produces(StatusCodes.Status304NotModified)
-            .ProducesProblems(Refusals);
+            .ProducesProblems(ReadOnlyAddress.Refusals);
 
     private static RuleEntry Rule(FindingDefinition definition) => new()
     {

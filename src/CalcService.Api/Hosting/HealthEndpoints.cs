@@ -13,14 +13,13 @@ public sealed record Health
 public static class HealthEndpoints
 {
     private const string Tag = "Operation";
-    private static readonly int[] Refusals = [400, 406, 500];
 
     public static void MapHealth(this IEndpointRouteBuilder app)
     {
         app.MapRead("/health/live", CalculationEndpoint.MediaType, () => Results.Json(new Health { Status = "live" }, ApiJson.Options))
             .Describe<Health>("getLive", "Whether the process runs", Tag)
             .WithDescription("For whoever restarts instances. Says nothing about calculations.")
-            .ProducesProblems(Refusals)
+            .ProducesProblems(ReadOnlyAddress.Refusals)
             .DisableHttpMetrics();
         app.MapRead("/health/ready", CalculationEndpoint.MediaType, (Readiness readiness) => readiness.IsReady
                 ? Results.Json(new Health { Status = "ready" }, ApiJson.Options)
@@ -28,7 +27,7 @@ public static class HealthEndpoints
             .Describe<Health>("getReady", "Whether it takes calculations", Tag)
             .WithDescription("For whoever sends requests to instances: 503 until the self-test has passed, and from the moment it is told to stop.")
             .Produces<Health>(503, CalculationEndpoint.MediaType)
-            .ProducesProblems(Refusals)
+            .ProducesProblems(ReadOnlyAddress.Refusals)
             .DisableHttpMetrics();
     }
 }

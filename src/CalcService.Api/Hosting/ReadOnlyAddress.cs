@@ -10,6 +10,9 @@ public sealed record ReadOnlyMetadata(string MediaType);
 /// <summary>Catalogues, probes and documents refuse as strictly as calculations do: a query that nobody heeds would be a silent default.</summary>
 public static class ReadOnlyAddress
 {
+    /// <summary>Statuses of the problems that each of them can answer.</summary>
+    public static IReadOnlyList<int> Refusals { get; } = [400, 406, 500];
+
     private static readonly string[] Methods = [HttpMethods.Get, HttpMethods.Head];
 
     /// <summary>Maps GET, and HEAD, whose body the server leaves out.</summary>

@@ -2,6 +2,7 @@ using CalcService.Engine.Findings;
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Ropes;
+using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Curing;
 
@@ -38,11 +39,10 @@ internal sealed class CoupledCure
         }
 
         // Wires that leave no room for compound make no cone.
-        var fill = area is { } wires ? ConeMixture.WireFraction(wires, end.Basket.SmallEndDiameterM / 2, Trace.None) : 0;
-        var fits = fill <= Broom.DensestFill;
-        if (!fits)
+        var overfull = area is { } wires ? EndFit.Overfull(wires, end.Basket, pointer) : null;
+        if (overfull is not null)
         {
-            scope.Find(CuringFindings.WiresDoNotFit, pointer + "/socket/basket", Measure.Fraction(fill), Measure.Fraction(Broom.DensestFill), [pointer + "/rope"]);
+            scope.Findings.Add(overfull);
         }
 
         if (end is not { OuterAtSmallEndM: not null, OuterAtMouthM: not null })
@@ -50,7 +50,7 @@ internal sealed class CoupledCure
             scope.Find(CuringFindings.SocketWallMissing, pointer + "/socket/outerDiameter", words: new FindingWord("end", end.Id));
         }
 
-        return fits && area is { } metal && end is { OuterAtSmallEndM: { } small, OuterAtMouthM: { } mouth } && CoupledFacts.Materials(scope) is { } materials
+        return overfull is null && area is { } metal && end is { OuterAtSmallEndM: { } small, OuterAtMouthM: { } mouth } && CoupledFacts.Materials(scope) is { } materials
             && scope.Input.Conditions is { SteelK: { } steel, CompoundK: { } compound }
             ? new(scope, kinetics, air, new()
             {

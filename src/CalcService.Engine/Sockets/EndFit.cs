@@ -33,15 +33,26 @@ public sealed record EndFit(Rope Rope, RopeFacts Facts, Basket Basket, string Po
         }
 
         // Judged by area: outer wires that are thicker than the rest would make n of them too many.
-        if (FillOf(area, Basket) is var fill && fill > Broom.DensestFill)
+        if (Overfull(area, Basket, Pointer) is { } overfull)
         {
-            Add(FitFindings.WiresDoNotFit, BasketAt, Measure.Fraction(fill), Measure.Fraction(Broom.DensestFill), RopeAt);
+            Find(overfull);
         }
         else if (FillOf(area, Basket.GrownBy(-Basket.ToleranceM)) > Broom.DensestFill)
         {
             ReportTolerance("wires");
         }
     }
+
+    /// <summary>What is found where the wires take more of the small end than can be filled; null where they fit.</summary>
+    /// <param name="areaM2">Of the wires.</param>
+    /// <param name="basket">The basket.</param>
+    /// <param name="pointer">Where the end stands in the request.</param>
+    public static Finding? Overfull(double areaM2, Basket basket, string pointer) => FillOf(areaM2, basket) is var fill && fill > Broom.DensestFill
+        ? new(FitFindings.WiresDoNotFit, Severity.Stop, pointer + "/socket/basket")
+        {
+            Measured = Measure.Fraction(fill), Limit = Measure.Fraction(Broom.DensestFill), Related = [pointer + "/rope"],
+        }
+        : null;
 
     /// <summary>What about the rope asks for precautions.</summary>
     public void CheckRope()

@@ -1,4 +1,6 @@
 using System.Text.Json.Nodes;
+using CalcService.Api.Batches;
+using CalcService.Api.Calculations;
 
 namespace CalcService.Api.Tests.Fixtures;
 
@@ -32,14 +34,11 @@ public sealed record CalculationRoute(
     /// <summary>What it answers in.</summary>
     public required IReadOnlyList<string> AnswerTypes { get; init; }
 
-    public bool IsBatch => MediaType == BatchType;
+    public bool IsBatch => MediaType == BatchEndpoint.MediaType;
 
     /// <summary>The first place of a kind.</summary>
     public (JsonObject Example, Place Place)? Find(Func<Place, bool> kind) =>
         Places.Where(found => kind(found.Place)).Select(found => ((JsonObject, Place)?)found).FirstOrDefault();
-
-    internal const string SingleType = "application/json";
-    internal const string BatchType = "application/x-ndjson";
 }
 
 /// <summary>The served OpenAPI document. Tests take the routes from it, so that a route that is added joins them.</summary>
@@ -55,7 +54,7 @@ public sealed class ServedContract(JsonObject document)
     public IReadOnlyList<CalculationRoute> Calculations =>
     [
         .. Document["paths"]!.AsObject()
-            .Select(path => (path.Key, Body: path.Value!["post"]?["requestBody"]?["content"]?[CalculationRoute.SingleType]))
+            .Select(path => (path.Key, Body: path.Value!["post"]?["requestBody"]?["content"]?[CalculationEndpoint.MediaType]))
             .Where(path => path.Body is not null)
             .Select(path => Route(path.Key, path.Body!)),
     ];
@@ -66,7 +65,7 @@ public sealed class ServedContract(JsonObject document)
         get
         {
             var single = Answering.ToDictionary(route => route.Path, StringComparer.Ordinal);
-            return [.. Batches.Select(path => single[path[..path.LastIndexOf('/')]] with { Path = path, MediaType = CalculationRoute.BatchType, AnswerTypes = AnswerTypes(path) })];
+            return [.. Batches.Select(path => single[path[..path.LastIndexOf('/')]] with { Path = path, MediaType = BatchEndpoint.MediaType, AnswerTypes = AnswerTypes(path) })];
         }
     }
 
@@ -77,7 +76,7 @@ public sealed class ServedContract(JsonObject document)
     public IReadOnlyList<string> Batches =>
     [
         .. Document["paths"]!.AsObject()
-            .Where(path => path.Value!["post"]?["requestBody"]?["content"]?[CalculationRoute.BatchType] is not null)
+            .Where(path => path.Value!["post"]?["requestBody"]?["content"]?[BatchEndpoint.MediaType] is not null)
             .Select(path => path.Key),
     ];
 
@@ -152,7 +151,7 @@ public sealed class ServedContract(JsonObject document)
         var examples = body["examples"]!.AsObject().Select(example => (example.Key, example.Value!["value"]!.AsObject())).ToArray();
         return new(path, name, examples, [.. examples.SelectMany(example => Places(body["schema"]!, example.Item2, "", isRequired: true).Select(place => (example.Item2, place)))])
         {
-            MediaType = CalculationRoute.SingleType,
+            MediaType = CalculationEndpoint.MediaType,
             AnswerTypes = AnswerTypes(path),
         };
     }

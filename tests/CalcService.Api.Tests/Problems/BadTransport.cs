@@ -1,4 +1,6 @@
 using System.Text;
+using CalcService.Api.Batches;
+using CalcService.Api.Calculations;
 using CalcService.Api.Tests.Batches;
 using CalcService.Api.Tests.Fixtures;
 using static CalcService.Api.Tests.Problems.BadInput;
@@ -19,7 +21,7 @@ internal static class BadTransport
             .Select(type => Whole("media type " + type, 415, (request, _) => request with { ContentType = type })),
         .. new[] { "charset=utf-16", "charset=iso-8859-1", "charset=bogus", "charset=" }
             .Select(charset => Whole("media type with " + charset, 415, (request, route) => request with { ContentType = $"{route.MediaType}; {charset}" })),
-        Whole("media type of a batch for one, and of one for a batch", 415, (request, route) => request with { ContentType = route.IsBatch ? CalculationRoute.SingleType : CalculationRoute.BatchType }),
+        Whole("media type of a batch for one, and of one for a batch", 415, (request, route) => request with { ContentType = route.IsBatch ? CalculationEndpoint.MediaType : BatchEndpoint.MediaType }),
         Whole("no media type", 415, (request, _) => request with { ContentType = null }),
         Whole("UTF-16, said so", 415, (request, route) => request with
         {

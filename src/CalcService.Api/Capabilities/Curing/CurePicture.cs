@@ -18,7 +18,7 @@ public static class CurePicture
     {
         var more = i == MostEnds - 1 ? ends.Count - MostEnds : 0;
         var svg = new SvgText(Width, EndHeight, "Degree of cure and temperatures over time");
-        DrawEnd(svg, end, 0);
+        DrawEnd(svg, end);
         if (more > 0)
         {
             svg.Label(Left + 200, 16, string.Create(CultureInfo.InvariantCulture, $"and {more} more, not drawn"), "start");
@@ -27,27 +27,27 @@ public static class CurePicture
         return svg;
     })];
 
-    private static void DrawEnd(SvgText svg, CuredEnd end, double top)
+    private static void DrawEnd(SvgText svg, CuredEnd end)
     {
-        svg.Label(Left, top + 16, $"{end.Quantity} × {end.Id}", "start", bold: true);
+        svg.Label(Left, 16, $"{end.Quantity} × {end.Id}", "start", bold: true);
         if (end.Curve.Count < 2)
         {
-            svg.Label(Left, top + 34, "Not known: see the findings.", "start");
+            svg.Label(Left, 34, "Not known: see the findings.", "start");
             return;
         }
 
         var axis = new TimeAxis(end.Curve[0].At, end.Curve[^1].At, Left, Right);
-        Cure(svg, end, axis, top);
-        Heat(svg, end, axis, top);
+        Cure(svg, end, axis);
+        Heat(svg, end, axis);
     }
 
-    private static void Cure(SvgText svg, CuredEnd end, TimeAxis axis, double top)
+    private static void Cure(SvgText svg, CuredEnd end, TimeAxis axis)
     {
-        double Y(Quantity degree) => top + CureBottom - ((CureBottom - CureTop) * degree.Si);
-        axis.Draw(svg, top + CureTop, top + CureBottom);
+        double Y(Quantity degree) => CureBottom - ((CureBottom - CureTop) * degree.Si);
+        axis.Draw(svg, CureTop, CureBottom);
         for (var percent = 0; percent <= 100; percent += 20)
         {
-            var y = top + CureBottom - ((CureBottom - CureTop) * percent / 100);
+            var y = CureBottom - ((CureBottom - CureTop) * percent / 100);
             svg.Line(Left, y, Right, y, percent == 0 ? SvgText.Ink : "#ddd", .6);
             svg.Label(Left - 4, y + 3, percent.ToString(CultureInfo.InvariantCulture) + " %", "end");
         }
@@ -60,15 +60,15 @@ public static class CurePicture
 
         if (end.GelAt is { Earliest: { } earliest, Latest: { } latest })
         {
-            svg.Box(axis.X(earliest), top + CureTop, Math.Max(1, axis.X(latest) - axis.X(earliest)), CureBottom - CureTop, "rgba(200,150,40,.25)", title: "gel, earliest to latest");
+            svg.Box(axis.X(earliest), CureTop, Math.Max(1, axis.X(latest) - axis.X(earliest)), CureBottom - CureTop, "rgba(200,150,40,.25)", title: "gel, earliest to latest");
         }
 
         svg.Path(end.Curve.Select(point => (axis.X(point.At), Y(point.CureCentre))), "#1f5f8b", 1.6, "centre");
         svg.Path(end.Curve.Select(point => (axis.X(point.At), Y(point.CureSkin))), "#1f5f8b", 1.2, "skin", "4 2");
-        Milestones(svg, end, axis, top);
+        Milestones(svg, end, axis);
     }
 
-    private static void Milestones(SvgText svg, CuredEnd end, TimeAxis axis, double top)
+    private static void Milestones(SvgText svg, CuredEnd end, TimeAxis axis)
     {
         var row = 0;
         foreach (var (what, at) in new (string, DateTimeOffset?)[]
@@ -82,20 +82,20 @@ public static class CurePicture
             }
 
             var x = axis.X(moment);
-            var y = top + CureTop + 10 + (row++ * 13);
-            svg.Line(x, top + CureTop, x, top + CureBottom, "#a33", 1, "5 3");
+            var y = CureTop + 10 + (row++ * 13);
+            svg.Line(x, CureTop, x, CureBottom, "#a33", 1, "5 3");
             var isRight = x > (Left + Right) / 2;
             svg.Label(isRight ? x - 3 : x + 3, y, $"{what} {moment.ToString("MM-dd HH:mm", CultureInfo.InvariantCulture)}", isRight ? "end" : "start", bold: true, colour: "#a33");
         }
     }
 
-    private static void Heat(SvgText svg, CuredEnd end, TimeAxis axis, double top)
+    private static void Heat(SvgText svg, CuredEnd end, TimeAxis axis)
     {
         var all = end.Curve.SelectMany(point => new[] { point.Air, point.Centre, point.Skin }).ToArray();
         var (low, high) = (all.Min(quantity => quantity.Si) - 1, all.Max(quantity => quantity.Si) + 1);
-        double Y(Quantity temperature) => top + HeatBottom - ((HeatBottom - HeatTop) * (temperature.Si - low) / (high - low));
-        axis.Draw(svg, top + HeatTop, top + HeatBottom);
-        svg.Line(Left, top + HeatBottom, Right, top + HeatBottom, SvgText.Ink, .6);
+        double Y(Quantity temperature) => HeatBottom - ((HeatBottom - HeatTop) * (temperature.Si - low) / (high - low));
+        axis.Draw(svg, HeatTop, HeatBottom);
+        svg.Line(Left, HeatBottom, Right, HeatBottom, SvgText.Ink, .6);
         foreach (var quantity in new[] { all.MinBy(quantity => quantity.Si)!, all.MaxBy(quantity => quantity.Si)! })
         {
             svg.Label(Left - 4, Y(quantity) + 3, AnswerText.Of(quantity, 3), "end");
@@ -104,6 +104,6 @@ public static class CurePicture
         svg.Path(end.Curve.Select(point => (axis.X(point.At), Y(point.Centre))), "#b5451b", 1.4, "centreTemperature");
         svg.Path(end.Curve.Select(point => (axis.X(point.At), Y(point.Skin))), "#b5451b", 1, "skinTemperature", "4 2");
         svg.Path(end.Curve.Select(point => (axis.X(point.At), Y(point.Air))), "#666", 1, "airTemperature", "1 2");
-        svg.Label(Right, top + 34, "cure: full line centre, dashes skin, shade band · temperature: full line centre, dashes skin, dots air", "end");
+        svg.Label(Right, 34, "cure: full line centre, dashes skin, shade band · temperature: full line centre, dashes skin, dots air", "end");
     }
 }

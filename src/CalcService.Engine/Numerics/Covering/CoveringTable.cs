@@ -44,14 +44,13 @@ public static class CoveringTable
         }
 
         var order = new CoverOrder(items, length, objective);
-        var table = (items, order, unit, (int)cells, checked((int)length));
-        return order.Bits < 62 ? Solve<long>(table, cancellationToken) : Solve<Int128>(table, cancellationToken);
+        var rowLength = checked((int)length);
+        return order.Bits < 62 ? Solve<long>(items, order, unit, (int)cells, rowLength, cancellationToken) : Solve<Int128>(items, order, unit, (int)cells, rowLength, cancellationToken);
     }
 
-    private static int[]? Solve<T>((IReadOnlyList<CoverItem> Items, CoverOrder Order, int Unit, int Cells, int Length) table, CancellationToken cancellationToken)
+    private static int[]? Solve<T>(IReadOnlyList<CoverItem> items, CoverOrder order, int unit, int cells, int length, CancellationToken cancellationToken)
         where T : struct, IBinaryInteger<T>, IMinMaxValue<T>
     {
-        var (items, order, unit, cells, length) = table;
         // No items add up to a size: so large that nothing is, and adding to it stays inside the number.
         var unreachable = T.MaxValue >> 1;
         var sums = Borrow<T>((items.Count + 1) * length);

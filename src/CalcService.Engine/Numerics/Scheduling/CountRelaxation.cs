@@ -24,10 +24,13 @@ internal sealed class CountRelaxation
     private readonly int[] _quantities;
     private readonly long _bucket;
     private readonly double[] _open;
+    private readonly CancellationToken _cancellationToken;
 
-    private CountRelaxation(SchedulingProblem problem)
+    /// <param name="problem">What is to be scheduled.</param>
+    /// <param name="cancellationToken">Looked at before each programme.</param>
+    public CountRelaxation(SchedulingProblem problem, CancellationToken cancellationToken)
     {
-        _problem = problem;
+        (_problem, _cancellationToken) = (problem, cancellationToken);
         var kinds = problem.Jobs.GroupBy(job => job.Kind).ToArray();
         _kinds = [.. kinds.Select(kind => kind.First())];
         _quantities = [.. kinds.Select(kind => kind.Count())];
@@ -41,20 +44,16 @@ internal sealed class CountRelaxation
     }
 
     /// <summary>No schedule ends sooner; null where none ends before the horizon.</summary>
-    /// <param name="problem">What is to be scheduled.</param>
     /// <param name="known">A bound from elsewhere.</param>
     /// <param name="reached">When a known schedule ends; null where none is known.</param>
-    /// <param name="cancellationToken">Looked at between two programmes.</param>
-    public static long? Bound(SchedulingProblem problem, long known, long? reached, CancellationToken cancellationToken)
+    public long? Bound(long known, long? reached)
     {
-        var counts = new CountRelaxation(problem);
-        int[] ends = [.. Enumerable.Range(0, counts._open.Length).Where(t => counts._open[t] > 0).Select(t => t + 1).Where(end => end * counts._bucket >= known && !(end * counts._bucket >= reached))];
+        int[] ends = [.. Enumerable.Range(0, _open.Length).Where(t => _open[t] > 0).Select(t => t + 1).Where(end => end * _bucket >= known && !(end * _bucket >= reached))];
         var (no, yes) = (-1, ends.Length);
         while (yes - no > 1)
         {
-            cancellationToken.ThrowIfCancellationRequested();
             var middle = (no + yes) / 2;
-            if (counts.By(ends[middle], lastWaits: null) is null)
+            if (By(ends[middle], lastWaits: null) is null)
             {
                 no = middle;
             }
@@ -65,22 +64,18 @@ internal sealed class CountRelaxation
         }
 
         // At the last bucket the counts may yet end inside it.
-        return no < 0 ? known : no < ends.Length - 1 || reached is not null ? Math.Max(known, (ends[no] * counts._bucket) + 1) : null;
+        return no < 0 ? known : no < ends.Length - 1 || reached is not null ? Math.Max(known, (ends[no] * _bucket) + 1) : null;
     }
 
     /// <summary>
     /// When each step of each job should start, so that all is done by a time with the work that waits for nothing done first: the i-th of a kind
     /// when i and a share of them have. None where not even counts are.
     /// </summary>
-    /// <param name="problem">What is to be scheduled.</param>
     /// <param name="by">When all is to be done.</param>
     /// <param name="lastWaits">Whether the last step of each job is left until the others are done; it holds nothing up.</param>
     /// <param name="shares">For each answer the share by which each step is read.</param>
-    public static IEnumerable<double[][]> Targets(SchedulingProblem problem, long by, bool lastWaits, IEnumerable<double[]> shares)
-    {
-        var counts = new CountRelaxation(problem);
-        return counts.By(Math.Min(counts._open.Length, counts.BucketsTo(by)), lastWaits) is { } begun ? shares.Select(share => counts.Read(begun, share)) : [];
-    }
+    public IEnumerable<double[][]> Targets(long by, bool lastWaits, IEnumerable<double[]> shares) =>
+        By(Math.Min(_open.Length, BucketsTo(by)), lastWaits) is { Length: > 0 } begun ? shares.Select(share => Read(begun, share)) : [];
 
     private int BucketsTo(long time) => (int)((time + _bucket - 1) / _bucket);
 
@@ -89,9 +84,13 @@ internal sealed class CountRelaxation
         ? 1
         : _problem.Windows.Sum(window => Math.Max(0, Math.Min(window.To, (t + 1) * _bucket) - Math.Max(window.From, t * _bucket))) / (double)_bucket;
 
-    /// <summary>Counts with everything done by the end of a bucket; any, or those that rise soonest, with or without those of the last steps.</summary>
+    /// <summary>
+    /// Counts with everything done by the end of a bucket; any, or those that rise soonest, with or without those of the last steps. Null where there
+    /// are none, and empty where the solver can't say: that proves nothing.
+    /// </summary>
     private double[][][]? By(int end, bool? lastWaits)
     {
+        _cancellationToken.ThrowIfCancellationRequested();
         using var solver = Solver.CreateSolver("GLOP");
         var rows = new CountRows(solver, _problem.Capacities.Count, end);
         var counts = new Variable?[_kinds.Length][][];
@@ -118,7 +117,12 @@ internal sealed class CountRelaxation
         }
 
         objective.SetMaximization();
-        return solver.Solve() == Solver.ResultStatus.OPTIMAL ? [.. counts.Select(kind => kind.Select(step => step.Select(count => count?.SolutionValue() ?? 0).ToArray()).ToArray())] : null;
+        return solver.Solve() switch
+        {
+            Solver.ResultStatus.OPTIMAL => [.. counts.Select(kind => kind.Select(step => step.Select(count => count?.SolutionValue() ?? 0).ToArray()).ToArray())],
+            Solver.ResultStatus.INFEASIBLE => null,
+            _ => [],
+        };
     }
 
     /// <summary>The counts of a step: a new one in each bucket in which it may rise, null before the first.</summary>

@@ -24,28 +24,18 @@ public static class Scheduler
         }
 
         var best = ListSchedule.Of(problem);
-        long? finish = best is null ? null : ListSchedule.FinishOf(problem, best);
-        if (CountRelaxation.Bound(problem, ListSchedule.Bound(problem), finish, cancellationToken) is not { } bound)
+        long? Finish() => best is null ? null : ListSchedule.FinishOf(problem, best);
+        var counts = new CountRelaxation(problem, cancellationToken);
+        if (counts.Bound(ListSchedule.Bound(problem), Finish()) is not { } bound)
         {
             return null;
         }
 
-        var lists = from guide in finish <= bound ? [] : Guides
-                    from targets in CountRelaxation.Targets(problem, bound + (guide.Later * problem.Slot), guide.LastWaits, SharesOf(problem.Jobs[0]))
-                    let list = ListSchedule.Of(problem, targets)
-                    where list is not null
-                    select list;
-        foreach (var list in lists)
-        {
-            cancellationToken.ThrowIfCancellationRequested();
-            if (best is null || Judge(problem, list).CompareTo(Judge(problem, best)) < 0)
-            {
-                best = list;
-            }
-        }
-
-        finish = best is null ? null : ListSchedule.FinishOf(problem, best);
-        if (!(finish <= bound) && SchedulingModel.Solve(problem, best, bound, cancellationToken) is var (jobs, proven))
+        var lists = from guide in Finish() <= bound ? [] : Guides
+                    from targets in counts.Targets(bound + (guide.Later * problem.Slot), guide.LastWaits, SharesOf(problem.Jobs[0]))
+                    select ListSchedule.Of(problem, targets);
+        best = lists.Prepend(best).OfType<ScheduledJob[]>().MinBy(list => (ListSchedule.FinishOf(problem, list), EndsOf(list)));
+        if (!(Finish() <= bound) && SchedulingModel.Solve(problem, best, bound, cancellationToken) is var (jobs, proven))
         {
             (best, bound) = (Forward(problem, jobs), proven);
         }
@@ -53,8 +43,8 @@ public static class Scheduler
         return best is null ? null : Of(best, ListSchedule.FinishOf(problem, best), bound);
     }
 
-    /// <summary>When the last job ends, then when they do on the whole.</summary>
-    private static (long Finish, long Ends) Judge(SchedulingProblem problem, ScheduledJob[] jobs) => (ListSchedule.FinishOf(problem, jobs), jobs.Sum(job => job.Starts[^1]));
+    /// <summary>When jobs end on the whole: of two schedules the one with less is done sooner.</summary>
+    private static long EndsOf(ScheduledJob[] jobs) => jobs.Sum(job => job.Starts[^1]);
 
     private static Schedule Of(ScheduledJob[] jobs, long finish, long bound) => new(jobs, finish, finish <= bound, finish <= bound ? 0 : (double)(finish - bound) / finish);
 

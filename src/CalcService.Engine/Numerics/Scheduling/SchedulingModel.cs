@@ -18,6 +18,9 @@ internal sealed class SchedulingModel
     private const int MostAlternatives = 1500;
 
     private readonly SchedulingProblem _problem;
+
+    /// <summary>Of each kind of job.</summary>
+    private readonly IReadOnlyDictionary<int, List<Stretch>> _stretches;
     private readonly CpModel _model = new();
     private readonly IntVar[][] _starts;
     private readonly IntVar[][] _releases;
@@ -25,9 +28,9 @@ internal sealed class SchedulingModel
     private readonly List<(IntVar Variable, Func<ScheduledJob[], long> Value)> _hints = [];
     private readonly IntVar _finish;
 
-    private SchedulingModel(SchedulingProblem problem)
+    private SchedulingModel(SchedulingProblem problem, IReadOnlyDictionary<int, List<Stretch>> stretches)
     {
-        _problem = problem;
+        (_problem, _stretches) = (problem, stretches);
         _finish = _model.NewIntVar(0, problem.Horizon, "finish");
         _starts = [.. problem.Jobs.Select(Steps)];
         _releases = [.. problem.Jobs.Select(Releases)];
@@ -54,13 +57,19 @@ internal sealed class SchedulingModel
     /// <summary>A schedule that ends no later than a known one, and what no schedule ends sooner than; null where none was found, or none was looked for.</summary>
     public static (ScheduledJob[] Jobs, long Bound)? Solve(SchedulingProblem problem, ScheduledJob[]? known, long bound, CancellationToken cancellationToken)
     {
-        if (problem.Jobs.Count > MostJobs || problem.Jobs.GroupBy(job => job.Kind).Sum(kind => kind.Count() * Stretches(problem, kind.First()).Count) > MostAlternatives)
+        if (problem.Jobs.Count > MostJobs)
+        {
+            return null;
+        }
+
+        var stretches = problem.Jobs.DistinctBy(job => job.Kind).ToDictionary(job => job.Kind, job => Stretches(problem, job));
+        if (problem.Jobs.Sum(job => stretches[job.Kind].Count) > MostAlternatives)
         {
             return null;
         }
 
         var within = known is null ? problem : problem with { Horizon = ListSchedule.FinishOf(problem, known) };
-        return new SchedulingModel(within).Minimise(known, bound, cancellationToken);
+        return new SchedulingModel(within, stretches).Minimise(known, bound, cancellationToken);
     }
 
     private (ScheduledJob[] Jobs, long Bound)? Minimise(ScheduledJob[]? known, long bound, CancellationToken cancellationToken)
@@ -91,19 +100,6 @@ internal sealed class SchedulingModel
         {
             _model.AddHint(variable, value(jobs));
         }
-
-        for (var j = 0; j < jobs.Length; j++)
-        {
-            for (var s = 0; s < _starts[j].Length; s++)
-            {
-                _model.AddHint(_starts[j][s], jobs[j].Starts[s]);
-            }
-
-            for (var r = 0; r < _releases[j].Length; r++)
-            {
-                _model.AddHint(_releases[j][r], jobs[j].Releases[r]);
-            }
-        }
     }
 
     private IntVar[] Steps(SchedulingJob job, int j)
@@ -112,7 +108,9 @@ internal sealed class SchedulingModel
         for (var s = 0; s < starts.Length; s++)
         {
             var step = job.Steps[s];
-            starts[s] = _model.NewIntVarFromDomain(StartsOf(job, s), $"start{j}.{s}");
+            var start = starts[s] = _model.NewIntVarFromDomain(StartsOf(job, s), $"start{j}.{s}");
+            var number = s;
+            _hints.Add((start, jobs => jobs[j].Starts[number]));
             if (s > 0)
             {
                 _model.Add(starts[s] >= starts[s - 1] + job.Steps[s - 1].Duration);
@@ -137,29 +135,31 @@ internal sealed class SchedulingModel
             return domain;
         }
 
-        var slots = Enumerable.Range(0, job.Releases[0].NotBefore.Count).Where(slot => job.Releases.All(release => release.NotBefore[slot] >= 0));
-        return domain.IntersectionWith(Domain.FromValues([.. slots.Select(slot => slot * _problem.Slot)]));
+        return domain.IntersectionWith(Domain.FromValues([.. _stretches[job.Kind].SelectMany(stretch => Enumerable.Range(stretch.From, stretch.To - stretch.From + 1)).Select(slot => slot * _problem.Slot)]));
     }
 
     /// <summary>Slots one after another in which every release comes as long after the start.</summary>
-    private static List<(int From, int To, long[] Delays)> Stretches(SchedulingProblem problem, SchedulingJob job)
+    private sealed record Stretch(int From, int To, long[] Delays);
+
+    /// <summary>Of a job whose start decides about releases; none of another.</summary>
+    private static List<Stretch> Stretches(SchedulingProblem problem, SchedulingJob job)
     {
-        var stretches = new List<(int From, int To, long[] Delays)>();
+        var stretches = new List<Stretch>();
         for (var slot = 0; slot < (job.Anchor is null ? 0 : job.Releases[0].NotBefore.Count); slot++)
         {
-            long[] delays = [.. job.Releases.Select(release => release.NotBefore[slot] - (slot * problem.Slot))];
             if (job.Releases.Any(release => release.NotBefore[slot] < 0))
             {
                 continue;
             }
 
-            if (stretches is [.., var (from, to, same)] && to == slot - 1 && same.SequenceEqual(delays))
+            long[] delays = [.. job.Releases.Select(release => release.NotBefore[slot] - (slot * problem.Slot))];
+            if (stretches is [.., var last] && last.To == slot - 1 && last.Delays.SequenceEqual(delays))
             {
-                stretches[^1] = (from, slot, same);
+                stretches[^1] = last with { To = slot };
             }
             else
             {
-                stretches.Add((slot, slot, delays));
+                stretches.Add(new(slot, slot, delays));
             }
         }
 
@@ -174,14 +174,14 @@ internal sealed class SchedulingModel
         }
 
         var start = _starts[j][anchor];
-        var stretches = Stretches(_problem, job);
+        var stretches = _stretches[job.Kind];
         var within = stretches.Select(stretch => _model.NewBoolVar($"stretch{j}.{stretch.From}")).ToArray();
         _model.AddExactlyOne(within);
         for (var i = 0; i < within.Length; i++)
         {
-            _model.AddLinearConstraint(start, stretches[i].From * _problem.Slot, stretches[i].To * _problem.Slot).OnlyEnforceIf(within[i]);
-            var (from, to) = (stretches[i].From, stretches[i].To);
-            _hints.Add((within[i], jobs => jobs[j].Starts[anchor] / _problem.Slot >= from && jobs[j].Starts[anchor] / _problem.Slot <= to ? 1 : 0));
+            var stretch = stretches[i];
+            _model.AddLinearConstraint(start, stretch.From * _problem.Slot, stretch.To * _problem.Slot).OnlyEnforceIf(within[i]);
+            _hints.Add((within[i], jobs => jobs[j].Starts[anchor] / _problem.Slot >= stretch.From && jobs[j].Starts[anchor] / _problem.Slot <= stretch.To ? 1 : 0));
         }
 
         var releases = job.Releases.Select((release, r) =>
@@ -192,6 +192,7 @@ internal sealed class SchedulingModel
                 _model.Add(until == start + stretches[i].Delays[r]).OnlyEnforceIf(within[i]);
             }
 
+            _hints.Add((until, jobs => jobs[j].Releases[r]));
             _model.Add(_starts[j][release.Step] >= until);
             return until;
         }).ToArray();
