@@ -92,11 +92,7 @@ public ref partial struct BodyReader
             return false;
         }
 
-        if (JsonText.Decode(raw, escaped) is null)
-        {
-            _errors.Unreadable("surrogate", "The text holds half a surrogate pair.");
-        }
-
+        Decode(raw, escaped);
         return true;
     }
 

@@ -12,9 +12,8 @@ public ref partial struct BodyReader
             return null;
         }
 
-        if (JsonText.Decode(raw, escaped) is not { } text)
+        if (Decode(raw, escaped) is not { } text)
         {
-            _errors.Unreadable("surrogate", "The text holds half a surrogate pair.");
             return null;
         }
 

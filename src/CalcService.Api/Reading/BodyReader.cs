@@ -180,10 +180,22 @@ public ref partial struct BodyReader
 
         if (escaped)
         {
-            name = JsonText.Decode(raw, escaped) ?? "\uFFFD";
+            name = Decode(raw, escaped) ?? "\uFFFD";
         }
 
         return _cursor.Take((byte)':');
+    }
+
+    /// <summary>The text; null, and said, where it holds half a surrogate pair: no text, nor a name, can be made of it later on.</summary>
+    private string? Decode(scoped ReadOnlySpan<byte> raw, bool escaped)
+    {
+        var text = JsonText.Decode(raw, escaped);
+        if (text is null)
+        {
+            _errors.Unreadable("surrogate", "The text holds half a surrogate pair.");
+        }
+
+        return text;
     }
 
     private static int IndexOf(ObjectShape shape, ReadOnlySpan<byte> raw, string? decoded)

@@ -21,6 +21,8 @@ internal static class BadMembers
         Added("__proto__", _ => "__proto__", name => name, "unknown-member"),
         Added("empty name", _ => "", name => name, "unknown-member"),
         new("slash and tilde in an unknown name", 400, route => BadRequest.Of(Insert(route.Examples[0].Body, "a/b~c"), "unknown-member", "/a~1b~0c")),
+        new("half a surrogate pair in a name", 400, route => BadRequest.Of(Insert(route.Examples[0].Body, "\\ud800"), "surrogate", "")),
+        At("half a surrogate pair in a name of an object of any members", 400, IsOpen, "{\"a\":{\"\\udc00\":1}}", "surrogate", "/a"),
         At("object for a text", 400, IsText, "{}", "type"),
         At("number for a text", 400, IsText, "7", "type"),
         At("text for a list", 400, IsList, "\"x\"", "type"),
@@ -38,6 +40,8 @@ internal static class BadMembers
     ];
 
     private static bool IsListOfObjects(Place place) => IsList(place) && place.Value.AsArray() is [JsonObject, ..];
+
+    private static bool IsOpen(Place place) => place.IsType("object") && place.Schema["properties"] is null;
 
     private static bool IsTopRequired(Place place) => place is { IsRequired: true, Pointer.Length: > 0 } && place.Pointer.LastIndexOf('/') == 0;
 
