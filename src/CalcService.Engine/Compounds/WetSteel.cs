@@ -18,16 +18,17 @@ internal static class WetSteel
     public static bool CheckDew(this RoomScope scope, RuleLimit margin, string reading, double steelK, string pointer, double dewPointK, double? frostPointK, IReadOnlyList<string> related)
     {
         var point = frostPointK ?? dewPointK;
-        FindingWord[] words = [new("reading", reading), new("point", frostPointK is null ? "dew point" : "frost point")];
         if (steelK <= point)
         {
-            scope.Find(SteelFindings.SteelAtDewPoint, pointer, Measure.Temperature(steelK), Measure.Temperature(point), related, words: words);
+            scope.Find(SteelFindings.SteelAtDewPoint, pointer, Measure.Temperature(steelK), Measure.Temperature(point), related, words: Words());
         }
         else if (steelK < point + margin.Si)
         {
-            scope.Find(SteelFindings.SteelNearDewPoint, pointer, Measure.TemperatureDifference(steelK - point), margin.Value, related, words: words);
+            scope.Find(SteelFindings.SteelNearDewPoint, pointer, Measure.TemperatureDifference(steelK - point), margin.Value, related, words: Words());
         }
 
         return steelK >= point + margin.Si;
+
+        FindingWord[] Words() => [new("reading", reading), new("point", frostPointK is null ? "dew point" : "frost point")];
     }
 }

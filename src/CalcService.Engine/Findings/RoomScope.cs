@@ -9,7 +9,7 @@ internal abstract record RoomScope(Budget Budget)
 
     public List<Assumption> Assumptions { get; } = [];
 
-    public Trace Trace { get; } = new(Budget.Trace);
+    public Trace Trace { get; protected init; } = new(Budget.Trace);
 
     /// <summary>Adds a finding, with the first severity of its definition where none is given.</summary>
     public virtual void Find(FindingDefinition definition, string pointer, Measure? measured = null, Measure? limit = null,
@@ -23,6 +23,6 @@ internal abstract record RoomScope(Budget Budget)
             Words = words,
         });
 
-    public void Assume(string pointer, string text, Measure? value, AssumptionOrigin origin) =>
+    public virtual void Assume(string pointer, string text, Measure? value, AssumptionOrigin origin) =>
         Assumptions.Add(new(pointer, text, value, origin));
 }

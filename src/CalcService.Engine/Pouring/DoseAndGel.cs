@@ -41,7 +41,7 @@ internal static class DoseAndGel
     /// <summary>The reading that the dose goes by, or null where it is missing.</summary>
     private static (string Place, string Pointer, double K)? Decides(PourScope scope)
     {
-        var (air, steel, compound) = (scope.Input.Conditions.AirK, scope.Steel.Coldest, scope.Input.Conditions.CompoundK);
+        var (air, steel, compound) = (scope.Conditions.AirK, scope.Steel.Coldest, scope.Conditions.CompoundK);
         return DoseBasis.Of(scope.Input.Compound.DoseByTemperatureOf, air, steel?.K, compound) switch
         {
             (DosePlace.Air, var kelvins) => ("air", PourPointers.Air, kelvins),
@@ -56,7 +56,7 @@ internal static class DoseAndGel
     {
         var sheet = scope.Input.Compound;
         if (sheet.DoseByTemperatureOf is DosePlace.Air or DosePlace.Steel or DosePlace.Compound
-            || scope.Steel.Coldest is not { } steel || scope.Input.Conditions.AirK is not { } air)
+            || scope.Steel.Coldest is not { } steel || scope.Conditions.AirK is not { } air)
         {
             return;
         }
@@ -72,7 +72,7 @@ internal static class DoseAndGel
     private static void CheckUncertainty(PourScope scope, double decides, string pointer)
     {
         var sheet = scope.Input.Compound;
-        if (scope.Input.Conditions.UncertaintyK is { } uncertainty
+        if (scope.Conditions.UncertaintyK is { } uncertainty
             && (sheet.DosesPerKitAt(decides - uncertainty), sheet.DosesPerKitAt(decides + uncertainty)) is var (cold, warm) && cold != warm)
         {
             scope.Find(PouringFindings.DoseUncertain, pointer, Measure.Temperature(decides), Measure.TemperatureDifference(uncertainty),
@@ -93,14 +93,12 @@ internal static class DoseAndGel
             return null;
         }
 
-        if (dose is null || scope.Steel is not { Coldest: { } cold, Warmest: { } warm } || scope.Input.Conditions is not { AirK: { } air, CompoundK: { } compound })
+        if (dose is null || scope.Steel is not { Coldest: { } cold, Warmest: { } warm } || scope.Conditions is not { AirK: { } air, CompoundK: { } compound })
         {
             return null;
         }
 
-        var assumed = scope.Rules.AssumedActivationEnergy;
-        var (low, expected, high) = (assumed.Low.Value!.Value, assumed.Expected.Value!.Value, assumed.High.Value!.Value);
-        if (GelModel.For(scope.Input.Compound, dose.PerKit, new(low.Si, expected.Si, high.Si)) is not { } model)
+        if (scope.GelWith(dose.PerKit) is not { } model)
         {
             scope.Find(PouringFindings.GelTimeUnknown, PourPointers.GelTimes, words: new FindingWord("doses", Text(dose.PerKit)));
             return null;
@@ -108,9 +106,10 @@ internal static class DoseAndGel
 
         if (model.IsAssumed)
         {
-            scope.Find(PouringFindings.GelTimeFromOnePoint, PourPointers.GelTimes, words: [new("low", low), new("high", high)]);
+            var (low, expected, high) = scope.Rules.AssumedActivationEnergy;
+            scope.Find(PouringFindings.GelTimeFromOnePoint, PourPointers.GelTimes, words: [new("low", low.Value!.Value), new("high", high.Value!.Value)]);
             scope.Assume("/compound/sheet/reaction/activationEnergy", "activation energy of gelling, from one gel time",
-                expected, AssumptionOrigin.RuleSet);
+                expected.Value, AssumptionOrigin.RuleSet);
         }
 
         var vessel = Math.Max(compound, air);

@@ -22,13 +22,13 @@ public static class EvenedTemperature
     {
         var sheet = scope.Input.Compound;
         if (planned.Fill is not { NominalM3: { } resin, SteelM3: { } steel } || sheet is not { DensityKgPerM3: { } density, SpecificHeatJPerKgK: { } specific }
-            || SocketMassKg(end, planned) is not { } mass || scope.Input.Conditions.CompoundK is not { } compound
-            || (end.SocketTemperatureK ?? scope.Input.Conditions.SteelK) is not { } socket)
+            || SocketMassKg(end, planned) is not { } mass || scope.Conditions.CompoundK is not { } compound
+            || (end.SocketTemperatureK ?? scope.Conditions.SteelK) is not { } socket)
         {
             return null;
         }
 
-        var wires = end.Rope.TemperatureK ?? scope.Input.Conditions.SteelK ?? socket;
+        var wires = end.Rope.TemperatureK ?? scope.Conditions.SteelK ?? socket;
         return Of(resin * density * specific, compound, steel * Steel.DensityKgPerM3 * Steel.SpecificHeatJPerKgK, wires, mass * Steel.SpecificHeatJPerKgK, socket, scope.Trace);
     }
 

@@ -18,21 +18,22 @@ internal static class Flips
 {
     private const double Beyond = 1e-9;
 
+    /// <summary>Findings that depend on how wet the air is.</summary>
+    private static readonly FindingDefinition[] OfWetness = [PouringFindings.SteelAtDewPoint, PouringFindings.SteelNearDewPoint];
+
     /// <summary>Findings that depend on a reading that is there; all others stay as they are.</summary>
-    private static readonly HashSet<string> OfReadings = new(
-        new[]
-        {
-            PouringFindings.OutsidePouringRange, PouringFindings.SteelAtDewPoint, PouringFindings.SteelNearDewPoint, PouringFindings.DoseUnknown,
-            PouringFindings.DoseEdge, PouringFindings.DoseUncertain, PouringFindings.DoseContradictsSheet, PouringFindings.DoseAboveMaximum,
-            PouringFindings.GelTimeUnknown, PouringFindings.GelTimeExtrapolated, PouringFindings.GelTimeFromOnePoint, PouringFindings.PotLifeTooShort,
-            PouringFindings.VapourAboveLaw, PouringFindings.VapourMayExceedLaw, PouringFindings.VapourAboveRecommended,
-            PouringFindings.VapourAboveOwnLimit, PouringFindings.VapourNotComputed,
-        }.Select(definition => definition.Code),
-        StringComparer.Ordinal);
+    private static readonly FindingDefinition[] OfReadings =
+    [
+        .. OfWetness, PouringFindings.OutsidePouringRange, PouringFindings.DoseUnknown, PouringFindings.DoseEdge,
+        PouringFindings.DoseUncertain, PouringFindings.DoseContradictsSheet, PouringFindings.DoseAboveMaximum,
+        PouringFindings.GelTimeUnknown, PouringFindings.GelTimeExtrapolated, PouringFindings.GelTimeFromOnePoint, PouringFindings.PotLifeTooShort,
+        PouringFindings.VapourAboveLaw, PouringFindings.VapourMayExceedLaw, PouringFindings.VapourAboveRecommended,
+        PouringFindings.VapourAboveOwnLimit, PouringFindings.VapourNotComputed,
+    ];
 
     public static IReadOnlyList<Flip> Find(PourScope scope, PlannedEnd[] ends, IReadOnlyList<Mix> mixes)
     {
-        var lasting = scope.Findings.Decide(finding => !OfReadings.Contains(finding.Definition.Code));
+        var lasting = Without(scope, OfReadings);
         if (lasting == Decision.DoNotProceed)
         {
             return [];
@@ -42,19 +43,24 @@ internal static class Flips
         var now = scope.Findings.Decide();
         foreach (var reading in FlipReading.Of(scope, withCautions: lasting < Decision.ProceedWithCare))
         {
-            Decision At(double value) => DecisionAt(scope, reading, value, ends, mixes, lasting);
-            Add(flips, reading, "below", At, reading.Edges.Where(edge => edge < reading.Value).OrderDescending(), now);
-            Add(flips, reading, "above", At, reading.Edges.Where(edge => edge > reading.Value).Order(), now);
+            var stays = reading.OnlyWets ? Without(scope, OfWetness) : lasting;
+            Decision At(double value) => DecisionAt(scope, reading, value, ends, mixes, stays);
+            Add(flips, reading, "below", At, now);
+            Add(flips, reading, "above", At, now);
         }
 
         return flips;
     }
 
-    private static void Add(List<Flip> flips, FlipReading reading, string when, Func<double, Decision> at, IEnumerable<double> edges, Decision now)
+    /// <summary>The decision that all other findings give.</summary>
+    private static Decision Without(PourScope scope, FindingDefinition[] definitions) =>
+        scope.Findings.Decide(finding => !Array.Exists(definitions, definition => definition.Code == finding.Definition.Code));
+
+    private static void Add(List<Flip> flips, FlipReading reading, string when, Func<double, Decision> at, Decision now)
     {
         var sign = when == "above" ? 1 : -1;
         var last = reading.Value;
-        foreach (var edge in edges)
+        foreach (var edge in reading.EdgesFrom(sign))
         {
             var (inside, outside) = (edge - (sign * Beyond), edge + (sign * Beyond));
             if (at(outside) is var beyond && beyond == now)
@@ -88,20 +94,28 @@ internal static class Flips
         return changed;
     }
 
-    private static Decision DecisionAt(PourScope scope, FlipReading reading, double value, PlannedEnd[] ends, IReadOnlyList<Mix> mixes, Decision lasting)
+    private static Decision DecisionAt(PourScope plan, FlipReading reading, double value, PlannedEnd[] ends, IReadOnlyList<Mix> mixes, Decision lasting)
     {
-        var probe = new PourScope(scope.Input with { Conditions = reading.With(value) }, scope.Rules, new Budget(0, trace: false), scope.CancellationToken);
+        var probe = new PourProbe(plan, reading.With(value), lasting);
         ReadingChecks.Check(probe);
+        if (probe.IsSettled || reading.OnlyWets)
+        {
+            return probe.Decision;
+        }
+
         var dose = DoseAndGel.Dose(probe);
-        SheetChecks.Check(probe, dose);
+        SheetChecks.CheckDose(probe, dose);
         var gel = DoseAndGel.Gel(probe, dose);
         if (ends.All(end => end.Fill.HighM3 is not null))
         {
             PotLifeChecks.CanFillEach(probe, ends, gel?.PotLifeS);
         }
 
-        VapourCheck.Check(probe, mixes, gel);
-        var worst = probe.Findings.Decide();
-        return worst > lasting ? worst : lasting;
+        if (!probe.IsSettled)
+        {
+            VapourCheck.Check(probe, mixes, gel);
+        }
+
+        return probe.Decision;
     }
 }

@@ -1,3 +1,4 @@
+using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
@@ -5,10 +6,15 @@ using CalcService.Engine.Rules;
 namespace CalcService.Engine.Pouring;
 
 /// <summary>What the steps of one plan share: the question and the rules.</summary>
-internal sealed record PourScope(PourPlanInput Input, PouringRules Rules, Budget Budget, CancellationToken CancellationToken) : RoomScope(Budget)
+internal record PourScope(PourPlanInput Input, PouringRules Rules, Budget Budget, CancellationToken CancellationToken) : RoomScope(Budget)
 {
+    private readonly Dictionary<int, GelModel?> _gels = [];
+
+    /// <summary>The readings: those of the question, in a probe others.</summary>
+    public PourConditions Conditions { get; protected init; } = Input.Conditions;
+
     /// <summary>All steel that was read.</summary>
-    public SteelReadings Steel { get; } = new(Input);
+    public SteelReadings Steel { get; protected init; } = new(Input.Ends, Input.Conditions.SteelK);
 
     /// <summary>Allowance on the resin, the rules' where none is given.</summary>
     public double Allowance => Input.Allowance ?? Rules.Allowance.Si;
@@ -18,6 +24,18 @@ internal sealed record PourScope(PourPlanInput Input, PouringRules Rules, Budget
 
     /// <summary>Kits that are mixed side by side.</summary>
     public int Mixers => Input.Mixers ?? 1;
+
+    /// <summary>Gel time against temperature with a dose, or null where the sheet has none for it.</summary>
+    public GelModel? GelWith(int doses)
+    {
+        if (!_gels.TryGetValue(doses, out var model))
+        {
+            var assumed = Rules.AssumedActivationEnergy;
+            _gels[doses] = model = GelModel.For(Input.Compound, doses, new(assumed.Low.Si, assumed.Expected.Si, assumed.High.Si));
+        }
+
+        return model;
+    }
 
     /// <summary>Time to fill one basket of an end.</summary>
     public double? PourTimeS(int end) => Input.Ends[end].PourTimeS ?? Input.PourTimeS;

@@ -8,7 +8,7 @@ internal static class ReadingAge
     /// <summary>When the readings cease to hold, the first of them; null where there are none.</summary>
     public static DateTimeOffset? ValidUntil(PourScope scope, IReadOnlyList<Mix> mixes)
     {
-        var conditions = scope.Input.Conditions;
+        var conditions = scope.Conditions;
         if (conditions is { AirK: null, CompoundK: null, RelativeHumidity: null } && scope.Steel.All.Count == 0)
         {
             return null;

@@ -6,10 +6,12 @@ namespace CalcService.Engine.Pouring;
 /// <summary>Whether the day's readings allow a pour: pouring range and dew point.</summary>
 internal static class ReadingChecks
 {
+    private static readonly string[] AirAndHumidity = [PourPointers.Air, PourPointers.Humidity];
+
     /// <summary>Checks all readings and returns the dew point and, below 0 °C, the frost point.</summary>
     public static (double? DewPointK, double? FrostPointK) Check(PourScope scope)
     {
-        var conditions = scope.Input.Conditions;
+        var conditions = scope.Conditions;
         CheckReading(scope, "Air", conditions.AirK, PourPointers.Air);
         CheckReading(scope, "Compound", conditions.CompoundK, PourPointers.Compound);
         if (scope.Steel.Coldest is null)
@@ -36,7 +38,7 @@ internal static class ReadingChecks
         double? frostPoint = dewPoint < DewPoint.ZeroCelsiusK ? DewPoint.OverIceK(air, humidity, scope.Trace) : null;
         foreach (var steel in scope.Steel.All)
         {
-            scope.CheckDew(scope.Rules.DewMargin, Name(steel), steel.K, steel.Pointer, dewPoint, frostPoint, [PourPointers.Air, PourPointers.Humidity]);
+            scope.CheckDew(scope.Rules.DewMargin, Name(steel), steel.K, steel.Pointer, dewPoint, frostPoint, AirAndHumidity);
         }
 
         return (dewPoint, frostPoint);

@@ -22,7 +22,7 @@ internal static class SheetChecks
 
         CheckAge(scope, sheet);
         CheckOrder(scope, sheet);
-        CheckDose(scope, sheet, dose);
+        CheckDose(scope, dose);
     }
 
     private static void CheckAge(PourScope scope, CompoundSheet sheet)
@@ -51,7 +51,8 @@ internal static class SheetChecks
         }
     }
 
-    private static void CheckDose(PourScope scope, CompoundSheet sheet, DosePlan? dose)
+    /// <summary>Whether the crew means to give the dose of the sheet, and no more than the sheet allows.</summary>
+    public static void CheckDose(PourScope scope, DosePlan? dose)
     {
         if (scope.Input.IntendedDose?.PerKit is { } intended)
         {
@@ -60,17 +61,17 @@ internal static class SheetChecks
                 scope.Find(PouringFindings.DoseContradictsSheet, PourPointers.DosePerKit, Measure.Count(intended), Measure.Count(dose.PerKit), [PourPointers.Doses]);
             }
 
-            CheckMaximum(scope, sheet, intended, PourPointers.DosePerKit);
+            CheckMaximum(scope, intended, PourPointers.DosePerKit);
         }
         else if (dose is not null)
         {
-            CheckMaximum(scope, sheet, dose.PerKit, PourPointers.Doses);
+            CheckMaximum(scope, dose.PerKit, PourPointers.Doses);
         }
     }
 
-    private static void CheckMaximum(PourScope scope, CompoundSheet sheet, int doses, string pointer)
+    private static void CheckMaximum(PourScope scope, int doses, string pointer)
     {
-        if (sheet.MaximumDoses is { } most && doses > most)
+        if (scope.Input.Compound.MaximumDoses is { } most && doses > most)
         {
             scope.Find(PouringFindings.DoseAboveMaximum, pointer, Measure.Count(doses), Measure.Count(most), [PourPointers.MaximumDoses]);
         }

@@ -12,27 +12,27 @@ internal sealed record SteelReading(string Pointer, string Place, double K);
 /// </summary>
 internal sealed class SteelReadings
 {
-    public SteelReadings(PourPlanInput input)
+    public SteelReadings(IReadOnlyList<PourEnd> ends, double? steelK)
     {
         var all = new List<SteelReading>();
         var isComplete = true;
-        if (input.Conditions.SteelK is { } steel)
+        if (steelK is { } steel)
         {
             all.Add(new(PourPointers.Steel, "steel", steel));
         }
 
-        for (var i = 0; i < input.Ends.Count; i++)
+        for (var i = 0; i < ends.Count; i++)
         {
-            if (input.Ends[i].SocketTemperatureK is { } socket)
+            if (ends[i].SocketTemperatureK is { } socket)
             {
                 all.Add(new($"{PourPointers.Ends}/{i}/socket/temperature", "socket", socket));
             }
-            else if (input.Conditions.SteelK is null)
+            else if (steelK is null)
             {
                 isComplete = false;
             }
 
-            if (input.Ends[i].Rope.TemperatureK is { } wires)
+            if (ends[i].Rope.TemperatureK is { } wires)
             {
                 all.Add(new($"{PourPointers.Ends}/{i}/rope/temperature", "wires", wires));
             }

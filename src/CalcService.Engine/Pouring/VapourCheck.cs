@@ -12,7 +12,7 @@ internal static class VapourCheck
 
     public static VapourResult? Check(PourScope scope, IReadOnlyList<Mix> mixes, GelPlan? gel)
     {
-        var conditions = scope.Input.Conditions;
+        var conditions = scope.Conditions;
         CheckIgnition(scope);
         if (conditions.Place == PourPlace.Outdoors)
         {
@@ -36,7 +36,7 @@ internal static class VapourCheck
 
     private static void CheckIgnition(PourScope scope)
     {
-        if (scope.Input.Conditions.HasIgnitionSource && scope.Input.Compound.Vapour is { } vapour && LimitsOf(scope, vapour) is { } limits)
+        if (scope.Conditions.HasIgnitionSource && scope.Input.Compound.Vapour is { } vapour && LimitsOf(scope, vapour) is { } limits)
         {
             scope.Find(PouringFindings.IgnitionSource, PourPointers.IgnitionSource, limit: limits.FlashPoint.Value, related: [PourPointers.Vapour],
                 words: new FindingWord("substance", limits.Substance));
@@ -54,7 +54,7 @@ internal static class VapourCheck
             return NotComputed(scope, "limits and vapour pressure of this substance are not known here");
         }
 
-        if (lastGelS is not { } gel || scope.Input.Conditions is not { CompoundK: { } compound, AirK: { } air })
+        if (lastGelS is not { } gel || scope.Conditions is not { CompoundK: { } compound, AirK: { } air })
         {
             return NotComputed(scope, "it is not known how much stays open, how warm and how long");
         }
@@ -72,14 +72,14 @@ internal static class VapourCheck
                 RoomAir.AirFraction(Math.Min(mean, most), limits.MolarMassGPerMol, trace));
         }
 
-        if (scope.Input.Conditions.MixingFactor is null)
+        if (scope.Conditions.MixingFactor is null)
         {
             scope.Find(PouringFindings.RoomMeanOnly, PourPointers.MixingFactor, related: [PourPointers.Room]);
         }
 
-        var factor = scope.Input.Conditions.MixingFactor ?? Assumed(scope, PourPointers.MixingFactor, scope.Rules.MixingFactor);
+        var factor = scope.Conditions.MixingFactor ?? Assumed(scope, PourPointers.MixingFactor, scope.Rules.MixingFactor);
         var result = With(factor, scope.Trace);
-        Compare(scope, limits, result, surely: With(scope.Input.Conditions.MixingFactor ?? 1, Trace.None));
+        Compare(scope, limits, result, surely: scope.Conditions.MixingFactor is null ? With(1, Trace.None) : result);
         return result;
     }
 
@@ -89,7 +89,7 @@ internal static class VapourCheck
 
     private static double SourceKgPerS(PourScope scope, AirLimits limits, double kelvins, double vesselM3)
     {
-        var speed = scope.Input.Conditions.AirSpeedMPerS ?? Assumed(scope, PourPointers.AirSpeed, scope.Rules.AirSpeed);
+        var speed = scope.Conditions.AirSpeedMPerS ?? Assumed(scope, PourPointers.AirSpeed, scope.Rules.AirSpeed);
         scope.Assume(PourPointers.Vapour, "the open surface gives off vapour as if it were the pure substance", Measure.Fraction(1), AssumptionOrigin.RuleSet);
 
         var pressure = Evaporation.StyreneVapourPressurePa(kelvins, scope.Trace);
@@ -116,7 +116,7 @@ internal static class VapourCheck
         Law(result.TimeWeighted, surely.TimeWeighted, limits.LegalTimeWeighted, "eight-hour mean");
         Against(PouringFindings.VapourAboveRecommended, result.Peak, limits.RecommendedShortTerm, "peak");
         Against(PouringFindings.VapourAboveRecommended, result.TimeWeighted, limits.RecommendedTimeWeighted, "eight-hour mean");
-        if (scope.Input.Conditions.AirLimits is { } own)
+        if (scope.Conditions.AirLimits is { } own)
         {
             Own(result.Peak, surely.Peak, own.ShortTerm, "shortTerm", "peak", own.From);
             Own(result.TimeWeighted, surely.TimeWeighted, own.TimeWeighted, "timeWeighted", "eight-hour mean", own.From);

@@ -40,7 +40,7 @@ internal static class HoldPoints
 
     private static IEnumerable<HoldPoint> Readings(PourScope scope)
     {
-        var conditions = scope.Input.Conditions;
+        var conditions = scope.Conditions;
         var range = scope.Input.Compound.Pouring;
         var (coldest, margin) = (scope.Steel.Coldest?.K, scope.Rules.DewMargin.Si);
         Measure? minimum = range is null ? null : Measure.Temperature(range.MinimumK);

@@ -70,7 +70,7 @@ internal static class KitLines
     /// <summary>The reading that the dose goes by, where it is missing, else the sheet's doses.</summary>
     private static string DoseLacks(PourScope scope)
     {
-        var (place, conditions, steel) = (scope.Input.Compound.DoseByTemperatureOf, scope.Input.Conditions, scope.Steel.Coldest);
+        var (place, conditions, steel) = (scope.Input.Compound.DoseByTemperatureOf, scope.Conditions, scope.Steel.Coldest);
         return place switch
         {
             DosePlace.Compound => conditions.CompoundK is null ? PourPointers.Compound : PourPointers.Doses,
