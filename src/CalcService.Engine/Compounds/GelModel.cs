@@ -19,13 +19,14 @@ public sealed class GelModel
     {
         _rows = rows;
         _single = single;
+        Measured = new(rows[0].TemperatureK, rows[^1].TemperatureK);
     }
 
     /// <summary>Whether the temperature dependence is assumed because the sheet has one row for this dose.</summary>
     public bool IsAssumed => _rows.Length == 1 && _single.LowJPerMol < _single.HighJPerMol;
 
     /// <summary>The temperatures that the rows span.</summary>
-    public TemperatureRange Measured => new(_rows[0].TemperatureK, _rows[^1].TemperatureK);
+    public TemperatureRange Measured { get; }
 
     /// <summary>The model for a dose, or null where the sheet has no gel time for it.</summary>
     public static GelModel? For(CompoundSheet sheet, int doses, ActivationEnergyBand assumed)
@@ -44,8 +45,13 @@ public sealed class GelModel
     {
         if (_rows.Length > 1)
         {
-            var upper = Array.FindIndex(_rows, 1, row => kelvins <= row.TemperatureK);
-            var (cold, warm) = upper < 0 ? (_rows[^2], _rows[^1]) : (_rows[upper - 1], _rows[upper]);
+            var upper = 1;
+            while (upper < _rows.Length - 1 && kelvins > _rows[upper].TemperatureK)
+            {
+                upper++;
+            }
+
+            var (cold, warm) = (_rows[upper - 1], _rows[upper]);
             var energy = ActivationEnergyJPerMol(cold.TemperatureK, cold.TimeS, warm.TemperatureK, warm.TimeS, trace);
             var time = GelTimeS(cold.TimeS, cold.TemperatureK, energy, kelvins, trace);
             return new(time, time, time);

@@ -1,6 +1,5 @@
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
-using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
 
 namespace CalcService.Engine.Pouring;
@@ -44,11 +43,5 @@ internal record PourScope(PourPlanInput Input, PouringRules Rules, Budget Budget
     public bool NeedsVent(PourEnd end) => !Judged.IsAbove(end.Rope.DiameterM, Rules.VentUpTo.Si);
 
     /// <summary>Only somebody who asks for a quote wants to know what it assumes: for the crew each line of the take-off says where it comes from.</summary>
-    public void AssumeForQuote(string pointer, string text, Measure? value, AssumptionOrigin origin)
-    {
-        if (Input.Quote is not null)
-        {
-            Assume(pointer, text, value, origin);
-        }
-    }
+    public bool IsQuote => Input.Quote is not null;
 }

@@ -43,8 +43,18 @@ internal static class VapourCheck
         }
     }
 
-    private static AirLimits? LimitsOf(PourScope scope, VapourSource vapour) =>
-        scope.Rules.Air.FirstOrDefault(air => string.Equals(air.Substance, vapour.Substance, StringComparison.OrdinalIgnoreCase));
+    private static AirLimits? LimitsOf(PourScope scope, VapourSource vapour)
+    {
+        foreach (var air in scope.Rules.Air)
+        {
+            if (string.Equals(air.Substance, vapour.Substance, StringComparison.OrdinalIgnoreCase))
+            {
+                return air;
+            }
+        }
+
+        return null;
+    }
 
     private static VapourResult? Check(PourScope scope, VapourSource vapour, Room room, IReadOnlyList<Mix> mixes, double? lastGelS)
     {
@@ -59,8 +69,14 @@ internal static class VapourCheck
             return NotComputed(scope, "it is not known how much stays open, how warm and how long");
         }
 
-        var source = SourceKgPerS(scope, limits, Math.Max(compound, air), mixes.Max(mix => mix.MixedM3));
-        var most = scope.Input.Compound.DensityKgPerM3 is { } density && vapour.MassFraction is { } share ? share * density * mixes.Sum(mix => mix.MixedM3) / room.VolumeM3 : double.PositiveInfinity;
+        var (largest, mixed) = (0.0, 0.0);
+        for (var i = 0; i < mixes.Count; i++)
+        {
+            (largest, mixed) = (Math.Max(largest, mixes[i].MixedM3), mixed + mixes[i].MixedM3);
+        }
+
+        var source = SourceKgPerS(scope, limits, Math.Max(compound, air), largest);
+        var most = scope.Input.Compound.DensityKgPerM3 is { } density && vapour.MassFraction is { } share ? share * density * mixed / room.VolumeM3 : double.PositiveInfinity;
         VapourResult With(double mixingFactor, Trace trace)
         {
             var air = new RoomAir(source, vapour.DecayPerS ?? 0, room.VolumeM3, room.AirChangesPerS / mixingFactor);
@@ -97,7 +113,13 @@ internal static class VapourCheck
             Math.PI / 4 * diameter * diameter, kelvins, diameter, scope.Trace);
 
         // A vessel as wide as it is filled high.
-        return Rate(Math.Cbrt(4 * vesselM3 / Math.PI)) + scope.Input.Ends.Sum(end => end.Quantity * Rate(end.Basket.LargeEndDiameterM));
+        var (vessel, mouths) = (Rate(Math.Cbrt(4 * vesselM3 / Math.PI)), 0.0);
+        for (var i = 0; i < scope.Input.Ends.Count; i++)
+        {
+            mouths += scope.Input.Ends[i].Quantity * Rate(scope.Input.Ends[i].Basket.LargeEndDiameterM);
+        }
+
+        return vessel + mouths;
     }
 
     private static double Assumed(PourScope scope, string pointer, RuleLimit rule)

@@ -33,8 +33,11 @@ internal static class LabourLines
         else if (task.DefaultMinutes is { } minutes)
         {
             (each, from) = ((decimal)minutes * SecondsPerMinute, "default");
-            scope.AssumeForQuote(QuotePointers.TaskTimes + task.Name, $"time to {task.Words}, {(isPerEnd ? "for each end" : "for the job")}; common practice, no source",
-                Measure.Duration((double)each), AssumptionOrigin.Default);
+            if (scope.IsQuote)
+            {
+                scope.Assume(QuotePointers.TaskTimes + task.Name, $"time to {task.Words}, {(isPerEnd ? "for each end" : "for the job")}; common practice, no source",
+                    Measure.Duration((double)each), AssumptionOrigin.Default);
+            }
         }
         else
         {
@@ -61,9 +64,9 @@ internal static class LabourLines
     {
         var isWait = task.Name == LabourTask.WaitForGel;
         var time = isWait ? WaitS(gel) : MixAndPourS(scope, plan);
-        if (time is { } seconds)
+        if (time is { } seconds && scope.IsQuote)
         {
-            scope.AssumeForQuote(QuotePointers.TaskTimes + task.Name,
+            scope.Assume(QuotePointers.TaskTimes + task.Name,
                 isWait ? "time to wait, one person once, until the latest gel in the cone" : "time to mix and pour, one person at each kit and each basket",
                 Measure.Duration((double)seconds), AssumptionOrigin.Estimate);
         }

@@ -8,7 +8,11 @@ internal static class MaterialLines
     public static IReadOnlyList<MaterialLine> Of(PourScope scope, Quote quote, IReadOnlyList<PlannedEnd> ends, List<string> missing)
     {
         var needs = scope.Input.Ends.Select((end, i) => EndNeeds.Of(scope, quote, end, ends[i])).ToArray();
-        Assume(scope, quote, needs);
+        if (scope.IsQuote)
+        {
+            Assume(scope, quote, needs);
+        }
+
         decimal Sum(Func<EndNeeds, double> each) => Exact.Sum(scope.Input, i => each(needs[i]));
         return
         [
@@ -37,7 +41,7 @@ internal static class MaterialLines
             {
                 var values = needs.Select(valueOf).Distinct().ToArray();
                 // Where the ends differ it is not one number.
-                scope.AssumeForQuote(pointer, text, values.Length == 1 ? values[0] : null, origin);
+                scope.Assume(pointer, text, values.Length == 1 ? values[0] : null, origin);
             }
         }
 
