@@ -118,6 +118,6 @@ public static class AnswerMaker
                 Value = Quantity.From(assumption.Value, UnitSystem.Metric),
             })],
         };
-        return Digest.Of(CanonicalJson.Answer(ShapeTable.Of<DigestedAnswer<TResult>>(), digested).Span);
+        return CanonicalJson.DigestOfAnswer(ShapeTable.Of<DigestedAnswer<TResult>>(), digested);
     }
 }

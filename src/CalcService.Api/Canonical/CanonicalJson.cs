@@ -1,10 +1,8 @@
 using System.Buffers;
-using System.Collections;
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using CalcService.Api.Reading;
-using CalcService.Api.Units;
 
 namespace CalcService.Api.Canonical;
 
@@ -13,140 +11,100 @@ namespace CalcService.Api.Canonical;
 /// space. A request is written in SI with absent members left out, so two requests that mean the same are the same
 /// bytes; an answer is written as it stands, nulls too, without its wording.
 /// </summary>
-public sealed class CanonicalJson
+public sealed class CanonicalJson : IDisposable
 {
     private static readonly SearchValues<char> Escaped = SearchValues.Create([.. Enumerable.Range(0, 32).Select(c => (char)c), '"', '\\']);
 
-    private readonly bool _isRequest;
     private readonly IReadOnlyDictionary<object, ReadOnlyMemory<byte>>? _known;
-    private byte[] _bytes = new byte[4096];
+    private byte[] _bytes = ArrayPool<byte>.Shared.Rent(16384);
     private int _length;
 
-    private CanonicalJson(bool isRequest, IReadOnlyDictionary<object, ReadOnlyMemory<byte>>? known) => (_isRequest, _known) = (isRequest, known);
+    private CanonicalJson(bool isRequest, IReadOnlyDictionary<object, ReadOnlyMemory<byte>>? known) => (IsRequest, _known) = (isRequest, known);
+
+    /// <summary>Whether it is written in SI, without what is left out.</summary>
+    internal bool IsRequest { get; }
 
     /// <summary>A request, in SI, without what it leaves out.</summary>
     /// <param name="shape">Its shape.</param>
     /// <param name="value">The request.</param>
     /// <param name="known">Parts whose canonical form is there already, by reference.</param>
-    public static ReadOnlyMemory<byte> Request(ObjectShape shape, object value, IReadOnlyDictionary<object, ReadOnlyMemory<byte>>? known = null) =>
-        Write(shape, value, isRequest: true, known);
+    public static ReadOnlyMemory<byte> Request(ObjectShape shape, object value, IReadOnlyDictionary<object, ReadOnlyMemory<byte>>? known = null)
+    {
+        using var form = new CanonicalJson(isRequest: true, known);
+        shape.Write(form, value);
+        return form.Written.ToArray();
+    }
 
     /// <summary>A part of an answer, with its own units.</summary>
-    public static ReadOnlyMemory<byte> Answer(ObjectShape shape, object value) => Write(shape, value, isRequest: false, known: null);
-
-    private static ReadOnlyMemory<byte> Write(ObjectShape shape, object value, bool isRequest, IReadOnlyDictionary<object, ReadOnlyMemory<byte>>? known)
+    public static ReadOnlyMemory<byte> Answer(ObjectShape shape, object value)
     {
-        var writer = new CanonicalJson(isRequest, known);
-        writer.WriteObject(shape, value);
-        return writer._bytes.AsMemory(0, writer._length);
+        using var form = new CanonicalJson(isRequest: false, known: null);
+        shape.Write(form, value);
+        return form.Written.ToArray();
     }
 
-    private void WriteValue(Shape shape, object? value)
+    /// <summary>Digest of a part of an answer, with its own units.</summary>
+    public static string DigestOfAnswer(ObjectShape shape, object value)
     {
-        switch (value)
-        {
-            case null:
-                Raw("null"u8);
-                break;
-            case Quantity quantity:
-                WriteQuantity((QuantityShape)shape, quantity);
-                break;
-            case string text:
-                WriteText(text);
-                break;
-            case int number:
-                Raw(number.ToString(CultureInfo.InvariantCulture));
-                break;
-            case long number:
-                Raw(number.ToString(CultureInfo.InvariantCulture));
-                break;
-            case double number:
-                WriteNumber(number);
-                break;
-            case decimal amount:
-                WriteNumber((double)amount);
-                break;
-            case bool flag:
-                Raw(flag ? "true"u8 : "false"u8);
-                break;
-            case DateOnly date:
-                WriteText(Texts.Write(date));
-                break;
-            case DateTimeOffset instant:
-                WriteText(Texts.Write(instant));
-                break;
-            case JsonElement any:
-                WriteAny(any);
-                break;
-            case Enum word:
-                WriteText(((EnumShape)shape).NameOf(word));
-                break;
-            case IEnumerable items:
-                WriteList(((ListShape)shape).Item, items);
-                break;
-            default:
-                WriteObject((ObjectShape)shape, value);
-                break;
-        }
+        using var form = new CanonicalJson(isRequest: false, known: null);
+        shape.Write(form, value);
+        return Digest.Of(form.Written);
     }
 
-    private void WriteObject(ObjectShape shape, object owner)
+    private ReadOnlySpan<byte> Written => _bytes.AsSpan(0, _length);
+
+    public void Dispose()
     {
-        if (_known is not null && _known.TryGetValue(owner, out var known))
+        ArrayPool<byte>.Shared.Return(_bytes);
+        _bytes = [];
+    }
+
+    /// <summary>Writes a part whose canonical form is there already; false where it isn't.</summary>
+    internal bool TryWriteKnown(object value)
+    {
+        if (_known is null || !_known.TryGetValue(value, out var known))
         {
-            Raw(known.Span);
-            return;
+            return false;
         }
 
-        Raw("{"u8);
-        var first = true;
-        foreach (var member in shape.Sorted)
-        {
-            if (member.IsWording)
-            {
-                continue;
-            }
-
-            var value = member.ValueIn(owner);
-            if (value is null && _isRequest)
-            {
-                continue;
-            }
-
-            if (!first)
-            {
-                Raw(","u8);
-            }
-
-            first = false;
-            Raw(member.CanonicalName);
-            WriteValue(member.Shape, value);
-        }
-
-        Raw("}"u8);
+        Raw(known.Span);
+        return true;
     }
 
     /// <summary>JSON of somebody else, members in the same order and numbers in the same form.</summary>
-    private void WriteAny(JsonElement any)
+    internal void Any(JsonElement any)
     {
         switch (any.ValueKind)
         {
             case JsonValueKind.Object:
-                Joined("{"u8, any.EnumerateObject().OrderBy(member => member.Name, StringComparer.Ordinal), member =>
+                Raw("{"u8);
+                var isFirst = true;
+                foreach (var member in any.EnumerateObject().OrderBy(member => member.Name, StringComparer.Ordinal))
                 {
-                    WriteText(member.Name);
+                    Comma(ref isFirst);
+                    Text(member.Name);
                     Raw(":"u8);
-                    WriteAny(member.Value);
-                }, "}"u8);
+                    Any(member.Value);
+                }
+
+                Raw("}"u8);
                 break;
             case JsonValueKind.Array:
-                Joined("["u8, any.EnumerateArray(), WriteAny, "]"u8);
+                Raw("["u8);
+                var isFirstItem = true;
+                foreach (var item in any.EnumerateArray())
+                {
+                    Comma(ref isFirstItem);
+                    Any(item);
+                }
+
+                Raw("]"u8);
                 break;
             case JsonValueKind.String:
-                WriteText(any.GetString()!);
+                Text(any.GetString()!);
                 break;
             case JsonValueKind.Number:
-                WriteNumber(any.GetDouble());
+                Number(any.GetDouble());
                 break;
             default:
                 Raw(any.GetRawText());
@@ -154,43 +112,29 @@ public sealed class CanonicalJson
         }
     }
 
-    private void Joined<T>(ReadOnlySpan<byte> open, IEnumerable<T> items, Action<T> write, ReadOnlySpan<byte> close)
+    private void Comma(ref bool isFirst)
     {
-        Raw(open);
-        var first = true;
-        foreach (var item in items)
+        if (!isFirst)
         {
-            if (!first)
-            {
-                Raw(","u8);
-            }
-
-            first = false;
-            write(item);
+            Raw(","u8);
         }
 
-        Raw(close);
+        isFirst = false;
     }
 
-    private void WriteList(Shape item, IEnumerable items)
+    internal void Text(string text)
     {
-        Joined("["u8, items.Cast<object>(), value => WriteValue(item, value), "]"u8);
-    }
-
-    private void WriteQuantity(QuantityShape shape, Quantity quantity)
-    {
-        var inSi = _isRequest && shape.Kind is not null;
-        Raw("{\"unit\":"u8);
-        WriteText(inSi ? shape.Kind!.Si.Code : quantity.Unit);
-        Raw(",\"value\":"u8);
-        WriteNumber(inSi ? quantity.Si : quantity.Value);
-        Raw("}"u8);
-    }
-
-    private void WriteText(string text)
-    {
-        Raw("\""u8);
         var rest = text.AsSpan();
+        if (!rest.ContainsAny(Escaped))
+        {
+            var room = Room(Encoding.UTF8.GetMaxByteCount(text.Length) + 2);
+            var length = Encoding.UTF8.GetBytes(text, room[1..]);
+            room[0] = room[length + 1] = (byte)'"';
+            _length += length + 2;
+            return;
+        }
+
+        Raw("\""u8);
         while (rest.IndexOfAny(Escaped) is var stop and >= 0)
         {
             Raw(rest[..stop]);
@@ -212,9 +156,15 @@ public sealed class CanonicalJson
         Raw("\""u8);
     }
 
-    private void WriteNumber(double number) => _length += CanonicalNumber.Write(number, Room(CanonicalNumber.MostBytes));
+    internal void Integer(long number)
+    {
+        _ = number.TryFormat(Room(CanonicalNumber.MostBytes), out var length, default, CultureInfo.InvariantCulture);
+        _length += length;
+    }
 
-    private void Raw(ReadOnlySpan<byte> bytes)
+    internal void Number(double number) => _length += CanonicalNumber.Write(number, Room(CanonicalNumber.MostBytes));
+
+    internal void Raw(ReadOnlySpan<byte> bytes)
     {
         bytes.CopyTo(Room(bytes.Length));
         _length += bytes.Length;
@@ -227,7 +177,10 @@ public sealed class CanonicalJson
     {
         if (_bytes.Length - _length < bytes)
         {
-            Array.Resize(ref _bytes, Math.Max(2 * _bytes.Length, _length + bytes));
+            var larger = ArrayPool<byte>.Shared.Rent(Math.Max(2 * _bytes.Length, _length + bytes));
+            Written.CopyTo(larger);
+            ArrayPool<byte>.Shared.Return(_bytes);
+            _bytes = larger;
         }
 
         return _bytes.AsSpan(_length);

@@ -1,58 +1,126 @@
-using System.Reflection;
 using System.Text;
+using System.Text.Json;
+using CalcService.Api.Canonical;
 using CalcService.Api.Units;
 
 namespace CalcService.Api.Reading;
 
 /// <summary>What a JSON value of the contract looks like. One table of shapes drives reader, canonical form, schema and fuzzer.</summary>
-public abstract class Shape;
+public abstract class Shape
+{
+    /// <summary>Writes a value in the canonical form.</summary>
+    internal abstract void Write(CanonicalJson form, object value);
+}
+
+/// <summary>The shape of a value type, which is written without boxing.</summary>
+internal interface IValueShape<in T>
+    where T : struct
+{
+    void Write(CanonicalJson form, T value);
+}
 
 /// <summary>A string of limited length without control and direction characters.</summary>
 public sealed class TextShape(int maxLength) : Shape
 {
     public int MaxLength { get; } = maxLength;
+
+    internal override void Write(CanonicalJson form, object value) => form.Text((string)value);
 }
 
 /// <summary>A whole number; one that may exceed 32 bits in answers only.</summary>
-public sealed class IntegerShape(bool isLong) : Shape
+public sealed class IntegerShape(bool isLong) : Shape, IValueShape<int>, IValueShape<long>
 {
     public bool IsLong { get; } = isLong;
+
+    internal override void Write(CanonicalJson form, object value) => form.Integer(IsLong ? (long)value : (int)value);
+
+    void IValueShape<int>.Write(CanonicalJson form, int value) => form.Integer(value);
+
+    void IValueShape<long>.Write(CanonicalJson form, long value) => form.Integer(value);
 }
 
 /// <summary>A plain decimal number, such as a cost.</summary>
-public sealed class DecimalShape : Shape;
+public sealed class DecimalShape : Shape, IValueShape<decimal>
+{
+    internal override void Write(CanonicalJson form, object value) => Write(form, (decimal)value);
+
+    public void Write(CanonicalJson form, decimal value) => form.Number((double)value);
+}
 
 /// <summary>True or false; answers only.</summary>
-public sealed class BooleanShape : Shape;
+public sealed class BooleanShape : Shape, IValueShape<bool>
+{
+    internal override void Write(CanonicalJson form, object value) => Write(form, (bool)value);
+
+    public void Write(CanonicalJson form, bool value) => form.Raw(value ? "true"u8 : "false"u8);
+}
 
 /// <summary>A plain number; answers only.</summary>
-public sealed class NumberShape : Shape;
+public sealed class NumberShape : Shape, IValueShape<double>
+{
+    internal override void Write(CanonicalJson form, object value) => Write(form, (double)value);
+
+    public void Write(CanonicalJson form, double value) => form.Number(value);
+}
 
 /// <summary>A calendar date, yyyy-MM-dd.</summary>
-public sealed class DateShape : Shape;
+public sealed class DateShape : Shape, IValueShape<DateOnly>
+{
+    internal override void Write(CanonicalJson form, object value) => Write(form, (DateOnly)value);
+
+    public void Write(CanonicalJson form, DateOnly value) => form.Text(Texts.Write(value));
+}
 
 /// <summary>A date-time with its offset.</summary>
-public sealed class InstantShape : Shape;
+public sealed class InstantShape : Shape, IValueShape<DateTimeOffset>
+{
+    internal override void Write(CanonicalJson form, object value) => Write(form, (DateTimeOffset)value);
+
+    public void Write(CanonicalJson form, DateTimeOffset value) => form.Text(Texts.Write(value));
+}
 
 /// <summary>Any JSON value; in a request an object with members of any name.</summary>
-public sealed class AnyShape : Shape;
+public sealed class AnyShape : Shape, IValueShape<JsonElement>
+{
+    internal override void Write(CanonicalJson form, object value) => Write(form, (JsonElement)value);
+
+    public void Write(CanonicalJson form, JsonElement value) => form.Any(value);
+}
 
 /// <summary>A quantity of one kind, or of any kind where <see cref="Kind"/> is null (answers only).</summary>
 public sealed class QuantityShape(UnitKind? kind) : Shape
 {
     public UnitKind? Kind { get; } = kind;
+
+    internal override void Write(CanonicalJson form, object value)
+    {
+        var quantity = (Quantity)value;
+        var (unit, number) = form.IsRequest && Kind is not null ? (Kind.Si.Code, quantity.Si) : (quantity.Unit, quantity.Value);
+        form.Raw("{\"unit\":"u8);
+        form.Text(unit);
+        form.Raw(",\"value\":"u8);
+        form.Number(number);
+        form.Raw("}"u8);
+    }
 }
 
 /// <summary>One of some words.</summary>
-public sealed class EnumShape(Type type, IReadOnlyList<KeyValuePair<string, object>> words) : Shape
+public abstract class EnumShape(Type type, IReadOnlyList<KeyValuePair<string, object>> words) : Shape
 {
-    private readonly Dictionary<object, string> _names = words.ToDictionary(word => word.Value, word => word.Key);
-
     public Type Type { get; } = type;
 
     public IReadOnlyList<KeyValuePair<string, object>> Words { get; } = words;
+}
 
-    public string NameOf(object value) => _names[value];
+/// <summary>One of the words of a type.</summary>
+public sealed class EnumShape<T>(IReadOnlyList<KeyValuePair<string, object>> words) : EnumShape(typeof(T), words), IValueShape<T>
+    where T : struct, Enum
+{
+    private readonly Dictionary<T, byte[]> _quoted = words.ToDictionary(word => (T)word.Value, word => Encoding.UTF8.GetBytes($"\"{word.Key}\""));
+
+    internal override void Write(CanonicalJson form, object value) => Write(form, (T)value);
+
+    public void Write(CanonicalJson form, T value) => form.Raw(_quoted[value]);
 }
 
 /// <summary>An array.</summary>
@@ -79,70 +147,76 @@ public sealed class ListShape<T>(Shape item, int maxItems) : ListShape(item, max
 
         return array;
     }
+
+    internal override void Write(CanonicalJson form, object value)
+    {
+        var items = (IReadOnlyList<T>)value;
+        form.Raw("["u8);
+        for (var i = 0; i < items.Count; i++)
+        {
+            if (i > 0)
+            {
+                form.Raw(","u8);
+            }
+
+            if (items[i] is { } item)
+            {
+                Item.Write(form, item);
+            }
+            else
+            {
+                form.Raw("null"u8);
+            }
+        }
+
+        form.Raw("]"u8);
+    }
 }
 
 /// <summary>An object with a closed set of members.</summary>
-public sealed class ObjectShape(Type type, IReadOnlyList<MemberShape> members) : Shape
+public sealed class ObjectShape : Shape
 {
     /// <summary>The reader marks the members that it has met in one word.</summary>
     public const int MostMembers = 64;
 
-    public Type Type { get; } = type;
+    private readonly MemberShape[] _canonical;
 
-    /// <summary>In the order of declaration.</summary>
-    public IReadOnlyList<MemberShape> Members { get; } = members.Count <= MostMembers
-        ? members
-        : throw new InvalidOperationException($"{type.Name} has {members.Count} members; an object of the contract has at most {MostMembers}.");
-
-    /// <summary>In the order of the canonical form: by UTF-16 code units of the name.</summary>
-    public IReadOnlyList<MemberShape> Sorted { get; } = [.. members.OrderBy(member => member.Name, StringComparer.Ordinal)];
-}
-
-/// <summary>A member of an object.</summary>
-public abstract class MemberShape(PropertyInfo property, string name, Shape shape, bool required, bool nullable)
-{
-    private readonly byte[] _utf8Name = Encoding.UTF8.GetBytes(name);
-    private readonly byte[] _canonicalName = Encoding.UTF8.GetBytes($"\"{name}\":");
-
-    public PropertyInfo Property { get; } = property;
-
-    public string Name { get; } = name;
-
-    public ReadOnlySpan<byte> Utf8Name => _utf8Name;
-
-    /// <summary>Quoted, with its colon.</summary>
-    public ReadOnlySpan<byte> CanonicalName => _canonicalName;
-
-    public Shape Shape { get; } = shape;
-
-    /// <summary>Whether a request without it can't be computed.</summary>
-    public bool Required { get; } = required;
-
-    public bool Nullable { get; } = nullable;
-
-    /// <summary>Whether it only words what other members say.</summary>
-    public bool IsWording { get; } = property.IsDefined(typeof(WordingAttribute));
-
-    public abstract object? ValueIn(object owner);
-
-    public abstract void Assign(object owner, object value);
-}
-
-/// <summary>A member with delegates made once, so that reading needs no reflection.</summary>
-public sealed class MemberShape<TOwner, TValue> : MemberShape
-    where TOwner : class
-{
-    private readonly Func<TOwner, TValue> _get;
-    private readonly Action<TOwner, TValue>? _set;
-
-    public MemberShape(PropertyInfo property, string name, Shape shape, bool required, bool nullable)
-        : base(property, name, shape, required, nullable)
+    /// <param name="type">The type.</param>
+    /// <param name="members">Its members in the order of declaration.</param>
+    public ObjectShape(Type type, IReadOnlyList<MemberShape> members)
     {
-        _get = property.GetMethod!.CreateDelegate<Func<TOwner, TValue>>();
-        _set = property.SetMethod?.CreateDelegate<Action<TOwner, TValue>>();
+        if (members.Count > MostMembers)
+        {
+            throw new InvalidOperationException($"{type.Name} has {members.Count} members; an object of the contract has at most {MostMembers}.");
+        }
+
+        (Type, Members) = (type, members);
+        Sorted = [.. members.OrderBy(member => member.Name, StringComparer.Ordinal)];
+        _canonical = [.. Sorted.Where(member => !member.IsWording)];
     }
 
-    public override object? ValueIn(object owner) => _get((TOwner)owner);
+    public Type Type { get; }
 
-    public override void Assign(object owner, object value) => _set!((TOwner)owner, (TValue)value);
+    /// <summary>In the order of declaration.</summary>
+    public IReadOnlyList<MemberShape> Members { get; }
+
+    /// <summary>In the order of the canonical form: by UTF-16 code units of the name.</summary>
+    public IReadOnlyList<MemberShape> Sorted { get; }
+
+    internal override void Write(CanonicalJson form, object value)
+    {
+        if (form.TryWriteKnown(value))
+        {
+            return;
+        }
+
+        form.Raw("{"u8);
+        var isFirst = true;
+        foreach (var member in _canonical)
+        {
+            isFirst &= !member.TryWrite(form, value, isFirst);
+        }
+
+        form.Raw("}"u8);
+    }
 }

@@ -47,10 +47,12 @@ public static class ShapeTable
                 && property.GetCustomAttribute<JsonIgnoreAttribute>() is null && property.Name != "EqualityContract")
             .Select(property =>
             {
-                var nullable = System.Nullable.GetUnderlyingType(property.PropertyType) is not null
-                    || nullability.Create(property).ReadState == NullabilityState.Nullable;
-                var member = typeof(MemberShape<,>).MakeGenericType(type, property.PropertyType);
-                return (MemberShape)Activator.CreateInstance(member, property, NameOf(property), ShapeOf(property.PropertyType, property),
+                var optional = System.Nullable.GetUnderlyingType(property.PropertyType);
+                var nullable = optional is not null || nullability.Create(property).ReadState == NullabilityState.Nullable;
+                var member = optional is not null ? typeof(OptionalMemberShape<,>)
+                    : property.PropertyType.IsValueType ? typeof(ValueMemberShape<,>)
+                    : typeof(MemberShape<,>);
+                return (MemberShape)Activator.CreateInstance(member.MakeGenericType(type, optional ?? property.PropertyType), property, NameOf(property), ShapeOf(property.PropertyType, property),
                     property.IsDefined(typeof(RequiredMemberAttribute)), nullable)!;
             })];
     }
@@ -68,8 +70,9 @@ public static class ShapeTable
 
         if (type.IsEnum)
         {
-            return new EnumShape(type, [.. Enum.GetNames(type).Select(name =>
-                KeyValuePair.Create(JsonNamingPolicy.CamelCase.ConvertName(name), Enum.Parse(type, name)))]);
+            KeyValuePair<string, object>[] words = [.. Enum.GetNames(type).Select(name =>
+                KeyValuePair.Create(JsonNamingPolicy.CamelCase.ConvertName(name), Enum.Parse(type, name)))];
+            return (Shape)Activator.CreateInstance(typeof(EnumShape<>).MakeGenericType(type), [words])!;
         }
 
         if (type.IsGenericType && type.GetGenericTypeDefinition() == typeof(IReadOnlyList<>))

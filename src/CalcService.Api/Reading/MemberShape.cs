@@ -1,0 +1,119 @@
+using System.Reflection;
+using System.Text;
+using CalcService.Api.Canonical;
+
+namespace CalcService.Api.Reading;
+
+/// <summary>A member of an object.</summary>
+public abstract class MemberShape(PropertyInfo property, string name, Shape shape, bool required, bool nullable)
+{
+    private readonly byte[] _utf8Name = Encoding.UTF8.GetBytes(name);
+    private readonly byte[] _canonicalName = Encoding.UTF8.GetBytes($",\"{name}\":");
+
+    public PropertyInfo Property { get; } = property;
+
+    public string Name { get; } = name;
+
+    public ReadOnlySpan<byte> Utf8Name => _utf8Name;
+
+    public Shape Shape { get; } = shape;
+
+    /// <summary>Whether a request without it can't be computed.</summary>
+    public bool Required { get; } = required;
+
+    public bool Nullable { get; } = nullable;
+
+    /// <summary>Whether it only words what other members say.</summary>
+    public bool IsWording { get; } = property.IsDefined(typeof(WordingAttribute));
+
+    public abstract object? ValueIn(object owner);
+
+    public abstract void Assign(object owner, object value);
+
+    /// <summary>Writes name and value in the canonical form; false where the form leaves the member out.</summary>
+    internal abstract bool TryWrite(CanonicalJson form, object owner, bool isFirst);
+
+    /// <summary>Quoted, with its colon and, where it isn't the first, with the comma before it.</summary>
+    private protected void WriteName(CanonicalJson form, bool isFirst) => form.Raw(_canonicalName.AsSpan(isFirst ? 1 : 0));
+
+    private protected bool TryWriteNull(CanonicalJson form, bool isFirst)
+    {
+        if (!form.IsRequest)
+        {
+            WriteName(form, isFirst);
+            form.Raw("null"u8);
+        }
+
+        return !form.IsRequest;
+    }
+}
+
+/// <summary>A member with delegates made once, so that reading and writing need no reflection.</summary>
+public class MemberShape<TOwner, TValue> : MemberShape
+    where TOwner : class
+{
+    private readonly Func<TOwner, TValue> _get;
+    private readonly Action<TOwner, TValue>? _set;
+
+    public MemberShape(PropertyInfo property, string name, Shape shape, bool required, bool nullable)
+        : base(property, name, shape, required, nullable)
+    {
+        _get = property.GetMethod!.CreateDelegate<Func<TOwner, TValue>>();
+        _set = property.SetMethod?.CreateDelegate<Action<TOwner, TValue>>();
+    }
+
+    public override object? ValueIn(object owner) => Get(owner);
+
+    public override void Assign(object owner, object value) => _set!((TOwner)owner, (TValue)value);
+
+    internal override bool TryWrite(CanonicalJson form, object owner, bool isFirst)
+    {
+        if (Get(owner) is not { } value)
+        {
+            return TryWriteNull(form, isFirst);
+        }
+
+        WriteName(form, isFirst);
+        Shape.Write(form, value);
+        return true;
+    }
+
+    private protected TValue Get(object owner) => _get((TOwner)owner);
+}
+
+/// <summary>A member of a value type.</summary>
+public sealed class ValueMemberShape<TOwner, TValue>(PropertyInfo property, string name, Shape shape, bool required, bool nullable)
+    : MemberShape<TOwner, TValue>(property, name, shape, required, nullable)
+    where TOwner : class
+    where TValue : struct
+{
+    private readonly IValueShape<TValue> _value = (IValueShape<TValue>)shape;
+
+    internal override bool TryWrite(CanonicalJson form, object owner, bool isFirst)
+    {
+        WriteName(form, isFirst);
+        _value.Write(form, Get(owner));
+        return true;
+    }
+}
+
+/// <summary>A member of a value type that may be missing.</summary>
+public sealed class OptionalMemberShape<TOwner, TValue>(PropertyInfo property, string name, Shape shape, bool required, bool nullable)
+    : MemberShape<TOwner, TValue?>(property, name, shape, required, nullable)
+    where TOwner : class
+    where TValue : struct
+{
+    private readonly IValueShape<TValue> _value = (IValueShape<TValue>)shape;
+
+    internal override bool TryWrite(CanonicalJson form, object owner, bool isFirst)
+    {
+        if (Get(owner) is not { } value)
+        {
+            return TryWriteNull(form, isFirst);
+        }
+
+        WriteName(form, isFirst);
+        _value.Write(form, value);
+        return true;
+    }
+}
