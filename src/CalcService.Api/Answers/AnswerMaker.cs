@@ -34,16 +34,16 @@ public static class AnswerMaker
         {
             Decision = outcome.Decision,
             Result = result,
-            Findings = [.. outcome.Findings.Select(finding => Finding(finding, context.Units))],
-            SafetyNotes = [.. outcome.SafetyNotes.Select(note => new AnswerSafetyNote { Code = note.Code, Text = note.Text })],
-            Assumptions = [.. outcome.Assumptions.Select(assumption => new AnswerAssumption
+            Findings = outcome.Findings.Select(finding => Finding(finding, context.Units)).ToArray(),
+            SafetyNotes = outcome.SafetyNotes.Select(note => new AnswerSafetyNote { Code = note.Code, Text = note.Text }).ToArray(),
+            Assumptions = outcome.Assumptions.Select(assumption => new AnswerAssumption
             {
                 Pointer = assumption.Pointer,
                 Text = assumption.Text,
                 Value = Quantity.From(assumption.Value, context.Units),
                 Origin = assumption.Origin,
-            })],
-            Trace = [.. outcome.Trace.Select(step => Step(step, context.Units))],
+            }).ToArray(),
+            Trace = outcome.Trace.Select(step => Step(step, context.Units)).ToArray(),
             Provenance = new()
             {
                 RecordId = RecordId(context),
@@ -104,19 +104,19 @@ public static class AnswerMaker
         {
             Decision = outcome.Decision,
             Result = metric,
-            Findings = [.. outcome.Findings.Select(finding => new DigestedFinding
+            Findings = outcome.Findings.Select(finding => new DigestedFinding
             {
                 Code = finding.Definition.Code,
                 Severity = finding.Severity,
                 Pointer = finding.Pointer,
                 Measured = Quantity.From(finding.Measured, UnitSystem.Metric),
                 Limit = Quantity.From(finding.Limit, UnitSystem.Metric),
-            })],
-            Assumptions = [.. outcome.Assumptions.Select(assumption => new DigestedAssumption
+            }).ToArray(),
+            Assumptions = outcome.Assumptions.Select(assumption => new DigestedAssumption
             {
                 Pointer = assumption.Pointer,
                 Value = Quantity.From(assumption.Value, UnitSystem.Metric),
-            })],
+            }).ToArray(),
         };
         return CanonicalJson.DigestOfAnswer(ShapeTable.Of<DigestedAnswer<TResult>>(), digested);
     }

@@ -22,59 +22,56 @@ public static class AnswerText
     public static string Of(Measure measure, UnitSystem units, int digits) => Of(Quantity.From(measure, units), digits);
 
     /// <summary>A quantity as a person writes it.</summary>
-    public static string Of(Quantity quantity, int digits) =>
-        CanonicalNumber.Write(Rounding.ToDigits(quantity.Value, digits)) + Signs.GetValueOrDefault(quantity.Unit, " " + quantity.Unit);
+    public static string Of(Quantity quantity, int digits) => CanonicalNumber.Write(Rounding.ToDigits(quantity.Value, digits))
+        + (Signs.TryGetValue(quantity.Unit, out var sign) ? sign : " " + quantity.Unit);
 
     /// <summary>Fills a finding's template: {measured}, {limit} and its own words by name.</summary>
-    public static string Fill(string template, Finding finding, UnitSystem units) => Fill(template, name => Word(name, finding, units));
+    public static string Fill(string template, Finding finding, UnitSystem units) => Template.Of(template).Fill((finding, units),
+        static (ref text, name, from) =>
+        {
+            var (finding, units) = from;
+            var word = Find(finding.Words, name);
+            var measure = name switch
+            {
+                "measured" => finding.Measured,
+                "limit" => finding.Limit,
+                _ => word.Value,
+            };
+            text.AppendLiteral(word.Text ?? Or(measure, units));
+        });
 
     /// <summary>Fills a step's template with its numbers and words by name.</summary>
-    public static string Fill(PlannedStep step, UnitSystem units) => Fill(step.Definition.Text, name =>
-    {
-        foreach (var value in step.Values)
+    public static string Fill(PlannedStep step, UnitSystem units) => Template.Of(step.Definition.Text).Fill((step, units),
+        static (ref text, name, from) =>
         {
-            if (value.Name == name)
+            var (step, units) = from;
+            for (var i = 0; i < step.Values.Count; i++)
             {
-                return Of(value.Value, units, MessageDigits);
+                if (step.Values[i].Name == name)
+                {
+                    text.AppendLiteral(Of(step.Values[i].Value, units, MessageDigits));
+                    return;
+                }
+            }
+
+            var word = Find(step.Words, name);
+            text.AppendLiteral(word.Text ?? Or(word.Value, units));
+        });
+
+    private static FindingWord Find(IReadOnlyList<FindingWord> words, string name)
+    {
+        for (var i = 0; i < words.Count; i++)
+        {
+            if (words[i].Name == name)
+            {
+                return words[i];
             }
         }
 
-        var word = step.Words.FirstOrDefault(word => word.Name == name);
-        return word.Text ?? (word.Value is { } measure ? Of(measure, units, MessageDigits) : "?");
-    });
-
-    /// <summary>Puts words in their places in one pass: what a client sent is never a template.</summary>
-    private static string Fill(string template, Func<string, string> word)
-    {
-        var open = template.IndexOf('{', StringComparison.Ordinal);
-        if (open < 0)
-        {
-            return template;
-        }
-
-        var text = new StringBuilder();
-        var done = 0;
-        for (; open >= 0; open = template.IndexOf('{', done))
-        {
-            var close = template.IndexOf('}', open);
-            text.Append(template, done, open - done).Append(word(template[(open + 1)..close]));
-            done = close + 1;
-        }
-
-        return text.Append(template, done, template.Length - done).ToString();
+        return default;
     }
 
-    private static string Word(string name, Finding finding, UnitSystem units)
-    {
-        var word = finding.Words.FirstOrDefault(word => word.Name == name);
-        var measure = name switch
-        {
-            "measured" => finding.Measured,
-            "limit" => finding.Limit,
-            _ => word.Value,
-        };
-        return word.Text ?? (measure is { } value ? Of(value, units, MessageDigits) : "?");
-    }
+    private static string Or(Measure? measure, UnitSystem units) => measure is { } value ? Of(value, units, MessageDigits) : "?";
 
     /// <summary>The expression with each symbol replaced by its number and unit.</summary>
     public static string Substitute(TraceStep step, UnitSystem units)

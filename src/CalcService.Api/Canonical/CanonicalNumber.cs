@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using CalcService.Api.Units;
 
 namespace CalcService.Api.Canonical;
 
@@ -12,19 +13,78 @@ public static class CanonicalNumber
     /// <summary>Bytes of the longest number.</summary>
     public const int MostBytes = 32;
 
+    /// <summary>Digits of the numbers that take the short way: those of answers.</summary>
+    private const int FewDigits = Rounding.AnswerDigits;
+
     /// <summary>Writes a number as UTF-8 and gives its length.</summary>
     public static int Write(double value, Span<byte> bytes)
     {
-        // The same digits as below; what has an exponent takes the long way.
-        if (value != 0 && value.TryFormat(bytes, out var length, "R", CultureInfo.InvariantCulture) && !bytes[..length].Contains((byte)'E'))
+        if (TryWriteFew(value, bytes, out var length))
         {
             return length;
         }
 
-        return Encoding.UTF8.GetBytes(Write(value), bytes);
+        // The same digits as below; what has an exponent takes the long way.
+        if (value.TryFormat(bytes, out length, "R", CultureInfo.InvariantCulture) && !bytes[..length].Contains((byte)'E'))
+        {
+            return length;
+        }
+
+        return Encoding.UTF8.GetBytes(WriteLong(value), bytes);
     }
 
     public static string Write(double value)
+    {
+        Span<byte> bytes = stackalloc byte[MostBytes];
+        return TryWriteFew(value, bytes, out var length) ? Encoding.ASCII.GetString(bytes[..length]) : WriteLong(value);
+    }
+
+    /// <summary>
+    /// Writes a number that is a decimal of few digits. A double can't be two decimals of up to fifteen digits, so
+    /// where such a decimal is the double, its digits are the shortest that there are.
+    /// </summary>
+    private static bool TryWriteFew(double value, Span<byte> bytes, out int length)
+    {
+        length = 0;
+        var size = Math.Abs(value);
+        if (size is not (>= 1e-6 and < 1e15))
+        {
+            return false;
+        }
+
+        var places = Math.Max(0, FewDigits - 1 - (int)Math.Floor(Math.Log10(size)));
+        var digits = (long)Math.Round(size * Rounding.PowersOfTen[places]);
+        if (digits / Rounding.PowersOfTen[places] != size)
+        {
+            return false;
+        }
+
+        while (places > 0 && digits % 10 == 0)
+        {
+            (digits, places) = (digits / 10, places - 1);
+        }
+
+        // From the last digit to the first, at least one of them before the point.
+        for (var place = 0; place <= places || digits > 0; place++, digits /= 10)
+        {
+            if (place == places && places > 0)
+            {
+                bytes[length++] = (byte)'.';
+            }
+
+            bytes[length++] = (byte)('0' + (digits % 10));
+        }
+
+        if (value < 0)
+        {
+            bytes[length++] = (byte)'-';
+        }
+
+        bytes[..length].Reverse();
+        return true;
+    }
+
+    private static string WriteLong(double value)
     {
         if (value == 0)
         {

@@ -37,7 +37,7 @@ public static class ContractMapping
     public static Engine.Compounds.CompoundSheet ToEngine(this CompoundSheet sheet) => new()
     {
         Name = sheet.Name,
-        Kits = [.. sheet.Kits.Select(kit => new Kit(kit.Code, kit.Volume.Si, kit.Cost, kit.PartNumber))],
+        Kits = sheet.Kits.Select(kit => new Kit(kit.Code, kit.Volume.Si, kit.Cost, kit.PartNumber)).ToArray(),
         GelTimes = [.. (sheet.GelTimes ?? []).Select(row => new GelTime(row.Temperature.Si, row.Doses, row.Time.Si) { SelfHeating = row.MeasuredIn?.SelfHeating ?? SelfHeating.Unknown })],
         Doses = [.. (sheet.Doses ?? []).Select(band => new DoseBand(band.From.Si, band.Below.Si, band.PerKit))],
         Pouring = sheet.Pouring is { } pouring ? new(pouring.Minimum.Si, pouring.Maximum.Si) : null,

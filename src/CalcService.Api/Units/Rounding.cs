@@ -11,6 +11,10 @@ public static class Rounding
     /// <summary>Digits of an answer's number.</summary>
     public const int AnswerDigits = 6;
 
+    /// <summary>1 to 1e22, all of them exact.</summary>
+    internal static readonly double[] PowersOfTen =
+        [.. Enumerable.Range(0, 23).Select(n => double.Parse("1e" + n, CultureInfo.InvariantCulture))];
+
     /// <summary>The nearest double to the value with so many digits; −0 becomes 0, non-finite values stay as they are.</summary>
     public static double ToDigits(double value, int digits)
     {
@@ -28,7 +32,4 @@ public static class Rounding
             _ => double.Parse(value.ToString("E" + (digits - 1), CultureInfo.InvariantCulture), CultureInfo.InvariantCulture),
         };
     }
-
-    private static readonly double[] PowersOfTen =
-        [.. Enumerable.Range(0, 23).Select(n => double.Parse("1e" + n, CultureInfo.InvariantCulture))];
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text;
 using System.Text.Json;
 using CalcService.Api.Canonical;
 using CsCheck;
@@ -60,6 +61,21 @@ public sealed class CanonicalNumberTests
     public void Number_has_no_more_digits_than_the_shortest_that_is_the_same_double() =>
         Gen.Double.Where(value => double.IsFinite(value) && value != 0).Sample(
             value => Digits(CanonicalNumber.Write(value)) == Digits(Shortest(value)), iter: 5_000);
+
+    /// <summary>Against the framework's decimals, which keep the digits that they were made of.</summary>
+    [Fact]
+    public void Number_of_few_digits_is_written_as_the_decimal_that_it_is() =>
+        (from digits in Gen.Int[-9_999_999, 9_999_999]
+         from places in Gen.Int[0, 12]
+         select new decimal(Math.Abs(digits), 0, 0, digits < 0, (byte)places)).Where(number => Math.Abs(number) >= 1e-6m).Sample(
+            number =>
+            {
+                Span<byte> bytes = stackalloc byte[CanonicalNumber.MostBytes];
+                var expected = number.ToString("0.############", CultureInfo.InvariantCulture);
+                var value = double.Parse(expected, CultureInfo.InvariantCulture);
+                return CanonicalNumber.Write(value) == expected && Encoding.ASCII.GetString(bytes[..CanonicalNumber.Write(value, bytes)]) == expected;
+            },
+            iter: 50_000);
 
     private static string Digits(string text) => text.Split('e', 'E')[0].TrimStart('-').Replace(".", "", StringComparison.Ordinal).Trim('0');
 

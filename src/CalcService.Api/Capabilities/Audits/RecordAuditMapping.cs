@@ -54,7 +54,7 @@ public static class RecordAuditMapping
         {
             Standing = result.Standing,
             Items = new() { Asked = result.ItemsAsked, Missing = result.Missing },
-            Checks = [.. result.Checks.Select(check => CheckResult.From(check, units))],
+            Checks = result.Checks.Select(check => CheckResult.From(check, units)).ToArray(),
             Recomputed = new()
             {
                 ResinVolume = new()

@@ -24,11 +24,11 @@ public static class CureScheduleMapping
             SteelK = ColdestSteel(request),
             CompoundK = request.Conditions.CompoundTemperature?.Si,
         },
-        Ends = [.. request.Ends.Select(end => new Engine.Curing.CureEnd(end.Id, end.Quantity, end.Rope.ToEngine(), end.Socket.Basket.ToEngine())
+        Ends = request.Ends.Select(end => new Engine.Curing.CureEnd(end.Id, end.Quantity, end.Rope.ToEngine(), end.Socket.Basket.ToEngine())
         {
             OuterAtSmallEndM = (end.Socket.OuterAtSmallEnd ?? end.Socket.OuterDiameter)?.Si,
             OuterAtMouthM = (end.Socket.OuterAtMouth ?? end.Socket.OuterDiameter)?.Si,
-        })],
+        }).ToArray(),
         Observations = [.. (request.Observations ?? []).Select(seen => new Engine.Curing.GelObservation(seen.End, seen.GelAt, seen.SeenIn ?? GelPlace.Unknown))],
         PourTimeS = request.PourTime?.Si,
         Shop = request.Shop is { } shop
@@ -38,7 +38,7 @@ public static class CureScheduleMapping
                 Stands = shop.Stands,
                 Mixers = shop.Mixers,
                 TestBeds = shop.TestBeds,
-                Shifts = [.. shop.Shifts.Select(shift => new Engine.Curing.Shift(shift.From, shift.To))],
+                Shifts = shop.Shifts.Select(shift => new Engine.Curing.Shift(shift.From, shift.To)).ToArray(),
                 TaskTimes = new(shop.TaskTimes.Prepare.Si, shop.TaskTimes.Position.Si, shop.TaskTimes.Proof.Si, shop.TaskTimes.Record.Si),
             }
             : null,
@@ -57,7 +57,7 @@ public static class CureScheduleMapping
     public static CureScheduleResult ToContract(Engine.Curing.CureScheduleResult result, UnitSystem units) => new()
     {
         Doses = result.Doses,
-        Ends = [.. result.Ends.Select(end => End(end, units))],
+        Ends = result.Ends.Select(end => End(end, units)).ToArray(),
         Tasks = [.. (result.Shop?.Tasks ?? []).Select(task => new ScheduledTask
         {
             End = task.End, Unit = task.Unit, Task = task.Task, From = task.From, To = task.To, On = task.On.Length == 0 ? null : task.On,
@@ -85,7 +85,7 @@ public static class CureScheduleMapping
         },
         Peak = end.Peak is { } peak ? new() { Temperature = Quantity.From(Measure.Temperature(peak.Kelvins), units), At = peak.At } : null,
         LeastCured = end.LeastCured is { } least ? new() { Where = least.Where, DegreeOfCure = Quantity.From(Measure.Fraction(least.DegreeOfCure), units) } : null,
-        Curve = [.. end.Curve.Select(point => Point(point, units))],
+        Curve = end.Curve.Select(point => Point(point, units)).ToArray(),
         EnergyBalanceError = Quantity.From(end.EnergyBalanceError, QuantityKind.Fraction, units),
     };
 

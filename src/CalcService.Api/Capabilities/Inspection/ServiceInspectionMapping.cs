@@ -21,7 +21,7 @@ public static class ServiceInspectionMapping
             Rope = request.Rope.ToEngine(),
             Compound = sheet,
             BrokenWires = found.BrokenWires is { } wires
-                ? [.. wires.Select(one => new BrokenWires(one.Count, one.Place ?? WirePlace.Unknown, one.FromMouth?.Si, one.InOneStrand))]
+                ? wires.Select(one => new BrokenWires(one.Count, one.Place ?? WirePlace.Unknown, one.FromMouth?.Si, one.InOneStrand)).ToArray()
                 : null,
             Cracks = Known(found.Cracks),
             Corrosion = found.Corrosion ?? Degree.Unknown,
@@ -48,7 +48,7 @@ public static class ServiceInspectionMapping
     public static ServiceInspectionResult ToContract(InspectionResult result, UnitSystem units) => new()
     {
         Disposition = result.Disposition,
-        Checks = [.. result.Checks.Select(check => Check(check, units))],
+        Checks = result.Checks.Select(check => Check(check, units)).ToArray(),
         CutFrom = Quantity.From(result.CutFromM, QuantityKind.Length, units),
         RopeLeft = new()
         {

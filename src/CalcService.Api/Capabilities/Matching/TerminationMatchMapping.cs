@@ -47,7 +47,7 @@ public static class TerminationMatchMapping
             Rope = RopeNumbers.From(result.Rope, units),
             IncludedAngle = Quantity.From(Measure.Angle(result.IncludedAngleRad), units),
             LengthInDiameters = Quantity.From(Measure.Count(result.LengthInDiameters), units),
-            WireSpacing = [.. result.Wires.Select(wires => WireRoom.From(wires, units))],
+            WireSpacing = result.Wires.Select(wires => WireRoom.From(wires, units)).ToArray(),
             StrengthRatio = Quantity.From(result.StrengthRatio, QuantityKind.Fraction, units),
             Loads = new()
             {
@@ -85,13 +85,13 @@ public static class TerminationMatchMapping
         Friction = Quantity.From(Measure.Count(transfer.Cone.Friction), units),
         Shrinkage = Quantity.From(Measure.Fraction(transfer.Cone.Shrinkage), units),
         FullContactLoad = Quantity.From(Measure.Force(transfer.FullContactN), units),
-        Cases = [.. transfer.Cases.Select(one => Case(one, units))],
-        Sensitivity = [.. transfer.Sensitivity.Select(one => new TransferSensitivity
+        Cases = transfer.Cases.Select(one => Case(one, units)).ToArray(),
+        Sensitivity = transfer.Sensitivity.Select(one => new TransferSensitivity
         {
             Of = one.What,
             Low = Run(one.Low, one.AtLow, units),
             High = Run(one.High, one.AtHigh, units),
-        })],
+        }).ToArray(),
     };
 
     private static LoadedCone Case(ConeCase one, UnitSystem units)

@@ -34,8 +34,8 @@ public static class PourPlanMapping
             AirLimits = request.Conditions?.AirLimits is { } own ? new(own.ShortTerm?.Si, own.TimeWeighted?.Si, own.Source) : null,
             Room = request.Conditions?.Room is { } room ? new(room.Volume.Si, room.AirChanges.Si) : null,
         },
-        Ends = [.. request.Ends.Select(End)],
-        Stock = request.Stock is { } stock ? [.. stock.Select(lot => lot.ToEngine())] : null,
+        Ends = request.Ends.Select(End).ToArray(),
+        Stock = request.Stock is { } stock ? stock.Select(lot => lot.ToEngine()).ToArray() : null,
         Mixers = request.Crew?.Mixers,
         PourTimeS = request.Crew?.PourTime?.Si,
         Allowance = request.Allowance?.Si,
@@ -79,7 +79,7 @@ public static class PourPlanMapping
         double? mixed = result.Mixes.Count > 0 ? result.Mixes.Sum(mix => mix.MixedM3) : null;
         return new()
         {
-            Ends = [.. result.Ends.Select(end => End(end, units))],
+            Ends = result.Ends.Select(end => End(end, units)).ToArray(),
             Dose = result.Dose is { } dose
                 ? new() { PerKit = dose.PerKit, Total = result.Mixes.Count > 0 ? dose.PerKit * result.Mixes.Sum(mix => mix.Kits.Sum(kit => kit.Count)) : null }
                 : null,
@@ -89,8 +89,8 @@ public static class PourPlanMapping
             GelInVessel = result.Gel is { } gel ? Band(gel.InVessel) : null,
             GelInCone = result.Gel is { } cone ? Band(cone.InCone) : null,
             PotLife = Quantity.From(result.Gel?.PotLifeS, QuantityKind.Duration, units),
-            Mixes = [.. result.Mixes.Select(mix => Mix(mix, result.WitnessSampleM3, units))],
-            Kits = [.. result.Kits.Select(kit => new PlannedKits { Kit = kit.Kit, FromStock = kit.FromStock, ToBuy = kit.ToBuy })],
+            Mixes = result.Mixes.Select(mix => Mix(mix, result.WitnessSampleM3, units)).ToArray(),
+            Kits = result.Kits.Select(kit => new PlannedKits { Kit = kit.Kit, FromStock = kit.FromStock, ToBuy = kit.ToBuy }).ToArray(),
             Totals = new()
             {
                 Needed = Quantity.From(result.NeededM3, QuantityKind.Volume, units),
@@ -107,15 +107,15 @@ public static class PourPlanMapping
             FrostPoint = Quantity.From(result.FrostPointK, QuantityKind.Temperature, units),
             ReadingsValidUntil = result.ReadingsValidUntil,
             GelledAt = result.GelledAt,
-            Sequence = [.. result.Sequence.Select((step, i) => SequenceMapping.Step(step, i + 1, units))],
-            HoldPoints = [.. result.HoldPoints.Select(point => SequenceMapping.Point(point, units))],
-            FlipsWhen = [.. result.Flips.Select(flip => new FlipsWhen
+            Sequence = result.Sequence.Select((step, i) => SequenceMapping.Step(step, i + 1, units)).ToArray(),
+            HoldPoints = result.HoldPoints.Select(point => SequenceMapping.Point(point, units)).ToArray(),
+            FlipsWhen = result.Flips.Select(flip => new FlipsWhen
             {
                 Reading = flip.Reading,
                 When = flip.When,
                 Value = Quantity.From(new Measure(flip.Value, flip.Reading == "relativeHumidity" ? QuantityKind.Fraction : QuantityKind.Temperature), units),
                 To = flip.To,
-            })],
+            }).ToArray(),
             Vapour = result.Vapour is { } vapour
                 ? new()
                 {
@@ -146,15 +146,15 @@ public static class PourPlanMapping
             Preparation = SequenceMapping.Numbers(end.Preparation, units),
             EvenedTemperature = Quantity.From(end.EvenedTemperatureK, QuantityKind.Temperature, units),
             IncludedAngle = Quantity.From(Measure.Angle(end.IncludedAngleRad), units),
-            WireSpacing = [.. end.Wires.Select(wires => WireRoom.From(wires, units))],
+            WireSpacing = end.Wires.Select(wires => WireRoom.From(wires, units)).ToArray(),
         };
     }
 
     private static PlannedMix Mix(Mix mix, double? witnessM3, UnitSystem units) => new()
     {
         Number = mix.Number,
-        Kits = [.. mix.Kits.Select(kit => new MixKit { Kit = kit.Kit, Lot = kit.Lot, Count = kit.Count })],
-        Fills = [.. mix.Fills.Select(fill => new MixFill { End = fill.End, Count = fill.Count })],
+        Kits = mix.Kits.Select(kit => new MixKit { Kit = kit.Kit, Lot = kit.Lot, Count = kit.Count }).ToArray(),
+        Fills = mix.Fills.Select(fill => new MixFill { End = fill.End, Count = fill.Count }).ToArray(),
         Needed = Quantity.From(Measure.Volume(mix.NeededM3), units),
         Mixed = Quantity.From(Measure.Volume(mix.MixedM3), units),
         Leftover = Quantity.From(Measure.Volume(mix.MixedM3 - mix.NeededM3), units),

@@ -28,7 +28,7 @@ internal static class SequenceMapping
         Task = step.Definition.Task,
         End = step.End,
         Mix = step.Mix,
-        Values = [.. step.Values.Select(value => new NamedQuantity { Name = value.Name, Value = Quantity.From(value.Value, units) })],
+        Values = step.Values.Select(value => new NamedQuantity { Name = value.Name, Value = Quantity.From(value.Value, units) }).ToArray(),
         Text = AnswerText.Fill(step, units),
         Source = AnswerMaker.Source(step.Definition.Source),
     };

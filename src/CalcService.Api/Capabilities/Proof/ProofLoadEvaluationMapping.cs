@@ -52,16 +52,16 @@ public static class ProofLoadEvaluationMapping
         ProofLoad = Quantity.From(result.ProofLoadN, QuantityKind.Force, units),
         LeastTestLoad = Quantity.From(result.LeastTestLoadN, QuantityKind.Force, units),
         MostTestLoad = Quantity.From(result.MostTestLoadN, QuantityKind.Force, units),
-        Steps = [.. result.Steps.Select(step => new ProofStepResult
+        Steps = result.Steps.Select(step => new ProofStepResult
         {
             Share = Quantity.From(step.Share, QuantityKind.Fraction, units),
             Load = Quantity.From(Measure.Force(step.LoadN), units),
             ExpectedSeating = Band(step.Expected, units),
             Seating = Quantity.From(step.SeatingM, QuantityKind.Length, units),
-        })],
+        }).ToArray(),
         ExpectedSeating = Band(result.Expected, units),
         SeatingReadAt = result.ReadAt,
-        Checks = [.. result.Checks.Select(check => new ProofCheckResult
+        Checks = result.Checks.Select(check => new ProofCheckResult
         {
             Id = check.Id,
             Outcome = check.Outcome,
@@ -69,7 +69,7 @@ public static class ProofLoadEvaluationMapping
             Limit = check.Limit is { } limit ? Quantity.From(limit, units) : null,
             Source = AnswerMaker.Source(check.Source),
             Missing = check.Missing,
-        })],
+        }).ToArray(),
     };
 
     private static ExpectedSeating? Band(SeatingBand? band, UnitSystem units) => band is null ? null : new()

@@ -29,7 +29,7 @@ public static class ReuseAssessmentMapping
     public static ReuseAssessmentResult ToContract(ReuseResult result, UnitSystem units) => new()
     {
         Disposition = result.Disposition,
-        Checks = [.. result.Checks.Select(check => CheckResult.From(check, units))],
+        Checks = result.Checks.Select(check => CheckResult.From(check, units)).ToArray(),
         Wear = WearMapping.ToContract(result.Wear, units),
         Loads = new()
         {
@@ -43,7 +43,7 @@ public static class ReuseAssessmentMapping
             AsMade = WearMapping.ToContract(result.AsMade, units),
             AsMeasured = WearMapping.ToContract(result.AsMeasured, units),
         },
-        Work = [.. result.Work.Select(work => new ReuseWork { Code = work.Finding.Code, Pointer = work.Pointer, Task = work.Finding.Action })],
+        Work = result.Work.Select(work => new ReuseWork { Code = work.Finding.Code, Pointer = work.Pointer, Task = work.Finding.Action }).ToArray(),
     };
 
     private static UsedSocket Socket(SocketToReuse socket) => new()
@@ -85,7 +85,7 @@ public static class ReuseAssessmentMapping
 
     private static MeasuredSizes Measured(SocketMeasurement measured) => new()
     {
-        Stations = [.. (measured.Stations ?? []).Select(station => new BoreStation(station.FromSmallEnd.Si, [.. station.Diameters.Select(one => one.Si)]))],
+        Stations = [.. (measured.Stations ?? []).Select(station => new BoreStation(station.FromSmallEnd.Si, station.Diameters.Select(one => one.Si).ToArray()))],
         OuterAtSmallEndM = (measured.OuterDiameter ?? measured.OuterAtSmallEnd)?.Si,
         OuterAtMouthM = (measured.OuterDiameter ?? measured.OuterAtMouth)?.Si,
         PinDiameterM = measured.PinDiameter?.Si,

@@ -22,7 +22,7 @@ internal static class WearMapping
             EarSpread = Share(wear.EarSpread),
             EarThicknessLoss = Share(wear.EarThicknessLoss),
             PitDepth = Quantity.From(wear.PitDepthM, QuantityKind.Length, units),
-            Stations = [.. wear.Stations.Select(station => new StationNumbers
+            Stations = wear.Stations.Select(station => new StationNumbers
             {
                 FromSmallEnd = Length(station.FromSmallEndM),
                 Nominal = Length(station.NominalM),
@@ -30,7 +30,7 @@ internal static class WearMapping
                 Largest = Length(station.LargestM),
                 Growth = Quantity.From(Measure.Fraction(station.Growth), units),
                 Ovality = Quantity.From(Measure.Fraction(station.Ovality), units),
-            })],
+            }).ToArray(),
         };
     }
 
@@ -39,12 +39,12 @@ internal static class WearMapping
         GovernedBy = utilisation.Governing.Id,
         AtRatedLoad = Quantity.From(Measure.Fraction(utilisation.Governing.AtRated), units),
         AtProofLoad = Quantity.From(Measure.Fraction(utilisation.Governing.AtProof), units),
-        Parts = [.. utilisation.Parts.Select(part => new PartUtilisation
+        Parts = utilisation.Parts.Select(part => new PartUtilisation
         {
             Id = part.Id,
             Stress = Quantity.From(Measure.Stress(part.StressPa), units),
             AtRatedLoad = Quantity.From(Measure.Fraction(part.AtRated), units),
             AtProofLoad = Quantity.From(Measure.Fraction(part.AtProof), units),
-        })],
+        }).ToArray(),
     };
 }

@@ -31,7 +31,7 @@ public static class TakeOffMapping
     {
         Currency = takeOff.Currency,
         PriceDate = takeOff.PriceDate,
-        Kits = [.. takeOff.Kits.Select(kit => new TakeOffKits
+        Kits = takeOff.Kits.Select(kit => new TakeOffKits
         {
             Kit = kit.Kit,
             PartNumber = kit.PartNumber,
@@ -41,12 +41,12 @@ public static class TakeOffMapping
             ToBuy = kit.ToBuy,
             Price = kit.Price,
             Cost = kit.Cost,
-        })],
+        }).ToArray(),
         Doses = takeOff.Doses is { } doses
             ? new() { PerKit = doses.PerKit, Needed = doses.Needed, FromStock = doses.FromStock, ToBuy = doses.ToBuy, Price = doses.Price, Cost = doses.Cost }
             : null,
-        Materials = [.. takeOff.Materials.Select(line => Material(line, units))],
-        Labour = [.. takeOff.Labour.Select(line => Labour(line, units))],
+        Materials = takeOff.Materials.Select(line => Material(line, units)).ToArray(),
+        Labour = takeOff.Labour.Select(line => Labour(line, units)).ToArray(),
         Waste = takeOff.Waste is { } waste
             ? new()
             {
