@@ -22,16 +22,17 @@ public sealed class CompoundSheetValidator : AbstractValidator<CompoundSheet>
         RuleFor(sheet => sheet.Pouring!).SetValidator(new CompoundTemperaturesValidator()).When(sheet => sheet.Pouring is not null);
         RuleFor(sheet => sheet.Storage!).SetValidator(new CompoundTemperaturesValidator()).When(sheet => sheet.Storage is not null);
         RuleFor(sheet => sheet.Service!).SetValidator(new CompoundTemperaturesValidator()).When(sheet => sheet.Service is not null);
-        RuleFor(sheet => sheet.LowestCure).Between(-60, 150, "degC", QuantityKind.Temperature);
-        RuleFor(sheet => sheet.MinimumHold).Between(0, 720, "h", QuantityKind.Duration);
-        RuleFor(sheet => sheet.PeakLimit).Between(20, 400, "degC", QuantityKind.Temperature);
+        this.Quantities()
+            .Of(sheet => sheet.LowestCure, -60, 150, "degC", QuantityKind.Temperature)
+            .Of(sheet => sheet.MinimumHold, 0, 720, "h", QuantityKind.Duration)
+            .Of(sheet => sheet.PeakLimit, 20, 400, "degC", QuantityKind.Temperature)
+            .Of(sheet => sheet.PotLifeVolume, .01, 200, "L", QuantityKind.Volume)
+            .Of(sheet => sheet.PotLife, 1, 100, "%", QuantityKind.Fraction);
         RuleFor(sheet => sheet.MaximumDoses).Between(0, 100);
         RuleFor(sheet => sheet.MixingOrder).Must(order => order is null || (order.Count <= 8 && order.Distinct().Count() == order.Count))
             .WithErrorCode(RuleWords.RangeCode).WithMessage("Each part stands in the mixing order at most once.");
         RuleFor(sheet => sheet.Vessels).Must(vessels => vessels is null || vessels.Count <= 20)
             .WithErrorCode(RuleWords.RangeCode).WithMessage("At most 20 vessels are listed.");
-        RuleFor(sheet => sheet.PotLifeVolume).Between(.01, 200, "L", QuantityKind.Volume);
-        RuleFor(sheet => sheet.PotLife).Between(1, 100, "%", QuantityKind.Fraction);
         RuleFor(sheet => sheet.Mixing!).SetValidator(new CompoundMixingValidator()).When(sheet => sheet.Mixing is not null);
         RuleFor(sheet => sheet.ShelfLife).Between(1, 240, "mo", QuantityKind.CalendarMonths)
             .Must(life => life is null || life.Si == Math.Floor(life.Si)).WithErrorCode("not-integer").WithMessage("Whole months are expected.");
@@ -120,7 +121,7 @@ public sealed class CompoundKitValidator : AbstractValidator<CompoundKit>
 {
     public CompoundKitValidator()
     {
-        RuleFor(kit => kit.Volume).Between(1, 200000, "mL", QuantityKind.Volume);
+        this.Quantities().Of(kit => kit.Volume, 1, 200000, "mL", QuantityKind.Volume);
         RuleFor(kit => kit.Cost).Amount();
     }
 }
@@ -130,9 +131,10 @@ public sealed class CompoundGelTimeValidator : AbstractValidator<CompoundGelTime
 {
     public CompoundGelTimeValidator()
     {
-        RuleFor(row => row.Temperature).Between(-60, 150, "degC", QuantityKind.Temperature);
+        this.Quantities()
+            .Of(row => row.Temperature, -60, 150, "degC", QuantityKind.Temperature)
+            .Of(row => row.Time, .1, 10080, "min", QuantityKind.Duration);
         RuleFor(row => row.Doses).Between(0, 100);
-        RuleFor(row => row.Time).Between(.1, 10080, "min", QuantityKind.Duration);
         RuleFor(row => row.MeasuredIn!).SetValidator(new CompoundGelCupValidator()).When(row => row.MeasuredIn is not null);
     }
 }
@@ -140,7 +142,7 @@ public sealed class CompoundGelTimeValidator : AbstractValidator<CompoundGelTime
 /// <summary>What a cup may be.</summary>
 public sealed class CompoundGelCupValidator : AbstractValidator<CompoundGelCup>
 {
-    public CompoundGelCupValidator() => RuleFor(cup => cup.Volume).Between(.1, 200000, "mL", QuantityKind.Volume);
+    public CompoundGelCupValidator() => this.Quantities().Of(cup => cup.Volume, .1, 200000, "mL", QuantityKind.Volume);
 }
 
 /// <summary>What a dose band may be.</summary>
@@ -148,8 +150,9 @@ public sealed class CompoundDosesValidator : AbstractValidator<CompoundDoses>
 {
     public CompoundDosesValidator()
     {
-        RuleFor(band => band.From).Between(-60, 150, "degC", QuantityKind.Temperature);
-        RuleFor(band => band.Below).Between(-60, 150, "degC", QuantityKind.Temperature);
+        this.Quantities()
+            .Of(band => band.From, -60, 150, "degC", QuantityKind.Temperature)
+            .Of(band => band.Below, -60, 150, "degC", QuantityKind.Temperature);
         RuleFor(band => band.PerKit).Between(0, 100);
         RuleFor(band => band).Custom((band, context) =>
         {
@@ -164,7 +167,7 @@ public sealed class CompoundDosesValidator : AbstractValidator<CompoundDoses>
 /// <summary>What a hardness may be.</summary>
 public sealed class CompoundHardnessValidator : AbstractValidator<CompoundHardness>
 {
-    public CompoundHardnessValidator() => RuleFor(hardness => hardness.Minimum).Between(0, 1000, "1", QuantityKind.Count);
+    public CompoundHardnessValidator() => this.Quantities().Of(hardness => hardness.Minimum, 0, 1000, "1", QuantityKind.Count);
 }
 
 /// <summary>What a full strength may be.</summary>
@@ -172,8 +175,9 @@ public sealed class CompoundFullStrengthValidator : AbstractValidator<CompoundFu
 {
     public CompoundFullStrengthValidator()
     {
-        RuleFor(full => full.Temperature).Between(-60, 150, "degC", QuantityKind.Temperature);
-        RuleFor(full => full.AfterGel).Between(0, 720, "h", QuantityKind.Duration);
+        this.Quantities()
+            .Of(full => full.Temperature, -60, 150, "degC", QuantityKind.Temperature)
+            .Of(full => full.AfterGel, 0, 720, "h", QuantityKind.Duration);
     }
 }
 
@@ -182,8 +186,9 @@ public sealed class CompoundTemperaturesValidator : AbstractValidator<CompoundTe
 {
     public CompoundTemperaturesValidator()
     {
-        RuleFor(range => range.Minimum).Between(-100, 400, "degC", QuantityKind.Temperature);
-        RuleFor(range => range.Maximum).Between(-100, 400, "degC", QuantityKind.Temperature);
+        this.Quantities()
+            .Of(range => range.Minimum, -100, 400, "degC", QuantityKind.Temperature)
+            .Of(range => range.Maximum, -100, 400, "degC", QuantityKind.Temperature);
         RuleFor(range => range).Custom((range, context) =>
         {
             if (range.Minimum.Si > range.Maximum.Si)
@@ -197,7 +202,7 @@ public sealed class CompoundTemperaturesValidator : AbstractValidator<CompoundTe
 /// <summary>What mixing may take.</summary>
 public sealed class CompoundMixingValidator : AbstractValidator<CompoundMixing>
 {
-    public CompoundMixingValidator() => RuleFor(mixing => mixing.Time).Between(0, 240, "min", QuantityKind.Duration);
+    public CompoundMixingValidator() => this.Quantities().Of(mixing => mixing.Time, 0, 240, "min", QuantityKind.Duration);
 }
 
 /// <summary>What the properties of the cured compound may be.</summary>
@@ -205,15 +210,16 @@ public sealed class CompoundCuredValidator : AbstractValidator<CompoundCured>
 {
     public CompoundCuredValidator()
     {
-        RuleFor(cured => cured.Density).Between(.5, 5, "g/mL", QuantityKind.Density);
-        RuleFor(cured => cured.CompressiveStrength).Between(1, 1000, "MPa", QuantityKind.Stress);
-        RuleFor(cured => cured.Modulus).Between(100, 100000, "MPa", QuantityKind.Stress);
-        RuleFor(cured => cured.PoissonRatio).Between(0, .499, "1", QuantityKind.Fraction);
-        RuleFor(cured => cured.VolumetricShrinkage).Between(0, 20, "%", QuantityKind.Fraction);
-        RuleFor(cured => cured.ShrinkageAfterGel).Between(0, 5, "%", QuantityKind.Fraction);
-        RuleFor(cured => cured.Expansion).Between(0, .0005, "1/K", QuantityKind.Expansion);
-        RuleFor(cured => cured.Conductivity).Between(.05, 10, "W/(m.K)", QuantityKind.ThermalConductivity);
-        RuleFor(cured => cured.SpecificHeat).Between(300, 5000, "J/(kg.K)", QuantityKind.SpecificHeat);
+        this.Quantities()
+            .Of(cured => cured.Density, .5, 5, "g/mL", QuantityKind.Density)
+            .Of(cured => cured.CompressiveStrength, 1, 1000, "MPa", QuantityKind.Stress)
+            .Of(cured => cured.Modulus, 100, 100000, "MPa", QuantityKind.Stress)
+            .Of(cured => cured.PoissonRatio, 0, .499, "1", QuantityKind.Fraction)
+            .Of(cured => cured.VolumetricShrinkage, 0, 20, "%", QuantityKind.Fraction)
+            .Of(cured => cured.ShrinkageAfterGel, 0, 5, "%", QuantityKind.Fraction)
+            .Of(cured => cured.Expansion, 0, .0005, "1/K", QuantityKind.Expansion)
+            .Of(cured => cured.Conductivity, .05, 10, "W/(m.K)", QuantityKind.ThermalConductivity)
+            .Of(cured => cured.SpecificHeat, 300, 5000, "J/(kg.K)", QuantityKind.SpecificHeat);
     }
 }
 
@@ -222,9 +228,10 @@ public sealed class CompoundReactionValidator : AbstractValidator<CompoundReacti
 {
     public CompoundReactionValidator()
     {
-        RuleFor(reaction => reaction.Heat).Between(1, 1000, "kJ/kg", QuantityKind.SpecificEnergy);
-        RuleFor(reaction => reaction.ResinFraction).Between(1, 100, "%", QuantityKind.Fraction);
-        RuleFor(reaction => reaction.ActivationEnergy).Between(10, 200, "kJ/mol", QuantityKind.MolarEnergy);
+        this.Quantities()
+            .Of(reaction => reaction.Heat, 1, 1000, "kJ/kg", QuantityKind.SpecificEnergy)
+            .Of(reaction => reaction.ResinFraction, 1, 100, "%", QuantityKind.Fraction)
+            .Of(reaction => reaction.ActivationEnergy, 10, 200, "kJ/mol", QuantityKind.MolarEnergy);
     }
 }
 
@@ -233,8 +240,9 @@ public sealed class CompoundVapourValidator : AbstractValidator<CompoundVapour>
 {
     public CompoundVapourValidator()
     {
-        RuleFor(vapour => vapour.MassFraction).Between(0, 100, "%", QuantityKind.Fraction);
-        RuleFor(vapour => vapour.Decay).Between(0, 1000, "1/h", QuantityKind.Rate);
+        this.Quantities()
+            .Of(vapour => vapour.MassFraction, 0, 100, "%", QuantityKind.Fraction)
+            .Of(vapour => vapour.Decay, 0, 1000, "1/h", QuantityKind.Rate);
     }
 }
 

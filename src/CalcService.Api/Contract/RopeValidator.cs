@@ -9,15 +9,16 @@ public sealed class RopeValidator : AbstractValidator<Rope>
 {
     public RopeValidator()
     {
-        RuleFor(rope => rope.Diameter).Between(1, 200, "mm", QuantityKind.Length);
+        this.Quantities()
+            .Of(rope => rope.Diameter, 1, 200, "mm", QuantityKind.Length)
+            .Of(rope => rope.MetallicArea, .1, 30000, "mm2", QuantityKind.Area)
+            .Of(rope => rope.MeasuredDiameter, 1, 200, "mm", QuantityKind.Length)
+            .Of(rope => rope.Temperature, -60, 150, "degC", QuantityKind.Temperature)
+            .Of(rope => rope.OuterWireDiameter, .05, 20, "mm", QuantityKind.Length)
+            .Of(rope => rope.LayLength, 2, 2500, "mm", QuantityKind.Length);
         RuleFor(rope => rope.Grade).Between(500, 3000);
         RuleFor(rope => rope.Certificate!).SetValidator(new RopeCertificateValidator()).When(rope => rope.Certificate is not null);
-        RuleFor(rope => rope.MetallicArea).Between(.1, 30000, "mm2", QuantityKind.Area);
         RuleFor(rope => rope.WireCount).Between(1, 10000);
-        RuleFor(rope => rope.MeasuredDiameter).Between(1, 200, "mm", QuantityKind.Length);
-        RuleFor(rope => rope.Temperature).Between(-60, 150, "degC", QuantityKind.Temperature);
-        RuleFor(rope => rope.OuterWireDiameter).Between(.05, 20, "mm", QuantityKind.Length);
-        RuleFor(rope => rope.LayLength).Between(2, 2500, "mm", QuantityKind.Length);
         RuleFor(rope => rope).Custom((rope, context) =>
         {
             if (rope.MetallicArea is { } area && area.Si > Math.PI / 4 * rope.Diameter.Si * rope.Diameter.Si)
@@ -41,5 +42,5 @@ public sealed class RopeValidator : AbstractValidator<Rope>
 /// <summary>What a rope certificate's numbers may be.</summary>
 public sealed class RopeCertificateValidator : AbstractValidator<RopeCertificate>
 {
-    public RopeCertificateValidator() => RuleFor(certificate => certificate.BreakingForce).Between(.1, 50000, "kN", QuantityKind.Force);
+    public RopeCertificateValidator() => this.Quantities().Of(certificate => certificate.BreakingForce, .1, 50000, "kN", QuantityKind.Force);
 }

@@ -11,12 +11,13 @@ public sealed class SocketValidator : AbstractValidator<Socket>
     public SocketValidator()
     {
         RuleFor(socket => socket.Basket).SetValidator(new BasketValidator());
-        RuleFor(socket => socket.BreakingForce).Between(.1, 100000, "kN", QuantityKind.Force);
+        this.Quantities()
+            .Of(socket => socket.BreakingForce, .1, 100000, "kN", QuantityKind.Force)
+            .Of(socket => socket.Mass, .01, 20000, "kg", QuantityKind.Mass)
+            .Of(socket => socket.OuterDiameter, 1, 3000, "mm", QuantityKind.Length)
+            .Of(socket => socket.OuterAtSmallEnd, 1, 3000, "mm", QuantityKind.Length)
+            .Of(socket => socket.OuterAtMouth, 1, 3000, "mm", QuantityKind.Length);
         RuleFor(socket => socket.Temperature!).SetValidator(new TemperatureReadingValidator()).When(socket => socket.Temperature is not null);
-        RuleFor(socket => socket.Mass).Between(.01, 20000, "kg", QuantityKind.Mass);
-        RuleFor(socket => socket.OuterDiameter).Between(1, 3000, "mm", QuantityKind.Length);
-        RuleFor(socket => socket.OuterAtSmallEnd).Between(1, 3000, "mm", QuantityKind.Length);
-        RuleFor(socket => socket.OuterAtMouth).Between(1, 3000, "mm", QuantityKind.Length);
         RuleFor(socket => socket).Custom((socket, context) =>
         {
             void Check(Quantity? own, string ownName, Quantity bore, string boreName)
@@ -36,7 +37,7 @@ public sealed class SocketValidator : AbstractValidator<Socket>
 /// <summary>What a reading on steel may be.</summary>
 public sealed class TemperatureReadingValidator : AbstractValidator<TemperatureReading>
 {
-    public TemperatureReadingValidator() => RuleFor(reading => reading.Value).Between(-60, 150, "degC", QuantityKind.Temperature);
+    public TemperatureReadingValidator() => this.Quantities().Of(reading => reading.Value, -60, 150, "degC", QuantityKind.Temperature);
 }
 
 /// <summary>What a basket's sizes may be.</summary>
@@ -44,10 +45,11 @@ public sealed class BasketValidator : AbstractValidator<Basket>
 {
     public BasketValidator()
     {
-        RuleFor(basket => basket.SmallEndDiameter).Between(1, 400, "mm", QuantityKind.Length);
-        RuleFor(basket => basket.LargeEndDiameter).Between(1, 1000, "mm", QuantityKind.Length);
-        RuleFor(basket => basket.Length).Between(1, 3000, "mm", QuantityKind.Length);
-        RuleFor(basket => basket.Tolerance).Between(0, 50, "mm", QuantityKind.Length);
+        this.Quantities()
+            .Of(basket => basket.SmallEndDiameter, 1, 400, "mm", QuantityKind.Length)
+            .Of(basket => basket.LargeEndDiameter, 1, 1000, "mm", QuantityKind.Length)
+            .Of(basket => basket.Length, 1, 3000, "mm", QuantityKind.Length)
+            .Of(basket => basket.Tolerance, 0, 50, "mm", QuantityKind.Length);
         RuleFor(basket => basket).Custom((basket, context) =>
         {
             if (basket.SmallEndDiameter.Si >= basket.LargeEndDiameter.Si)

@@ -34,8 +34,9 @@ public sealed class LotStorageValidator : AbstractValidator<LotStorage>
 {
     public LotStorageValidator()
     {
-        RuleFor(storage => storage.Lowest).Between(-60, 100, "degC", QuantityKind.Temperature);
-        RuleFor(storage => storage.Highest).Between(-60, 100, "degC", QuantityKind.Temperature);
+        this.Quantities()
+            .Of(storage => storage.Lowest, -60, 100, "degC", QuantityKind.Temperature)
+            .Of(storage => storage.Highest, -60, 100, "degC", QuantityKind.Temperature);
         RuleFor(storage => storage).Custom((storage, context) =>
         {
             if (storage is { Lowest: { } lowest, Highest: { } highest } && lowest.Si > highest.Si)

@@ -70,10 +70,9 @@ public sealed class ShapeSchemas(IServiceProvider services) : ISchemaGenerator
     {
         var limits = Limits(owner.Type, member);
         var description = _summaries.Of(member.Property);
-        var range = limits.OfType<IQuantityRange>().FirstOrDefault();
-        if (range is not null)
+        if ((limits.OfType<IQuantityRange>().FirstOrDefault()?.Text ?? RangeOf(owner.Type, member)) is { } range)
         {
-            description = $"{description} Allowed: {range.Text}.";
+            description = $"{description} Allowed: {range}.";
         }
 
         var schema = Value(member.Shape, IsRequest(owner.Type), repository);
@@ -166,7 +165,13 @@ public sealed class ShapeSchemas(IServiceProvider services) : ISchemaGenerator
     private bool IsRequest(Type type) => services.GetService(typeof(IValidator<>).MakeGenericType(type)) is not null;
 
     private IPropertyValidator[] Limits(Type owner, MemberShape member) =>
-        services.GetService(typeof(IValidator<>).MakeGenericType(owner)) is IValidator validator
-            ? [.. validator.CreateDescriptor().GetValidatorsForMember(member.Property.Name).Select(rule => rule.Validator)]
-            : [];
+        Rules(owner) is { } rules ? [.. rules.GetValidatorsForMember(member.Property.Name).Select(rule => rule.Validator)] : [];
+
+    /// <summary>The range of a quantity in words, where a rule for all quantities of its owner has it.</summary>
+    private string? RangeOf(Type owner, MemberShape member) => Rules(owner)?.Rules
+        .SelectMany(rule => rule.Components).Select(component => component.Validator).OfType<IQuantityRanges>()
+        .Select(ranges => ranges.TextOf(member.Property.Name)).FirstOrDefault(range => range is not null);
+
+    private IValidatorDescriptor? Rules(Type owner) =>
+        (services.GetService(typeof(IValidator<>).MakeGenericType(owner)) as IValidator)?.CreateDescriptor();
 }

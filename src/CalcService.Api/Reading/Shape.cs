@@ -150,9 +150,9 @@ public sealed class ListShape<T>(Shape item, int maxItems) : ListShape(item, max
 
     internal override void Write(CanonicalJson form, object value)
     {
-        var items = (IReadOnlyList<T>)value;
+        var items = value as T[] ?? [.. (IReadOnlyList<T>)value];
         form.Raw("["u8);
-        for (var i = 0; i < items.Count; i++)
+        for (var i = 0; i < items.Length; i++)
         {
             if (i > 0)
             {

@@ -12,10 +12,18 @@ public static class RuleWords
     public const string RangeCode = "range";
     public const string ContradictionCode = "contradiction";
 
-    /// <summary>A quantity from one value to another, in a unit of its kind.</summary>
+    /// <summary>The ranges of an object's quantities; they are added to what this gives.</summary>
+    public static QuantityRanges<T> Quantities<T>(this AbstractValidator<T> validator)
+    {
+        var ranges = new QuantityRanges<T>();
+        validator.RuleFor(value => value).SetValidator(ranges);
+        return ranges;
+    }
+
+    /// <summary>A quantity from one value to another, in a unit of its kind, where it has further rules or stands in a list.</summary>
     public static IRuleBuilderOptions<T, Quantity?> Between<T>(
         this IRuleBuilder<T, Quantity?> rule, double least, double most, string unit, QuantityKind kind) =>
-        rule.SetValidator(new QuantityRange<T>(least, most, UnitTable.Of(kind).Find(unit)!)).WithErrorCode(RangeCode);
+        rule.SetValidator(new QuantityRange<T>(new(least, most, UnitTable.Of(kind).Find(unit)!))).WithErrorCode(RangeCode);
 
     /// <summary>A whole number from one value to another; absent passes.</summary>
     public static IRuleBuilderOptions<T, int?> Between<T>(this IRuleBuilder<T, int?> rule, int least, int most) =>

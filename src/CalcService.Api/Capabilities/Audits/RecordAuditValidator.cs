@@ -55,10 +55,11 @@ public sealed class RecordedSocketValidator : AbstractValidator<RecordedSocket>
     public RecordedSocketValidator()
     {
         RuleFor(socket => socket.Basket!).SetValidator(new BasketValidator()).When(socket => socket.Basket is not null);
-        RuleFor(socket => socket.OuterAtSmallEnd).Between(1, 3000, "mm", QuantityKind.Length);
-        RuleFor(socket => socket.OuterAtMouth).Between(1, 3000, "mm", QuantityKind.Length);
-        RuleFor(socket => socket.BreakingForce).Between(.1, 100000, "kN", QuantityKind.Force);
-        RuleFor(socket => socket.ProofRating).Between(.001, 100000, "kN", QuantityKind.Force);
+        this.Quantities()
+            .Of(socket => socket.OuterAtSmallEnd, 1, 3000, "mm", QuantityKind.Length)
+            .Of(socket => socket.OuterAtMouth, 1, 3000, "mm", QuantityKind.Length)
+            .Of(socket => socket.BreakingForce, .1, 100000, "kN", QuantityKind.Force)
+            .Of(socket => socket.ProofRating, .001, 100000, "kN", QuantityKind.Force);
         RuleFor(socket => socket).Custom((socket, context) =>
         {
             if (socket.OuterAtSmallEnd?.Si <= socket.Basket?.SmallEndDiameter.Si)
@@ -80,9 +81,10 @@ public sealed class RecordedConditionsValidator : AbstractValidator<RecordedCond
     public RecordedConditionsValidator()
     {
         RuleFor(conditions => conditions.Air!).SetValidator(new CureAirValidator()).When(conditions => conditions.Air is not null);
-        RuleFor(conditions => conditions.SteelTemperature).Between(-60, 150, "degC", QuantityKind.Temperature);
-        RuleFor(conditions => conditions.CompoundTemperature).Between(-30, 100, "degC", QuantityKind.Temperature);
-        RuleFor(conditions => conditions.RelativeHumidity).Between(1, 100, "%", QuantityKind.Fraction);
+        this.Quantities()
+            .Of(conditions => conditions.SteelTemperature, -60, 150, "degC", QuantityKind.Temperature)
+            .Of(conditions => conditions.CompoundTemperature, -30, 100, "degC", QuantityKind.Temperature)
+            .Of(conditions => conditions.RelativeHumidity, 1, 100, "%", QuantityKind.Fraction);
     }
 }
 
@@ -94,7 +96,7 @@ public sealed class RecordedMixValidator : AbstractValidator<RecordedMix>
         RuleForEach(mix => mix.Kits).SetValidator(new StockLotValidator());
         RuleFor(mix => mix.DosesPerKit).Between(0, 100);
         RuleFor(mix => mix.Baskets).Between(1, 1000);
-        RuleFor(mix => mix.Volume).Between(0, 1000, "L", QuantityKind.Volume);
+        this.Quantities().Of(mix => mix.Volume, 0, 1000, "L", QuantityKind.Volume);
     }
 }
 
@@ -104,7 +106,7 @@ public sealed class RecordedTimesValidator : AbstractValidator<RecordedTimes>;
 /// <summary>What a recorded hardness may be.</summary>
 public sealed class RecordedHardnessValidator : AbstractValidator<RecordedHardness>
 {
-    public RecordedHardnessValidator() => RuleFor(hardness => hardness.Value).Between(0, 1000, "1", QuantityKind.Count);
+    public RecordedHardnessValidator() => this.Quantities().Of(hardness => hardness.Value, 0, 1000, "1", QuantityKind.Count);
 }
 
 /// <summary>What a recorded proof load may be.</summary>
@@ -112,9 +114,10 @@ public sealed class RecordedProofValidator : AbstractValidator<RecordedProof>
 {
     public RecordedProofValidator()
     {
-        RuleFor(proof => proof.AskedLoad).Between(.001, 100000, "kN", QuantityKind.Force);
-        RuleFor(proof => proof.Load).Between(.001, 100000, "kN", QuantityKind.Force);
-        RuleFor(proof => proof.Seating).Between(0, 200, "mm", QuantityKind.Length);
+        this.Quantities()
+            .Of(proof => proof.AskedLoad, .001, 100000, "kN", QuantityKind.Force)
+            .Of(proof => proof.Load, .001, 100000, "kN", QuantityKind.Force)
+            .Of(proof => proof.Seating, 0, 200, "mm", QuantityKind.Length);
     }
 }
 

@@ -23,7 +23,7 @@ public sealed class CureScheduleValidator : AbstractValidator<CureScheduleReques
         RuleFor(request => request.Ends).NotEmpty().WithErrorCode("required").WithMessage("At least one end is required.");
         RuleForEach(request => request.Ends).SetValidator(new CureEndValidator());
         RuleForEach(request => request.Observations).SetValidator(new GelObservationValidator());
-        RuleFor(request => request.PourTime).Between(1, 28800, "s", QuantityKind.Duration);
+        this.Quantities().Of(request => request.PourTime, 1, 28800, "s", QuantityKind.Duration);
         RuleFor(request => request.Shop!).SetValidator(new ShopValidator()).When(request => request.Shop is not null);
         RuleFor(request => request).Custom(CheckWhole);
     }
@@ -64,8 +64,9 @@ public sealed class CureConditionsValidator : AbstractValidator<CureConditions>
     public CureConditionsValidator()
     {
         RuleFor(conditions => conditions.Air).SetValidator(new CureAirValidator());
-        RuleFor(conditions => conditions.SteelTemperature).Between(-60, 150, "degC", QuantityKind.Temperature);
-        RuleFor(conditions => conditions.CompoundTemperature).Between(-30, 100, "degC", QuantityKind.Temperature);
+        this.Quantities()
+            .Of(conditions => conditions.SteelTemperature, -60, 150, "degC", QuantityKind.Temperature)
+            .Of(conditions => conditions.CompoundTemperature, -30, 100, "degC", QuantityKind.Temperature);
     }
 }
 

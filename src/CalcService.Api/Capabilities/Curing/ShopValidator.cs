@@ -56,9 +56,10 @@ public sealed class ShopTaskTimesValidator : AbstractValidator<ShopTaskTimes>
 {
     public ShopTaskTimesValidator()
     {
-        RuleFor(times => times.Prepare).Between(0, 1440, "min", QuantityKind.Duration);
-        RuleFor(times => times.Position).Between(0, 1440, "min", QuantityKind.Duration);
-        RuleFor(times => times.Proof).Between(0, 1440, "min", QuantityKind.Duration);
-        RuleFor(times => times.Record).Between(0, 1440, "min", QuantityKind.Duration);
+        this.Quantities()
+            .Of(times => times.Prepare, 0, 1440, "min", QuantityKind.Duration)
+            .Of(times => times.Position, 0, 1440, "min", QuantityKind.Duration)
+            .Of(times => times.Proof, 0, 1440, "min", QuantityKind.Duration)
+            .Of(times => times.Record, 0, 1440, "min", QuantityKind.Duration);
     }
 }

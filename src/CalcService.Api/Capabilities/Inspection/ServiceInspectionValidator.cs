@@ -34,13 +34,14 @@ public sealed class InspectedEndValidator : AbstractValidator<InspectedEnd>
     public InspectedEndValidator()
     {
         RuleForEach(end => end.BrokenWires).SetValidator(new InspectedWiresValidator());
-        RuleFor(end => end.HighestTemperature).Between(-100, 1000, "degC", QuantityKind.Temperature);
+        this.Quantities()
+            .Of(end => end.HighestTemperature, -100, 1000, "degC", QuantityKind.Temperature)
+            .Of(end => end.BaselineDiameter, 1, 200, "mm", QuantityKind.Length)
+            .Of(end => end.StrengthLoss, 0, 100, "%", QuantityKind.Fraction)
+            .Of(end => end.LengthLeft, 0, 10000, "m", QuantityKind.Length)
+            .Of(end => end.DrumTurnsLeft, 0, 10000, "1", QuantityKind.Count)
+            .Of(end => end.DrumDiameter, 10, 20000, "mm", QuantityKind.Length);
         RuleForEach(end => end.Chemicals).NotEmpty().WithErrorCode("required").WithMessage("The substance has no name.");
-        RuleFor(end => end.BaselineDiameter).Between(1, 200, "mm", QuantityKind.Length);
-        RuleFor(end => end.StrengthLoss).Between(0, 100, "%", QuantityKind.Fraction);
-        RuleFor(end => end.LengthLeft).Between(0, 10000, "m", QuantityKind.Length);
-        RuleFor(end => end.DrumTurnsLeft).Between(0, 10000, "1", QuantityKind.Count);
-        RuleFor(end => end.DrumDiameter).Between(10, 20000, "mm", QuantityKind.Length);
     }
 }
 
@@ -50,7 +51,7 @@ public sealed class InspectedWiresValidator : AbstractValidator<InspectedWires>
     public InspectedWiresValidator()
     {
         RuleFor(wires => wires.Count).Between(1, 10000);
-        RuleFor(wires => wires.FromMouth).Between(0, 10000, "m", QuantityKind.Length);
+        this.Quantities().Of(wires => wires.FromMouth, 0, 10000, "m", QuantityKind.Length);
         RuleFor(wires => wires.InOneStrand).Between(1, 10000);
         RuleFor(wires => wires).Custom((wires, context) =>
         {
@@ -65,5 +66,5 @@ public sealed class InspectedWiresValidator : AbstractValidator<InspectedWires>
 /// <summary>What evidence may be.</summary>
 public sealed class InspectedAttachmentValidator : AbstractValidator<InspectedAttachment>
 {
-    public InspectedAttachmentValidator() => RuleFor(attachment => attachment.Efficiency).Between(1, 100, "%", QuantityKind.Fraction);
+    public InspectedAttachmentValidator() => this.Quantities().Of(attachment => attachment.Efficiency, 1, 100, "%", QuantityKind.Fraction);
 }

@@ -30,12 +30,13 @@ public sealed class SocketToMatchValidator : AbstractValidator<SocketToMatch>
     public SocketToMatchValidator()
     {
         RuleFor(socket => socket.Basket).SetValidator(new BasketValidator());
-        RuleFor(socket => socket.OuterDiameter).Between(1, 2000, "mm", QuantityKind.Length);
-        RuleFor(socket => socket.OuterAtSmallEnd).Between(1, 2000, "mm", QuantityKind.Length);
-        RuleFor(socket => socket.OuterAtMouth).Between(1, 2000, "mm", QuantityKind.Length);
-        RuleFor(socket => socket.BreakingForce).Between(.1, 100000, "kN", QuantityKind.Force);
-        RuleFor(socket => socket.RatedLoad).Between(.1, 100000, "kN", QuantityKind.Force);
-        RuleFor(socket => socket.ProofRating).Between(.1, 100000, "kN", QuantityKind.Force);
+        this.Quantities()
+            .Of(socket => socket.OuterDiameter, 1, 2000, "mm", QuantityKind.Length)
+            .Of(socket => socket.OuterAtSmallEnd, 1, 2000, "mm", QuantityKind.Length)
+            .Of(socket => socket.OuterAtMouth, 1, 2000, "mm", QuantityKind.Length)
+            .Of(socket => socket.BreakingForce, .1, 100000, "kN", QuantityKind.Force)
+            .Of(socket => socket.RatedLoad, .1, 100000, "kN", QuantityKind.Force)
+            .Of(socket => socket.ProofRating, .1, 100000, "kN", QuantityKind.Force);
         RuleFor(socket => socket.RopeRange!).SetValidator(new RopeDiametersValidator()).When(socket => socket.RopeRange is not null);
         RuleFor(socket => socket).Custom((socket, context) =>
         {
@@ -65,8 +66,9 @@ public sealed class RopeDiametersValidator : AbstractValidator<RopeDiameters>
 {
     public RopeDiametersValidator()
     {
-        RuleFor(range => range.Minimum).Between(1, 200, "mm", QuantityKind.Length);
-        RuleFor(range => range.Maximum).Between(1, 200, "mm", QuantityKind.Length);
+        this.Quantities()
+            .Of(range => range.Minimum, 1, 200, "mm", QuantityKind.Length)
+            .Of(range => range.Maximum, 1, 200, "mm", QuantityKind.Length);
         RuleFor(range => range).Custom((range, context) =>
         {
             if (range.Minimum.Si > range.Maximum.Si)
@@ -82,10 +84,11 @@ public sealed class MatchedDutyValidator : AbstractValidator<MatchedDuty>
 {
     public MatchedDutyValidator()
     {
-        RuleFor(duty => duty.Load).Between(.001, 50000, "kN", QuantityKind.Force);
-        RuleFor(duty => duty.DesignFactor).Between(1, 50, "1", QuantityKind.Count);
-        RuleFor(duty => duty.ProofLoad).Between(.001, 50000, "kN", QuantityKind.Force);
-        RuleFor(duty => duty.Efficiency).Between(1, 100, "%", QuantityKind.Fraction);
+        this.Quantities()
+            .Of(duty => duty.Load, .001, 50000, "kN", QuantityKind.Force)
+            .Of(duty => duty.DesignFactor, 1, 50, "1", QuantityKind.Count)
+            .Of(duty => duty.ProofLoad, .001, 50000, "kN", QuantityKind.Force)
+            .Of(duty => duty.Efficiency, 1, 100, "%", QuantityKind.Fraction);
     }
 }
 
@@ -94,8 +97,9 @@ public sealed class MatchedServiceValidator : AbstractValidator<MatchedService>
 {
     public MatchedServiceValidator()
     {
-        RuleFor(service => service.Lowest).Between(-100, 400, "degC", QuantityKind.Temperature);
-        RuleFor(service => service.Highest).Between(-100, 400, "degC", QuantityKind.Temperature);
+        this.Quantities()
+            .Of(service => service.Lowest, -100, 400, "degC", QuantityKind.Temperature)
+            .Of(service => service.Highest, -100, 400, "degC", QuantityKind.Temperature);
         RuleForEach(service => service.Chemicals).NotEmpty().WithErrorCode("required").WithMessage("The substance has no name.");
         RuleFor(service => service).Custom((service, context) =>
         {
@@ -115,7 +119,8 @@ public sealed class MatchedConeValidator : AbstractValidator<MatchedCone>
 {
     public MatchedConeValidator()
     {
-        RuleFor(cone => cone.Friction).Between(0, 1, "1", QuantityKind.Count);
-        RuleFor(cone => cone.Cooling).Between(0, 300, "K", QuantityKind.TemperatureDifference);
+        this.Quantities()
+            .Of(cone => cone.Friction, 0, 1, "1", QuantityKind.Count)
+            .Of(cone => cone.Cooling, 0, 300, "K", QuantityKind.TemperatureDifference);
     }
 }

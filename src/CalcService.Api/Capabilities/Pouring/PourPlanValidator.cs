@@ -25,9 +25,10 @@ public sealed class PourPlanValidator : AbstractValidator<PourPlanRequest>
         RuleForEach(request => request.Ends).SetValidator(new PourEndValidator());
         RuleForEach(request => request.Stock).SetValidator(new StockLotValidator());
         RuleFor(request => request.Crew!).SetValidator(new CrewValidator()).When(request => request.Crew is not null);
-        RuleFor(request => request.Allowance).Between(0, 200, "%", QuantityKind.Fraction);
-        RuleFor(request => request.VesselResidue).Between(0, 10, "L", QuantityKind.Volume);
-        RuleFor(request => request.WitnessSample).Between(0, 2, "L", QuantityKind.Volume);
+        this.Quantities()
+            .Of(request => request.Allowance, 0, 200, "%", QuantityKind.Fraction)
+            .Of(request => request.VesselResidue, 0, 10, "L", QuantityKind.Volume)
+            .Of(request => request.WitnessSample, 0, 2, "L", QuantityKind.Volume);
         RuleFor(request => request.Dose!).SetValidator(new IntendedDoseValidator()).When(request => request.Dose is not null);
         RuleFor(request => request.Quote!).SetValidator(new QuoteValidator()).When(request => request.Quote is not null);
         RuleFor(request => request).Custom(CheckWhole);
@@ -94,14 +95,15 @@ public sealed class PourConditionsValidator : AbstractValidator<PourConditions>
 {
     public PourConditionsValidator()
     {
-        RuleFor(conditions => conditions.AirTemperature).Between(-45, 60, "degC", QuantityKind.Temperature);
-        RuleFor(conditions => conditions.SteelTemperature).Between(-60, 150, "degC", QuantityKind.Temperature);
-        RuleFor(conditions => conditions.CompoundTemperature).Between(-30, 100, "degC", QuantityKind.Temperature);
-        RuleFor(conditions => conditions.RelativeHumidity).Between(1, 100, "%", QuantityKind.Fraction);
-        RuleFor(conditions => conditions.Uncertainty).Between(0, 20, "K", QuantityKind.TemperatureDifference);
-        RuleFor(conditions => conditions.AirSpeed).Between(0, 20, "m/s", QuantityKind.Speed);
-        RuleFor(conditions => conditions.MixingFactor).Between(1, 100, "1", QuantityKind.Count);
-        RuleFor(conditions => conditions.ValidFor).Between(1, 1440, "min", QuantityKind.Duration);
+        this.Quantities()
+            .Of(conditions => conditions.AirTemperature, -45, 60, "degC", QuantityKind.Temperature)
+            .Of(conditions => conditions.SteelTemperature, -60, 150, "degC", QuantityKind.Temperature)
+            .Of(conditions => conditions.CompoundTemperature, -30, 100, "degC", QuantityKind.Temperature)
+            .Of(conditions => conditions.RelativeHumidity, 1, 100, "%", QuantityKind.Fraction)
+            .Of(conditions => conditions.Uncertainty, 0, 20, "K", QuantityKind.TemperatureDifference)
+            .Of(conditions => conditions.AirSpeed, 0, 20, "m/s", QuantityKind.Speed)
+            .Of(conditions => conditions.MixingFactor, 1, 100, "1", QuantityKind.Count)
+            .Of(conditions => conditions.ValidFor, 1, 1440, "min", QuantityKind.Duration);
         RuleFor(conditions => conditions.AirLimits!).SetValidator(new AirLimitsValidator()).When(conditions => conditions.AirLimits is not null);
         RuleFor(conditions => conditions.Room!).SetValidator(new RoomValidator()).When(conditions => conditions.Room is not null);
     }
@@ -112,8 +114,9 @@ public sealed class AirLimitsValidator : AbstractValidator<AirLimits>
 {
     public AirLimitsValidator()
     {
-        RuleFor(limits => limits.ShortTerm).Between(.001, 10000, "ppm", QuantityKind.AirFraction);
-        RuleFor(limits => limits.TimeWeighted).Between(.001, 10000, "ppm", QuantityKind.AirFraction);
+        this.Quantities()
+            .Of(limits => limits.ShortTerm, .001, 10000, "ppm", QuantityKind.AirFraction)
+            .Of(limits => limits.TimeWeighted, .001, 10000, "ppm", QuantityKind.AirFraction);
     }
 }
 
@@ -128,8 +131,9 @@ public sealed class RoomValidator : AbstractValidator<Room>
 {
     public RoomValidator()
     {
-        RuleFor(room => room.Volume).Between(.5, 1000000, "m3", QuantityKind.Volume);
-        RuleFor(room => room.AirChanges).Between(0, 1000, "1/h", QuantityKind.Rate);
+        this.Quantities()
+            .Of(room => room.Volume, .5, 1000000, "m3", QuantityKind.Volume)
+            .Of(room => room.AirChanges, 0, 1000, "1/h", QuantityKind.Rate);
     }
 }
 
@@ -141,13 +145,14 @@ public sealed class PourEndValidator : AbstractValidator<PourEnd>
         RuleFor(end => end.Quantity).Between(1, PourPlanValidator.MostBaskets);
         RuleFor(end => end.Rope).SetValidator(new RopeValidator());
         RuleFor(end => end.Socket).SetValidator(new SocketValidator());
-        RuleFor(end => end.PourTime).Between(1, 28800, "s", QuantityKind.Duration);
-        RuleFor(end => end.ServingInBasket).Between(0, 3000, "mm", QuantityKind.Length);
-        RuleFor(end => end.ServingDiameter).Between(1, 400, "mm", QuantityKind.Length);
-        RuleFor(end => end.WireEndsBelowMouth).Between(0, 300, "mm", QuantityKind.Length);
-        RuleFor(end => end.Tilt).Between(0, 30, "deg", QuantityKind.Angle);
-        RuleFor(end => end.StraightBelow).Between(0, 1000, "m", QuantityKind.Length);
-        RuleFor(end => end.BroomAngle).Between(0, 180, "deg", QuantityKind.Angle);
+        this.Quantities()
+            .Of(end => end.PourTime, 1, 28800, "s", QuantityKind.Duration)
+            .Of(end => end.ServingInBasket, 0, 3000, "mm", QuantityKind.Length)
+            .Of(end => end.ServingDiameter, 1, 400, "mm", QuantityKind.Length)
+            .Of(end => end.WireEndsBelowMouth, 0, 300, "mm", QuantityKind.Length)
+            .Of(end => end.Tilt, 0, 30, "deg", QuantityKind.Angle)
+            .Of(end => end.StraightBelow, 0, 1000, "m", QuantityKind.Length)
+            .Of(end => end.BroomAngle, 0, 180, "deg", QuantityKind.Angle);
         RuleFor(end => end).Custom((end, context) =>
         {
             if ((end.ServingInBasket?.Si ?? 0) + (end.WireEndsBelowMouth?.Si ?? 0) >= end.Socket.Basket.Length.Si)
@@ -170,6 +175,6 @@ public sealed class CrewValidator : AbstractValidator<Crew>
     public CrewValidator()
     {
         RuleFor(crew => crew.Mixers).Between(1, 100);
-        RuleFor(crew => crew.PourTime).Between(1, 28800, "s", QuantityKind.Duration);
+        this.Quantities().Of(crew => crew.PourTime, 1, 28800, "s", QuantityKind.Duration);
     }
 }

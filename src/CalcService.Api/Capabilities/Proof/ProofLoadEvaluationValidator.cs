@@ -31,9 +31,10 @@ public sealed class ProofedSocketValidator : AbstractValidator<ProofedSocket>
     public ProofedSocketValidator()
     {
         RuleFor(socket => socket.Basket).SetValidator(new BasketValidator());
-        RuleFor(socket => socket.OuterAtSmallEnd).Between(1, 2000, "mm", QuantityKind.Length);
-        RuleFor(socket => socket.OuterAtMouth).Between(1, 2000, "mm", QuantityKind.Length);
-        RuleFor(socket => socket.ProofRating).Between(.1, 100000, "kN", QuantityKind.Force);
+        this.Quantities()
+            .Of(socket => socket.OuterAtSmallEnd, 1, 2000, "mm", QuantityKind.Length)
+            .Of(socket => socket.OuterAtMouth, 1, 2000, "mm", QuantityKind.Length)
+            .Of(socket => socket.ProofRating, .1, 100000, "kN", QuantityKind.Force);
         RuleFor(socket => socket).Custom((socket, context) =>
         {
             if (socket.OuterAtSmallEnd?.Si <= socket.Basket.SmallEndDiameter.Si)
@@ -54,9 +55,10 @@ public sealed class ProofTestValidator : AbstractValidator<ProofTest>
 {
     public ProofTestValidator()
     {
-        RuleFor(test => test.RatedLoad).Between(.001, 50000, "kN", QuantityKind.Force);
-        RuleFor(test => test.ProofLoad).Between(.001, 100000, "kN", QuantityKind.Force);
-        RuleFor(test => test.Friction).Between(.01, 1, "1", QuantityKind.Count);
+        this.Quantities()
+            .Of(test => test.RatedLoad, .001, 50000, "kN", QuantityKind.Force)
+            .Of(test => test.ProofLoad, .001, 100000, "kN", QuantityKind.Force)
+            .Of(test => test.Friction, .01, 1, "1", QuantityKind.Count);
     }
 }
 
@@ -75,7 +77,8 @@ public sealed class ProofReadingValidator : AbstractValidator<ProofReading>
 {
     public ProofReadingValidator()
     {
-        RuleFor(reading => reading.Load).Between(.001, 100000, "kN", QuantityKind.Force);
-        RuleFor(reading => reading.Seating).Between(-50, 500, "mm", QuantityKind.Length);
+        this.Quantities()
+            .Of(reading => reading.Load, .001, 100000, "kN", QuantityKind.Force)
+            .Of(reading => reading.Seating, -50, 500, "mm", QuantityKind.Length);
     }
 }

@@ -42,7 +42,7 @@ public sealed class ReuseConeRemovalValidator : AbstractValidator<ReuseConeRemov
 
     public ReuseConeRemovalValidator()
     {
-        RuleFor(removal => removal.MaximumTemperature).Between(-60, 1500, "degC", QuantityKind.Temperature);
+        this.Quantities().Of(removal => removal.MaximumTemperature, -60, 1500, "degC", QuantityKind.Temperature);
         RuleFor(removal => removal).Custom((removal, context) =>
         {
             if (removal.Method == RemovalMethod.PressedCold && removal.MaximumTemperature?.Si > ColdUpToK)
@@ -58,16 +58,17 @@ public sealed class ReuseLimitsValidator : AbstractValidator<ReuseLimits>
 {
     public ReuseLimitsValidator()
     {
-        RuleFor(limits => limits.BoreGrowth).Between(0, 50, "%", QuantityKind.Fraction);
-        RuleFor(limits => limits.Ovality).Between(0, 50, "%", QuantityKind.Fraction);
-        RuleFor(limits => limits.PinHoleGrowth).Between(0, 50, "%", QuantityKind.Fraction);
-        RuleFor(limits => limits.EarSpread).Between(0, 50, "%", QuantityKind.Fraction);
-        RuleFor(limits => limits.PitDepth).Between(0, 50, "mm", QuantityKind.Length);
-        RuleFor(limits => limits.TaperLoss).Between(0, 99, "%", QuantityKind.Fraction);
-        RuleFor(limits => limits.PinWear).Between(0, 50, "%", QuantityKind.Fraction);
-        RuleFor(limits => limits.EarThicknessLoss).Between(0, 50, "%", QuantityKind.Fraction);
-        RuleFor(limits => limits.RemovalTemperature).Between(0, 1000, "degC", QuantityKind.Temperature);
-        RuleFor(limits => limits.DesignFactor).Between(1, 50, "1", QuantityKind.Count);
+        this.Quantities()
+            .Of(limits => limits.BoreGrowth, 0, 50, "%", QuantityKind.Fraction)
+            .Of(limits => limits.Ovality, 0, 50, "%", QuantityKind.Fraction)
+            .Of(limits => limits.PinHoleGrowth, 0, 50, "%", QuantityKind.Fraction)
+            .Of(limits => limits.EarSpread, 0, 50, "%", QuantityKind.Fraction)
+            .Of(limits => limits.PitDepth, 0, 50, "mm", QuantityKind.Length)
+            .Of(limits => limits.TaperLoss, 0, 99, "%", QuantityKind.Fraction)
+            .Of(limits => limits.PinWear, 0, 50, "%", QuantityKind.Fraction)
+            .Of(limits => limits.EarThicknessLoss, 0, 50, "%", QuantityKind.Fraction)
+            .Of(limits => limits.RemovalTemperature, 0, 1000, "degC", QuantityKind.Temperature)
+            .Of(limits => limits.DesignFactor, 1, 50, "1", QuantityKind.Count);
     }
 }
 
@@ -77,8 +78,9 @@ public sealed class ReuseIntendedValidator : AbstractValidator<ReuseIntended>
     public ReuseIntendedValidator()
     {
         RuleFor(intended => intended.Rope!).SetValidator(new RopeValidator()).When(intended => intended.Rope is not null);
-        RuleFor(intended => intended.RatedLoad).Between(.001, 50000, "kN", QuantityKind.Force);
-        RuleFor(intended => intended.ProofLoad).Between(.001, 100000, "kN", QuantityKind.Force);
+        this.Quantities()
+            .Of(intended => intended.RatedLoad, .001, 50000, "kN", QuantityKind.Force)
+            .Of(intended => intended.ProofLoad, .001, 100000, "kN", QuantityKind.Force);
         RuleFor(intended => intended).Custom((intended, context) =>
         {
             if (intended.ProofLoad?.Si < intended.RatedLoad?.Si)
@@ -109,7 +111,7 @@ public sealed class ReuseInspectionValidator : AbstractValidator<ReuseInspection
 /// <summary>What an indication may be.</summary>
 public sealed class FoundIndicationValidator : AbstractValidator<FoundIndication>
 {
-    public FoundIndicationValidator() => RuleFor(indication => indication.Length).Between(0, 3000, "mm", QuantityKind.Length);
+    public FoundIndicationValidator() => this.Quantities().Of(indication => indication.Length, 0, 3000, "mm", QuantityKind.Length);
 }
 
 /// <summary>What the look by eye may be: its words say it all.</summary>

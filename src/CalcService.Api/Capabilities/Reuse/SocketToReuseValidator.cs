@@ -12,9 +12,10 @@ public sealed class SocketToReuseValidator : AbstractValidator<SocketToReuse>
     {
         RuleFor(socket => socket.Material!).SetValidator(new SocketSteelValidator()).When(socket => socket.Material is not null);
         RuleFor(socket => socket.Pin!).SetValidator(new SocketPinValidator()).When(socket => socket.Pin is not null);
-        RuleFor(socket => socket.RatedLoad).Between(.001, 50000, "kN", QuantityKind.Force);
-        RuleFor(socket => socket.ProofRating).Between(.001, 100000, "kN", QuantityKind.Force);
-        RuleFor(socket => socket.BreakingForce).Between(.1, 100000, "kN", QuantityKind.Force);
+        this.Quantities()
+            .Of(socket => socket.RatedLoad, .001, 50000, "kN", QuantityKind.Force)
+            .Of(socket => socket.ProofRating, .001, 100000, "kN", QuantityKind.Force)
+            .Of(socket => socket.BreakingForce, .1, 100000, "kN", QuantityKind.Force);
         RuleFor(socket => socket.Nominal).SetValidator(new SocketDrawingValidator());
         RuleFor(socket => socket.Measured!).SetValidator(new SocketMeasurementValidator()).When(socket => socket.Measured is not null);
         RuleFor(socket => socket.History!).SetValidator(new SocketPastValidator()).When(socket => socket.History is not null);
@@ -35,8 +36,9 @@ public sealed class SocketSteelValidator : AbstractValidator<SocketSteel>
 {
     public SocketSteelValidator()
     {
-        RuleFor(steel => steel.YieldStrength).Between(50, 3000, "MPa", QuantityKind.Stress);
-        RuleFor(steel => steel.TensileStrength).Between(50, 3000, "MPa", QuantityKind.Stress);
+        this.Quantities()
+            .Of(steel => steel.YieldStrength, 50, 3000, "MPa", QuantityKind.Stress)
+            .Of(steel => steel.TensileStrength, 50, 3000, "MPa", QuantityKind.Stress);
         RuleFor(steel => steel).Custom((steel, context) =>
         {
             if (steel.YieldStrength?.Si > steel.TensileStrength?.Si)
@@ -55,7 +57,7 @@ public sealed class SocketSteelValidator : AbstractValidator<SocketSteel>
 /// <summary>What a pin's steel may be.</summary>
 public sealed class SocketPinValidator : AbstractValidator<SocketPin>
 {
-    public SocketPinValidator() => RuleFor(pin => pin.YieldStrength).Between(50, 3000, "MPa", QuantityKind.Stress);
+    public SocketPinValidator() => this.Quantities().Of(pin => pin.YieldStrength, 50, 3000, "MPa", QuantityKind.Stress);
 }
 
 /// <summary>What a history may be.</summary>
@@ -70,15 +72,16 @@ public sealed class SocketDrawingValidator : AbstractValidator<SocketDrawing>
     public SocketDrawingValidator()
     {
         RuleFor(drawing => drawing.Basket).SetValidator(new BasketValidator());
-        RuleFor(drawing => drawing.OuterDiameter).Between(1, 2000, "mm", QuantityKind.Length);
-        RuleFor(drawing => drawing.OuterAtSmallEnd).Between(1, 2000, "mm", QuantityKind.Length);
-        RuleFor(drawing => drawing.OuterAtMouth).Between(1, 2000, "mm", QuantityKind.Length);
-        RuleFor(drawing => drawing.PinDiameter).Between(1, 1000, "mm", QuantityKind.Length);
-        RuleFor(drawing => drawing.PinHoleDiameter).Between(1, 1000, "mm", QuantityKind.Length);
-        RuleFor(drawing => drawing.EarThickness).Between(1, 1000, "mm", QuantityKind.Length);
-        RuleFor(drawing => drawing.EarWidth).Between(1, 3000, "mm", QuantityKind.Length);
-        RuleFor(drawing => drawing.EarEndDistance).Between(1, 3000, "mm", QuantityKind.Length);
-        RuleFor(drawing => drawing.EarGap).Between(1, 3000, "mm", QuantityKind.Length);
+        this.Quantities()
+            .Of(drawing => drawing.OuterDiameter, 1, 2000, "mm", QuantityKind.Length)
+            .Of(drawing => drawing.OuterAtSmallEnd, 1, 2000, "mm", QuantityKind.Length)
+            .Of(drawing => drawing.OuterAtMouth, 1, 2000, "mm", QuantityKind.Length)
+            .Of(drawing => drawing.PinDiameter, 1, 1000, "mm", QuantityKind.Length)
+            .Of(drawing => drawing.PinHoleDiameter, 1, 1000, "mm", QuantityKind.Length)
+            .Of(drawing => drawing.EarThickness, 1, 1000, "mm", QuantityKind.Length)
+            .Of(drawing => drawing.EarWidth, 1, 3000, "mm", QuantityKind.Length)
+            .Of(drawing => drawing.EarEndDistance, 1, 3000, "mm", QuantityKind.Length)
+            .Of(drawing => drawing.EarGap, 1, 3000, "mm", QuantityKind.Length);
         RuleFor(drawing => drawing).Custom((drawing, context) => OneOutside.Check(drawing.OuterDiameter, drawing.OuterAtSmallEnd, drawing.OuterAtMouth, context));
     }
 }
@@ -89,16 +92,17 @@ public sealed class SocketMeasurementValidator : AbstractValidator<SocketMeasure
     public SocketMeasurementValidator()
     {
         RuleForEach(measured => measured.Stations).SetValidator(new BasketStationValidator());
-        RuleFor(measured => measured.OuterDiameter).Between(1, 2000, "mm", QuantityKind.Length);
-        RuleFor(measured => measured.OuterAtSmallEnd).Between(1, 2000, "mm", QuantityKind.Length);
-        RuleFor(measured => measured.OuterAtMouth).Between(1, 2000, "mm", QuantityKind.Length);
-        RuleFor(measured => measured.PinDiameter).Between(1, 1000, "mm", QuantityKind.Length);
+        this.Quantities()
+            .Of(measured => measured.OuterDiameter, 1, 2000, "mm", QuantityKind.Length)
+            .Of(measured => measured.OuterAtSmallEnd, 1, 2000, "mm", QuantityKind.Length)
+            .Of(measured => measured.OuterAtMouth, 1, 2000, "mm", QuantityKind.Length)
+            .Of(measured => measured.PinDiameter, 1, 1000, "mm", QuantityKind.Length)
+            .Of(measured => measured.EarThickness, 1, 1000, "mm", QuantityKind.Length)
+            .Of(measured => measured.EarWidth, 1, 3000, "mm", QuantityKind.Length)
+            .Of(measured => measured.EarEndDistance, 1, 3000, "mm", QuantityKind.Length)
+            .Of(measured => measured.EarGap, 1, 3000, "mm", QuantityKind.Length)
+            .Of(measured => measured.PitDepth, 0, 100, "mm", QuantityKind.Length);
         RuleForEach(measured => measured.PinHoleDiameters).Between(1, 1000, "mm", QuantityKind.Length);
-        RuleFor(measured => measured.EarThickness).Between(1, 1000, "mm", QuantityKind.Length);
-        RuleFor(measured => measured.EarWidth).Between(1, 3000, "mm", QuantityKind.Length);
-        RuleFor(measured => measured.EarEndDistance).Between(1, 3000, "mm", QuantityKind.Length);
-        RuleFor(measured => measured.EarGap).Between(1, 3000, "mm", QuantityKind.Length);
-        RuleFor(measured => measured.PitDepth).Between(0, 100, "mm", QuantityKind.Length);
         RuleFor(measured => measured).Custom((measured, context) => OneOutside.Check(measured.OuterDiameter, measured.OuterAtSmallEnd, measured.OuterAtMouth, context));
     }
 }
@@ -108,7 +112,7 @@ public sealed class BasketStationValidator : AbstractValidator<BasketStation>
 {
     public BasketStationValidator()
     {
-        RuleFor(station => station.FromSmallEnd).Between(0, 3000, "mm", QuantityKind.Length);
+        this.Quantities().Of(station => station.FromSmallEnd, 0, 3000, "mm", QuantityKind.Length);
         RuleForEach(station => station.Diameters).Between(1, 1000, "mm", QuantityKind.Length);
     }
 }

@@ -15,10 +15,11 @@ public sealed class QuoteValidator : AbstractValidator<Quote>
         RuleFor(quote => quote.TaskRates!).SetValidator(new TaskRatesValidator()).When(quote => quote.TaskRates is not null);
         RuleFor(quote => quote.TaskTimes!).SetValidator(new TaskTimesValidator()).When(quote => quote.TaskTimes is not null);
         RuleFor(quote => quote.Seizing!).SetValidator(new QuoteSeizingValidator()).When(quote => quote.Seizing is not null);
-        RuleFor(quote => quote.SealPerEnd).Between(0, 10, "L", QuantityKind.Volume);
-        RuleFor(quote => quote.CleanerPerEnd).Between(0, 100, "L", QuantityKind.Volume);
+        this.Quantities()
+            .Of(quote => quote.SealPerEnd, 0, 10, "L", QuantityKind.Volume)
+            .Of(quote => quote.CleanerPerEnd, 0, 100, "L", QuantityKind.Volume)
+            .Of(quote => quote.LeadTime, 0, 730, "d", QuantityKind.Days);
         RuleFor(quote => quote.SpareKits!).SetValidator(new SpareKitsValidator()).When(quote => quote.SpareKits is not null);
-        RuleFor(quote => quote.LeadTime).Between(0, 730, "d", QuantityKind.Days);
     }
 
     /// <summary>Looks for what contradicts the rest of the request.</summary>
@@ -44,7 +45,7 @@ public sealed class QuoteSeizingValidator : AbstractValidator<QuoteSeizing>
 {
     public QuoteSeizingValidator()
     {
-        RuleFor(seizing => seizing.WireDiameter).Between(.1, 20, "mm", QuantityKind.Length);
+        this.Quantities().Of(seizing => seizing.WireDiameter, .1, 20, "mm", QuantityKind.Length);
         RuleFor(seizing => seizing.Count).Between(0, 100);
     }
 }
@@ -55,7 +56,7 @@ public sealed class SpareKitsValidator : AbstractValidator<SpareKits>
     public SpareKitsValidator()
     {
         RuleFor(spare => spare.Count).Between(0, 100000);
-        RuleFor(spare => spare.Share).Between(0, 100, "%", QuantityKind.Fraction);
+        this.Quantities().Of(spare => spare.Share, 0, 100, "%", QuantityKind.Fraction);
         RuleFor(spare => spare).Custom((spare, context) =>
         {
             if ((spare.Count is null) == (spare.Share is null))
@@ -84,7 +85,7 @@ public sealed class LengthPriceValidator : AbstractValidator<LengthPrice>
     public LengthPriceValidator()
     {
         RuleFor(price => price.Amount).Amount();
-        RuleFor(price => price.Per).Between(.01, 100000, "m", QuantityKind.Length);
+        this.Quantities().Of(price => price.Per, .01, 100000, "m", QuantityKind.Length);
     }
 }
 
@@ -94,6 +95,6 @@ public sealed class VolumePriceValidator : AbstractValidator<VolumePrice>
     public VolumePriceValidator()
     {
         RuleFor(price => price.Amount).Amount();
-        RuleFor(price => price.Per).Between(.001, 10000, "L", QuantityKind.Volume);
+        this.Quantities().Of(price => price.Per, .001, 10000, "L", QuantityKind.Volume);
     }
 }

@@ -9,16 +9,17 @@ public sealed class TaskTimesValidator : AbstractValidator<TaskTimes>
 {
     public TaskTimesValidator()
     {
-        RuleFor(times => times.SetUp).Between(0, 10080, "min", QuantityKind.Duration);
-        RuleFor(times => times.MeasureAndSeize).Between(0, 10080, "min", QuantityKind.Duration);
-        RuleFor(times => times.CutAndOpen).Between(0, 10080, "min", QuantityKind.Duration);
-        RuleFor(times => times.CleanAndDry).Between(0, 10080, "min", QuantityKind.Duration);
-        RuleFor(times => times.PositionAndSeal).Between(0, 10080, "min", QuantityKind.Duration);
-        RuleFor(times => times.MixAndPour).Between(0, 10080, "min", QuantityKind.Duration);
-        RuleFor(times => times.WaitForGel).Between(0, 10080, "min", QuantityKind.Duration);
-        RuleFor(times => times.Finish).Between(0, 10080, "min", QuantityKind.Duration);
-        RuleFor(times => times.ProofLoad).Between(0, 10080, "min", QuantityKind.Duration);
-        RuleFor(times => times.Record).Between(0, 10080, "min", QuantityKind.Duration);
+        this.Quantities()
+            .Of(times => times.SetUp, 0, 10080, "min", QuantityKind.Duration)
+            .Of(times => times.MeasureAndSeize, 0, 10080, "min", QuantityKind.Duration)
+            .Of(times => times.CutAndOpen, 0, 10080, "min", QuantityKind.Duration)
+            .Of(times => times.CleanAndDry, 0, 10080, "min", QuantityKind.Duration)
+            .Of(times => times.PositionAndSeal, 0, 10080, "min", QuantityKind.Duration)
+            .Of(times => times.MixAndPour, 0, 10080, "min", QuantityKind.Duration)
+            .Of(times => times.WaitForGel, 0, 10080, "min", QuantityKind.Duration)
+            .Of(times => times.Finish, 0, 10080, "min", QuantityKind.Duration)
+            .Of(times => times.ProofLoad, 0, 10080, "min", QuantityKind.Duration)
+            .Of(times => times.Record, 0, 10080, "min", QuantityKind.Duration);
     }
 }
 
