@@ -52,7 +52,7 @@ public static class CanonicalNumber
             return false;
         }
 
-        var places = Math.Max(0, FewDigits - 1 - (int)Math.Floor(Math.Log10(size)));
+        var places = Math.Max(0, FewDigits - 1 - Rounding.DecimalExponent(size));
         var digits = (long)Math.Round(size * Rounding.PowersOfTen[places]);
         if (digits / Rounding.PowersOfTen[places] != size)
         {

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Security.Cryptography;
 
 namespace CalcService.Api.Canonical;
@@ -9,11 +10,14 @@ public static class Digest
 
     public static string Of(ReadOnlySpan<byte> first, ReadOnlySpan<byte> second, ReadOnlySpan<byte> third)
     {
-        using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
-        hash.AppendData(first);
-        hash.AppendData(second);
-        hash.AppendData(third);
-        return Of(hash);
+        var length = first.Length + second.Length + third.Length;
+        var bytes = ArrayPool<byte>.Shared.Rent(length);
+        first.CopyTo(bytes);
+        second.CopyTo(bytes.AsSpan(first.Length));
+        third.CopyTo(bytes.AsSpan(first.Length + second.Length));
+        var digest = Of(bytes.AsSpan(0, length));
+        ArrayPool<byte>.Shared.Return(bytes);
+        return digest;
     }
 
     public static string Of(IncrementalHash hash) => Write(hash.GetCurrentHash());

@@ -15,6 +15,23 @@ public static class Rounding
     internal static readonly double[] PowersOfTen =
         [.. Enumerable.Range(0, 23).Select(n => double.Parse("1e" + n, CultureInfo.InvariantCulture))];
 
+    /// <summary>The power of ten of a number's first digit. A last bit below a power of ten it may be that power's, which rounds to the same.</summary>
+    /// <param name="size">Finite, above 0.</param>
+    internal static int DecimalExponent(double size)
+    {
+        const double DecimalsPerBit = .30103;
+
+        // The power of two gives it, or one less.
+        var least = (int)Math.Floor(Math.ILogB(size) * DecimalsPerBit);
+        var next = least + 1;
+        return next switch
+        {
+            >= 0 and <= 22 => size >= PowersOfTen[next] ? next : least,
+            < 0 and >= -22 => size * PowersOfTen[-next] >= 1 ? next : least,
+            _ => (int)Math.Floor(Math.Log10(size)),
+        };
+    }
+
     /// <summary>The nearest double to the value with so many digits; −0 becomes 0, non-finite values stay as they are.</summary>
     public static double ToDigits(double value, int digits)
     {
@@ -23,7 +40,7 @@ public static class Rounding
             return value == 0 ? 0 : value;
         }
 
-        var places = digits - 1 - (int)Math.Floor(Math.Log10(Math.Abs(value)));
+        var places = digits - 1 - DecimalExponent(Math.Abs(value));
         // Powers of ten up to 22 are exact in a double, and one division or product rounds once.
         return places switch
         {

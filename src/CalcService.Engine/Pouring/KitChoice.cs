@@ -42,6 +42,5 @@ internal sealed class KitChoice
     public static long NeedOf(double cubicMetres) => (long)Math.Ceiling(Math.Round(cubicMetres * MicrolitresPerM3, 3));
 
     /// <summary>Kits of a size among the items taken.</summary>
-    public int Count(IReadOnlyList<int> taken, int kit, bool bought) =>
-        _meaning.Select((meaning, i) => meaning == (kit, bought) ? taken[i] : 0).Sum();
+    public int Count(IReadOnlyList<int> taken, int kit, bool bought) => _meaning.IndexOf((kit, bought)) is >= 0 and var item ? taken[item] : 0;
 }

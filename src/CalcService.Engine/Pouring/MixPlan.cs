@@ -42,8 +42,16 @@ internal sealed record MixPlan(
     private static Mix Read(PourScope scope, PlannedEnd[] ends, CoverGroup group, KitChoice choice, Shelf shelf, int number, double? startsAfterS, double? potLifeS)
     {
         var kits = scope.Input.Compound.Kits;
-        var taken = kits.SelectMany((kit, i) => shelf.Take(kit.Code, choice.Count(group.Taken, i, bought: false))
-            .Concat(choice.Count(group.Taken, i, bought: true) is > 0 and var count ? [new MixKit(kit.Code, null, count)] : [])).ToArray();
+        var taken = new List<MixKit>();
+        for (var i = 0; i < kits.Count; i++)
+        {
+            taken.AddRange(shelf.Take(kits[i].Code, choice.Count(group.Taken, i, bought: false)));
+            if (choice.Count(group.Taken, i, bought: true) is > 0 and var count)
+            {
+                taken.Add(new(kits[i].Code, null, count));
+            }
+        }
+
         var fills = ends.Select((end, i) => new MixFill(end.Id, group.Served[i])).Where(fill => fill.Count > 0).ToArray();
         var needed = MixFormulas.NeededM3(scope.Allowance,
             ends.Select((end, i) => group.Served[i] * end.Fill.HighM3!.Value).Sum(), scope.VesselResidueM3, scope.Trace);

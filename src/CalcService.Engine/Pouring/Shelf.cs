@@ -36,8 +36,16 @@ internal sealed class Shelf
     }
 
     /// <summary>Kits of a size that may be used.</summary>
-    public int Count(string kit) =>
-        (int)Math.Min(int.MaxValue, _usable.Where(usable => usable.Lot.Kit == kit).Sum(usable => (long)usable.Lot.Count));
+    public int Count(string kit)
+    {
+        long count = 0;
+        foreach (var (lot, _, _) in _usable)
+        {
+            count += lot.Kit == kit ? lot.Count : 0;
+        }
+
+        return (int)Math.Min(int.MaxValue, count);
+    }
 
     /// <summary>Doses that may be used.</summary>
     public long Doses => _usable.Sum(usable => (long)(usable.Lot.DoseCount ?? 0));
@@ -45,6 +53,11 @@ internal sealed class Shelf
     /// <summary>Takes kits off the shelf, first expiry first.</summary>
     public IReadOnlyList<MixKit> Take(string kit, int count)
     {
+        if (count == 0)
+        {
+            return [];
+        }
+
         var taken = new List<MixKit>();
         for (var i = 0; i < _usable.Count && count > 0; i++)
         {

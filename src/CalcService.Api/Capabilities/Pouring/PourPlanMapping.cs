@@ -107,7 +107,7 @@ public static class PourPlanMapping
             FrostPoint = Quantity.From(result.FrostPointK, QuantityKind.Temperature, units),
             ReadingsValidUntil = result.ReadingsValidUntil,
             GelledAt = result.GelledAt,
-            Sequence = result.Sequence.Select((step, i) => SequenceMapping.Step(step, i + 1, units)).ToArray(),
+            Sequence = SequenceMapping.Steps(result.Sequence, units),
             HoldPoints = result.HoldPoints.Select(point => SequenceMapping.Point(point, units)).ToArray(),
             FlipsWhen = result.Flips.Select(flip => new FlipsWhen
             {

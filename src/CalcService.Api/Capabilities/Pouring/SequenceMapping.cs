@@ -22,7 +22,18 @@ internal static class SequenceMapping
         };
     }
 
-    public static SequenceStep Step(PlannedStep step, int number, UnitSystem units) => new()
+    public static IReadOnlyList<SequenceStep> Steps(IReadOnlyList<PlannedStep> steps, UnitSystem units)
+    {
+        var mapped = new SequenceStep[steps.Count];
+        for (var i = 0; i < mapped.Length; i++)
+        {
+            mapped[i] = Step(steps[i], i + 1, units);
+        }
+
+        return mapped;
+    }
+
+    private static SequenceStep Step(PlannedStep step, int number, UnitSystem units) => new()
     {
         Number = number,
         Task = step.Definition.Task,
