@@ -7,4 +7,4 @@ public sealed record ActivationEnergyBand(double LowJPerMol, double ExpectedJPer
 /// <param name="EarliestS">Nothing gels before.</param>
 /// <param name="ExpectedS">What the sheet's rows give.</param>
 /// <param name="LatestS">Gelled by then.</param>
-public sealed record GelBand(double EarliestS, double ExpectedS, double LatestS);
+public readonly record struct GelBand(double EarliestS, double ExpectedS, double LatestS);

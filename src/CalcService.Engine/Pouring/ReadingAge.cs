@@ -9,7 +9,7 @@ internal static class ReadingAge
     public static DateTimeOffset? ValidUntil(PourScope scope, IReadOnlyList<Mix> mixes)
     {
         var conditions = scope.Conditions;
-        if (conditions is { AirK: null, CompoundK: null, RelativeHumidity: null } && scope.Steel.All.Count == 0)
+        if (conditions is { AirK: null, CompoundK: null, RelativeHumidity: null } && scope.Steel.All.Length == 0)
         {
             return null;
         }

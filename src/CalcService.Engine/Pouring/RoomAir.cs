@@ -10,7 +10,7 @@ namespace CalcService.Engine.Pouring;
 /// <param name="DecayPerS">k, 1/s.</param>
 /// <param name="VolumeM3">V, m³.</param>
 /// <param name="AirChangesPerS">n, 1/s.</param>
-public sealed record RoomAir(double SourceKgPerS, double DecayPerS, double VolumeM3, double AirChangesPerS)
+public readonly record struct RoomAir(double SourceKgPerS, double DecayPerS, double VolumeM3, double AirChangesPerS)
 {
     /// <summary>C = G·t/V·e^{−k·t}·φ((n − k)·t), φ(x) = (1 − e^{−x})/x, which is G/V·(e^{−k·t} − e^{−n·t})/(n − k); in kg/m³.</summary>
     [Formula("room-concentration", "balance of a well-mixed room", "docs/pour-plans.md", Basis.Derived,

@@ -38,12 +38,12 @@ internal sealed class SteelReadings
             }
         }
 
-        All = all;
+        All = [.. all];
         Coldest = isComplete ? all.MinBy(reading => reading.K) : null;
         Warmest = isComplete ? all.MaxBy(reading => reading.K) : null;
     }
 
-    public IReadOnlyList<SteelReading> All { get; }
+    public SteelReading[] All { get; }
 
     /// <summary>Null where some steel wasn't read.</summary>
     public SteelReading? Coldest { get; }
