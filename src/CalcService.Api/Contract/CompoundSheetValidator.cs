@@ -17,11 +17,11 @@ public sealed class CompoundSheetValidator : AbstractValidator<CompoundSheet>
         RuleForEach(sheet => sheet.Kits).SetValidator(new CompoundKitValidator());
         RuleForEach(sheet => sheet.GelTimes).SetValidator(new CompoundGelTimeValidator());
         RuleForEach(sheet => sheet.Doses).SetValidator(new CompoundDosesValidator());
-        RuleFor(sheet => sheet.Hardness!).SetValidator(new CompoundHardnessValidator()).When(sheet => sheet.Hardness is not null);
-        RuleFor(sheet => sheet.FullStrength!).SetValidator(new CompoundFullStrengthValidator()).When(sheet => sheet.FullStrength is not null);
-        RuleFor(sheet => sheet.Pouring!).SetValidator(new CompoundTemperaturesValidator()).When(sheet => sheet.Pouring is not null);
-        RuleFor(sheet => sheet.Storage!).SetValidator(new CompoundTemperaturesValidator()).When(sheet => sheet.Storage is not null);
-        RuleFor(sheet => sheet.Service!).SetValidator(new CompoundTemperaturesValidator()).When(sheet => sheet.Service is not null);
+        RuleFor(sheet => sheet.Hardness!).SetValidator(new CompoundHardnessValidator());
+        RuleFor(sheet => sheet.FullStrength!).SetValidator(new CompoundFullStrengthValidator());
+        RuleFor(sheet => sheet.Pouring!).SetValidator(new CompoundTemperaturesValidator());
+        RuleFor(sheet => sheet.Storage!).SetValidator(new CompoundTemperaturesValidator());
+        RuleFor(sheet => sheet.Service!).SetValidator(new CompoundTemperaturesValidator());
         this.Quantities()
             .Of(sheet => sheet.LowestCure, -60, 150, "degC", QuantityKind.Temperature)
             .Of(sheet => sheet.MinimumHold, 0, 720, "h", QuantityKind.Duration)
@@ -33,12 +33,12 @@ public sealed class CompoundSheetValidator : AbstractValidator<CompoundSheet>
             .WithErrorCode(RuleWords.RangeCode).WithMessage("Each part stands in the mixing order at most once.");
         RuleFor(sheet => sheet.Vessels).Must(vessels => vessels is null || vessels.Count <= 20)
             .WithErrorCode(RuleWords.RangeCode).WithMessage("At most 20 vessels are listed.");
-        RuleFor(sheet => sheet.Mixing!).SetValidator(new CompoundMixingValidator()).When(sheet => sheet.Mixing is not null);
+        RuleFor(sheet => sheet.Mixing!).SetValidator(new CompoundMixingValidator());
         RuleFor(sheet => sheet.ShelfLife).Between(1, 240, "mo", QuantityKind.CalendarMonths)
             .Must(life => life is null || life.Si == Math.Floor(life.Si)).WithErrorCode("not-integer").WithMessage("Whole months are expected.");
-        RuleFor(sheet => sheet.Cured!).SetValidator(new CompoundCuredValidator()).When(sheet => sheet.Cured is not null);
-        RuleFor(sheet => sheet.Reaction!).SetValidator(new CompoundReactionValidator()).When(sheet => sheet.Reaction is not null);
-        RuleFor(sheet => sheet.Vapour!).SetValidator(new CompoundVapourValidator()).When(sheet => sheet.Vapour is not null);
+        RuleFor(sheet => sheet.Cured!).SetValidator(new CompoundCuredValidator());
+        RuleFor(sheet => sheet.Reaction!).SetValidator(new CompoundReactionValidator());
+        RuleFor(sheet => sheet.Vapour!).SetValidator(new CompoundVapourValidator());
         RuleForEach(sheet => sheet.Chemicals).SetValidator(new CompoundChemicalValidator());
         RuleFor(sheet => sheet).Custom((sheet, context) =>
         {
@@ -135,7 +135,7 @@ public sealed class CompoundGelTimeValidator : AbstractValidator<CompoundGelTime
             .Of(row => row.Temperature, -60, 150, "degC", QuantityKind.Temperature)
             .Of(row => row.Time, .1, 10080, "min", QuantityKind.Duration);
         RuleFor(row => row.Doses).Between(0, 100);
-        RuleFor(row => row.MeasuredIn!).SetValidator(new CompoundGelCupValidator()).When(row => row.MeasuredIn is not null);
+        RuleFor(row => row.MeasuredIn!).SetValidator(new CompoundGelCupValidator());
     }
 }
 

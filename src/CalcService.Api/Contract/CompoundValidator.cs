@@ -9,7 +9,7 @@ public sealed class CompoundValidator : AbstractValidator<Compound>
 {
     public CompoundValidator(CompoundCatalogue compounds)
     {
-        RuleFor(compound => compound.Sheet!).SetValidator(new CompoundSheetValidator()).When(compound => compound.Sheet is not null);
+        RuleFor(compound => compound.Sheet!).SetValidator(new CompoundSheetValidator());
         RuleFor(compound => compound).Custom((compound, context) =>
         {
             if ((compound.Profile is null) == (compound.Sheet is null))

@@ -17,7 +17,7 @@ public sealed class RopeValidator : AbstractValidator<Rope>
             .Of(rope => rope.OuterWireDiameter, .05, 20, "mm", QuantityKind.Length)
             .Of(rope => rope.LayLength, 2, 2500, "mm", QuantityKind.Length);
         RuleFor(rope => rope.Grade).Between(500, 3000);
-        RuleFor(rope => rope.Certificate!).SetValidator(new RopeCertificateValidator()).When(rope => rope.Certificate is not null);
+        RuleFor(rope => rope.Certificate!).SetValidator(new RopeCertificateValidator());
         RuleFor(rope => rope.WireCount).Between(1, 10000);
         RuleFor(rope => rope).Custom((rope, context) =>
         {

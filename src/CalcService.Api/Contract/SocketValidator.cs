@@ -17,7 +17,7 @@ public sealed class SocketValidator : AbstractValidator<Socket>
             .Of(socket => socket.OuterDiameter, 1, 3000, "mm", QuantityKind.Length)
             .Of(socket => socket.OuterAtSmallEnd, 1, 3000, "mm", QuantityKind.Length)
             .Of(socket => socket.OuterAtMouth, 1, 3000, "mm", QuantityKind.Length);
-        RuleFor(socket => socket.Temperature!).SetValidator(new TemperatureReadingValidator()).When(socket => socket.Temperature is not null);
+        RuleFor(socket => socket.Temperature!).SetValidator(new TemperatureReadingValidator());
         RuleFor(socket => socket).Custom((socket, context) =>
         {
             void Check(Quantity? own, string ownName, Quantity bore, string boreName)

@@ -11,7 +11,7 @@ public sealed class StockLotValidator : AbstractValidator<StockLot>
     {
         RuleFor(lot => lot.Count).Between(0, 100000);
         RuleFor(lot => lot.DoseCount).Between(0, 1000000);
-        RuleFor(lot => lot.Storage!).SetValidator(new LotStorageValidator()).When(lot => lot.Storage is not null);
+        RuleFor(lot => lot.Storage!).SetValidator(new LotStorageValidator());
         RuleFor(lot => lot).Custom((lot, context) =>
         {
             (string Member, DateOnly? LastGoodDay)[] dates =

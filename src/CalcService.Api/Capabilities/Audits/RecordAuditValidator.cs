@@ -15,16 +15,16 @@ public sealed class RecordAuditValidator : AbstractValidator<RecordAuditRequest>
     {
         _compounds = compounds;
         RuleFor(request => request.Compound).SetValidator(new CompoundValidator(compounds));
-        RuleFor(request => request.Record!).SetValidator(new RecordIdentityValidator()).When(request => request.Record is not null);
-        RuleFor(request => request.Rope!).SetValidator(new RopeValidator()).When(request => request.Rope is not null);
-        RuleFor(request => request.Socket!).SetValidator(new RecordedSocketValidator()).When(request => request.Socket is not null);
-        RuleFor(request => request.Conditions!).SetValidator(new RecordedConditionsValidator()).When(request => request.Conditions is not null);
-        RuleFor(request => request.Mix!).SetValidator(new RecordedMixValidator()).When(request => request.Mix is not null);
-        RuleFor(request => request.Times!).SetValidator(new RecordedTimesValidator()).When(request => request.Times is not null);
-        RuleFor(request => request.Hardness!).SetValidator(new RecordedHardnessValidator()).When(request => request.Hardness is not null);
-        RuleFor(request => request.Proof!).SetValidator(new RecordedProofValidator()).When(request => request.Proof is not null);
+        RuleFor(request => request.Record!).SetValidator(new RecordIdentityValidator());
+        RuleFor(request => request.Rope!).SetValidator(new RopeValidator());
+        RuleFor(request => request.Socket!).SetValidator(new RecordedSocketValidator());
+        RuleFor(request => request.Conditions!).SetValidator(new RecordedConditionsValidator());
+        RuleFor(request => request.Mix!).SetValidator(new RecordedMixValidator());
+        RuleFor(request => request.Times!).SetValidator(new RecordedTimesValidator());
+        RuleFor(request => request.Hardness!).SetValidator(new RecordedHardnessValidator());
+        RuleFor(request => request.Proof!).SetValidator(new RecordedProofValidator());
         RuleForEach(request => request.People).SetValidator(new RecordedPersonValidator());
-        RuleFor(request => request.Looks!).SetValidator(new RecordedLooksValidator()).When(request => request.Looks is not null);
+        RuleFor(request => request.Looks!).SetValidator(new RecordedLooksValidator());
         RuleFor(request => request).Custom(CheckWhole);
     }
 
@@ -54,7 +54,7 @@ public sealed class RecordedSocketValidator : AbstractValidator<RecordedSocket>
 {
     public RecordedSocketValidator()
     {
-        RuleFor(socket => socket.Basket!).SetValidator(new BasketValidator()).When(socket => socket.Basket is not null);
+        RuleFor(socket => socket.Basket!).SetValidator(new BasketValidator());
         this.Quantities()
             .Of(socket => socket.OuterAtSmallEnd, 1, 3000, "mm", QuantityKind.Length)
             .Of(socket => socket.OuterAtMouth, 1, 3000, "mm", QuantityKind.Length)
@@ -80,7 +80,7 @@ public sealed class RecordedConditionsValidator : AbstractValidator<RecordedCond
 {
     public RecordedConditionsValidator()
     {
-        RuleFor(conditions => conditions.Air!).SetValidator(new CureAirValidator()).When(conditions => conditions.Air is not null);
+        RuleFor(conditions => conditions.Air!).SetValidator(new CureAirValidator());
         this.Quantities()
             .Of(conditions => conditions.SteelTemperature, -60, 150, "degC", QuantityKind.Temperature)
             .Of(conditions => conditions.CompoundTemperature, -30, 100, "degC", QuantityKind.Temperature)

@@ -24,7 +24,7 @@ public sealed class CureScheduleValidator : AbstractValidator<CureScheduleReques
         RuleForEach(request => request.Ends).SetValidator(new CureEndValidator());
         RuleForEach(request => request.Observations).SetValidator(new GelObservationValidator());
         this.Quantities().Of(request => request.PourTime, 1, 28800, "s", QuantityKind.Duration);
-        RuleFor(request => request.Shop!).SetValidator(new ShopValidator()).When(request => request.Shop is not null);
+        RuleFor(request => request.Shop!).SetValidator(new ShopValidator());
         RuleFor(request => request).Custom(CheckWhole);
     }
 

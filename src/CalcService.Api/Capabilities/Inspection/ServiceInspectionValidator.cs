@@ -14,10 +14,10 @@ public sealed class ServiceInspectionValidator : AbstractValidator<ServiceInspec
     {
         RuleFor(request => request.RuleSet).Must(set => set is null || InspectionRules.RuleSets.Contains(set))
             .WithErrorCode("unknown-rule-set").WithMessage($"No such rule set; known: {string.Join(", ", InspectionRules.RuleSets)}.");
-        RuleFor(request => request.Compound!).SetValidator(new CompoundValidator(compounds)).When(request => request.Compound is not null);
+        RuleFor(request => request.Compound!).SetValidator(new CompoundValidator(compounds));
         RuleFor(request => request.Rope).SetValidator(new RopeValidator());
-        RuleFor(request => request.Inspection!).SetValidator(new InspectedEndValidator()).When(request => request.Inspection is not null);
-        RuleFor(request => request.Attachment!).SetValidator(new InspectedAttachmentValidator()).When(request => request.Attachment is not null);
+        RuleFor(request => request.Inspection!).SetValidator(new InspectedEndValidator());
+        RuleFor(request => request.Attachment!).SetValidator(new InspectedAttachmentValidator());
         RuleFor(request => request).Custom((request, context) =>
         {
             if (request.Inspection?.SocketedOn > request.AssessedOn)

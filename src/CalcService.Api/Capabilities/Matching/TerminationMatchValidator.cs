@@ -14,10 +14,10 @@ public sealed class TerminationMatchValidator : AbstractValidator<TerminationMat
         RuleFor(request => request.Compound).SetValidator(new CompoundValidator(compounds));
         RuleFor(request => request.Rope).SetValidator(new RopeValidator());
         RuleFor(request => request.Socket).SetValidator(new SocketToMatchValidator());
-        RuleFor(request => request.Duty!).SetValidator(new MatchedDutyValidator()).When(request => request.Duty is not null);
-        RuleFor(request => request.Service!).SetValidator(new MatchedServiceValidator()).When(request => request.Service is not null);
-        RuleFor(request => request.Preparation!).SetValidator(new MatchedPreparationValidator()).When(request => request.Preparation is not null);
-        RuleFor(request => request.Cone!).SetValidator(new MatchedConeValidator()).When(request => request.Cone is not null);
+        RuleFor(request => request.Duty!).SetValidator(new MatchedDutyValidator());
+        RuleFor(request => request.Service!).SetValidator(new MatchedServiceValidator());
+        RuleFor(request => request.Preparation!).SetValidator(new MatchedPreparationValidator());
+        RuleFor(request => request.Cone!).SetValidator(new MatchedConeValidator());
     }
 }
 
@@ -37,7 +37,7 @@ public sealed class SocketToMatchValidator : AbstractValidator<SocketToMatch>
             .Of(socket => socket.BreakingForce, .1, 100000, "kN", QuantityKind.Force)
             .Of(socket => socket.RatedLoad, .1, 100000, "kN", QuantityKind.Force)
             .Of(socket => socket.ProofRating, .1, 100000, "kN", QuantityKind.Force);
-        RuleFor(socket => socket.RopeRange!).SetValidator(new RopeDiametersValidator()).When(socket => socket.RopeRange is not null);
+        RuleFor(socket => socket.RopeRange!).SetValidator(new RopeDiametersValidator());
         RuleFor(socket => socket).Custom((socket, context) =>
         {
             var (outer, small, mouth) = (nameof(SocketToMatch.OuterDiameter), nameof(SocketToMatch.OuterAtSmallEnd), nameof(SocketToMatch.OuterAtMouth));

@@ -20,17 +20,17 @@ public sealed class PourPlanValidator : AbstractValidator<PourPlanRequest>
     {
         _compounds = compounds;
         RuleFor(request => request.Compound).SetValidator(new CompoundValidator(compounds));
-        RuleFor(request => request.Conditions!).SetValidator(new PourConditionsValidator()).When(request => request.Conditions is not null);
+        RuleFor(request => request.Conditions!).SetValidator(new PourConditionsValidator());
         RuleFor(request => request.Ends).NotEmpty().WithErrorCode("required").WithMessage("At least one end is required.");
         RuleForEach(request => request.Ends).SetValidator(new PourEndValidator());
         RuleForEach(request => request.Stock).SetValidator(new StockLotValidator());
-        RuleFor(request => request.Crew!).SetValidator(new CrewValidator()).When(request => request.Crew is not null);
+        RuleFor(request => request.Crew!).SetValidator(new CrewValidator());
         this.Quantities()
             .Of(request => request.Allowance, 0, 200, "%", QuantityKind.Fraction)
             .Of(request => request.VesselResidue, 0, 10, "L", QuantityKind.Volume)
             .Of(request => request.WitnessSample, 0, 2, "L", QuantityKind.Volume);
-        RuleFor(request => request.Dose!).SetValidator(new IntendedDoseValidator()).When(request => request.Dose is not null);
-        RuleFor(request => request.Quote!).SetValidator(new QuoteValidator()).When(request => request.Quote is not null);
+        RuleFor(request => request.Dose!).SetValidator(new IntendedDoseValidator());
+        RuleFor(request => request.Quote!).SetValidator(new QuoteValidator());
         RuleFor(request => request).Custom(CheckWhole);
     }
 
@@ -104,8 +104,8 @@ public sealed class PourConditionsValidator : AbstractValidator<PourConditions>
             .Of(conditions => conditions.AirSpeed, 0, 20, "m/s", QuantityKind.Speed)
             .Of(conditions => conditions.MixingFactor, 1, 100, "1", QuantityKind.Count)
             .Of(conditions => conditions.ValidFor, 1, 1440, "min", QuantityKind.Duration);
-        RuleFor(conditions => conditions.AirLimits!).SetValidator(new AirLimitsValidator()).When(conditions => conditions.AirLimits is not null);
-        RuleFor(conditions => conditions.Room!).SetValidator(new RoomValidator()).When(conditions => conditions.Room is not null);
+        RuleFor(conditions => conditions.AirLimits!).SetValidator(new AirLimitsValidator());
+        RuleFor(conditions => conditions.Room!).SetValidator(new RoomValidator());
     }
 }
 

@@ -20,8 +20,8 @@ public sealed class ProofLoadEvaluationValidator : AbstractValidator<ProofLoadEv
         RuleFor(request => request.Compound).SetValidator(new CompoundValidator(compounds));
         RuleFor(request => request.Rope).SetValidator(new RopeValidator());
         RuleFor(request => request.Socket).SetValidator(new ProofedSocketValidator());
-        RuleFor(request => request.Test!).SetValidator(new ProofTestValidator()).When(request => request.Test is not null);
-        RuleFor(request => request.Measured!).SetValidator(new ProofMeasuredValidator()).When(request => request.Measured is not null);
+        RuleFor(request => request.Test!).SetValidator(new ProofTestValidator());
+        RuleFor(request => request.Measured!).SetValidator(new ProofMeasuredValidator());
     }
 }
 

@@ -15,10 +15,10 @@ public sealed class ReuseAssessmentValidator : AbstractValidator<ReuseAssessment
         RuleFor(request => request.RuleSet).Must(name => name is null or PouringRules.General)
             .WithErrorCode("unknown-rule-set").WithMessage("No such rule set for used sockets; known: general.");
         RuleFor(request => request.Socket).SetValidator(new SocketToReuseValidator());
-        RuleFor(request => request.Limits!).SetValidator(new ReuseLimitsValidator()).When(request => request.Limits is not null);
-        RuleFor(request => request.ConeRemoval!).SetValidator(new ReuseConeRemovalValidator()).When(request => request.ConeRemoval is not null);
-        RuleFor(request => request.Inspection!).SetValidator(new ReuseInspectionValidator()).When(request => request.Inspection is not null);
-        RuleFor(request => request.Intended!).SetValidator(new ReuseIntendedValidator()).When(request => request.Intended is not null);
+        RuleFor(request => request.Limits!).SetValidator(new ReuseLimitsValidator());
+        RuleFor(request => request.ConeRemoval!).SetValidator(new ReuseConeRemovalValidator());
+        RuleFor(request => request.Inspection!).SetValidator(new ReuseInspectionValidator());
+        RuleFor(request => request.Intended!).SetValidator(new ReuseIntendedValidator());
         RuleFor(request => request).Custom((request, context) =>
         {
             if (request.Inspection?.InspectedOn > request.AssessedOn)
@@ -77,7 +77,7 @@ public sealed class ReuseIntendedValidator : AbstractValidator<ReuseIntended>
 {
     public ReuseIntendedValidator()
     {
-        RuleFor(intended => intended.Rope!).SetValidator(new RopeValidator()).When(intended => intended.Rope is not null);
+        RuleFor(intended => intended.Rope!).SetValidator(new RopeValidator());
         this.Quantities()
             .Of(intended => intended.RatedLoad, .001, 50000, "kN", QuantityKind.Force)
             .Of(intended => intended.ProofLoad, .001, 100000, "kN", QuantityKind.Force);
@@ -97,7 +97,7 @@ public sealed class ReuseInspectionValidator : AbstractValidator<ReuseInspection
     public ReuseInspectionValidator()
     {
         RuleForEach(inspection => inspection.Indications).SetValidator(new FoundIndicationValidator());
-        RuleFor(inspection => inspection.Visual!).SetValidator(new VisualInspectionValidator()).When(inspection => inspection.Visual is not null);
+        RuleFor(inspection => inspection.Visual!).SetValidator(new VisualInspectionValidator());
         RuleFor(inspection => inspection).Custom((inspection, context) =>
         {
             if (inspection.SurfaceMethod is SurfaceMethod.None && inspection.Indications?.Count > 0)

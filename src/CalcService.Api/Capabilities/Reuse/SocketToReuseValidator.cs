@@ -10,15 +10,15 @@ public sealed class SocketToReuseValidator : AbstractValidator<SocketToReuse>
 {
     public SocketToReuseValidator()
     {
-        RuleFor(socket => socket.Material!).SetValidator(new SocketSteelValidator()).When(socket => socket.Material is not null);
-        RuleFor(socket => socket.Pin!).SetValidator(new SocketPinValidator()).When(socket => socket.Pin is not null);
+        RuleFor(socket => socket.Material!).SetValidator(new SocketSteelValidator());
+        RuleFor(socket => socket.Pin!).SetValidator(new SocketPinValidator());
         this.Quantities()
             .Of(socket => socket.RatedLoad, .001, 50000, "kN", QuantityKind.Force)
             .Of(socket => socket.ProofRating, .001, 100000, "kN", QuantityKind.Force)
             .Of(socket => socket.BreakingForce, .1, 100000, "kN", QuantityKind.Force);
         RuleFor(socket => socket.Nominal).SetValidator(new SocketDrawingValidator());
-        RuleFor(socket => socket.Measured!).SetValidator(new SocketMeasurementValidator()).When(socket => socket.Measured is not null);
-        RuleFor(socket => socket.History!).SetValidator(new SocketPastValidator()).When(socket => socket.History is not null);
+        RuleFor(socket => socket.Measured!).SetValidator(new SocketMeasurementValidator());
+        RuleFor(socket => socket.History!).SetValidator(new SocketPastValidator());
         RuleFor(socket => socket).Custom((socket, context) =>
         {
             if (socket.RatedLoad?.Si > socket.BreakingForce?.Si)

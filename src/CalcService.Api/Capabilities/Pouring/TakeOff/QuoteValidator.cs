@@ -10,16 +10,16 @@ public sealed class QuoteValidator : AbstractValidator<Quote>
 {
     public QuoteValidator()
     {
-        RuleFor(quote => quote.Prices!).SetValidator(new QuotePricesValidator()).When(quote => quote.Prices is not null);
+        RuleFor(quote => quote.Prices!).SetValidator(new QuotePricesValidator());
         RuleFor(quote => quote.HourlyRate).Amount();
-        RuleFor(quote => quote.TaskRates!).SetValidator(new TaskRatesValidator()).When(quote => quote.TaskRates is not null);
-        RuleFor(quote => quote.TaskTimes!).SetValidator(new TaskTimesValidator()).When(quote => quote.TaskTimes is not null);
-        RuleFor(quote => quote.Seizing!).SetValidator(new QuoteSeizingValidator()).When(quote => quote.Seizing is not null);
+        RuleFor(quote => quote.TaskRates!).SetValidator(new TaskRatesValidator());
+        RuleFor(quote => quote.TaskTimes!).SetValidator(new TaskTimesValidator());
+        RuleFor(quote => quote.Seizing!).SetValidator(new QuoteSeizingValidator());
         this.Quantities()
             .Of(quote => quote.SealPerEnd, 0, 10, "L", QuantityKind.Volume)
             .Of(quote => quote.CleanerPerEnd, 0, 100, "L", QuantityKind.Volume)
             .Of(quote => quote.LeadTime, 0, 730, "d", QuantityKind.Days);
-        RuleFor(quote => quote.SpareKits!).SetValidator(new SpareKitsValidator()).When(quote => quote.SpareKits is not null);
+        RuleFor(quote => quote.SpareKits!).SetValidator(new SpareKitsValidator());
     }
 
     /// <summary>Looks for what contradicts the rest of the request.</summary>
@@ -73,9 +73,9 @@ public sealed class QuotePricesValidator : AbstractValidator<QuotePrices>
     public QuotePricesValidator()
     {
         RuleFor(prices => prices.Dose).Amount();
-        RuleFor(prices => prices.SeizingWire!).SetValidator(new LengthPriceValidator()).When(prices => prices.SeizingWire is not null);
-        RuleFor(prices => prices.Seal!).SetValidator(new VolumePriceValidator()).When(prices => prices.Seal is not null);
-        RuleFor(prices => prices.Cleaner!).SetValidator(new VolumePriceValidator()).When(prices => prices.Cleaner is not null);
+        RuleFor(prices => prices.SeizingWire!).SetValidator(new LengthPriceValidator());
+        RuleFor(prices => prices.Seal!).SetValidator(new VolumePriceValidator());
+        RuleFor(prices => prices.Cleaner!).SetValidator(new VolumePriceValidator());
     }
 }
 
