@@ -22,13 +22,13 @@ public sealed class CompoundSheetValidator : AbstractValidator<CompoundSheet>
         RuleFor(sheet => sheet.Pouring!).SetValidator(new CompoundTemperaturesValidator());
         RuleFor(sheet => sheet.Storage!).SetValidator(new CompoundTemperaturesValidator());
         RuleFor(sheet => sheet.Service!).SetValidator(new CompoundTemperaturesValidator());
-        this.Quantities()
+        this.Ranges()
             .Of(sheet => sheet.LowestCure, -60, 150, "degC", QuantityKind.Temperature)
             .Of(sheet => sheet.MinimumHold, 0, 720, "h", QuantityKind.Duration)
             .Of(sheet => sheet.PeakLimit, 20, 400, "degC", QuantityKind.Temperature)
             .Of(sheet => sheet.PotLifeVolume, .01, 200, "L", QuantityKind.Volume)
-            .Of(sheet => sheet.PotLife, 1, 100, "%", QuantityKind.Fraction);
-        RuleFor(sheet => sheet.MaximumDoses).Between(0, 100);
+            .Of(sheet => sheet.PotLife, 1, 100, "%", QuantityKind.Fraction)
+            .Of(sheet => sheet.MaximumDoses, 0, 100);
         RuleFor(sheet => sheet.MixingOrder).Must(order => order is null || (order.Count <= 8 && order.Distinct().Count() == order.Count))
             .WithErrorCode(RuleWords.RangeCode).WithMessage("Each part stands in the mixing order at most once.");
         RuleFor(sheet => sheet.Vessels).Must(vessels => vessels is null || vessels.Count <= 20)
@@ -121,7 +121,7 @@ public sealed class CompoundKitValidator : AbstractValidator<CompoundKit>
 {
     public CompoundKitValidator()
     {
-        this.Quantities().Of(kit => kit.Volume, 1, 200000, "mL", QuantityKind.Volume);
+        this.Ranges().Of(kit => kit.Volume, 1, 200000, "mL", QuantityKind.Volume);
         RuleFor(kit => kit.Cost).Amount();
     }
 }
@@ -131,10 +131,10 @@ public sealed class CompoundGelTimeValidator : AbstractValidator<CompoundGelTime
 {
     public CompoundGelTimeValidator()
     {
-        this.Quantities()
+        this.Ranges()
             .Of(row => row.Temperature, -60, 150, "degC", QuantityKind.Temperature)
-            .Of(row => row.Time, .1, 10080, "min", QuantityKind.Duration);
-        RuleFor(row => row.Doses).Between(0, 100);
+            .Of(row => row.Time, .1, 10080, "min", QuantityKind.Duration)
+            .Of(row => row.Doses, 0, 100);
         RuleFor(row => row.MeasuredIn!).SetValidator(new CompoundGelCupValidator());
     }
 }
@@ -142,7 +142,7 @@ public sealed class CompoundGelTimeValidator : AbstractValidator<CompoundGelTime
 /// <summary>What a cup may be.</summary>
 public sealed class CompoundGelCupValidator : AbstractValidator<CompoundGelCup>
 {
-    public CompoundGelCupValidator() => this.Quantities().Of(cup => cup.Volume, .1, 200000, "mL", QuantityKind.Volume);
+    public CompoundGelCupValidator() => this.Ranges().Of(cup => cup.Volume, .1, 200000, "mL", QuantityKind.Volume);
 }
 
 /// <summary>What a dose band may be.</summary>
@@ -150,10 +150,10 @@ public sealed class CompoundDosesValidator : AbstractValidator<CompoundDoses>
 {
     public CompoundDosesValidator()
     {
-        this.Quantities()
+        this.Ranges()
             .Of(band => band.From, -60, 150, "degC", QuantityKind.Temperature)
-            .Of(band => band.Below, -60, 150, "degC", QuantityKind.Temperature);
-        RuleFor(band => band.PerKit).Between(0, 100);
+            .Of(band => band.Below, -60, 150, "degC", QuantityKind.Temperature)
+            .Of(band => band.PerKit, 0, 100);
         RuleFor(band => band).Custom((band, context) =>
         {
             if (band.From.Si >= band.Below.Si)
@@ -167,7 +167,7 @@ public sealed class CompoundDosesValidator : AbstractValidator<CompoundDoses>
 /// <summary>What a hardness may be.</summary>
 public sealed class CompoundHardnessValidator : AbstractValidator<CompoundHardness>
 {
-    public CompoundHardnessValidator() => this.Quantities().Of(hardness => hardness.Minimum, 0, 1000, "1", QuantityKind.Count);
+    public CompoundHardnessValidator() => this.Ranges().Of(hardness => hardness.Minimum, 0, 1000, "1", QuantityKind.Count);
 }
 
 /// <summary>What a full strength may be.</summary>
@@ -175,7 +175,7 @@ public sealed class CompoundFullStrengthValidator : AbstractValidator<CompoundFu
 {
     public CompoundFullStrengthValidator()
     {
-        this.Quantities()
+        this.Ranges()
             .Of(full => full.Temperature, -60, 150, "degC", QuantityKind.Temperature)
             .Of(full => full.AfterGel, 0, 720, "h", QuantityKind.Duration);
     }
@@ -186,7 +186,7 @@ public sealed class CompoundTemperaturesValidator : AbstractValidator<CompoundTe
 {
     public CompoundTemperaturesValidator()
     {
-        this.Quantities()
+        this.Ranges()
             .Of(range => range.Minimum, -100, 400, "degC", QuantityKind.Temperature)
             .Of(range => range.Maximum, -100, 400, "degC", QuantityKind.Temperature);
         RuleFor(range => range).Custom((range, context) =>
@@ -202,7 +202,7 @@ public sealed class CompoundTemperaturesValidator : AbstractValidator<CompoundTe
 /// <summary>What mixing may take.</summary>
 public sealed class CompoundMixingValidator : AbstractValidator<CompoundMixing>
 {
-    public CompoundMixingValidator() => this.Quantities().Of(mixing => mixing.Time, 0, 240, "min", QuantityKind.Duration);
+    public CompoundMixingValidator() => this.Ranges().Of(mixing => mixing.Time, 0, 240, "min", QuantityKind.Duration);
 }
 
 /// <summary>What the properties of the cured compound may be.</summary>
@@ -210,7 +210,7 @@ public sealed class CompoundCuredValidator : AbstractValidator<CompoundCured>
 {
     public CompoundCuredValidator()
     {
-        this.Quantities()
+        this.Ranges()
             .Of(cured => cured.Density, .5, 5, "g/mL", QuantityKind.Density)
             .Of(cured => cured.CompressiveStrength, 1, 1000, "MPa", QuantityKind.Stress)
             .Of(cured => cured.Modulus, 100, 100000, "MPa", QuantityKind.Stress)
@@ -228,7 +228,7 @@ public sealed class CompoundReactionValidator : AbstractValidator<CompoundReacti
 {
     public CompoundReactionValidator()
     {
-        this.Quantities()
+        this.Ranges()
             .Of(reaction => reaction.Heat, 1, 1000, "kJ/kg", QuantityKind.SpecificEnergy)
             .Of(reaction => reaction.ResinFraction, 1, 100, "%", QuantityKind.Fraction)
             .Of(reaction => reaction.ActivationEnergy, 10, 200, "kJ/mol", QuantityKind.MolarEnergy);
@@ -240,7 +240,7 @@ public sealed class CompoundVapourValidator : AbstractValidator<CompoundVapour>
 {
     public CompoundVapourValidator()
     {
-        this.Quantities()
+        this.Ranges()
             .Of(vapour => vapour.MassFraction, 0, 100, "%", QuantityKind.Fraction)
             .Of(vapour => vapour.Decay, 0, 1000, "1/h", QuantityKind.Rate);
     }

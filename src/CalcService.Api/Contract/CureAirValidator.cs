@@ -12,7 +12,7 @@ public sealed class CureAirValidator : AbstractValidator<CureAir>
 
     public CureAirValidator()
     {
-        this.Quantities().Of(air => air.Constant, -60, 60, "degC", QuantityKind.Temperature);
+        this.Ranges().Of(air => air.Constant, -60, 60, "degC", QuantityKind.Temperature);
         RuleForEach(air => air.Series).SetValidator(new AirPointValidator());
         RuleFor(air => air).Custom((air, context) =>
         {
@@ -42,5 +42,5 @@ public sealed class CureAirValidator : AbstractValidator<CureAir>
 /// <summary>What a point of a series may be.</summary>
 public sealed class AirPointValidator : AbstractValidator<AirPoint>
 {
-    public AirPointValidator() => this.Quantities().Of(point => point.Temperature, -60, 60, "degC", QuantityKind.Temperature);
+    public AirPointValidator() => this.Ranges().Of(point => point.Temperature, -60, 60, "degC", QuantityKind.Temperature);
 }

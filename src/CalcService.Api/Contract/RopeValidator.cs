@@ -9,16 +9,16 @@ public sealed class RopeValidator : AbstractValidator<Rope>
 {
     public RopeValidator()
     {
-        this.Quantities()
+        this.Ranges()
             .Of(rope => rope.Diameter, 1, 200, "mm", QuantityKind.Length)
             .Of(rope => rope.MetallicArea, .1, 30000, "mm2", QuantityKind.Area)
             .Of(rope => rope.MeasuredDiameter, 1, 200, "mm", QuantityKind.Length)
             .Of(rope => rope.Temperature, -60, 150, "degC", QuantityKind.Temperature)
             .Of(rope => rope.OuterWireDiameter, .05, 20, "mm", QuantityKind.Length)
-            .Of(rope => rope.LayLength, 2, 2500, "mm", QuantityKind.Length);
-        RuleFor(rope => rope.Grade).Between(500, 3000);
+            .Of(rope => rope.LayLength, 2, 2500, "mm", QuantityKind.Length)
+            .Of(rope => rope.Grade, 500, 3000)
+            .Of(rope => rope.WireCount, 1, 10000);
         RuleFor(rope => rope.Certificate!).SetValidator(new RopeCertificateValidator());
-        RuleFor(rope => rope.WireCount).Between(1, 10000);
         RuleFor(rope => rope).Custom((rope, context) =>
         {
             if (rope.MetallicArea is { } area && area.Si > Math.PI / 4 * rope.Diameter.Si * rope.Diameter.Si)
@@ -42,5 +42,5 @@ public sealed class RopeValidator : AbstractValidator<Rope>
 /// <summary>What a rope certificate's numbers may be.</summary>
 public sealed class RopeCertificateValidator : AbstractValidator<RopeCertificate>
 {
-    public RopeCertificateValidator() => this.Quantities().Of(certificate => certificate.BreakingForce, .1, 50000, "kN", QuantityKind.Force);
+    public RopeCertificateValidator() => this.Ranges().Of(certificate => certificate.BreakingForce, .1, 50000, "kN", QuantityKind.Force);
 }

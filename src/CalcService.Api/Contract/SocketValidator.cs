@@ -11,7 +11,7 @@ public sealed class SocketValidator : AbstractValidator<Socket>
     public SocketValidator()
     {
         RuleFor(socket => socket.Basket).SetValidator(new BasketValidator());
-        this.Quantities()
+        this.Ranges()
             .Of(socket => socket.BreakingForce, .1, 100000, "kN", QuantityKind.Force)
             .Of(socket => socket.Mass, .01, 20000, "kg", QuantityKind.Mass)
             .Of(socket => socket.OuterDiameter, 1, 3000, "mm", QuantityKind.Length)
@@ -37,7 +37,7 @@ public sealed class SocketValidator : AbstractValidator<Socket>
 /// <summary>What a reading on steel may be.</summary>
 public sealed class TemperatureReadingValidator : AbstractValidator<TemperatureReading>
 {
-    public TemperatureReadingValidator() => this.Quantities().Of(reading => reading.Value, -60, 150, "degC", QuantityKind.Temperature);
+    public TemperatureReadingValidator() => this.Ranges().Of(reading => reading.Value, -60, 150, "degC", QuantityKind.Temperature);
 }
 
 /// <summary>What a basket's sizes may be.</summary>
@@ -45,7 +45,7 @@ public sealed class BasketValidator : AbstractValidator<Basket>
 {
     public BasketValidator()
     {
-        this.Quantities()
+        this.Ranges()
             .Of(basket => basket.SmallEndDiameter, 1, 400, "mm", QuantityKind.Length)
             .Of(basket => basket.LargeEndDiameter, 1, 1000, "mm", QuantityKind.Length)
             .Of(basket => basket.Length, 1, 3000, "mm", QuantityKind.Length)

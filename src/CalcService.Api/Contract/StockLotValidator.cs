@@ -9,8 +9,9 @@ public sealed class StockLotValidator : AbstractValidator<StockLot>
 {
     public StockLotValidator()
     {
-        RuleFor(lot => lot.Count).Between(0, 100000);
-        RuleFor(lot => lot.DoseCount).Between(0, 1000000);
+        this.Ranges()
+            .Of(lot => lot.Count, 0, 100000)
+            .Of(lot => lot.DoseCount, 0, 1000000);
         RuleFor(lot => lot.Storage!).SetValidator(new LotStorageValidator());
         RuleFor(lot => lot).Custom((lot, context) =>
         {
@@ -34,7 +35,7 @@ public sealed class LotStorageValidator : AbstractValidator<LotStorage>
 {
     public LotStorageValidator()
     {
-        this.Quantities()
+        this.Ranges()
             .Of(storage => storage.Lowest, -60, 100, "degC", QuantityKind.Temperature)
             .Of(storage => storage.Highest, -60, 100, "degC", QuantityKind.Temperature);
         RuleFor(storage => storage).Custom((storage, context) =>

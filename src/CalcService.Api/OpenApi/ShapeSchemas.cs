@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Reflection;
 using System.Text.Json.Nodes;
 using CalcService.Api.Reading;
@@ -70,7 +71,7 @@ public sealed class ShapeSchemas(IServiceProvider services) : ISchemaGenerator
     {
         var limits = Limits(owner.Type, member);
         var description = _summaries.Of(member.Property);
-        if ((limits.OfType<IQuantityRange>().FirstOrDefault()?.Text ?? RangeOf(owner.Type, member)) is { } range)
+        if ((limits.OfType<IQuantityRange>().FirstOrDefault()?.Text ?? RangesOf(owner.Type).Select(ranges => ranges.WordsOf(member.Property.Name)).FirstOrDefault(words => words is not null)) is { } range)
         {
             description = $"{description} Allowed: {range}.";
         }
@@ -93,10 +94,14 @@ public sealed class ShapeSchemas(IServiceProvider services) : ISchemaGenerator
             inline.Type = type | JsonSchemaType.Null;
         }
 
-        if (limits.OfType<IBetweenValidator>().FirstOrDefault() is { } between)
+        var numbers = RangesOf(owner.Type).Select(ranges => ranges.NumbersOf(member.Property.Name)).FirstOrDefault(range => range is not null);
+        if (numbers is (var least, var most))
         {
-            inline.Minimum = Convert.ToString(between.From, System.Globalization.CultureInfo.InvariantCulture);
-            inline.Maximum = Convert.ToString(between.To, System.Globalization.CultureInfo.InvariantCulture);
+            (inline.Minimum, inline.Maximum) = (least.ToString(CultureInfo.InvariantCulture), most.ToString(CultureInfo.InvariantCulture));
+        }
+        else if (limits.OfType<IBetweenValidator>().FirstOrDefault() is { } between)
+        {
+            (inline.Minimum, inline.Maximum) = (Convert.ToString(between.From, CultureInfo.InvariantCulture), Convert.ToString(between.To, CultureInfo.InvariantCulture));
         }
 
         return inline;
@@ -167,10 +172,9 @@ public sealed class ShapeSchemas(IServiceProvider services) : ISchemaGenerator
     private IPropertyValidator[] Limits(Type owner, MemberShape member) =>
         Rules(owner) is { } rules ? [.. rules.GetValidatorsForMember(member.Property.Name).Select(rule => rule.Validator)] : [];
 
-    /// <summary>The range of a quantity in words, where a rule for all quantities of its owner has it.</summary>
-    private string? RangeOf(Type owner, MemberShape member) => Rules(owner)?.Rules
-        .SelectMany(rule => rule.Components).Select(component => component.Validator).OfType<IQuantityRanges>()
-        .Select(ranges => ranges.TextOf(member.Property.Name)).FirstOrDefault(range => range is not null);
+    /// <summary>The rules that hold the ranges of several members.</summary>
+    private IEnumerable<IRanges> RangesOf(Type owner) =>
+        Rules(owner)?.Rules.SelectMany(rule => rule.Components).Select(component => component.Validator).OfType<IRanges>() ?? [];
 
     private IValidatorDescriptor? Rules(Type owner) =>
         (services.GetService(typeof(IValidator<>).MakeGenericType(owner)) as IValidator)?.CreateDescriptor();

@@ -12,10 +12,10 @@ public static class RuleWords
     public const string RangeCode = "range";
     public const string ContradictionCode = "contradiction";
 
-    /// <summary>The ranges of an object's quantities; they are added to what this gives.</summary>
-    public static QuantityRanges<T> Quantities<T>(this AbstractValidator<T> validator)
+    /// <summary>The ranges of an object's members; they are added to what this gives.</summary>
+    public static Ranges<T> Ranges<T>(this AbstractValidator<T> validator)
     {
-        var ranges = new QuantityRanges<T>();
+        var ranges = new Ranges<T>();
         validator.RuleFor(value => value).SetValidator(ranges);
         return ranges;
     }
@@ -24,16 +24,6 @@ public static class RuleWords
     public static IRuleBuilderOptions<T, Quantity?> Between<T>(
         this IRuleBuilder<T, Quantity?> rule, double least, double most, string unit, QuantityKind kind) =>
         rule.SetValidator(new QuantityRange<T>(new(least, most, UnitTable.Of(kind).Find(unit)!))).WithErrorCode(RangeCode);
-
-    /// <summary>A whole number from one value to another; absent passes.</summary>
-    public static IRuleBuilderOptions<T, int?> Between<T>(this IRuleBuilder<T, int?> rule, int least, int most) =>
-        rule.InclusiveBetween(least, most).WithErrorCode(RangeCode)
-            .WithMessage((_, found) => OutOfRange(found, least, most));
-
-    /// <summary>A whole number from one value to another.</summary>
-    public static IRuleBuilderOptions<T, int> Between<T>(this IRuleBuilder<T, int> rule, int least, int most) =>
-        rule.InclusiveBetween(least, most).WithErrorCode(RangeCode)
-            .WithMessage((_, found) => OutOfRange(found, least, most));
 
     /// <summary>Says what was found and what is allowed, the same in every culture.</summary>
     public static string OutOfRange(IFormattable? found, IFormattable least, IFormattable most) =>

@@ -55,7 +55,7 @@ public sealed class RecordedSocketValidator : AbstractValidator<RecordedSocket>
     public RecordedSocketValidator()
     {
         RuleFor(socket => socket.Basket!).SetValidator(new BasketValidator());
-        this.Quantities()
+        this.Ranges()
             .Of(socket => socket.OuterAtSmallEnd, 1, 3000, "mm", QuantityKind.Length)
             .Of(socket => socket.OuterAtMouth, 1, 3000, "mm", QuantityKind.Length)
             .Of(socket => socket.BreakingForce, .1, 100000, "kN", QuantityKind.Force)
@@ -81,7 +81,7 @@ public sealed class RecordedConditionsValidator : AbstractValidator<RecordedCond
     public RecordedConditionsValidator()
     {
         RuleFor(conditions => conditions.Air!).SetValidator(new CureAirValidator());
-        this.Quantities()
+        this.Ranges()
             .Of(conditions => conditions.SteelTemperature, -60, 150, "degC", QuantityKind.Temperature)
             .Of(conditions => conditions.CompoundTemperature, -30, 100, "degC", QuantityKind.Temperature)
             .Of(conditions => conditions.RelativeHumidity, 1, 100, "%", QuantityKind.Fraction);
@@ -94,9 +94,10 @@ public sealed class RecordedMixValidator : AbstractValidator<RecordedMix>
     public RecordedMixValidator()
     {
         RuleForEach(mix => mix.Kits).SetValidator(new StockLotValidator());
-        RuleFor(mix => mix.DosesPerKit).Between(0, 100);
-        RuleFor(mix => mix.Baskets).Between(1, 1000);
-        this.Quantities().Of(mix => mix.Volume, 0, 1000, "L", QuantityKind.Volume);
+        this.Ranges()
+            .Of(mix => mix.Volume, 0, 1000, "L", QuantityKind.Volume)
+            .Of(mix => mix.DosesPerKit, 0, 100)
+            .Of(mix => mix.Baskets, 1, 1000);
     }
 }
 
@@ -106,7 +107,7 @@ public sealed class RecordedTimesValidator : AbstractValidator<RecordedTimes>;
 /// <summary>What a recorded hardness may be.</summary>
 public sealed class RecordedHardnessValidator : AbstractValidator<RecordedHardness>
 {
-    public RecordedHardnessValidator() => this.Quantities().Of(hardness => hardness.Value, 0, 1000, "1", QuantityKind.Count);
+    public RecordedHardnessValidator() => this.Ranges().Of(hardness => hardness.Value, 0, 1000, "1", QuantityKind.Count);
 }
 
 /// <summary>What a recorded proof load may be.</summary>
@@ -114,7 +115,7 @@ public sealed class RecordedProofValidator : AbstractValidator<RecordedProof>
 {
     public RecordedProofValidator()
     {
-        this.Quantities()
+        this.Ranges()
             .Of(proof => proof.AskedLoad, .001, 100000, "kN", QuantityKind.Force)
             .Of(proof => proof.Load, .001, 100000, "kN", QuantityKind.Force)
             .Of(proof => proof.Seating, 0, 200, "mm", QuantityKind.Length);

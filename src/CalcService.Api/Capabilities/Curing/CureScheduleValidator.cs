@@ -18,12 +18,13 @@ public sealed class CureScheduleValidator : AbstractValidator<CureScheduleReques
     public CureScheduleValidator(CompoundCatalogue compounds)
     {
         RuleFor(request => request.Compound).SetValidator(new CompoundValidator(compounds));
-        RuleFor(request => request.Doses).Between(0, 100);
         RuleFor(request => request.Conditions).SetValidator(new CureConditionsValidator());
         RuleFor(request => request.Ends).NotEmpty().WithErrorCode("required").WithMessage("At least one end is required.");
         RuleForEach(request => request.Ends).SetValidator(new CureEndValidator());
         RuleForEach(request => request.Observations).SetValidator(new GelObservationValidator());
-        this.Quantities().Of(request => request.PourTime, 1, 28800, "s", QuantityKind.Duration);
+        this.Ranges()
+            .Of(request => request.PourTime, 1, 28800, "s", QuantityKind.Duration)
+            .Of(request => request.Doses, 0, 100);
         RuleFor(request => request.Shop!).SetValidator(new ShopValidator());
         RuleFor(request => request).Custom(CheckWhole);
     }
@@ -64,7 +65,7 @@ public sealed class CureConditionsValidator : AbstractValidator<CureConditions>
     public CureConditionsValidator()
     {
         RuleFor(conditions => conditions.Air).SetValidator(new CureAirValidator());
-        this.Quantities()
+        this.Ranges()
             .Of(conditions => conditions.SteelTemperature, -60, 150, "degC", QuantityKind.Temperature)
             .Of(conditions => conditions.CompoundTemperature, -30, 100, "degC", QuantityKind.Temperature);
     }
@@ -75,7 +76,7 @@ public sealed class CureEndValidator : AbstractValidator<CureEnd>
 {
     public CureEndValidator()
     {
-        RuleFor(end => end.Quantity).Between(1, CureScheduleValidator.MostBaskets);
+        this.Ranges().Of(end => end.Quantity, 1, CureScheduleValidator.MostBaskets);
         RuleFor(end => end.Rope).SetValidator(new RopeValidator());
         RuleFor(end => end.Socket).SetValidator(new SocketValidator());
     }

@@ -14,10 +14,11 @@ public sealed class ShopValidator : AbstractValidator<Shop>
 
     public ShopValidator()
     {
-        RuleFor(shop => shop.Crew).Between(1, 100);
-        RuleFor(shop => shop.Stands).Between(1, 1000);
-        RuleFor(shop => shop.Mixers).Between(1, 100);
-        RuleFor(shop => shop.TestBeds).Between(1, 100);
+        this.Ranges()
+            .Of(shop => shop.Crew, 1, 100)
+            .Of(shop => shop.Stands, 1, 1000)
+            .Of(shop => shop.Mixers, 1, 100)
+            .Of(shop => shop.TestBeds, 1, 100);
         RuleFor(shop => shop.Shifts).NotEmpty().WithErrorCode("required").WithMessage("At least one shift is required.");
         RuleForEach(shop => shop.Shifts).SetValidator(new ShiftValidator());
         RuleFor(shop => shop.TaskTimes).SetValidator(new ShopTaskTimesValidator());
@@ -56,7 +57,7 @@ public sealed class ShopTaskTimesValidator : AbstractValidator<ShopTaskTimes>
 {
     public ShopTaskTimesValidator()
     {
-        this.Quantities()
+        this.Ranges()
             .Of(times => times.Prepare, 0, 1440, "min", QuantityKind.Duration)
             .Of(times => times.Position, 0, 1440, "min", QuantityKind.Duration)
             .Of(times => times.Proof, 0, 1440, "min", QuantityKind.Duration)

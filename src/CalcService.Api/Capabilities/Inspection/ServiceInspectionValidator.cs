@@ -34,7 +34,7 @@ public sealed class InspectedEndValidator : AbstractValidator<InspectedEnd>
     public InspectedEndValidator()
     {
         RuleForEach(end => end.BrokenWires).SetValidator(new InspectedWiresValidator());
-        this.Quantities()
+        this.Ranges()
             .Of(end => end.HighestTemperature, -100, 1000, "degC", QuantityKind.Temperature)
             .Of(end => end.BaselineDiameter, 1, 200, "mm", QuantityKind.Length)
             .Of(end => end.StrengthLoss, 0, 100, "%", QuantityKind.Fraction)
@@ -50,9 +50,10 @@ public sealed class InspectedWiresValidator : AbstractValidator<InspectedWires>
 {
     public InspectedWiresValidator()
     {
-        RuleFor(wires => wires.Count).Between(1, 10000);
-        this.Quantities().Of(wires => wires.FromMouth, 0, 10000, "m", QuantityKind.Length);
-        RuleFor(wires => wires.InOneStrand).Between(1, 10000);
+        this.Ranges()
+            .Of(wires => wires.FromMouth, 0, 10000, "m", QuantityKind.Length)
+            .Of(wires => wires.Count, 1, 10000)
+            .Of(wires => wires.InOneStrand, 1, 10000);
         RuleFor(wires => wires).Custom((wires, context) =>
         {
             if (wires.InOneStrand > wires.Count)
@@ -66,5 +67,5 @@ public sealed class InspectedWiresValidator : AbstractValidator<InspectedWires>
 /// <summary>What evidence may be.</summary>
 public sealed class InspectedAttachmentValidator : AbstractValidator<InspectedAttachment>
 {
-    public InspectedAttachmentValidator() => this.Quantities().Of(attachment => attachment.Efficiency, 1, 100, "%", QuantityKind.Fraction);
+    public InspectedAttachmentValidator() => this.Ranges().Of(attachment => attachment.Efficiency, 1, 100, "%", QuantityKind.Fraction);
 }

@@ -30,7 +30,7 @@ public sealed class SocketToMatchValidator : AbstractValidator<SocketToMatch>
     public SocketToMatchValidator()
     {
         RuleFor(socket => socket.Basket).SetValidator(new BasketValidator());
-        this.Quantities()
+        this.Ranges()
             .Of(socket => socket.OuterDiameter, 1, 2000, "mm", QuantityKind.Length)
             .Of(socket => socket.OuterAtSmallEnd, 1, 2000, "mm", QuantityKind.Length)
             .Of(socket => socket.OuterAtMouth, 1, 2000, "mm", QuantityKind.Length)
@@ -66,7 +66,7 @@ public sealed class RopeDiametersValidator : AbstractValidator<RopeDiameters>
 {
     public RopeDiametersValidator()
     {
-        this.Quantities()
+        this.Ranges()
             .Of(range => range.Minimum, 1, 200, "mm", QuantityKind.Length)
             .Of(range => range.Maximum, 1, 200, "mm", QuantityKind.Length);
         RuleFor(range => range).Custom((range, context) =>
@@ -84,7 +84,7 @@ public sealed class MatchedDutyValidator : AbstractValidator<MatchedDuty>
 {
     public MatchedDutyValidator()
     {
-        this.Quantities()
+        this.Ranges()
             .Of(duty => duty.Load, .001, 50000, "kN", QuantityKind.Force)
             .Of(duty => duty.DesignFactor, 1, 50, "1", QuantityKind.Count)
             .Of(duty => duty.ProofLoad, .001, 50000, "kN", QuantityKind.Force)
@@ -97,7 +97,7 @@ public sealed class MatchedServiceValidator : AbstractValidator<MatchedService>
 {
     public MatchedServiceValidator()
     {
-        this.Quantities()
+        this.Ranges()
             .Of(service => service.Lowest, -100, 400, "degC", QuantityKind.Temperature)
             .Of(service => service.Highest, -100, 400, "degC", QuantityKind.Temperature);
         RuleForEach(service => service.Chemicals).NotEmpty().WithErrorCode("required").WithMessage("The substance has no name.");
@@ -119,7 +119,7 @@ public sealed class MatchedConeValidator : AbstractValidator<MatchedCone>
 {
     public MatchedConeValidator()
     {
-        this.Quantities()
+        this.Ranges()
             .Of(cone => cone.Friction, 0, 1, "1", QuantityKind.Count)
             .Of(cone => cone.Cooling, 0, 300, "K", QuantityKind.TemperatureDifference);
     }

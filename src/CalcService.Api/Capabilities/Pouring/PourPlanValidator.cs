@@ -25,7 +25,7 @@ public sealed class PourPlanValidator : AbstractValidator<PourPlanRequest>
         RuleForEach(request => request.Ends).SetValidator(new PourEndValidator());
         RuleForEach(request => request.Stock).SetValidator(new StockLotValidator());
         RuleFor(request => request.Crew!).SetValidator(new CrewValidator());
-        this.Quantities()
+        this.Ranges()
             .Of(request => request.Allowance, 0, 200, "%", QuantityKind.Fraction)
             .Of(request => request.VesselResidue, 0, 10, "L", QuantityKind.Volume)
             .Of(request => request.WitnessSample, 0, 2, "L", QuantityKind.Volume);
@@ -95,7 +95,7 @@ public sealed class PourConditionsValidator : AbstractValidator<PourConditions>
 {
     public PourConditionsValidator()
     {
-        this.Quantities()
+        this.Ranges()
             .Of(conditions => conditions.AirTemperature, -45, 60, "degC", QuantityKind.Temperature)
             .Of(conditions => conditions.SteelTemperature, -60, 150, "degC", QuantityKind.Temperature)
             .Of(conditions => conditions.CompoundTemperature, -30, 100, "degC", QuantityKind.Temperature)
@@ -114,7 +114,7 @@ public sealed class AirLimitsValidator : AbstractValidator<AirLimits>
 {
     public AirLimitsValidator()
     {
-        this.Quantities()
+        this.Ranges()
             .Of(limits => limits.ShortTerm, .001, 10000, "ppm", QuantityKind.AirFraction)
             .Of(limits => limits.TimeWeighted, .001, 10000, "ppm", QuantityKind.AirFraction);
     }
@@ -123,7 +123,7 @@ public sealed class AirLimitsValidator : AbstractValidator<AirLimits>
 /// <summary>What a meant dose may be.</summary>
 public sealed class IntendedDoseValidator : AbstractValidator<IntendedDose>
 {
-    public IntendedDoseValidator() => RuleFor(dose => dose.PerKit).Between(0, 100);
+    public IntendedDoseValidator() => this.Ranges().Of(dose => dose.PerKit, 0, 100);
 }
 
 /// <summary>What a room may be.</summary>
@@ -131,7 +131,7 @@ public sealed class RoomValidator : AbstractValidator<Room>
 {
     public RoomValidator()
     {
-        this.Quantities()
+        this.Ranges()
             .Of(room => room.Volume, .5, 1000000, "m3", QuantityKind.Volume)
             .Of(room => room.AirChanges, 0, 1000, "1/h", QuantityKind.Rate);
     }
@@ -142,17 +142,17 @@ public sealed class PourEndValidator : AbstractValidator<PourEnd>
 {
     public PourEndValidator()
     {
-        RuleFor(end => end.Quantity).Between(1, PourPlanValidator.MostBaskets);
         RuleFor(end => end.Rope).SetValidator(new RopeValidator());
         RuleFor(end => end.Socket).SetValidator(new SocketValidator());
-        this.Quantities()
+        this.Ranges()
             .Of(end => end.PourTime, 1, 28800, "s", QuantityKind.Duration)
             .Of(end => end.ServingInBasket, 0, 3000, "mm", QuantityKind.Length)
             .Of(end => end.ServingDiameter, 1, 400, "mm", QuantityKind.Length)
             .Of(end => end.WireEndsBelowMouth, 0, 300, "mm", QuantityKind.Length)
             .Of(end => end.Tilt, 0, 30, "deg", QuantityKind.Angle)
             .Of(end => end.StraightBelow, 0, 1000, "m", QuantityKind.Length)
-            .Of(end => end.BroomAngle, 0, 180, "deg", QuantityKind.Angle);
+            .Of(end => end.BroomAngle, 0, 180, "deg", QuantityKind.Angle)
+            .Of(end => end.Quantity, 1, PourPlanValidator.MostBaskets);
         RuleFor(end => end).Custom((end, context) =>
         {
             if ((end.ServingInBasket?.Si ?? 0) + (end.WireEndsBelowMouth?.Si ?? 0) >= end.Socket.Basket.Length.Si)
@@ -174,7 +174,8 @@ public sealed class CrewValidator : AbstractValidator<Crew>
 {
     public CrewValidator()
     {
-        RuleFor(crew => crew.Mixers).Between(1, 100);
-        this.Quantities().Of(crew => crew.PourTime, 1, 28800, "s", QuantityKind.Duration);
+        this.Ranges()
+            .Of(crew => crew.PourTime, 1, 28800, "s", QuantityKind.Duration)
+            .Of(crew => crew.Mixers, 1, 100);
     }
 }

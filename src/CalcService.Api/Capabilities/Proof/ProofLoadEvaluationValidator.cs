@@ -31,7 +31,7 @@ public sealed class ProofedSocketValidator : AbstractValidator<ProofedSocket>
     public ProofedSocketValidator()
     {
         RuleFor(socket => socket.Basket).SetValidator(new BasketValidator());
-        this.Quantities()
+        this.Ranges()
             .Of(socket => socket.OuterAtSmallEnd, 1, 2000, "mm", QuantityKind.Length)
             .Of(socket => socket.OuterAtMouth, 1, 2000, "mm", QuantityKind.Length)
             .Of(socket => socket.ProofRating, .1, 100000, "kN", QuantityKind.Force);
@@ -55,7 +55,7 @@ public sealed class ProofTestValidator : AbstractValidator<ProofTest>
 {
     public ProofTestValidator()
     {
-        this.Quantities()
+        this.Ranges()
             .Of(test => test.RatedLoad, .001, 50000, "kN", QuantityKind.Force)
             .Of(test => test.ProofLoad, .001, 100000, "kN", QuantityKind.Force)
             .Of(test => test.Friction, .01, 1, "1", QuantityKind.Count);
@@ -77,7 +77,7 @@ public sealed class ProofReadingValidator : AbstractValidator<ProofReading>
 {
     public ProofReadingValidator()
     {
-        this.Quantities()
+        this.Ranges()
             .Of(reading => reading.Load, .001, 100000, "kN", QuantityKind.Force)
             .Of(reading => reading.Seating, -50, 500, "mm", QuantityKind.Length);
     }

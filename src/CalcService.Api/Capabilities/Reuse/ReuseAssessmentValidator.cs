@@ -42,7 +42,7 @@ public sealed class ReuseConeRemovalValidator : AbstractValidator<ReuseConeRemov
 
     public ReuseConeRemovalValidator()
     {
-        this.Quantities().Of(removal => removal.MaximumTemperature, -60, 1500, "degC", QuantityKind.Temperature);
+        this.Ranges().Of(removal => removal.MaximumTemperature, -60, 1500, "degC", QuantityKind.Temperature);
         RuleFor(removal => removal).Custom((removal, context) =>
         {
             if (removal.Method == RemovalMethod.PressedCold && removal.MaximumTemperature?.Si > ColdUpToK)
@@ -58,7 +58,7 @@ public sealed class ReuseLimitsValidator : AbstractValidator<ReuseLimits>
 {
     public ReuseLimitsValidator()
     {
-        this.Quantities()
+        this.Ranges()
             .Of(limits => limits.BoreGrowth, 0, 50, "%", QuantityKind.Fraction)
             .Of(limits => limits.Ovality, 0, 50, "%", QuantityKind.Fraction)
             .Of(limits => limits.PinHoleGrowth, 0, 50, "%", QuantityKind.Fraction)
@@ -78,7 +78,7 @@ public sealed class ReuseIntendedValidator : AbstractValidator<ReuseIntended>
     public ReuseIntendedValidator()
     {
         RuleFor(intended => intended.Rope!).SetValidator(new RopeValidator());
-        this.Quantities()
+        this.Ranges()
             .Of(intended => intended.RatedLoad, .001, 50000, "kN", QuantityKind.Force)
             .Of(intended => intended.ProofLoad, .001, 100000, "kN", QuantityKind.Force);
         RuleFor(intended => intended).Custom((intended, context) =>
@@ -111,7 +111,7 @@ public sealed class ReuseInspectionValidator : AbstractValidator<ReuseInspection
 /// <summary>What an indication may be.</summary>
 public sealed class FoundIndicationValidator : AbstractValidator<FoundIndication>
 {
-    public FoundIndicationValidator() => this.Quantities().Of(indication => indication.Length, 0, 3000, "mm", QuantityKind.Length);
+    public FoundIndicationValidator() => this.Ranges().Of(indication => indication.Length, 0, 3000, "mm", QuantityKind.Length);
 }
 
 /// <summary>What the look by eye may be: its words say it all.</summary>

@@ -12,7 +12,7 @@ public sealed class SocketToReuseValidator : AbstractValidator<SocketToReuse>
     {
         RuleFor(socket => socket.Material!).SetValidator(new SocketSteelValidator());
         RuleFor(socket => socket.Pin!).SetValidator(new SocketPinValidator());
-        this.Quantities()
+        this.Ranges()
             .Of(socket => socket.RatedLoad, .001, 50000, "kN", QuantityKind.Force)
             .Of(socket => socket.ProofRating, .001, 100000, "kN", QuantityKind.Force)
             .Of(socket => socket.BreakingForce, .1, 100000, "kN", QuantityKind.Force);
@@ -36,7 +36,7 @@ public sealed class SocketSteelValidator : AbstractValidator<SocketSteel>
 {
     public SocketSteelValidator()
     {
-        this.Quantities()
+        this.Ranges()
             .Of(steel => steel.YieldStrength, 50, 3000, "MPa", QuantityKind.Stress)
             .Of(steel => steel.TensileStrength, 50, 3000, "MPa", QuantityKind.Stress);
         RuleFor(steel => steel).Custom((steel, context) =>
@@ -57,13 +57,13 @@ public sealed class SocketSteelValidator : AbstractValidator<SocketSteel>
 /// <summary>What a pin's steel may be.</summary>
 public sealed class SocketPinValidator : AbstractValidator<SocketPin>
 {
-    public SocketPinValidator() => this.Quantities().Of(pin => pin.YieldStrength, 50, 3000, "MPa", QuantityKind.Stress);
+    public SocketPinValidator() => this.Ranges().Of(pin => pin.YieldStrength, 50, 3000, "MPa", QuantityKind.Stress);
 }
 
 /// <summary>What a history may be.</summary>
 public sealed class SocketPastValidator : AbstractValidator<SocketPast>
 {
-    public SocketPastValidator() => RuleFor(past => past.Pours).Between(0, 1000);
+    public SocketPastValidator() => this.Ranges().Of(past => past.Pours, 0, 1000);
 }
 
 /// <summary>What the sizes of a drawing may be.</summary>
@@ -72,7 +72,7 @@ public sealed class SocketDrawingValidator : AbstractValidator<SocketDrawing>
     public SocketDrawingValidator()
     {
         RuleFor(drawing => drawing.Basket).SetValidator(new BasketValidator());
-        this.Quantities()
+        this.Ranges()
             .Of(drawing => drawing.OuterDiameter, 1, 2000, "mm", QuantityKind.Length)
             .Of(drawing => drawing.OuterAtSmallEnd, 1, 2000, "mm", QuantityKind.Length)
             .Of(drawing => drawing.OuterAtMouth, 1, 2000, "mm", QuantityKind.Length)
@@ -92,7 +92,7 @@ public sealed class SocketMeasurementValidator : AbstractValidator<SocketMeasure
     public SocketMeasurementValidator()
     {
         RuleForEach(measured => measured.Stations).SetValidator(new BasketStationValidator());
-        this.Quantities()
+        this.Ranges()
             .Of(measured => measured.OuterDiameter, 1, 2000, "mm", QuantityKind.Length)
             .Of(measured => measured.OuterAtSmallEnd, 1, 2000, "mm", QuantityKind.Length)
             .Of(measured => measured.OuterAtMouth, 1, 2000, "mm", QuantityKind.Length)
@@ -112,7 +112,7 @@ public sealed class BasketStationValidator : AbstractValidator<BasketStation>
 {
     public BasketStationValidator()
     {
-        this.Quantities().Of(station => station.FromSmallEnd, 0, 3000, "mm", QuantityKind.Length);
+        this.Ranges().Of(station => station.FromSmallEnd, 0, 3000, "mm", QuantityKind.Length);
         RuleForEach(station => station.Diameters).Between(1, 1000, "mm", QuantityKind.Length);
     }
 }

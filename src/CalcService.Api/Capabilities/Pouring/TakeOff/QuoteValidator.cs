@@ -15,7 +15,7 @@ public sealed class QuoteValidator : AbstractValidator<Quote>
         RuleFor(quote => quote.TaskRates!).SetValidator(new TaskRatesValidator());
         RuleFor(quote => quote.TaskTimes!).SetValidator(new TaskTimesValidator());
         RuleFor(quote => quote.Seizing!).SetValidator(new QuoteSeizingValidator());
-        this.Quantities()
+        this.Ranges()
             .Of(quote => quote.SealPerEnd, 0, 10, "L", QuantityKind.Volume)
             .Of(quote => quote.CleanerPerEnd, 0, 100, "L", QuantityKind.Volume)
             .Of(quote => quote.LeadTime, 0, 730, "d", QuantityKind.Days);
@@ -45,8 +45,9 @@ public sealed class QuoteSeizingValidator : AbstractValidator<QuoteSeizing>
 {
     public QuoteSeizingValidator()
     {
-        this.Quantities().Of(seizing => seizing.WireDiameter, .1, 20, "mm", QuantityKind.Length);
-        RuleFor(seizing => seizing.Count).Between(0, 100);
+        this.Ranges()
+            .Of(seizing => seizing.WireDiameter, .1, 20, "mm", QuantityKind.Length)
+            .Of(seizing => seizing.Count, 0, 100);
     }
 }
 
@@ -55,8 +56,9 @@ public sealed class SpareKitsValidator : AbstractValidator<SpareKits>
 {
     public SpareKitsValidator()
     {
-        RuleFor(spare => spare.Count).Between(0, 100000);
-        this.Quantities().Of(spare => spare.Share, 0, 100, "%", QuantityKind.Fraction);
+        this.Ranges()
+            .Of(spare => spare.Share, 0, 100, "%", QuantityKind.Fraction)
+            .Of(spare => spare.Count, 0, 100000);
         RuleFor(spare => spare).Custom((spare, context) =>
         {
             if ((spare.Count is null) == (spare.Share is null))
@@ -85,7 +87,7 @@ public sealed class LengthPriceValidator : AbstractValidator<LengthPrice>
     public LengthPriceValidator()
     {
         RuleFor(price => price.Amount).Amount();
-        this.Quantities().Of(price => price.Per, .01, 100000, "m", QuantityKind.Length);
+        this.Ranges().Of(price => price.Per, .01, 100000, "m", QuantityKind.Length);
     }
 }
 
@@ -95,6 +97,6 @@ public sealed class VolumePriceValidator : AbstractValidator<VolumePrice>
     public VolumePriceValidator()
     {
         RuleFor(price => price.Amount).Amount();
-        this.Quantities().Of(price => price.Per, .001, 10000, "L", QuantityKind.Volume);
+        this.Ranges().Of(price => price.Per, .001, 10000, "L", QuantityKind.Volume);
     }
 }

@@ -9,7 +9,7 @@ public sealed class TaskTimesValidator : AbstractValidator<TaskTimes>
 {
     public TaskTimesValidator()
     {
-        this.Quantities()
+        this.Ranges()
             .Of(times => times.SetUp, 0, 10080, "min", QuantityKind.Duration)
             .Of(times => times.MeasureAndSeize, 0, 10080, "min", QuantityKind.Duration)
             .Of(times => times.CutAndOpen, 0, 10080, "min", QuantityKind.Duration)
