@@ -2,7 +2,6 @@ using System.Runtime.CompilerServices;
 using CalcService.Api.Units;
 using CalcService.Engine.Provenance;
 using FluentValidation;
-using FluentValidation.Results;
 using FluentValidation.Validators;
 
 namespace CalcService.Api.Validation;
@@ -54,7 +53,7 @@ public sealed class Ranges<T> : PropertyValidator<T, T>, IRanges
         {
             if (quantity(value) is { } found && !limits.Hold(found))
             {
-                Fail(context, member, limits.Refuse(found));
+                context.Fail(member, limits.Refuse(found), RuleWords.RangeCode);
             }
         }
 
@@ -62,16 +61,13 @@ public sealed class Ranges<T> : PropertyValidator<T, T>, IRanges
         {
             if (number(value) is { } found && (found < least || found > most))
             {
-                Fail(context, member, RuleWords.OutOfRange(found, least, most));
+                context.Fail(member, RuleWords.OutOfRange(found, least, most), RuleWords.RangeCode);
             }
         }
 
         // What fails is told of the members, not of the object.
         return true;
     }
-
-    private static void Fail(ValidationContext<T> context, string member, string message) =>
-        context.AddFailure(new ValidationFailure(context.PropertyChain.BuildPropertyPath(member), message) { ErrorCode = RuleWords.RangeCode });
 
     private static string NameOf(string member) => member[(member.LastIndexOf('.') + 1)..].TrimEnd('!');
 }
