@@ -118,6 +118,6 @@ public static class AnswerMaker
                 Value = Quantity.From(assumption.Value, UnitSystem.Metric),
             }).ToArray(),
         };
-        return CanonicalJson.DigestOfAnswer(ShapeTable.Of<DigestedAnswer<TResult>>(), digested);
+        return Digest.Of(CanonicalJson.Answer(ShapeTable.Of<DigestedAnswer<TResult>>(), digested).Span);
     }
 }

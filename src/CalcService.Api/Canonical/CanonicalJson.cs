@@ -28,27 +28,17 @@ public sealed class CanonicalJson : IDisposable
     /// <param name="shape">Its shape.</param>
     /// <param name="value">The request.</param>
     /// <param name="known">Parts whose canonical form is there already, by reference.</param>
-    public static ReadOnlyMemory<byte> Request(ObjectShape shape, object value, IReadOnlyDictionary<object, ReadOnlyMemory<byte>>? known = null)
-    {
-        using var form = new CanonicalJson(isRequest: true, known);
-        shape.Write(form, value);
-        return form.Written.ToArray();
-    }
+    public static ReadOnlyMemory<byte> Request(ObjectShape shape, object value, IReadOnlyDictionary<object, ReadOnlyMemory<byte>>? known = null) =>
+        Write(shape, value, isRequest: true, known);
 
     /// <summary>A part of an answer, with its own units.</summary>
-    public static ReadOnlyMemory<byte> Answer(ObjectShape shape, object value)
+    public static ReadOnlyMemory<byte> Answer(ObjectShape shape, object value) => Write(shape, value, isRequest: false, known: null);
+
+    private static byte[] Write(ObjectShape shape, object value, bool isRequest, IReadOnlyDictionary<object, ReadOnlyMemory<byte>>? known)
     {
-        using var form = new CanonicalJson(isRequest: false, known: null);
+        using var form = new CanonicalJson(isRequest, known);
         shape.Write(form, value);
         return form.Written.ToArray();
-    }
-
-    /// <summary>Digest of a part of an answer, with its own units.</summary>
-    public static string DigestOfAnswer(ObjectShape shape, object value)
-    {
-        using var form = new CanonicalJson(isRequest: false, known: null);
-        shape.Write(form, value);
-        return Digest.Of(form.Written);
     }
 
     private ReadOnlySpan<byte> Written => _bytes.AsSpan(0, _length);

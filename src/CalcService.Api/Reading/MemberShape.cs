@@ -8,7 +8,6 @@ namespace CalcService.Api.Reading;
 public abstract class MemberShape(PropertyInfo property, string name, Shape shape, bool required, bool nullable)
 {
     private readonly byte[] _utf8Name = Encoding.UTF8.GetBytes(name);
-    private readonly byte[] _canonicalName = Encoding.UTF8.GetBytes($",\"{name}\":");
 
     public PropertyInfo Property { get; } = property;
 
@@ -32,20 +31,6 @@ public abstract class MemberShape(PropertyInfo property, string name, Shape shap
 
     /// <summary>Writes name and value in the canonical form; false where the form leaves the member out.</summary>
     internal abstract bool TryWrite(CanonicalJson form, object owner, bool isFirst);
-
-    /// <summary>Quoted, with its colon and, where it isn't the first, with the comma before it.</summary>
-    private protected void WriteName(CanonicalJson form, bool isFirst) => form.Raw(_canonicalName.AsSpan(isFirst ? 1 : 0));
-
-    private protected bool TryWriteNull(CanonicalJson form, bool isFirst)
-    {
-        if (!form.IsRequest)
-        {
-            WriteName(form, isFirst);
-            form.Raw("null"u8);
-        }
-
-        return !form.IsRequest;
-    }
 }
 
 /// <summary>A member with delegates made once, so that reading and writing need no reflection.</summary>
@@ -54,31 +39,45 @@ public class MemberShape<TOwner, TValue> : MemberShape
 {
     private readonly Func<TOwner, TValue> _get;
     private readonly Action<TOwner, TValue>? _set;
+    private readonly byte[] _canonicalName;
 
     public MemberShape(PropertyInfo property, string name, Shape shape, bool required, bool nullable)
         : base(property, name, shape, required, nullable)
     {
         _get = property.GetMethod!.CreateDelegate<Func<TOwner, TValue>>();
         _set = property.SetMethod?.CreateDelegate<Action<TOwner, TValue>>();
+        _canonicalName = Encoding.UTF8.GetBytes($",\"{name}\":");
     }
 
     public override object? ValueIn(object owner) => Get(owner);
 
     public override void Assign(object owner, object value) => _set!((TOwner)owner, (TValue)value);
 
-    internal override bool TryWrite(CanonicalJson form, object owner, bool isFirst)
+    internal sealed override bool TryWrite(CanonicalJson form, object owner, bool isFirst)
     {
-        if (Get(owner) is not { } value)
+        var value = Get(owner);
+        if (value is null && form.IsRequest)
         {
-            return TryWriteNull(form, isFirst);
+            return false;
         }
 
-        WriteName(form, isFirst);
-        Shape.Write(form, value);
+        // The comma before it stands where it isn't the first.
+        form.Raw(_canonicalName.AsSpan(isFirst ? 1 : 0));
+        if (value is null)
+        {
+            form.Raw("null"u8);
+        }
+        else
+        {
+            Write(form, value);
+        }
+
         return true;
     }
 
-    private protected TValue Get(object owner) => _get((TOwner)owner);
+    private protected virtual void Write(CanonicalJson form, TValue value) => Shape.Write(form, value!);
+
+    private TValue Get(object owner) => _get((TOwner)owner);
 }
 
 /// <summary>A member of a value type.</summary>
@@ -89,12 +88,7 @@ public sealed class ValueMemberShape<TOwner, TValue>(PropertyInfo property, stri
 {
     private readonly IValueShape<TValue> _value = (IValueShape<TValue>)shape;
 
-    internal override bool TryWrite(CanonicalJson form, object owner, bool isFirst)
-    {
-        WriteName(form, isFirst);
-        _value.Write(form, Get(owner));
-        return true;
-    }
+    private protected override void Write(CanonicalJson form, TValue value) => _value.Write(form, value);
 }
 
 /// <summary>A member of a value type that may be missing.</summary>
@@ -105,15 +99,5 @@ public sealed class OptionalMemberShape<TOwner, TValue>(PropertyInfo property, s
 {
     private readonly IValueShape<TValue> _value = (IValueShape<TValue>)shape;
 
-    internal override bool TryWrite(CanonicalJson form, object owner, bool isFirst)
-    {
-        if (Get(owner) is not { } value)
-        {
-            return TryWriteNull(form, isFirst);
-        }
-
-        WriteName(form, isFirst);
-        _value.Write(form, value);
-        return true;
-    }
+    private protected override void Write(CanonicalJson form, TValue? value) => _value.Write(form, value!.Value);
 }

@@ -19,6 +19,17 @@ internal interface IValueShape<in T>
     void Write(CanonicalJson form, T value);
 }
 
+/// <summary>The shape of one value type.</summary>
+public abstract class ValueShape<T> : Shape, IValueShape<T>
+    where T : struct
+{
+    internal abstract void Write(CanonicalJson form, T value);
+
+    internal sealed override void Write(CanonicalJson form, object value) => Write(form, (T)value);
+
+    void IValueShape<T>.Write(CanonicalJson form, T value) => Write(form, value);
+}
+
 /// <summary>A string of limited length without control and direction characters.</summary>
 public sealed class TextShape(int maxLength) : Shape
 {
@@ -40,51 +51,39 @@ public sealed class IntegerShape(bool isLong) : Shape, IValueShape<int>, IValueS
 }
 
 /// <summary>A plain decimal number, such as a cost.</summary>
-public sealed class DecimalShape : Shape, IValueShape<decimal>
+public sealed class DecimalShape : ValueShape<decimal>
 {
-    internal override void Write(CanonicalJson form, object value) => Write(form, (decimal)value);
-
-    public void Write(CanonicalJson form, decimal value) => form.Number((double)value);
+    internal override void Write(CanonicalJson form, decimal value) => form.Number((double)value);
 }
 
 /// <summary>True or false; answers only.</summary>
-public sealed class BooleanShape : Shape, IValueShape<bool>
+public sealed class BooleanShape : ValueShape<bool>
 {
-    internal override void Write(CanonicalJson form, object value) => Write(form, (bool)value);
-
-    public void Write(CanonicalJson form, bool value) => form.Raw(value ? "true"u8 : "false"u8);
+    internal override void Write(CanonicalJson form, bool value) => form.Raw(value ? "true"u8 : "false"u8);
 }
 
 /// <summary>A plain number; answers only.</summary>
-public sealed class NumberShape : Shape, IValueShape<double>
+public sealed class NumberShape : ValueShape<double>
 {
-    internal override void Write(CanonicalJson form, object value) => Write(form, (double)value);
-
-    public void Write(CanonicalJson form, double value) => form.Number(value);
+    internal override void Write(CanonicalJson form, double value) => form.Number(value);
 }
 
 /// <summary>A calendar date, yyyy-MM-dd.</summary>
-public sealed class DateShape : Shape, IValueShape<DateOnly>
+public sealed class DateShape : ValueShape<DateOnly>
 {
-    internal override void Write(CanonicalJson form, object value) => Write(form, (DateOnly)value);
-
-    public void Write(CanonicalJson form, DateOnly value) => form.Text(Texts.Write(value));
+    internal override void Write(CanonicalJson form, DateOnly value) => form.Text(Texts.Write(value));
 }
 
 /// <summary>A date-time with its offset.</summary>
-public sealed class InstantShape : Shape, IValueShape<DateTimeOffset>
+public sealed class InstantShape : ValueShape<DateTimeOffset>
 {
-    internal override void Write(CanonicalJson form, object value) => Write(form, (DateTimeOffset)value);
-
-    public void Write(CanonicalJson form, DateTimeOffset value) => form.Text(Texts.Write(value));
+    internal override void Write(CanonicalJson form, DateTimeOffset value) => form.Text(Texts.Write(value));
 }
 
 /// <summary>Any JSON value; in a request an object with members of any name.</summary>
-public sealed class AnyShape : Shape, IValueShape<JsonElement>
+public sealed class AnyShape : ValueShape<JsonElement>
 {
-    internal override void Write(CanonicalJson form, object value) => Write(form, (JsonElement)value);
-
-    public void Write(CanonicalJson form, JsonElement value) => form.Any(value);
+    internal override void Write(CanonicalJson form, JsonElement value) => form.Any(value);
 }
 
 /// <summary>A quantity of one kind, or of any kind where <see cref="Kind"/> is null (answers only).</summary>
