@@ -27,7 +27,7 @@ public static class AnswerText
 
     /// <summary>Fills a finding's template: {measured}, {limit} and its own words by name.</summary>
     public static string Fill(string template, Finding finding, UnitSystem units) => Template.Of(template).Fill((finding, units),
-        static (ref text, name, from) =>
+        static (from, name) =>
         {
             var (finding, units) = from;
             var word = Find(finding.Words, name);
@@ -37,25 +37,24 @@ public static class AnswerText
                 "limit" => finding.Limit,
                 _ => word.Value,
             };
-            text.AppendLiteral(word.Text ?? Or(measure, units));
+            return word.Text ?? Or(measure, units);
         });
 
     /// <summary>Fills a step's template with its numbers and words by name.</summary>
     public static string Fill(PlannedStep step, UnitSystem units) => Template.Of(step.Definition.Text).Fill((step, units),
-        static (ref text, name, from) =>
+        static (from, name) =>
         {
             var (step, units) = from;
             for (var i = 0; i < step.Values.Count; i++)
             {
                 if (step.Values[i].Name == name)
                 {
-                    text.AppendLiteral(Of(step.Values[i].Value, units, MessageDigits));
-                    return;
+                    return Of(step.Values[i].Value, units, MessageDigits);
                 }
             }
 
             var word = Find(step.Words, name);
-            text.AppendLiteral(word.Text ?? Or(word.Value, units));
+            return word.Text ?? Or(word.Value, units);
         });
 
     private static FindingWord Find(IReadOnlyList<FindingWord> words, string name)
