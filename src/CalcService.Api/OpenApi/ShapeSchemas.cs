@@ -45,11 +45,12 @@ public sealed class ShapeSchemas(IServiceProvider services) : ISchemaGenerator
         }
 
         repository.RegisterType(shape.Type, name);
+        var rules = RulesOf(shape.Type);
         var schema = new OpenApiSchema
         {
             Type = JsonSchemaType.Object,
             Description = _summaries.Of(shape.Type),
-            AdditionalPropertiesAllowed = !IsRequest(shape.Type),
+            AdditionalPropertiesAllowed = rules is null,
             Properties = new Dictionary<string, IOpenApiSchema>(),
             Required = new HashSet<string>(),
         };
@@ -61,22 +62,23 @@ public sealed class ShapeSchemas(IServiceProvider services) : ISchemaGenerator
                 schema.Required.Add(member.Name);
             }
 
-            schema.Properties[member.Name] = Member(shape, member, repository);
+            schema.Properties[member.Name] = Member(rules, member, repository);
         }
 
         return reference;
     }
 
-    private IOpenApiSchema Member(ObjectShape owner, MemberShape member, SchemaRepository repository)
+    private IOpenApiSchema Member(IValidatorDescriptor? rules, MemberShape member, SchemaRepository repository)
     {
-        var limits = Limits(owner.Type, member);
+        var limits = rules?.GetValidatorsForMember(member.Property.Name).Select(rule => rule.Validator).ToArray() ?? [];
+        var ranges = rules?.Rules.SelectMany(rule => rule.Components).Select(component => component.Validator).OfType<IRanges>().FirstOrDefault();
         var description = _summaries.Of(member.Property);
-        if ((limits.OfType<IQuantityRange>().FirstOrDefault()?.Text ?? RangesOf(owner.Type).Select(ranges => ranges.WordsOf(member.Property.Name)).FirstOrDefault(words => words is not null)) is { } range)
+        if ((limits.OfType<IQuantityRange>().FirstOrDefault()?.Text ?? ranges?.WordsOf(member.Property.Name)) is { } range)
         {
             description = $"{description} Allowed: {range}.";
         }
 
-        var schema = Value(member.Shape, IsRequest(owner.Type), repository);
+        var schema = Value(member.Shape, rules is not null, repository);
         if (schema is OpenApiSchemaReference reference)
         {
             if (!member.Nullable)
@@ -94,8 +96,7 @@ public sealed class ShapeSchemas(IServiceProvider services) : ISchemaGenerator
             inline.Type = type | JsonSchemaType.Null;
         }
 
-        var numbers = RangesOf(owner.Type).Select(ranges => ranges.NumbersOf(member.Property.Name)).FirstOrDefault(range => range is not null);
-        if (numbers is (var least, var most))
+        if (ranges?.NumbersOf(member.Property.Name) is (var least, var most))
         {
             (inline.Minimum, inline.Maximum) = (least.ToString(CultureInfo.InvariantCulture), most.ToString(CultureInfo.InvariantCulture));
         }
@@ -166,16 +167,7 @@ public sealed class ShapeSchemas(IServiceProvider services) : ISchemaGenerator
         return new OpenApiSchemaReference(shape.Type.Name);
     }
 
-    /// <summary>Requests are what has a validator; a check at start holds the two together.</summary>
-    private bool IsRequest(Type type) => services.GetService(typeof(IValidator<>).MakeGenericType(type)) is not null;
-
-    private IPropertyValidator[] Limits(Type owner, MemberShape member) =>
-        Rules(owner) is { } rules ? [.. rules.GetValidatorsForMember(member.Property.Name).Select(rule => rule.Validator)] : [];
-
-    /// <summary>The rules that hold the ranges of several members.</summary>
-    private IEnumerable<IRanges> RangesOf(Type owner) =>
-        Rules(owner)?.Rules.SelectMany(rule => rule.Components).Select(component => component.Validator).OfType<IRanges>() ?? [];
-
-    private IValidatorDescriptor? Rules(Type owner) =>
-        (services.GetService(typeof(IValidator<>).MakeGenericType(owner)) as IValidator)?.CreateDescriptor();
+    /// <summary>The rules of a type; null where it has no validator. Requests are what has one; a check at start holds the two together.</summary>
+    private IValidatorDescriptor? RulesOf(Type type) =>
+        (services.GetService(typeof(IValidator<>).MakeGenericType(type)) as IValidator)?.CreateDescriptor();
 }
