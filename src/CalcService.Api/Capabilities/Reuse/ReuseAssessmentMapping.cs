@@ -85,11 +85,11 @@ public static class ReuseAssessmentMapping
 
     private static MeasuredSizes Measured(SocketMeasurement measured) => new()
     {
-        Stations = [.. (measured.Stations ?? []).Select(station => new BoreStation(station.FromSmallEnd.Si, station.Diameters.Select(one => one.Si).ToArray()))],
+        Stations = (measured.Stations ?? []).Select(station => new BoreStation(station.FromSmallEnd.Si, station.Diameters.Select(one => one.Si).ToArray())).ToArray(),
         OuterAtSmallEndM = (measured.OuterDiameter ?? measured.OuterAtSmallEnd)?.Si,
         OuterAtMouthM = (measured.OuterDiameter ?? measured.OuterAtMouth)?.Si,
         PinDiameterM = measured.PinDiameter?.Si,
-        PinHoleDiametersM = [.. (measured.PinHoleDiameters ?? []).Select(one => one.Si)],
+        PinHoleDiametersM = (measured.PinHoleDiameters ?? []).Select(one => one.Si).ToArray(),
         EarThicknessM = measured.EarThickness?.Si,
         EarWidthM = measured.EarWidth?.Si,
         EarEndDistanceM = measured.EarEndDistance?.Si,
