@@ -1,11 +1,11 @@
 using System.Text.Json;
 using CalcService.Api.Answers;
-using CalcService.Api.Canonical;
 using CalcService.Api.Capabilities.Pouring;
 using CalcService.Api.Contract;
 using CalcService.Api.Hosting;
 using CalcService.Api.Reading;
 using CalcService.Api.Units;
+using CalcService.Api.Writing;
 using CalcService.Engine;
 using CalcService.Engine.Pouring;
 using CalcService.Engine.Rules;
@@ -64,7 +64,13 @@ internal sealed class PlanParts
         _outcome, (result, units) => PourPlanMapping.ToContract(result, _sheet.Name, units),
         new("pour-plans", RuleBook.Current.Edition, UnitSystem.Metric, _canonical, Work.Compounds.ProvenanceOf(_request.Compound), _full, DateTimeOffset.UnixEpoch));
 
-    public byte[] Serialise() => JsonSerializer.SerializeToUtf8Bytes(_answer, ApiJson.Options);
+    public int Write()
+    {
+        using var answer = ShapeWriter.Sent(_answer);
+        return answer.Written.Length;
+    }
+
+    public byte[] FrameworkWrite() => JsonSerializer.SerializeToUtf8Bytes(_answer, ApiJson.Options);
 
     /// <summary>What is compared with: the framework's own parsing of the request into the same records.</summary>
     public PourPlanRequest? FrameworkRead() => JsonSerializer.Deserialize<PourPlanRequest>(Work.Body, ApiJson.Options);

@@ -1,9 +1,9 @@
 using System.Text;
 using System.Text.Json;
-using CalcService.Api.Canonical;
 using CalcService.Api.Contract;
 using CalcService.Api.Reading;
 using CalcService.Api.Units;
+using CalcService.Api.Writing;
 using CalcService.Engine;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;

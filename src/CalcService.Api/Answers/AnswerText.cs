@@ -1,6 +1,6 @@
 using System.Text;
-using CalcService.Api.Canonical;
 using CalcService.Api.Units;
+using CalcService.Api.Writing;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Pouring.Preparation;
 using CalcService.Engine.Provenance;

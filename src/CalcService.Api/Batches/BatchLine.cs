@@ -1,5 +1,6 @@
 using System.Text.Json.Serialization;
 using CalcService.Api.Problems;
+using CalcService.Api.Writing;
 
 namespace CalcService.Api.Batches;
 
@@ -16,7 +17,7 @@ public sealed record BatchLine
     public required int Status { get; init; }
 
     /// <summary>The answer, where the status is 200.</summary>
-    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull), JsonConverter(typeof(ShapedConverter))]
     public object? Answer { get; init; }
 
     /// <summary>The problem, where it isn't.</summary>

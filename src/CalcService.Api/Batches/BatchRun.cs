@@ -1,10 +1,10 @@
 using System.Buffers;
 using System.IO.Pipelines;
 using CalcService.Api.Calculations;
-using CalcService.Api.Canonical;
 using CalcService.Api.Hosting;
 using CalcService.Api.Problems;
 using CalcService.Api.Telemetry;
+using CalcService.Api.Writing;
 
 namespace CalcService.Api.Batches;
 

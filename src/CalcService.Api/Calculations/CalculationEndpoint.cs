@@ -1,6 +1,6 @@
-using System.Text.Json;
 using CalcService.Api.Hosting;
 using CalcService.Api.Problems;
+using CalcService.Api.Writing;
 
 namespace CalcService.Api.Calculations;
 
@@ -18,10 +18,10 @@ public static class CalculationEndpoint
             return;
         }
 
-        var answer = JsonSerializer.SerializeToUtf8Bytes(processed.Body, capability.AnswerType, ApiJson.Options);
+        using var answer = ShapeWriter.Sent(processed.Body);
         http.Response.ContentType = MediaType;
-        http.Response.ContentLength = answer.Length;
-        await http.Response.Body.WriteAsync(answer, http.RequestAborted);
+        http.Response.ContentLength = answer.Written.Length;
+        await http.Response.Body.WriteAsync(answer.Written, http.RequestAborted);
     }
 
     /// <summary>Reads and computes a body; null where the problem has been written instead.</summary>

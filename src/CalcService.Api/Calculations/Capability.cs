@@ -3,6 +3,7 @@ using CalcService.Api.Contract;
 using CalcService.Api.Problems;
 using CalcService.Api.Reading;
 using CalcService.Api.Units;
+using CalcService.Api.Writing;
 using CalcService.Engine;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Rules;
@@ -132,7 +133,7 @@ public abstract class Capability<TRequest, TResult, TEngine>(IValidator<TRequest
     private Answer<TResult> Answer(TRequest request, RuleBook rules, bool full, CancellationToken cancellationToken)
     {
         var outcome = Calculate(request, rules, new Budget(Budget.DefaultSteps, trace: full), cancellationToken);
-        var canonical = Canonical.CanonicalJson.Request(_shape, Resolve(request), Known);
+        var canonical = CanonicalJson.Request(_shape, Resolve(request), Known);
         return AnswerMaker.Make(outcome, (result, units) => ToContract(request, result, units),
             new(Operation, rules.Edition, request.Units ?? UnitSystem.Metric, canonical, CompoundOf(request), full, clock.GetUtcNow()));
     }

@@ -1,8 +1,8 @@
-using CalcService.Api.Canonical;
 using CalcService.Api.Contract;
 using CalcService.Api.Hosting;
 using CalcService.Api.Problems;
 using CalcService.Api.Reading;
+using CalcService.Api.Writing;
 
 namespace CalcService.Api.Catalogues;
 

@@ -1,7 +1,7 @@
 using System.Text.Json;
 using CalcService.Api.Calculations;
-using CalcService.Api.Canonical;
 using CalcService.Api.Hosting;
+using CalcService.Api.Writing;
 using Microsoft.Net.Http.Headers;
 
 namespace CalcService.Api.Catalogues;

@@ -1,6 +1,6 @@
 using System.Reflection;
 using System.Text;
-using CalcService.Api.Canonical;
+using CalcService.Api.Writing;
 
 namespace CalcService.Api.Reading;
 
@@ -29,8 +29,8 @@ public abstract class MemberShape(PropertyInfo property, string name, Shape shap
 
     public abstract void Assign(object owner, object value);
 
-    /// <summary>Writes name and value in the canonical form; false where the form leaves the member out.</summary>
-    internal abstract bool TryWrite(CanonicalJson form, object owner, bool isFirst);
+    /// <summary>Writes name and value; false where the form leaves the member out.</summary>
+    internal abstract bool TryWrite(ShapeWriter writer, object owner, bool isFirst);
 }
 
 /// <summary>A member with delegates made once, so that reading and writing need no reflection.</summary>
@@ -39,43 +39,43 @@ public class MemberShape<TOwner, TValue> : MemberShape
 {
     private readonly Func<TOwner, TValue> _get;
     private readonly Action<TOwner, TValue>? _set;
-    private readonly byte[] _canonicalName;
+    private readonly byte[] _writtenName;
 
     public MemberShape(PropertyInfo property, string name, Shape shape, bool required, bool nullable)
         : base(property, name, shape, required, nullable)
     {
         _get = property.GetMethod!.CreateDelegate<Func<TOwner, TValue>>();
         _set = property.SetMethod?.CreateDelegate<Action<TOwner, TValue>>();
-        _canonicalName = Encoding.UTF8.GetBytes($",\"{name}\":");
+        _writtenName = Encoding.UTF8.GetBytes($",\"{name}\":");
     }
 
     public override object? ValueIn(object owner) => Get(owner);
 
     public override void Assign(object owner, object value) => _set!((TOwner)owner, (TValue)value);
 
-    internal sealed override bool TryWrite(CanonicalJson form, object owner, bool isFirst)
+    internal sealed override bool TryWrite(ShapeWriter writer, object owner, bool isFirst)
     {
         var value = Get(owner);
-        if (value is null && form.IsRequest)
+        if (value is null && writer.Form == JsonForm.CanonicalRequest)
         {
             return false;
         }
 
         // The comma before it stands where it isn't the first.
-        form.Raw(_canonicalName.AsSpan(isFirst ? 1 : 0));
+        writer.Raw(_writtenName.AsSpan(isFirst ? 1 : 0));
         if (value is null)
         {
-            form.Raw("null"u8);
+            writer.Raw("null"u8);
         }
         else
         {
-            Write(form, value);
+            Write(writer, value);
         }
 
         return true;
     }
 
-    private protected virtual void Write(CanonicalJson form, TValue value) => Shape.Write(form, value!);
+    private protected virtual void Write(ShapeWriter writer, TValue value) => Shape.Write(writer, value!);
 
     private TValue Get(object owner) => _get((TOwner)owner);
 }
@@ -88,7 +88,7 @@ public sealed class ValueMemberShape<TOwner, TValue>(PropertyInfo property, stri
 {
     private readonly IValueShape<TValue> _value = (IValueShape<TValue>)shape;
 
-    private protected override void Write(CanonicalJson form, TValue value) => _value.Write(form, value);
+    private protected override void Write(ShapeWriter writer, TValue value) => _value.Write(writer, value);
 }
 
 /// <summary>A member of a value type that may be missing.</summary>
@@ -99,5 +99,5 @@ public sealed class OptionalMemberShape<TOwner, TValue>(PropertyInfo property, s
 {
     private readonly IValueShape<TValue> _value = (IValueShape<TValue>)shape;
 
-    private protected override void Write(CanonicalJson form, TValue? value) => _value.Write(form, value!.Value);
+    private protected override void Write(ShapeWriter writer, TValue? value) => _value.Write(writer, value!.Value);
 }

@@ -1,33 +1,33 @@
 using System.Text;
 using System.Text.Json;
-using CalcService.Api.Canonical;
 using CalcService.Api.Units;
+using CalcService.Api.Writing;
 
 namespace CalcService.Api.Reading;
 
-/// <summary>What a JSON value of the contract looks like. One table of shapes drives reader, canonical form, schema and fuzzer.</summary>
+/// <summary>What a JSON value of the contract looks like. One table of shapes drives reader, writer, schema and fuzzer.</summary>
 public abstract class Shape
 {
-    /// <summary>Writes a value in the canonical form.</summary>
-    internal abstract void Write(CanonicalJson form, object value);
+    /// <summary>Writes a value in the canonical writer.</summary>
+    internal abstract void Write(ShapeWriter writer, object value);
 }
 
 /// <summary>The shape of a value type, which is written without boxing.</summary>
 internal interface IValueShape<in T>
     where T : struct
 {
-    void Write(CanonicalJson form, T value);
+    void Write(ShapeWriter writer, T value);
 }
 
 /// <summary>The shape of one value type.</summary>
 public abstract class ValueShape<T> : Shape, IValueShape<T>
     where T : struct
 {
-    internal abstract void Write(CanonicalJson form, T value);
+    internal abstract void Write(ShapeWriter writer, T value);
 
-    internal sealed override void Write(CanonicalJson form, object value) => Write(form, (T)value);
+    internal sealed override void Write(ShapeWriter writer, object value) => Write(writer, (T)value);
 
-    void IValueShape<T>.Write(CanonicalJson form, T value) => Write(form, value);
+    void IValueShape<T>.Write(ShapeWriter writer, T value) => Write(writer, value);
 }
 
 /// <summary>A string of limited length without control and direction characters.</summary>
@@ -35,7 +35,7 @@ public sealed class TextShape(int maxLength) : Shape
 {
     public int MaxLength { get; } = maxLength;
 
-    internal override void Write(CanonicalJson form, object value) => form.Text((string)value);
+    internal override void Write(ShapeWriter writer, object value) => writer.Text((string)value);
 }
 
 /// <summary>A whole number; one that may exceed 32 bits in answers only.</summary>
@@ -43,47 +43,47 @@ public sealed class IntegerShape(bool isLong) : Shape, IValueShape<int>, IValueS
 {
     public bool IsLong { get; } = isLong;
 
-    internal override void Write(CanonicalJson form, object value) => form.Integer(IsLong ? (long)value : (int)value);
+    internal override void Write(ShapeWriter writer, object value) => writer.Integer(IsLong ? (long)value : (int)value);
 
-    void IValueShape<int>.Write(CanonicalJson form, int value) => form.Integer(value);
+    void IValueShape<int>.Write(ShapeWriter writer, int value) => writer.Integer(value);
 
-    void IValueShape<long>.Write(CanonicalJson form, long value) => form.Integer(value);
+    void IValueShape<long>.Write(ShapeWriter writer, long value) => writer.Integer(value);
 }
 
 /// <summary>A plain decimal number, such as a cost.</summary>
 public sealed class DecimalShape : ValueShape<decimal>
 {
-    internal override void Write(CanonicalJson form, decimal value) => form.Number((double)value);
+    internal override void Write(ShapeWriter writer, decimal value) => writer.Number(value);
 }
 
 /// <summary>True or false; answers only.</summary>
 public sealed class BooleanShape : ValueShape<bool>
 {
-    internal override void Write(CanonicalJson form, bool value) => form.Raw(value ? "true"u8 : "false"u8);
+    internal override void Write(ShapeWriter writer, bool value) => writer.Raw(value ? "true"u8 : "false"u8);
 }
 
 /// <summary>A plain number; answers only.</summary>
 public sealed class NumberShape : ValueShape<double>
 {
-    internal override void Write(CanonicalJson form, double value) => form.Number(value);
+    internal override void Write(ShapeWriter writer, double value) => writer.Number(value);
 }
 
 /// <summary>A calendar date, yyyy-MM-dd.</summary>
 public sealed class DateShape : ValueShape<DateOnly>
 {
-    internal override void Write(CanonicalJson form, DateOnly value) => form.Text(Texts.Write(value));
+    internal override void Write(ShapeWriter writer, DateOnly value) => writer.Text(Texts.Write(value));
 }
 
 /// <summary>A date-time with its offset.</summary>
 public sealed class InstantShape : ValueShape<DateTimeOffset>
 {
-    internal override void Write(CanonicalJson form, DateTimeOffset value) => form.Text(Texts.Write(value));
+    internal override void Write(ShapeWriter writer, DateTimeOffset value) => writer.Text(Texts.Write(value));
 }
 
 /// <summary>Any JSON value; in a request an object with members of any name.</summary>
 public sealed class AnyShape : ValueShape<JsonElement>
 {
-    internal override void Write(CanonicalJson form, JsonElement value) => form.Any(value);
+    internal override void Write(ShapeWriter writer, JsonElement value) => writer.Any(value);
 }
 
 /// <summary>A quantity of one kind, or of any kind where <see cref="Kind"/> is null (answers only).</summary>
@@ -91,15 +91,25 @@ public sealed class QuantityShape(UnitKind? kind) : Shape
 {
     public UnitKind? Kind { get; } = kind;
 
-    internal override void Write(CanonicalJson form, object value)
+    internal override void Write(ShapeWriter writer, object value)
     {
         var quantity = (Quantity)value;
-        var (unit, number) = form.IsRequest && Kind is not null ? (Kind.Si.Code, quantity.Si) : (quantity.Unit, quantity.Value);
-        form.Raw("{\"unit\":"u8);
-        form.Text(unit);
-        form.Raw(",\"value\":"u8);
-        form.Number(number);
-        form.Raw("}"u8);
+        if (writer.Form == JsonForm.Sent)
+        {
+            writer.Raw("{\"value\":"u8);
+            writer.Number(quantity.Value);
+            writer.Raw(",\"unit\":"u8);
+            writer.Text(quantity.Unit);
+            writer.Raw("}"u8);
+            return;
+        }
+
+        var (unit, number) = writer.Form == JsonForm.CanonicalRequest && Kind is not null ? (Kind.Si.Code, quantity.Si) : (quantity.Unit, quantity.Value);
+        writer.Raw("{\"unit\":"u8);
+        writer.Text(unit);
+        writer.Raw(",\"value\":"u8);
+        writer.Number(number);
+        writer.Raw("}"u8);
     }
 }
 
@@ -117,9 +127,9 @@ public sealed class EnumShape<T>(IReadOnlyList<KeyValuePair<string, object>> wor
 {
     private readonly Dictionary<T, byte[]> _quoted = words.ToDictionary(word => (T)word.Value, word => Encoding.UTF8.GetBytes($"\"{word.Key}\""));
 
-    internal override void Write(CanonicalJson form, object value) => Write(form, (T)value);
+    internal override void Write(ShapeWriter writer, object value) => Write(writer, (T)value);
 
-    public void Write(CanonicalJson form, T value) => form.Raw(_quoted[value]);
+    public void Write(ShapeWriter writer, T value) => writer.Raw(_quoted[value]);
 }
 
 /// <summary>An array.</summary>
@@ -147,28 +157,28 @@ public sealed class ListShape<T>(Shape item, int maxItems) : ListShape(item, max
         return array;
     }
 
-    internal override void Write(CanonicalJson form, object value)
+    internal override void Write(ShapeWriter writer, object value)
     {
         var items = value as T[] ?? [.. (IReadOnlyList<T>)value];
-        form.Raw("["u8);
+        writer.Raw("["u8);
         for (var i = 0; i < items.Length; i++)
         {
             if (i > 0)
             {
-                form.Raw(","u8);
+                writer.Raw(","u8);
             }
 
             if (items[i] is { } item)
             {
-                Item.Write(form, item);
+                Item.Write(writer, item);
             }
             else
             {
-                form.Raw("null"u8);
+                writer.Raw("null"u8);
             }
         }
 
-        form.Raw("]"u8);
+        writer.Raw("]"u8);
     }
 }
 
@@ -178,6 +188,7 @@ public sealed class ObjectShape : Shape
     /// <summary>The reader marks the members that it has met in one word.</summary>
     public const int MostMembers = 64;
 
+    private readonly MemberShape[] _sent;
     private readonly MemberShape[] _canonical;
 
     /// <param name="type">The type.</param>
@@ -189,7 +200,7 @@ public sealed class ObjectShape : Shape
             throw new InvalidOperationException($"{type.Name} has {members.Count} members; an object of the contract has at most {MostMembers}.");
         }
 
-        (Type, Members) = (type, members);
+        (Type, Members, _sent) = (type, members, [.. members]);
         Sorted = [.. members.OrderBy(member => member.Name, StringComparer.Ordinal)];
         _canonical = [.. Sorted.Where(member => !member.IsWording)];
     }
@@ -202,20 +213,20 @@ public sealed class ObjectShape : Shape
     /// <summary>In the order of the canonical form: by UTF-16 code units of the name.</summary>
     public IReadOnlyList<MemberShape> Sorted { get; }
 
-    internal override void Write(CanonicalJson form, object value)
+    internal override void Write(ShapeWriter writer, object value)
     {
-        if (form.TryWriteKnown(value))
+        if (writer.TryWriteKnown(value))
         {
             return;
         }
 
-        form.Raw("{"u8);
+        writer.Raw("{"u8);
         var isFirst = true;
-        foreach (var member in _canonical)
+        foreach (var member in writer.Form == JsonForm.Sent ? _sent : _canonical)
         {
-            isFirst &= !member.TryWrite(form, value, isFirst);
+            isFirst &= !member.TryWrite(writer, value, isFirst);
         }
 
-        form.Raw("}"u8);
+        writer.Raw("}"u8);
     }
 }

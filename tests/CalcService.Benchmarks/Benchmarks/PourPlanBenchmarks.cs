@@ -18,7 +18,7 @@ public class PourPlanBenchmarks
     public void Prepare() => _parts = new PlanParts(Full);
 
     [Benchmark(Baseline = true)]
-    public object ParseAndWrite() => (_parts.FrameworkRead(), _parts.Serialise());
+    public object ParseAndWrite() => (_parts.FrameworkRead(), _parts.FrameworkWrite());
 
     [Benchmark]
     public object Whole() => _parts.Whole();
@@ -39,5 +39,5 @@ public class PourPlanBenchmarks
     public object Answer() => _parts.Answer();
 
     [Benchmark]
-    public byte[] Serialise() => _parts.Serialise();
+    public int Write() => _parts.Write();
 }

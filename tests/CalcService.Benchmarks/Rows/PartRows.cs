@@ -15,7 +15,7 @@ internal static class PartRows
             Contender.OnThread("parse and write by the framework", () =>
             {
                 parts.FrameworkRead();
-                parts.Serialise();
+                parts.FrameworkWrite();
             }),
             Contender.OnThread("all but write", () => parts.Whole()),
             Contender.OnThread("its parts in turn", () => parts.InTurn()),
@@ -24,7 +24,7 @@ internal static class PartRows
             Contender.OnThread("map and calculate", () => parts.Calculate()),
             Contender.OnThread("canonical request", () => parts.Canonical()),
             Contender.OnThread("answer with digests", () => parts.Answer()),
-            Contender.OnThread("write", () => parts.Serialise()),
+            Contender.OnThread("write", () => parts.Write()),
         ];
         var found = Interleaved.Measure(warmUp: 20, rounds: 15, times: 500, contenders);
         return new(work + ", 1 = parse and write by the framework",

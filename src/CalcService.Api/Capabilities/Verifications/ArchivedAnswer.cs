@@ -1,7 +1,7 @@
 using System.Text.Json;
 using CalcService.Api.Calculations;
-using CalcService.Api.Hosting;
 using CalcService.Api.Reading;
+using CalcService.Api.Writing;
 using CalcService.Engine;
 using CalcService.Engine.Rules;
 using CalcService.Engine.Verifications;
@@ -35,7 +35,8 @@ internal sealed class ArchivedAnswer(JsonElement answer)
     /// <summary>Compares with what was computed now.</summary>
     public Comparison Compare(IRecomputable calculation, object recomputed)
     {
-        var now = JsonSerializer.SerializeToElement(recomputed, calculation.AnswerType, ApiJson.Options);
+        using var sent = ShapeWriter.Sent(recomputed);
+        var now = JsonElement.Parse(sent.Written.Span);
         var (id, digest) = (now.GetProperty("provenance").GetProperty("recordId").GetString(), now.GetProperty("provenance").GetProperty("resultDigest").GetString());
         if (SheetHasChanged(now))
         {

@@ -6,6 +6,7 @@ using CalcService.Api.Calculations;
 using CalcService.Api.Capabilities.Verifications;
 using CalcService.Api.Tests.Batches;
 using CalcService.Api.Tests.Fixtures;
+using CalcService.Api.Writing;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace CalcService.Api.Tests.Capabilities.Verifications;
@@ -87,8 +88,8 @@ public sealed class RecordVerificationTests(Service service)
                 var changed = answer.With(pointer, Changed(value!.AsValue()));
                 var processed = capability.Process(
                     Encoding.UTF8.GetBytes(ArchivedAnswers.Of(path, request, changed).ToJsonString()), full: false, TestContext.Current.CancellationToken);
-                var result = JsonSerializer.SerializeToNode(processed.Body, processed.Body.GetType(), Api.Hosting.ApiJson.Options)!.AsObject();
-                Assert.Equal(("differs", "/answer" + pointer), Outcome(result));
+                using var sent = ShapeWriter.Sent(processed.Body);
+                Assert.Equal(("differs", "/answer" + pointer), Outcome(JsonNode.Parse(sent.Written.Span)!.AsObject()));
             }
         }
     }

@@ -2,8 +2,8 @@ using System.Globalization;
 using System.Text;
 using CalcService.Api.Capabilities.Verifications;
 using CalcService.Api.Contract;
-using CalcService.Api.Tests.Canonical;
 using CalcService.Api.Tests.Fixtures;
+using CalcService.Api.Tests.Writing;
 using CalcService.Engine.Verifications;
 using Microsoft.Extensions.DependencyInjection;
 

@@ -3,10 +3,12 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using CalcService.Api.Capabilities.Pouring;
 using CalcService.Api.Hosting;
+using CalcService.Api.Problems;
 using CalcService.Api.Tests.Fixtures;
+using CalcService.Api.Writing;
 using Microsoft.Extensions.DependencyInjection;
 
-namespace CalcService.Api.Tests.Canonical;
+namespace CalcService.Api.Tests.Writing;
 
 /// <summary>Runs alone: it changes what the whole process takes for its time zone.</summary>
 [CollectionDefinition(nameof(EnvironmentTests), DisableParallelization = true)]
@@ -70,8 +72,15 @@ public sealed class EnvironmentTests(Service service)
         {
             var capability = service.Services.GetRequiredService<PourPlanCapability>();
             var processed = capability.Process(System.Text.Encoding.UTF8.GetBytes(body), full: true, TestContext.Current.CancellationToken);
-            var answer = JsonSerializer.SerializeToNode(processed.Body, processed.Body.GetType(), ApiJson.Options)!.AsObject();
-            return (answer["provenance"] is JsonObject provenance && provenance.Remove("computedAt") ? answer : (JsonNode)answer).ToJsonString();
+            if (processed.Body is Problem problem)
+            {
+                return JsonSerializer.Serialize(problem, ApiJson.Options);
+            }
+
+            using var sent = ShapeWriter.Sent(processed.Body);
+            var answer = JsonNode.Parse(sent.Written.Span)!;
+            _ = answer["provenance"] is JsonObject provenance && provenance.Remove("computedAt");
+            return answer.ToJsonString();
         }
         finally
         {

@@ -1,8 +1,8 @@
 using System.Text;
-using CalcService.Api.Canonical;
 using CalcService.Api.Reading;
+using CalcService.Api.Writing;
 
-namespace CalcService.Api.Tests.Canonical;
+namespace CalcService.Api.Tests.Writing;
 
 /// <summary>The example of RFC 8785, section 3.2.2.</summary>
 public sealed record RfcExample

@@ -4,7 +4,7 @@ using System.Text.Json.Nodes;
 using CalcService.Api.Capabilities.Pouring;
 using CalcService.Api.Tests.Fixtures;
 
-namespace CalcService.Api.Tests.Canonical;
+namespace CalcService.Api.Tests.Writing;
 
 /// <summary>The digests of result and compound are what docs/records.md says, computed here from the answer alone.</summary>
 public sealed class DigestTests(Service service)

@@ -1,10 +1,10 @@
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
-using CalcService.Api.Canonical;
+using CalcService.Api.Writing;
 using CsCheck;
 
-namespace CalcService.Api.Tests.Canonical;
+namespace CalcService.Api.Tests.Writing;
 
 public sealed class CanonicalNumberTests
 {

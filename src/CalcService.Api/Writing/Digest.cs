@@ -1,6 +1,6 @@
 using System.Security.Cryptography;
 
-namespace CalcService.Api.Canonical;
+namespace CalcService.Api.Writing;
 
 /// <summary>Digests as the contract writes them.</summary>
 public static class Digest

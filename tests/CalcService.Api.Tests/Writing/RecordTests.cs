@@ -5,7 +5,7 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using CalcService.Api.Tests.Fixtures;
 
-namespace CalcService.Api.Tests.Canonical;
+namespace CalcService.Api.Tests.Writing;
 
 /// <summary>The same question has the same id and the same answer, however it is written.</summary>
 public sealed class RecordTests(Service service)

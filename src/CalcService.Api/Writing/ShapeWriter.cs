@@ -1,47 +1,37 @@
 using System.Buffers;
 using System.Globalization;
+using System.Runtime.InteropServices;
 using System.Text;
 using System.Text.Json;
 using CalcService.Api.Reading;
 
-namespace CalcService.Api.Canonical;
+namespace CalcService.Api.Writing;
 
 /// <summary>
-/// The canonical form (RFC 8785) of a contract object: members by UTF-16 code units, shortest numbers, no white
-/// space. A request is written in SI with absent members left out, so two requests that mean the same are the same
-/// bytes; an answer is written as it stands, nulls too, without its wording.
+/// Writes objects of the contract by their shapes: numbers as RFC 8785 has them, texts as they are where nothing must
+/// be escaped, no white space. What is sent and what digests cover are so written alike.
 /// </summary>
-public sealed class CanonicalJson : IDisposable
+/// <param name="form">Which form is written.</param>
+/// <param name="known">Parts whose form is there already, by reference.</param>
+public sealed class ShapeWriter(JsonForm form, IReadOnlyDictionary<object, ReadOnlyMemory<byte>>? known = null) : IDisposable
 {
     private static readonly SearchValues<char> Escaped = SearchValues.Create([.. Enumerable.Range(0, 32).Select(c => (char)c), '"', '\\']);
 
-    private readonly IReadOnlyDictionary<object, ReadOnlyMemory<byte>>? _known;
     private byte[] _bytes = ArrayPool<byte>.Shared.Rent(16384);
     private int _length;
 
-    private CanonicalJson(bool isRequest, IReadOnlyDictionary<object, ReadOnlyMemory<byte>>? known) => (IsRequest, _known) = (isRequest, known);
+    public JsonForm Form { get; } = form;
 
-    /// <summary>Whether it is written in SI, without what is left out.</summary>
-    internal bool IsRequest { get; }
+    /// <summary>What has been written, until the writer is given back.</summary>
+    public ReadOnlyMemory<byte> Written => _bytes.AsMemory(0, _length);
 
-    /// <summary>A request, in SI, without what it leaves out.</summary>
-    /// <param name="shape">Its shape.</param>
-    /// <param name="value">The request.</param>
-    /// <param name="known">Parts whose canonical form is there already, by reference.</param>
-    public static ReadOnlyMemory<byte> Request(ObjectShape shape, object value, IReadOnlyDictionary<object, ReadOnlyMemory<byte>>? known = null) =>
-        Write(shape, value, isRequest: true, known);
-
-    /// <summary>A part of an answer, with its own units.</summary>
-    public static ReadOnlyMemory<byte> Answer(ObjectShape shape, object value) => Write(shape, value, isRequest: false, known: null);
-
-    private static byte[] Write(ObjectShape shape, object value, bool isRequest, IReadOnlyDictionary<object, ReadOnlyMemory<byte>>? known)
+    /// <summary>An answer as it is sent.</summary>
+    public static ShapeWriter Sent(object answer)
     {
-        using var form = new CanonicalJson(isRequest, known);
-        shape.Write(form, value);
-        return form.Written.ToArray();
+        var writer = new ShapeWriter(JsonForm.Sent);
+        ShapeTable.Of(answer.GetType()).Write(writer, answer);
+        return writer;
     }
-
-    private ReadOnlySpan<byte> Written => _bytes.AsSpan(0, _length);
 
     public void Dispose()
     {
@@ -50,20 +40,26 @@ public sealed class CanonicalJson : IDisposable
     }
 
     /// <summary>Writes a part whose canonical form is there already; false where it isn't.</summary>
-    internal bool TryWriteKnown(object value)
+    public bool TryWriteKnown(object value)
     {
-        if (_known is null || !_known.TryGetValue(value, out var known))
+        if (known is null || !known.TryGetValue(value, out var bytes))
         {
             return false;
         }
 
-        Raw(known.Span);
+        Raw(bytes.Span);
         return true;
     }
 
-    /// <summary>JSON of somebody else, members in the same order and numbers in the same form.</summary>
-    internal void Any(JsonElement any)
+    /// <summary>JSON of somebody else: sent as it came, else in the canonical form.</summary>
+    public void Any(JsonElement any)
     {
+        if (Form == JsonForm.Sent)
+        {
+            Raw(JsonMarshal.GetRawUtf8Value(any));
+            return;
+        }
+
         switch (any.ValueKind)
         {
             case JsonValueKind.Object:
@@ -112,7 +108,7 @@ public sealed class CanonicalJson : IDisposable
         isFirst = false;
     }
 
-    internal void Text(string text)
+    public void Text(string text)
     {
         var rest = text.AsSpan();
         if (!rest.ContainsAny(Escaped))
@@ -146,15 +142,28 @@ public sealed class CanonicalJson : IDisposable
         Raw("\""u8);
     }
 
-    internal void Integer(long number)
+    public void Integer(long number)
     {
         _ = number.TryFormat(Room(CanonicalNumber.MostBytes), out var length, default, CultureInfo.InvariantCulture);
         _length += length;
     }
 
-    internal void Number(double number) => _length += CanonicalNumber.Write(number, Room(CanonicalNumber.MostBytes));
+    /// <summary>An amount, sent with the places that it came with.</summary>
+    public void Number(decimal number)
+    {
+        if (Form != JsonForm.Sent)
+        {
+            Number((double)number);
+            return;
+        }
 
-    internal void Raw(ReadOnlySpan<byte> bytes)
+        _ = number.TryFormat(Room(CanonicalNumber.MostBytes), out var length, default, CultureInfo.InvariantCulture);
+        _length += length;
+    }
+
+    public void Number(double number) => _length += CanonicalNumber.Write(number, Room(CanonicalNumber.MostBytes));
+
+    public void Raw(ReadOnlySpan<byte> bytes)
     {
         bytes.CopyTo(Room(bytes.Length));
         _length += bytes.Length;
@@ -168,7 +177,7 @@ public sealed class CanonicalJson : IDisposable
         if (_bytes.Length - _length < bytes)
         {
             var larger = ArrayPool<byte>.Shared.Rent(Math.Max(2 * _bytes.Length, _length + bytes));
-            Written.CopyTo(larger);
+            _bytes.AsSpan(0, _length).CopyTo(larger);
             ArrayPool<byte>.Shared.Return(_bytes);
             _bytes = larger;
         }

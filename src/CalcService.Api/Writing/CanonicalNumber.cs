@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text;
 using CalcService.Api.Units;
 
-namespace CalcService.Api.Canonical;
+namespace CalcService.Api.Writing;
 
 /// <summary>
 /// Writes a double as RFC 8785 asks (ECMAScript Number::toString): shortest digits, plain from 1e-6 up to below 1e21,
