@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using CalcService.Api.OpenApi;
 
 namespace CalcService.Api.Hosting;
 
@@ -18,7 +19,7 @@ public static class StandardHeaders
         headers.XContentTypeOptions = "nosniff";
         headers["Referrer-Policy"] = "no-referrer";
         headers.XFrameOptions = "DENY";
-        headers.ContentSecurityPolicy = http.Request.Path.StartsWithSegments("/docs", StringComparison.Ordinal) ? DocumentationPolicy : AnswerPolicy;
+        headers.ContentSecurityPolicy = OpenApiSetup.IsDocumentation(http) ? DocumentationPolicy : AnswerPolicy;
         headers.CacheControl = "no-store";
         if (Activity.Current is { } activity)
         {

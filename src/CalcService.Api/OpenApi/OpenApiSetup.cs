@@ -31,9 +31,8 @@ public static class OpenApiSetup
         app.MapSwagger("/openapi/{documentName}.json", options => options.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1)
             .ReadOnly(CalculationEndpoint.MediaType);
 
-    public static void UseDocumentation(this IApplicationBuilder app)
-    {
-        app.UseSwaggerUI(options =>
+    public static void UseDocumentation(this IApplicationBuilder app) =>
+        app.UseWhen(IsDocumentation, documentation => documentation.UseSwaggerUI(options =>
         {
             options.RoutePrefix = "docs";
             options.DocumentTitle = "CalcService";
@@ -41,8 +40,10 @@ public static class OpenApiSetup
             options.EnableTryItOutByDefault();
             // Nothing is fetched from outside.
             options.EnableValidator(null);
-        });
-    }
+        }));
+
+    /// <summary>Whether a page of the documentation is asked for.</summary>
+    public static bool IsDocumentation(HttpContext http) => http.Request.Path.StartsWithSegments("/docs", StringComparison.Ordinal);
 }
 
 /// <summary>What belongs to the document as a whole.</summary>
