@@ -24,7 +24,7 @@ internal sealed class PlanParts
     private readonly PourPlanRequest _resolved;
     private readonly CompoundSheet _sheet;
     private readonly Outcome<Engine.Pouring.PourPlanResult> _outcome;
-    private readonly ReadOnlyMemory<byte> _canonical;
+    private readonly byte[] _canonical;
     private readonly Answer<Api.Capabilities.Pouring.PourPlanResult> _answer;
 
     public PlanParts(bool full)
@@ -57,7 +57,11 @@ internal sealed class PlanParts
     public Outcome<Engine.Pouring.PourPlanResult> Calculate() => PourPlan.Calculate(
         PourPlanMapping.ToEngine(_request, _sheet), RuleBook.Current, new Budget(Budget.DefaultSteps, _full), CancellationToken.None);
 
-    public ReadOnlyMemory<byte> Canonical() => CanonicalJson.Request(Shape, _resolved, Work.Compounds.Canonical);
+    public byte[] Canonical()
+    {
+        using var written = ShapeWriter.Write(JsonForm.CanonicalRequest, Shape, _resolved, Work.Compounds.Canonical);
+        return written.Written.ToArray();
+    }
 
     /// <summary>Maps the numbers back, fills the texts, makes the digests.</summary>
     public Answer<Api.Capabilities.Pouring.PourPlanResult> Answer() => AnswerMaker.Make(
@@ -66,7 +70,7 @@ internal sealed class PlanParts
 
     public int Write()
     {
-        using var answer = ShapeWriter.Sent(_answer);
+        using var answer = ShapeWriter.WriteAnswer(_answer);
         return answer.Written.Length;
     }
 

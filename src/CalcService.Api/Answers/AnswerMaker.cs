@@ -1,4 +1,3 @@
-using System.Text;
 using System.Text.Json;
 using CalcService.Api.Contract;
 using CalcService.Api.Reading;
@@ -92,10 +91,20 @@ public static class AnswerMaker
     };
 
     /// <summary>Canonical by construction: members in order, no white space, nothing that needs escaping.</summary>
-    private static string RecordId(AnswerContext context) => Digest.Of(
-        Encoding.UTF8.GetBytes($$"""{"engine":"{{EngineVersion.Current}}","input":"""),
-        context.CanonicalInput.Span,
-        Encoding.UTF8.GetBytes($$""","operation":"{{context.Operation}}","rules":"{{context.Rules}}"}"""));
+    private static string RecordId(AnswerContext context)
+    {
+        using var record = new ShapeWriter(JsonForm.CanonicalRequest);
+        record.Raw("{\"engine\":"u8);
+        record.Text(EngineVersion.Current);
+        record.Raw(",\"input\":"u8);
+        record.Raw(context.CanonicalInput.Span);
+        record.Raw(",\"operation\":"u8);
+        record.Text(context.Operation);
+        record.Raw(",\"rules\":"u8);
+        record.Text(context.Rules);
+        record.Raw("}"u8);
+        return Digest.Of(record.Written.Span);
+    }
 
     private static string ResultDigest<TEngine, TResult>(Outcome<TEngine> outcome, TResult metric)
         where TResult : class
@@ -118,6 +127,7 @@ public static class AnswerMaker
                 Value = Quantity.From(assumption.Value, UnitSystem.Metric),
             }).ToArray(),
         };
-        return Digest.Of(CanonicalJson.Answer(ShapeTable.Of<DigestedAnswer<TResult>>(), digested).Span);
+        using var covered = ShapeWriter.Write(JsonForm.CanonicalAnswer, ShapeTable.Of<DigestedAnswer<TResult>>(), digested);
+        return Digest.Of(covered.Written.Span);
     }
 }

@@ -18,7 +18,7 @@ public static class CalculationEndpoint
             return;
         }
 
-        using var answer = ShapeWriter.Sent(processed.Body);
+        using var answer = ShapeWriter.WriteAnswer(processed.Body);
         http.Response.ContentType = MediaType;
         http.Response.ContentLength = answer.Written.Length;
         await http.Response.Body.WriteAsync(answer.Written, http.RequestAborted);

@@ -133,9 +133,9 @@ public abstract class Capability<TRequest, TResult, TEngine>(IValidator<TRequest
     private Answer<TResult> Answer(TRequest request, RuleBook rules, bool full, CancellationToken cancellationToken)
     {
         var outcome = Calculate(request, rules, new Budget(Budget.DefaultSteps, trace: full), cancellationToken);
-        var canonical = CanonicalJson.Request(_shape, Resolve(request), Known);
+        using var canonical = ShapeWriter.Write(JsonForm.CanonicalRequest, _shape, Resolve(request), Known);
         return AnswerMaker.Make(outcome, (result, units) => ToContract(request, result, units),
-            new(Operation, rules.Edition, request.Units ?? UnitSystem.Metric, canonical, CompoundOf(request), full, clock.GetUtcNow()));
+            new(Operation, rules.Edition, request.Units ?? UnitSystem.Metric, canonical.Written, CompoundOf(request), full, clock.GetUtcNow()));
     }
 
     private static Processed Refuse(IReadOnlyList<ProblemError> errors, bool isUnreadable, string? reference)

@@ -68,7 +68,11 @@ public sealed class CompoundCatalogue
     /// <summary>The digest of a sheet.</summary>
     public static string DigestOf(CompoundSheet sheet) => Digest.Of(CanonicalOf(sheet).Span);
 
-    private static ReadOnlyMemory<byte> CanonicalOf(CompoundSheet sheet) => CanonicalJson.Request(ShapeTable.Of<CompoundSheet>(), sheet);
+    private static ReadOnlyMemory<byte> CanonicalOf(CompoundSheet sheet)
+    {
+        using var written = ShapeWriter.Write(JsonForm.CanonicalRequest, ShapeTable.Of<CompoundSheet>(), sheet);
+        return written.Written.ToArray();
+    }
 
     private static string Unflagged(CompoundSheet sheet) => DigestOf(sheet with { Demonstration = null });
 

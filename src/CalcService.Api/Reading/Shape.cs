@@ -77,7 +77,7 @@ public sealed class DateShape : ValueShape<DateOnly>
 /// <summary>A date-time with its offset.</summary>
 public sealed class InstantShape : ValueShape<DateTimeOffset>
 {
-    internal override void Write(ShapeWriter writer, DateTimeOffset value) => writer.Text(Texts.Write(value));
+    internal override void Write(ShapeWriter writer, DateTimeOffset value) => writer.Instant(value);
 }
 
 /// <summary>Any JSON value; in a request an object with members of any name.</summary>

@@ -55,10 +55,6 @@ public static class Texts
         return isPlain && instant.Year is >= FirstYear and <= LastYear ? instant : null;
     }
 
-    /// <summary>A date-time as answers and the canonical form write it.</summary>
-    public static string Write(DateTimeOffset instant) =>
-        instant.ToString("yyyy-MM-dd'T'HH:mm:ss.FFFFFFFzzz", CultureInfo.InvariantCulture);
-
     public static string Write(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
     // K reads Z as UTC; a literal 'Z' would leave the offset to the machine's own time zone.

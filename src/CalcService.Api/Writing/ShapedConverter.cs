@@ -10,7 +10,7 @@ internal sealed class ShapedConverter : JsonConverter<object>
 
     public override void Write(Utf8JsonWriter writer, object value, JsonSerializerOptions options)
     {
-        using var answer = ShapeWriter.Sent(value);
+        using var answer = ShapeWriter.WriteAnswer(value);
         writer.WriteRawValue(answer.Written.Span, skipInputValidation: true);
     }
 }

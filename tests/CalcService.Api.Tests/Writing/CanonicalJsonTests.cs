@@ -1,5 +1,6 @@
 using System.Text;
 using CalcService.Api.Reading;
+using CalcService.Api.Units;
 using CalcService.Api.Writing;
 
 namespace CalcService.Api.Tests.Writing;
@@ -27,7 +28,8 @@ public sealed class CanonicalJsonTests
             Literals = [null, true, false],
         };
 
-        var text = Encoding.UTF8.GetString(CanonicalJson.Answer(ShapeTable.Of<RfcExample>(), example).Span);
+        using var written = ShapeWriter.Write(JsonForm.CanonicalAnswer, ShapeTable.Of<RfcExample>(), example);
+        var text = Encoding.UTF8.GetString(written.Written.Span);
 
         Assert.Equal(
             """{"literals":[null,true,false],"numbers":[333333333.3333333,1e+30,4.5,0.002,1e-27],"string":"€$\u000f\nA'B\"\\\\\"/"}""", text);
@@ -46,12 +48,23 @@ public sealed class CanonicalJsonTests
         Assert.Equal(["\r", "1", "\u0080", "\u00f6", "\u20ac", "\ud83d\ude00", "\ufb33"], shape.Sorted.Select(member => member.Name));
     }
 
+    [Theory]
+    [InlineData(double.NaN)]
+    [InlineData(double.PositiveInfinity)]
+    public void Number_that_JSON_does_not_have_is_refused(double number)
+    {
+        var example = new RfcExample { Numbers = [number], Literals = [], String = "" };
+
+        Assert.Throws<NonFiniteResultException>(() => ShapeWriter.Write(JsonForm.Sent, ShapeTable.Of<RfcExample>(), example));
+    }
+
     [Fact]
     public void Control_characters_are_escaped_the_short_way_where_there_is_one()
     {
         var example = new RfcExample { Numbers = [], Literals = [], String = string.Concat(Enumerable.Range(0, 0x20).Select(c => (char)c)) + "\u007F\u2028" };
 
-        var text = Encoding.UTF8.GetString(CanonicalJson.Answer(ShapeTable.Of<RfcExample>(), example).Span);
+        using var written = ShapeWriter.Write(JsonForm.CanonicalAnswer, ShapeTable.Of<RfcExample>(), example);
+        var text = Encoding.UTF8.GetString(written.Written.Span);
 
         Assert.Equal(
             """{"literals":[],"numbers":[],"string":"\u0000\u0001\u0002\u0003\u0004\u0005\u0006\u0007\b\t\n\u000b\f\r\u000e\u000f\u0010\u0011\u0012\u0013\u0014\u0015\u0016\u0017\u0018\u0019\u001a\u001b\u001c\u001d\u001e\u001f"""

@@ -77,7 +77,7 @@ public sealed class EnvironmentTests(Service service)
                 return JsonSerializer.Serialize(problem, ApiJson.Options);
             }
 
-            using var sent = ShapeWriter.Sent(processed.Body);
+            using var sent = ShapeWriter.WriteAnswer(processed.Body);
             var answer = JsonNode.Parse(sent.Written.Span)!;
             _ = answer["provenance"] is JsonObject provenance && provenance.Remove("computedAt");
             return answer.ToJsonString();

@@ -36,7 +36,7 @@ public sealed class SentAnswerTests(Service service)
     {
         var processed = capability.Process(Encoding.UTF8.GetBytes(request.ToJsonString()), full, TestContext.Current.CancellationToken);
         Assert.Equal(200, processed.Status);
-        using var sent = ShapeWriter.Sent(processed.Body);
+        using var sent = ShapeWriter.WriteAnswer(processed.Body);
 
         var framework = JsonSerializer.SerializeToUtf8Bytes(processed.Body, processed.Body.GetType(), ApiJson.Options);
         Assert.Equal(Tokens(framework), Tokens(sent.Written.Span));

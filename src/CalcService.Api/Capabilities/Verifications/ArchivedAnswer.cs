@@ -35,7 +35,7 @@ internal sealed class ArchivedAnswer(JsonElement answer)
     /// <summary>Compares with what was computed now.</summary>
     public Comparison Compare(IRecomputable calculation, object recomputed)
     {
-        using var sent = ShapeWriter.Sent(recomputed);
+        using var sent = ShapeWriter.WriteAnswer(recomputed);
         var now = JsonElement.Parse(sent.Written.Span);
         var (id, digest) = (now.GetProperty("provenance").GetProperty("recordId").GetString(), now.GetProperty("provenance").GetProperty("resultDigest").GetString());
         if (SheetHasChanged(now))

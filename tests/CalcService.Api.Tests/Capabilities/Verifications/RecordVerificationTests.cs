@@ -88,7 +88,7 @@ public sealed class RecordVerificationTests(Service service)
                 var changed = answer.With(pointer, Changed(value!.AsValue()));
                 var processed = capability.Process(
                     Encoding.UTF8.GetBytes(ArchivedAnswers.Of(path, request, changed).ToJsonString()), full: false, TestContext.Current.CancellationToken);
-                using var sent = ShapeWriter.Sent(processed.Body);
+                using var sent = ShapeWriter.WriteAnswer(processed.Body);
                 Assert.Equal(("differs", "/answer" + pointer), Outcome(JsonNode.Parse(sent.Written.Span)!.AsObject()));
             }
         }
