@@ -8,7 +8,7 @@ namespace CalcService.Api.Reading;
 /// <summary>What a JSON value of the contract looks like. One table of shapes drives reader, writer, schema and fuzzer.</summary>
 public abstract class Shape
 {
-    /// <summary>Writes a value in the canonical writer.</summary>
+    /// <summary>Writes a value.</summary>
     internal abstract void Write(ShapeWriter writer, object value);
 }
 
