@@ -17,18 +17,22 @@ namespace CalcService.Benchmarks;
 /// <summary>The service and what it is compared with, both on Kestrel in this process.</summary>
 internal static class Hosts
 {
-    /// <summary>The whole service as the program starts it.</summary>
-    public static async Task<WebApplication> StartServiceAsync()
+    /// <summary>The whole service as the program starts it, and in it endpoints that only parse a request and write an answer.</summary>
+    public static async Task<WebApplication> StartServiceAsync(params IEnumerable<(string Path, object Answer)> echoes)
     {
         var service = ServiceHost.Create(["--urls", "http://127.0.0.1:0"]);
+        foreach (var (path, answer) in echoes)
+        {
+            MapTyped(service, path, answer);
+        }
+
         await service.StartAsync();
         return service;
     }
 
     /// <summary>
-    /// An endpoint that only parses and writes the same two bodies. /typed binds the request to the same records and
-    /// serialises the same answer, as the framework does it by itself; /plain only checks that the request is JSON and
-    /// copies the answer's bytes.
+    /// A bare server without a log, with an endpoint that parses and writes and with /plain, which only checks that the
+    /// request is JSON and copies the answer's bytes.
     /// </summary>
     public static async Task<WebApplication> StartEchoAsync(object answer, byte[] answerBytes)
     {
@@ -36,13 +40,7 @@ internal static class Hosts
         builder.Logging.ClearProviders();
         builder.WebHost.ConfigureKestrel(kestrel => kestrel.Listen(IPAddress.Loopback, 0));
         var echo = builder.Build();
-        echo.MapPost("/typed", async (HttpContext http) =>
-        {
-            var request = await JsonSerializer.DeserializeAsync<PourPlanRequest>(http.Request.Body, ApiJson.Options, http.RequestAborted);
-            ArgumentNullException.ThrowIfNull(request);
-            var bytes = JsonSerializer.SerializeToUtf8Bytes(answer, typeof(Answer<PourPlanResult>), ApiJson.Options);
-            await WriteAsync(http, bytes);
-        });
+        MapTyped(echo, "/typed", answer);
         echo.MapPost("/plain", async (HttpContext http) =>
         {
             using var request = await JsonDocument.ParseAsync(http.Request.Body, default, http.RequestAborted);
@@ -54,6 +52,14 @@ internal static class Hosts
 
     public static int PortOf(WebApplication app) =>
         new Uri(app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First()).Port;
+
+    /// <summary>Binds the request to the same records and serialises the same answer, as the framework does it by itself.</summary>
+    private static void MapTyped(WebApplication app, string path, object answer) => app.MapPost(path, async (HttpContext http) =>
+    {
+        var request = await JsonSerializer.DeserializeAsync<PourPlanRequest>(http.Request.Body, ApiJson.Options, http.RequestAborted);
+        ArgumentNullException.ThrowIfNull(request);
+        await WriteAsync(http, JsonSerializer.SerializeToUtf8Bytes(answer, typeof(Answer<PourPlanResult>), ApiJson.Options));
+    });
 
     private static async Task WriteAsync(HttpContext http, byte[] bytes)
     {
