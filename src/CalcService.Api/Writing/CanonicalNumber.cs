@@ -65,22 +65,25 @@ public static class CanonicalNumber
         }
 
         // From the last digit to the first, at least one of them before the point.
+        Span<byte> text = stackalloc byte[MostBytes];
+        var first = MostBytes;
         for (var place = 0; place <= places || digits > 0; place++, digits /= 10)
         {
             if (place == places && places > 0)
             {
-                bytes[length++] = (byte)'.';
+                text[--first] = (byte)'.';
             }
 
-            bytes[length++] = (byte)('0' + (digits % 10));
+            text[--first] = (byte)('0' + (digits % 10));
         }
 
         if (value < 0)
         {
-            bytes[length++] = (byte)'-';
+            text[--first] = (byte)'-';
         }
 
-        bytes[..length].Reverse();
+        length = MostBytes - first;
+        text[first..].CopyTo(bytes);
         return true;
     }
 

@@ -17,7 +17,7 @@ internal abstract record CheckScope(Budget Budget) : RoomScope(Budget)
 
     /// <summary>Adds a finding once for each member.</summary>
     public override void Find(FindingDefinition definition, string pointer, Measure? measured = null, Measure? limit = null,
-        IReadOnlyList<string>? related = null, Severity? severity = null, Source? source = null, params FindingWord[] words)
+        IReadOnlyList<string>? related = null, Severity? severity = null, Source? source = null, params ReadOnlySpan<FindingWord> words)
     {
         if (Said.Add((definition.Code, pointer, severity ?? definition.Severities[0])))
         {
@@ -48,7 +48,7 @@ internal abstract record CheckScope(Budget Budget) : RoomScope(Budget)
     }
 
     /// <summary>A fact that has to be no.</summary>
-    public void MustNotBe(string id, bool? fact, string pointer, FindingDefinition rule, Gap gap, params FindingWord[] words)
+    public void MustNotBe(string id, bool? fact, string pointer, FindingDefinition rule, Gap gap, params ReadOnlySpan<FindingWord> words)
     {
         if (IsOpen(id, rule, fact is null ? [gap] : []))
         {

@@ -13,14 +13,14 @@ internal abstract record RoomScope(Budget Budget)
 
     /// <summary>Adds a finding, with the first severity of its definition where none is given.</summary>
     public virtual void Find(FindingDefinition definition, string pointer, Measure? measured = null, Measure? limit = null,
-        IReadOnlyList<string>? related = null, Severity? severity = null, Source? source = null, params FindingWord[] words) =>
+        IReadOnlyList<string>? related = null, Severity? severity = null, Source? source = null, params ReadOnlySpan<FindingWord> words) =>
         Findings.Add(new Finding(definition, severity ?? definition.Severities[0], pointer)
         {
             Measured = measured,
             Limit = limit,
             Related = related ?? [],
             Source = source,
-            Words = words,
+            Words = words.ToArray(),
         });
 
     public virtual void Assume(string pointer, string text, Measure? value, AssumptionOrigin origin) =>

@@ -29,7 +29,7 @@ internal sealed record PourProbe : PourScope
     public bool IsSettled => Decision == Decision.DoNotProceed;
 
     public override void Find(FindingDefinition definition, string pointer, Measure? measured = null, Measure? limit = null,
-        IReadOnlyList<string>? related = null, Severity? severity = null, Source? source = null, params FindingWord[] words)
+        IReadOnlyList<string>? related = null, Severity? severity = null, Source? source = null, params ReadOnlySpan<FindingWord> words)
     {
         if ((Decision)(severity ?? definition.Severities[0]) is var found && found > Decision)
         {
