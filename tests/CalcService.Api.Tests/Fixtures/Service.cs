@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using CalcService.Api.Calculations;
 using CalcService.Api.Catalogues;
 using CalcService.Api.Hosting;
 using CalcService.Api.Tests.Fixtures;
@@ -41,6 +42,11 @@ public sealed class Service : WebApplicationFactory<Program>
     public HttpClient Client { get; }
 
     public Uri Address => Client.BaseAddress!;
+
+    /// <summary>Every calculation, from bytes to answer without HTTP.</summary>
+    public IReadOnlyList<ICapability> Capabilities =>
+        [.. typeof(ICapability).Assembly.GetTypes().Where(type => type.IsAssignableTo(typeof(ICapability)) && !type.IsAbstract)
+            .Select(type => (ICapability)Services.GetRequiredService(type))];
 
     /// <summary>Exceptions that left the pipeline: the error path must keep them all.</summary>
     public ConcurrentQueue<Exception> Escaped { get; } = new();

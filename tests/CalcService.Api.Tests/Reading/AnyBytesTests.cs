@@ -5,7 +5,6 @@ using CalcService.Api.Calculations;
 using CalcService.Api.Reading;
 using CalcService.Api.Tests.Fixtures;
 using CsCheck;
-using Microsoft.Extensions.DependencyInjection;
 
 namespace CalcService.Api.Tests.Reading;
 
@@ -23,7 +22,7 @@ public sealed class AnyBytesTests(Service service)
     [Fact]
     public async Task Bytes_of_any_kind_are_answered_or_refused_by_every_calculation()
     {
-        var capabilities = Capabilities();
+        var capabilities = service.Capabilities;
         var routes = (await ServedContract.ReadAsync(service)).Answering;
         Assert.Equal(routes.Select(route => route.Path).Order(), capabilities.Select(one => "/v1/" + one.Operation).Order());
         foreach (var capability in capabilities)
@@ -60,10 +59,6 @@ public sealed class AnyBytesTests(Service service)
         }, iter: 300);
         Assert.Empty(service.Escaped);
     }
-
-    private ICapability[] Capabilities() =>
-        [.. typeof(ICapability).Assembly.GetTypes().Where(type => type.IsAssignableTo(typeof(ICapability)) && !type.IsAbstract)
-            .Select(type => (ICapability)service.Services.GetRequiredService(type))];
 
     private static bool IsCalledJson(Processed processed) =>
         processed.Body is not Api.Problems.Problem problem || !problem.Errors.Any(error => error.Code is "syntax" or "utf8");
