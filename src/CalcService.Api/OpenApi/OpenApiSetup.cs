@@ -42,8 +42,8 @@ public static class OpenApiSetup
             options.EnableValidator(null);
         }));
 
-    /// <summary>Whether a page of the documentation is asked for.</summary>
-    public static bool IsDocumentation(HttpContext http) => http.Request.Path.StartsWithSegments("/docs", StringComparison.Ordinal);
+    /// <summary>Whether a page of the documentation is asked for; as with every address, upper and lower case are the same.</summary>
+    public static bool IsDocumentation(HttpContext http) => http.Request.Path.StartsWithSegments("/docs", StringComparison.OrdinalIgnoreCase);
 }
 
 /// <summary>What belongs to the document as a whole.</summary>
