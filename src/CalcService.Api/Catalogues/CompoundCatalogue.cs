@@ -66,13 +66,19 @@ public sealed class CompoundCatalogue
     };
 
     /// <summary>The digest of a sheet.</summary>
-    public static string DigestOf(CompoundSheet sheet) => Digest.Of(CanonicalOf(sheet).Span);
+    public static string DigestOf(CompoundSheet sheet)
+    {
+        using var written = Write(sheet);
+        return Digest.Of(written.Written.Span);
+    }
 
     private static ReadOnlyMemory<byte> CanonicalOf(CompoundSheet sheet)
     {
-        using var written = ShapeWriter.Write(JsonForm.CanonicalRequest, ShapeTable.Of<CompoundSheet>(), sheet);
+        using var written = Write(sheet);
         return written.Written.ToArray();
     }
+
+    private static ShapeWriter Write(CompoundSheet sheet) => ShapeWriter.Write(JsonForm.CanonicalRequest, ShapeTable.Of<CompoundSheet>(), sheet);
 
     private static string Unflagged(CompoundSheet sheet) => DigestOf(sheet with { Demonstration = null });
 
