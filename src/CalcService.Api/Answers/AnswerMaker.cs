@@ -90,7 +90,7 @@ public static class AnswerMaker
         Source = Source(new(step.Formula.Document, step.Formula.Clause, step.Formula.Basis)),
     };
 
-    /// <summary>Canonical by construction: members in order, no white space, nothing that needs escaping.</summary>
+    /// <summary>Canonical by construction: members in order, no white space.</summary>
     private static string RecordId(AnswerContext context)
     {
         using var record = new ShapeWriter(JsonForm.CanonicalRequest);

@@ -188,7 +188,7 @@ public sealed class ObjectShape : Shape
     /// <summary>The reader marks the members that it has met in one word.</summary>
     public const int MostMembers = 64;
 
-    private readonly MemberShape[] _sent;
+    private readonly MemberShape[] _members;
     private readonly MemberShape[] _canonical;
 
     /// <param name="type">The type.</param>
@@ -200,7 +200,7 @@ public sealed class ObjectShape : Shape
             throw new InvalidOperationException($"{type.Name} has {members.Count} members; an object of the contract has at most {MostMembers}.");
         }
 
-        (Type, Members, _sent) = (type, members, [.. members]);
+        (Type, _members) = (type, [.. members]);
         Sorted = [.. members.OrderBy(member => member.Name, StringComparer.Ordinal)];
         _canonical = [.. Sorted.Where(member => !member.IsWording)];
     }
@@ -208,7 +208,7 @@ public sealed class ObjectShape : Shape
     public Type Type { get; }
 
     /// <summary>In the order of declaration.</summary>
-    public IReadOnlyList<MemberShape> Members { get; }
+    public IReadOnlyList<MemberShape> Members => _members;
 
     /// <summary>In the order of the canonical form: by UTF-16 code units of the name.</summary>
     public IReadOnlyList<MemberShape> Sorted { get; }
@@ -222,7 +222,7 @@ public sealed class ObjectShape : Shape
 
         writer.Raw("{"u8);
         var isFirst = true;
-        foreach (var member in writer.Form == JsonForm.Sent ? _sent : _canonical)
+        foreach (var member in writer.Form == JsonForm.Sent ? _members : _canonical)
         {
             isFirst &= !member.TryWrite(writer, value, isFirst);
         }
