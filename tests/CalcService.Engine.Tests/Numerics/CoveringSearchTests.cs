@@ -42,13 +42,24 @@ public sealed class CoveringSearchTests
     [InlineData(CoverObjective.Excess)]
     [InlineData(CoverObjective.Number)]
     public void Table_does_not_care_how_large_costs_are(CoverObjective objective) =>
-        // Times 10¹⁶ the sums of a table don't fit one machine word together.
-        Gen.Select(AnyItem.Array[1, 4], Gen.Int[0, 30]).Sample(
-            (items, demand) => Assert.Equal(
-                Search(items, demand, objective),
-                CoveringTable.Solve([.. items.Select(item => item with { Cost = item.Cost * 10_000_000_000_000_000, Value = item.Value * 10_000_000_000_000_000 })], demand, objective,
-                    new Budget(Budget.DefaultSteps), CancellationToken.None)),
+        // Times 10⁹ the sums of a table take 64 bits and more together, times 10¹⁸ they take 128 and more.
+        Gen.Select(AnyItem.Array[1, 4], Gen.Int[0, 30], Gen.Int[7, 18]).Sample(
+            (items, demand, zeros) => AssertSameCover(items, demand, objective, (long)Math.Pow(10, zeros)),
             iter: 500);
+
+    [Theory]
+    [InlineData(1_000_000_000)]
+    [InlineData(10_000_000_000_000_000)]
+    [InlineData(1_000_000_000_000_000_000)]
+    public void Table_needs_no_more_bits_than_its_number_has(long factor) =>
+        // Times 10¹⁶ the three sums take 127 bits, which a number of 128 doesn't hold beside what marks an unreachable size.
+        AssertSameCover([new(1, 4, 1, null), new(12, 2, 2, 0), new(11, 0, 1, 0)], 29, CoverObjective.Cost, factor);
+
+    private static void AssertSameCover(CoverItem[] items, int demand, CoverObjective objective, long factor) =>
+        Assert.Equal(
+            Search(items, demand, objective),
+            CoveringTable.Solve([.. items.Select(item => item with { Cost = item.Cost * factor, Value = item.Value * factor })], demand, objective,
+                new Budget(Budget.DefaultSteps), CancellationToken.None));
 
     private static int[]? Search(CoverItem[] items, int demand, CoverObjective objective)
     {

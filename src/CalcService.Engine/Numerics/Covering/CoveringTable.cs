@@ -1,5 +1,6 @@
 using System.Buffers;
 using System.Numerics;
+using System.Runtime.CompilerServices;
 
 namespace CalcService.Engine.Numerics.Covering;
 
@@ -45,14 +46,20 @@ public static class CoveringTable
 
         var order = new CoverOrder(items, length, objective);
         var rowLength = checked((int)length);
-        return order.Bits < 62 ? Solve<long>(items, order, unit, (int)cells, rowLength, cancellationToken) : Solve<Int128>(items, order, unit, (int)cells, rowLength, cancellationToken);
+        // The smallest number that holds a sum, the mark of the unreachable above it, and one item more.
+        return order.Bits switch
+        {
+            <= 62 => Solve<long>(items, order, unit, (int)cells, rowLength, cancellationToken),
+            <= 126 => Solve<Int128>(items, order, unit, (int)cells, rowLength, cancellationToken),
+            _ => Solve<BigInteger>(items, order, unit, (int)cells, rowLength, cancellationToken),
+        };
     }
 
     private static int[]? Solve<T>(IReadOnlyList<CoverItem> items, CoverOrder order, int unit, int cells, int length, CancellationToken cancellationToken)
-        where T : struct, IBinaryInteger<T>, IMinMaxValue<T>
+        where T : struct, IBinaryInteger<T>
     {
-        // No items add up to a size: so large that nothing is, and adding to it stays inside the number.
-        var unreachable = T.MaxValue >> 1;
+        // No items add up to a size: larger than every sum.
+        var unreachable = T.One << order.Bits;
         var sums = Borrow<T>((items.Count + 1) * length);
         try
         {
@@ -195,7 +202,7 @@ public static class CoveringTable
     {
         if (table.Length <= MostLent)
         {
-            ArrayPool<T>.Shared.Return(table);
+            ArrayPool<T>.Shared.Return(table, RuntimeHelpers.IsReferenceOrContainsReferences<T>());
         }
     }
 
