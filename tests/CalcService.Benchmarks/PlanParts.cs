@@ -59,7 +59,7 @@ internal sealed class PlanParts
 
     public byte[] Canonical()
     {
-        using var written = ShapeWriter.Write(JsonForm.CanonicalRequest, Shape, _resolved, Work.Compounds.Canonical);
+        using var written = ShapeWriter.Write(JsonForm.Canonical, Shape, _resolved, Work.Compounds);
         return written.Written.ToArray();
     }
 

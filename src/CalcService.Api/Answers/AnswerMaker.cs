@@ -28,7 +28,8 @@ public static class AnswerMaker
         where TResult : class
     {
         var result = toContract(outcome.Result, context.Units);
-        var metric = context.Units == UnitSystem.Metric ? result : toContract(outcome.Result, UnitSystem.Metric);
+        var isMetric = context.Units == UnitSystem.Metric;
+        using var digested = Digested(outcome, isMetric ? result : toContract(outcome.Result, UnitSystem.Metric));
         return new()
         {
             Decision = outcome.Decision,
@@ -52,10 +53,11 @@ public static class AnswerMaker
                 Engine = EngineVersion.Current,
                 Compound = context.Compound,
                 InputDigest = Digest.Of(context.CanonicalInput.Span),
-                ResultDigest = ResultDigest(outcome, metric),
+                ResultDigest = digested.Digest(),
                 ComputedAt = context.ComputedAt,
             },
             Input = context.Full ? JsonElement.Parse(context.CanonicalInput.Span) : null,
+            WrittenResult = isMetric ? digested.SentMember("result").ToArray() : default,
         };
     }
 
@@ -93,7 +95,7 @@ public static class AnswerMaker
     /// <summary>Canonical by construction: members in order, no white space.</summary>
     private static string RecordId(AnswerContext context)
     {
-        using var record = new ShapeWriter(JsonForm.CanonicalRequest);
+        using var record = new ShapeWriter(JsonForm.Canonical);
         record.Raw("{\"engine\":"u8);
         record.Text(EngineVersion.Current);
         record.Raw(",\"input\":"u8);
@@ -106,10 +108,9 @@ public static class AnswerMaker
         return Digest.Of(record.Written.Span);
     }
 
-    private static string ResultDigest<TEngine, TResult>(Outcome<TEngine> outcome, TResult metric)
-        where TResult : class
-    {
-        var digested = new DigestedAnswer<TResult>
+    private static OutlinedObject Digested<TEngine, TResult>(Outcome<TEngine> outcome, TResult metric)
+        where TResult : class =>
+        new(ShapeTable.Of<DigestedAnswer<TResult>>(), new DigestedAnswer<TResult>
         {
             Decision = outcome.Decision,
             Result = metric,
@@ -126,8 +127,5 @@ public static class AnswerMaker
                 Pointer = assumption.Pointer,
                 Value = Quantity.From(assumption.Value, UnitSystem.Metric),
             }).ToArray(),
-        };
-        using var covered = ShapeWriter.Write(JsonForm.CanonicalAnswer, ShapeTable.Of<DigestedAnswer<TResult>>(), digested);
-        return Digest.Of(covered.Written.Span);
-    }
+        });
 }

@@ -118,8 +118,8 @@ public abstract class Capability<TRequest, TResult, TEngine>(IValidator<TRequest
     /// <summary>What a valid request needs before it can be computed, and what stands against it.</summary>
     protected virtual (TRequest Request, IReadOnlyList<ProblemError> Errors) Prepare(TRequest request, CancellationToken cancellationToken) => (request, []);
 
-    /// <summary>Parts of resolved requests whose canonical form is there already.</summary>
-    protected virtual IReadOnlyDictionary<object, ReadOnlyMemory<byte>>? Known => null;
+    /// <summary>Knows parts of resolved requests whose canonical form is there already.</summary>
+    protected virtual IKnownParts? Known => null;
 
     /// <summary>Which compound the request means; null where the calculation needs none.</summary>
     protected abstract CompoundProvenance? CompoundOf(TRequest request);
@@ -133,7 +133,7 @@ public abstract class Capability<TRequest, TResult, TEngine>(IValidator<TRequest
     private Answer<TResult> Answer(TRequest request, RuleBook rules, bool full, CancellationToken cancellationToken)
     {
         var outcome = Calculate(request, rules, new Budget(Budget.DefaultSteps, trace: full), cancellationToken);
-        using var canonical = ShapeWriter.Write(JsonForm.CanonicalRequest, _shape, Resolve(request), Known);
+        using var canonical = ShapeWriter.Write(JsonForm.Canonical, _shape, Resolve(request), Known);
         return AnswerMaker.Make(outcome, (result, units) => ToContract(request, result, units),
             new(Operation, rules.Edition, request.Units ?? UnitSystem.Metric, canonical.Written, CompoundOf(request), full, clock.GetUtcNow()));
     }

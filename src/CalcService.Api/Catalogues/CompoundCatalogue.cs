@@ -13,24 +13,22 @@ public sealed record CompoundProfile(string Id, CompoundSheet Sheet, Engine.Comp
 /// The compounds that requests can name, read once at start. The service holds no product's data: the sheet that ships
 /// with it is invented, all others are the operator's.
 /// </summary>
-public sealed class CompoundCatalogue
+public sealed class CompoundCatalogue : IKnownParts
 {
     private const string Shipped = "CalcService.Api.Compounds.";
 
     private readonly HashSet<string> _demonstrations;
+    private readonly Dictionary<object, ReadOnlyMemory<byte>> _canonical;
 
     private CompoundCatalogue(IReadOnlyCollection<CompoundProfile> all)
     {
-        Canonical = all.ToDictionary(object (profile) => profile.Sheet, profile => CanonicalOf(profile.Sheet), ReferenceEqualityComparer.Instance);
+        _canonical = all.ToDictionary(object (profile) => profile.Sheet, profile => CanonicalOf(profile.Sheet), ReferenceEqualityComparer.Instance);
         _demonstrations = [.. all.Where(profile => profile.EngineSheet.Demonstration).Select(profile => Unflagged(profile.Sheet))];
         All = [.. all.Select(profile => profile with { EngineSheet = Flagged(profile.Sheet) })];
     }
 
     /// <summary>By id.</summary>
     public IReadOnlyList<CompoundProfile> All { get; }
-
-    /// <summary>The canonical forms of the sheets, so that a request that names a profile needn't write it again.</summary>
-    public IReadOnlyDictionary<object, ReadOnlyMemory<byte>> Canonical { get; }
 
     /// <summary>Reads every sheet, shipped or in the operator's folder, through the same reader and validator as a sheet in a request.</summary>
     /// <exception cref="StartRefusedException">A sheet can't be read, is not valid, or has the id of another.</exception>
@@ -58,6 +56,13 @@ public sealed class CompoundCatalogue
     public Engine.Compounds.CompoundSheet EngineSheetOf(Compound compound) =>
         compound.Profile is { } id ? Find(id)!.EngineSheet : Flagged(compound.Sheet!);
 
+    /// <summary>The canonical form of a profile's sheet: a request that names a profile needn't write it again.</summary>
+    bool IKnownParts.TryFind(object part, out ReadOnlyMemory<byte> written)
+    {
+        written = default;
+        return part is CompoundSheet && _canonical.TryGetValue(part, out written);
+    }
+
     /// <summary>Which compound a valid request means.</summary>
     public CompoundProvenance ProvenanceOf(Compound compound) => new()
     {
@@ -78,7 +83,7 @@ public sealed class CompoundCatalogue
         return written.Written.ToArray();
     }
 
-    private static ShapeWriter Write(CompoundSheet sheet) => ShapeWriter.Write(JsonForm.CanonicalRequest, ShapeTable.Of<CompoundSheet>(), sheet);
+    private static ShapeWriter Write(CompoundSheet sheet) => ShapeWriter.Write(JsonForm.Canonical, ShapeTable.Of<CompoundSheet>(), sheet);
 
     private static string Unflagged(CompoundSheet sheet) => DigestOf(sheet with { Demonstration = null });
 

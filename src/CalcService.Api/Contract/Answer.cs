@@ -1,5 +1,6 @@
 using System.Text.Json;
 using CalcService.Api.Units;
+using CalcService.Api.Writing;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 
@@ -7,7 +8,7 @@ namespace CalcService.Api.Contract;
 
 /// <summary>The answer of a calculation: decision, numbers and everything needed to trust or refuse them.</summary>
 /// <typeparam name="TResult">The numbers.</typeparam>
-public sealed record Answer<TResult>
+public sealed record Answer<TResult> : IKnownParts
     where TResult : class
 {
     /// <summary>The worst severity of the findings: stop → doNotProceed, unknown → undetermined, caution → proceedWithCare, else proceed.</summary>
@@ -33,6 +34,15 @@ public sealed record Answer<TResult>
 
     /// <summary>The canonical request in SI; null without ?detail=full.</summary>
     public required JsonElement? Input { get; init; }
+
+    /// <summary>The result as it is sent, where it has been written already; empty where it hasn't.</summary>
+    internal ReadOnlyMemory<byte> WrittenResult { get; init; }
+
+    bool IKnownParts.TryFind(object part, out ReadOnlyMemory<byte> written)
+    {
+        written = WrittenResult;
+        return ReferenceEquals(part, Result) && !written.IsEmpty;
+    }
 }
 
 /// <summary>Something found, with the member to act on.</summary>

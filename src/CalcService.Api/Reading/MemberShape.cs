@@ -17,6 +17,9 @@ public abstract class MemberShape(PropertyInfo property, string name, Shape shap
 
     public Shape Shape { get; } = shape;
 
+    /// <summary>Whether the canonical form of its value is the one that is sent.</summary>
+    internal bool IsPlain { get; } = shape.IsPlain;
+
     /// <summary>Whether a request without it can't be computed.</summary>
     public bool Required { get; } = required;
 
@@ -28,6 +31,9 @@ public abstract class MemberShape(PropertyInfo property, string name, Shape shap
     public abstract object? ValueIn(object owner);
 
     public abstract void Assign(object owner, object value);
+
+    /// <summary>The length of its written name, with quotes and colon.</summary>
+    internal int NameLength => _utf8Name.Length + 3;
 
     /// <summary>Writes name and value; false where the form leaves the member out.</summary>
     internal abstract bool TryWrite(ShapeWriter writer, object owner, bool isFirst);
@@ -53,31 +59,34 @@ public class MemberShape<TOwner, TValue> : MemberShape
 
     public override void Assign(object owner, object value) => _set!((TOwner)owner, (TValue)value);
 
-    internal sealed override bool TryWrite(ShapeWriter writer, object owner, bool isFirst)
+    internal override bool TryWrite(ShapeWriter writer, object owner, bool isFirst)
     {
-        var value = Get(owner);
-        if (value is null && writer.Form == JsonForm.CanonicalRequest)
+        if (Get(owner) is not { } value)
+        {
+            return TryWriteNull(writer, isFirst);
+        }
+
+        WriteName(writer, isFirst);
+        Shape.Write(writer, value);
+        return true;
+    }
+
+    private protected TValue Get(object owner) => _get((TOwner)owner);
+
+    /// <summary>With the comma before it where it isn't the first.</summary>
+    private protected void WriteName(ShapeWriter writer, bool isFirst) => writer.Raw(_writtenName.AsSpan(isFirst ? 1 : 0));
+
+    private protected bool TryWriteNull(ShapeWriter writer, bool isFirst)
+    {
+        if (writer.Form == JsonForm.Canonical)
         {
             return false;
         }
 
-        // The comma before it stands where it isn't the first.
-        writer.Raw(_writtenName.AsSpan(isFirst ? 1 : 0));
-        if (value is null)
-        {
-            writer.Raw("null"u8);
-        }
-        else
-        {
-            Write(writer, value);
-        }
-
+        WriteName(writer, isFirst);
+        writer.Raw("null"u8);
         return true;
     }
-
-    private protected virtual void Write(ShapeWriter writer, TValue value) => Shape.Write(writer, value!);
-
-    private TValue Get(object owner) => _get((TOwner)owner);
 }
 
 /// <summary>A member of a value type.</summary>
@@ -86,9 +95,14 @@ public sealed class ValueMemberShape<TOwner, TValue>(PropertyInfo property, stri
     where TOwner : class
     where TValue : struct
 {
-    private readonly IValueShape<TValue> _value = (IValueShape<TValue>)shape;
+    private readonly Action<ShapeWriter, TValue> _write = ((IValueShape<TValue>)shape).Write;
 
-    private protected override void Write(ShapeWriter writer, TValue value) => _value.Write(writer, value);
+    internal override bool TryWrite(ShapeWriter writer, object owner, bool isFirst)
+    {
+        WriteName(writer, isFirst);
+        _write(writer, Get(owner));
+        return true;
+    }
 }
 
 /// <summary>A member of a value type that may be missing.</summary>
@@ -97,7 +111,17 @@ public sealed class OptionalMemberShape<TOwner, TValue>(PropertyInfo property, s
     where TOwner : class
     where TValue : struct
 {
-    private readonly IValueShape<TValue> _value = (IValueShape<TValue>)shape;
+    private readonly Action<ShapeWriter, TValue> _write = ((IValueShape<TValue>)shape).Write;
 
-    private protected override void Write(ShapeWriter writer, TValue? value) => _value.Write(writer, value!.Value);
+    internal override bool TryWrite(ShapeWriter writer, object owner, bool isFirst)
+    {
+        if (Get(owner) is not { } value)
+        {
+            return TryWriteNull(writer, isFirst);
+        }
+
+        WriteName(writer, isFirst);
+        _write(writer, value);
+        return true;
+    }
 }

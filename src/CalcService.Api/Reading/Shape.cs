@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using CalcService.Api.Units;
@@ -8,12 +9,35 @@ namespace CalcService.Api.Reading;
 /// <summary>What a JSON value of the contract looks like. One table of shapes drives reader, writer, schema and fuzzer.</summary>
 public abstract class Shape
 {
+    /// <summary>Whether the canonical form of a value in an answer is the one that is sent.</summary>
+    internal virtual bool IsPlain => true;
+
     /// <summary>Writes a value.</summary>
     internal abstract void Write(ShapeWriter writer, object value);
+
+    /// <summary>Copies what was written as it is sent into the canonical form.</summary>
+    /// <param name="canonical">Takes the copy.</param>
+    /// <param name="sent">All that was written.</param>
+    /// <param name="outline">What lies where in it.</param>
+    /// <param name="value">Where the value lies.</param>
+    internal virtual void Copy(ShapeWriter canonical, ReadOnlySpan<byte> sent, Outline outline, Piece value) => canonical.Raw(sent[value.Start..value.End]);
+
+    /// <summary>Copies a value that may be null.</summary>
+    private protected static void CopyNullable(Shape shape, ShapeWriter canonical, ReadOnlySpan<byte> sent, Outline outline, Piece value)
+    {
+        if (sent[value.Start] == (byte)'n')
+        {
+            canonical.Raw("null"u8);
+        }
+        else
+        {
+            shape.Copy(canonical, sent, outline, value);
+        }
+    }
 }
 
 /// <summary>The shape of a value type, which is written without boxing.</summary>
-internal interface IValueShape<in T>
+public interface IValueShape<in T>
     where T : struct
 {
     void Write(ShapeWriter writer, T value);
@@ -23,11 +47,9 @@ internal interface IValueShape<in T>
 public abstract class ValueShape<T> : Shape, IValueShape<T>
     where T : struct
 {
-    internal abstract void Write(ShapeWriter writer, T value);
+    public abstract void Write(ShapeWriter writer, T value);
 
     internal sealed override void Write(ShapeWriter writer, object value) => Write(writer, (T)value);
-
-    void IValueShape<T>.Write(ShapeWriter writer, T value) => Write(writer, value);
 }
 
 /// <summary>A string of limited length without control and direction characters.</summary>
@@ -53,43 +75,55 @@ public sealed class IntegerShape(bool isLong) : Shape, IValueShape<int>, IValueS
 /// <summary>A plain decimal number, such as a cost.</summary>
 public sealed class DecimalShape : ValueShape<decimal>
 {
-    internal override void Write(ShapeWriter writer, decimal value) => writer.Number(value);
+    internal override bool IsPlain => false;
+
+    public override void Write(ShapeWriter writer, decimal value) => writer.Number(value);
+
+    internal override void Copy(ShapeWriter canonical, ReadOnlySpan<byte> sent, Outline outline, Piece value) =>
+        canonical.Number(decimal.Parse(sent[value.Start..value.End], NumberStyles.Number, CultureInfo.InvariantCulture));
 }
 
 /// <summary>True or false; answers only.</summary>
 public sealed class BooleanShape : ValueShape<bool>
 {
-    internal override void Write(ShapeWriter writer, bool value) => writer.Raw(value ? "true"u8 : "false"u8);
+    public override void Write(ShapeWriter writer, bool value) => writer.Raw(value ? "true"u8 : "false"u8);
 }
 
 /// <summary>A plain number; answers only.</summary>
 public sealed class NumberShape : ValueShape<double>
 {
-    internal override void Write(ShapeWriter writer, double value) => writer.Number(value);
+    public override void Write(ShapeWriter writer, double value) => writer.Number(value);
 }
 
 /// <summary>A calendar date, yyyy-MM-dd.</summary>
 public sealed class DateShape : ValueShape<DateOnly>
 {
-    internal override void Write(ShapeWriter writer, DateOnly value) => writer.Text(Texts.Write(value));
+    public override void Write(ShapeWriter writer, DateOnly value) => writer.Text(Texts.Write(value));
 }
 
 /// <summary>A date-time with its offset.</summary>
 public sealed class InstantShape : ValueShape<DateTimeOffset>
 {
-    internal override void Write(ShapeWriter writer, DateTimeOffset value) => writer.Instant(value);
+    public override void Write(ShapeWriter writer, DateTimeOffset value) => writer.Instant(value);
 }
 
 /// <summary>Any JSON value; in a request an object with members of any name.</summary>
 public sealed class AnyShape : ValueShape<JsonElement>
 {
-    internal override void Write(ShapeWriter writer, JsonElement value) => writer.Any(value);
+    internal override bool IsPlain => false;
+
+    public override void Write(ShapeWriter writer, JsonElement value) => writer.Any(value);
+
+    internal override void Copy(ShapeWriter canonical, ReadOnlySpan<byte> sent, Outline outline, Piece value) =>
+        canonical.Any(JsonElement.Parse(sent[value.Start..value.End]));
 }
 
 /// <summary>A quantity of one kind, or of any kind where <see cref="Kind"/> is null (answers only).</summary>
 public sealed class QuantityShape(UnitKind? kind) : Shape
 {
     public UnitKind? Kind { get; } = kind;
+
+    internal override bool IsPlain => false;
 
     internal override void Write(ShapeWriter writer, object value)
     {
@@ -104,12 +138,26 @@ public sealed class QuantityShape(UnitKind? kind) : Shape
             return;
         }
 
-        var (unit, number) = writer.Form == JsonForm.CanonicalRequest && Kind is not null ? (Kind.Si.Code, quantity.Si) : (quantity.Unit, quantity.Value);
         writer.Raw("{\"unit\":"u8);
-        writer.Text(unit);
+        writer.Text(Kind is null ? quantity.Unit : Kind.Si.Code);
         writer.Raw(",\"value\":"u8);
-        writer.Number(number);
+        writer.Number(Kind is null ? quantity.Value : quantity.Si);
         writer.Raw("}"u8);
+    }
+
+    internal override void Copy(ShapeWriter canonical, ReadOnlySpan<byte> sent, Outline outline, Piece value)
+    {
+        // Without the braces; a number has no comma.
+        var members = sent[(value.Start + 1)..(value.End - 1)];
+        var comma = members.IndexOf((byte)',');
+        var number = members[..comma];
+        var unit = members[(comma + 1)..];
+        var room = canonical.Take(value.End - value.Start);
+        room[0] = (byte)'{';
+        unit.CopyTo(room[1..]);
+        room[1 + unit.Length] = (byte)',';
+        number.CopyTo(room[(2 + unit.Length)..]);
+        room[^1] = (byte)'}';
     }
 }
 
@@ -139,8 +187,33 @@ public abstract class ListShape(Shape item, int maxItems) : Shape
 
     public int MaxItems { get; } = maxItems;
 
+    internal override bool IsPlain { get; } = item.IsPlain;
+
     /// <summary>An array of the member's own type.</summary>
     public abstract object Build(IReadOnlyList<object> items);
+
+    internal override void Copy(ShapeWriter canonical, ReadOnlySpan<byte> sent, Outline outline, Piece value)
+    {
+        if (IsPlain)
+        {
+            canonical.Raw(sent[value.Start..value.End]);
+            return;
+        }
+
+        canonical.Raw("["u8);
+        var bracket = value.End - 1;
+        for (int place = value.Parts, start = value.Start + 1; start < bracket; start = outline[place++].End + 1)
+        {
+            if (place > value.Parts)
+            {
+                canonical.Raw(","u8);
+            }
+
+            CopyNullable(Item, canonical, sent, outline, outline[place]);
+        }
+
+        canonical.Raw("]"u8);
+    }
 }
 
 /// <summary>An array with items of a type.</summary>
@@ -160,6 +233,8 @@ public sealed class ListShape<T>(Shape item, int maxItems) : ListShape(item, max
     internal override void Write(ShapeWriter writer, object value)
     {
         var items = value as T[] ?? [.. (IReadOnlyList<T>)value];
+        var outline = IsPlain ? null : writer.Outline;
+        var first = outline?.Reserve(items.Length) ?? Outline.NoParts;
         writer.Raw("["u8);
         for (var i = 0; i < items.Length; i++)
         {
@@ -168,6 +243,7 @@ public sealed class ListShape<T>(Shape item, int maxItems) : ListShape(item, max
                 writer.Raw(","u8);
             }
 
+            var start = writer.Length;
             if (items[i] is { } item)
             {
                 Item.Write(writer, item);
@@ -176,9 +252,12 @@ public sealed class ListShape<T>(Shape item, int maxItems) : ListShape(item, max
             {
                 writer.Raw("null"u8);
             }
+
+            outline?.Note(first + i, start, writer.Length);
         }
 
         writer.Raw("]"u8);
+        outline?.End(first);
     }
 }
 
@@ -189,7 +268,8 @@ public sealed class ObjectShape : Shape
     public const int MostMembers = 64;
 
     private readonly MemberShape[] _members;
-    private readonly MemberShape[] _canonical;
+    private readonly MemberShape[] _sorted;
+    private readonly (int Place, MemberShape Member)[] _canonical;
 
     /// <param name="type">The type.</param>
     /// <param name="members">Its members in the order of declaration.</param>
@@ -201,8 +281,8 @@ public sealed class ObjectShape : Shape
         }
 
         (Type, _members) = (type, [.. members]);
-        Sorted = [.. members.OrderBy(member => member.Name, StringComparer.Ordinal)];
-        _canonical = [.. Sorted.Where(member => !member.IsWording)];
+        _sorted = [.. members.OrderBy(member => member.Name, StringComparer.Ordinal)];
+        _canonical = [.. _sorted.Where(member => !member.IsWording).Select(member => (Array.IndexOf(_members, member), member))];
     }
 
     public Type Type { get; }
@@ -211,7 +291,9 @@ public sealed class ObjectShape : Shape
     public IReadOnlyList<MemberShape> Members => _members;
 
     /// <summary>In the order of the canonical form: by UTF-16 code units of the name.</summary>
-    public IReadOnlyList<MemberShape> Sorted { get; }
+    public IReadOnlyList<MemberShape> Sorted => _sorted;
+
+    internal override bool IsPlain => false;
 
     internal override void Write(ShapeWriter writer, object value)
     {
@@ -220,13 +302,49 @@ public sealed class ObjectShape : Shape
             return;
         }
 
+        var members = writer.Form == JsonForm.Sent ? _members : _sorted;
+        var outline = writer.Outline;
+        var first = outline?.Reserve(_members.Length) ?? Outline.NoParts;
         writer.Raw("{"u8);
         var isFirst = true;
-        foreach (var member in writer.Form == JsonForm.Sent ? _members : _canonical)
+        for (var i = 0; i < members.Length; i++)
         {
-            isFirst &= !member.TryWrite(writer, value, isFirst);
+            // A comma stands before every member but the first.
+            var start = writer.Length + (isFirst ? 0 : 1);
+            isFirst &= !members[i].TryWrite(writer, value, isFirst);
+            outline?.Note(first + i, start, writer.Length);
         }
 
         writer.Raw("}"u8);
+        outline?.End(first);
+    }
+
+    internal override void Copy(ShapeWriter canonical, ReadOnlySpan<byte> sent, Outline outline, Piece value)
+    {
+        // Every member comes with the brace or comma before it, which then becomes the one that belongs there.
+        var before = (byte)'{';
+        foreach (var (place, member) in _canonical)
+        {
+            var written = outline[value.Parts + place];
+            var start = member.IsPlain ? written.End : written.Start + member.NameLength;
+            var copied = canonical.Take(start - written.Start + 1);
+            sent[(written.Start - 1)..start].CopyTo(copied);
+            copied[0] = before;
+            before = (byte)',';
+            if (!member.IsPlain)
+            {
+                CopyNullable(member.Shape, canonical, sent, outline, written with { Start = start });
+            }
+        }
+
+        canonical.Raw(before == '{' ? "{}"u8 : "}"u8);
+    }
+
+    /// <summary>Where the value of a member lies in what was outlined.</summary>
+    internal Range ValueOf(string member, Outline outline, int parts)
+    {
+        var place = Array.FindIndex(_members, one => one.Name == member);
+        var written = outline[parts + place];
+        return (written.Start + _members[place].NameLength)..written.End;
     }
 }

@@ -7,8 +7,5 @@ public enum JsonForm
     Sent,
 
     /// <summary>What the digest of a request covers: canonical, in SI, without what is left out.</summary>
-    CanonicalRequest,
-
-    /// <summary>What the digest of a result covers: canonical, in its own units, nulls too, without wording.</summary>
-    CanonicalAnswer,
+    Canonical,
 }

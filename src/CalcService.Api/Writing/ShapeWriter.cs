@@ -13,8 +13,8 @@ namespace CalcService.Api.Writing;
 /// be escaped, no white space. What is sent and what digests cover are so written alike.
 /// </summary>
 /// <param name="form">Which form is written.</param>
-/// <param name="known">Parts whose form is there already, by reference.</param>
-public sealed class ShapeWriter(JsonForm form, IReadOnlyDictionary<object, ReadOnlyMemory<byte>>? known = null) : IDisposable
+/// <param name="known">Knows parts whose form is there already.</param>
+public sealed class ShapeWriter(JsonForm form, IKnownParts? known = null) : IDisposable
 {
     private static readonly SearchValues<char> Escaped = SearchValues.Create([.. Enumerable.Range(0, 32).Select(c => (char)c), '"', '\\']);
 
@@ -23,11 +23,17 @@ public sealed class ShapeWriter(JsonForm form, IReadOnlyDictionary<object, ReadO
 
     public JsonForm Form { get; } = form;
 
+    /// <summary>Where it is noted what lies where; null where nobody asks.</summary>
+    internal Outline? Outline { get; init; }
+
+    /// <summary>Bytes written.</summary>
+    internal int Length => _length;
+
     /// <summary>What has been written, until the writer is disposed.</summary>
     public ReadOnlyMemory<byte> Written => _bytes.AsMemory(0, _length);
 
     /// <summary>Writes an object; its bytes are lent until the writer is disposed.</summary>
-    public static ShapeWriter Write(JsonForm form, ObjectShape shape, object value, IReadOnlyDictionary<object, ReadOnlyMemory<byte>>? known = null)
+    public static ShapeWriter Write(JsonForm form, ObjectShape shape, object value, IKnownParts? known = null)
     {
         var writer = new ShapeWriter(form, known);
         shape.Write(writer, value);
@@ -35,7 +41,7 @@ public sealed class ShapeWriter(JsonForm form, IReadOnlyDictionary<object, ReadO
     }
 
     /// <summary>Writes an answer as it is sent.</summary>
-    public static ShapeWriter WriteAnswer(object answer) => Write(JsonForm.Sent, ShapeTable.Of(answer.GetType()), answer);
+    public static ShapeWriter WriteAnswer(object answer) => Write(JsonForm.Sent, ShapeTable.Of(answer.GetType()), answer, answer as IKnownParts);
 
     public void Dispose()
     {
@@ -43,10 +49,10 @@ public sealed class ShapeWriter(JsonForm form, IReadOnlyDictionary<object, ReadO
         _bytes = [];
     }
 
-    /// <summary>Writes a part whose canonical form is there already; false where it isn't.</summary>
+    /// <summary>Writes a part whose form is there already; false where it isn't.</summary>
     public bool TryWriteKnown(object value)
     {
-        if (known is null || !known.TryGetValue(value, out var bytes))
+        if (known is null || !known.TryFind(value, out var bytes))
         {
             return false;
         }
@@ -190,10 +196,14 @@ public sealed class ShapeWriter(JsonForm form, IReadOnlyDictionary<object, ReadO
         _length += CanonicalNumber.Write(number, Room(CanonicalNumber.MostBytes));
     }
 
-    public void Raw(ReadOnlySpan<byte> bytes)
+    public void Raw(ReadOnlySpan<byte> bytes) => bytes.CopyTo(Take(bytes.Length));
+
+    /// <summary>Takes so many bytes, for the caller to fill.</summary>
+    internal Span<byte> Take(int bytes)
     {
-        bytes.CopyTo(Room(bytes.Length));
-        _length += bytes.Length;
+        var taken = Room(bytes)[..bytes];
+        _length += bytes;
+        return taken;
     }
 
     private void Raw(ReadOnlySpan<char> text) => _length += Encoding.UTF8.GetBytes(text, Room(Encoding.UTF8.GetMaxByteCount(text.Length)));

@@ -1,4 +1,5 @@
 using System.Text;
+using System.Text.Json;
 using CalcService.Api.Reading;
 using CalcService.Api.Units;
 using CalcService.Api.Writing;
@@ -15,6 +16,29 @@ public sealed record RfcExample
     public required IReadOnlyList<bool?> Literals { get; init; }
 }
 
+/// <summary>All that may stand in a result, in an order that isn't the canonical one.</summary>
+public sealed record Sample
+{
+    public required Quantity? Size { get; init; }
+
+    public required IReadOnlyList<Part?> Parts { get; init; }
+
+    public required IReadOnlyList<string> Names { get; init; }
+}
+
+/// <summary>A part of it.</summary>
+public sealed record Part
+{
+    [Wording]
+    public required string Words { get; init; }
+
+    public required IReadOnlyList<Quantity> Limits { get; init; }
+
+    public required decimal? Amount { get; init; }
+
+    public required JsonElement Any { get; init; }
+}
+
 /// <summary>RFC 8785, its examples from memory.</summary>
 public sealed class CanonicalJsonTests
 {
@@ -28,8 +52,7 @@ public sealed class CanonicalJsonTests
             Literals = [null, true, false],
         };
 
-        using var written = ShapeWriter.Write(JsonForm.CanonicalAnswer, ShapeTable.Of<RfcExample>(), example);
-        var text = Encoding.UTF8.GetString(written.Written.Span);
+        var text = Canonical(example);
 
         Assert.Equal(
             """{"literals":[null,true,false],"numbers":[333333333.3333333,1e+30,4.5,0.002,1e-27],"string":"€$\u000f\nA'B\"\\\\\"/"}""", text);
@@ -63,11 +86,48 @@ public sealed class CanonicalJsonTests
     {
         var example = new RfcExample { Numbers = [], Literals = [], String = string.Concat(Enumerable.Range(0, 0x20).Select(c => (char)c)) + "\u007F\u2028" };
 
-        using var written = ShapeWriter.Write(JsonForm.CanonicalAnswer, ShapeTable.Of<RfcExample>(), example);
-        var text = Encoding.UTF8.GetString(written.Written.Span);
+        var text = Canonical(example);
 
         Assert.Equal(
             """{"literals":[],"numbers":[],"string":"\u0000\u0001\u0002\u0003\u0004\u0005\u0006\u0007\b\t\n\u000b\f\r\u000e\u000f\u0010\u0011\u0012\u0013\u0014\u0015\u0016\u0017\u0018\u0019\u001a\u001b\u001c\u001d\u001e\u001f"""
                 + "\u007F\u2028\"}", text);
+    }
+
+    [Fact]
+    public void Copy_of_a_result_is_sorted_without_wording_and_keeps_nulls()
+    {
+        var part = new Part
+        {
+            Words = "n{[,",
+            Limits = [new() { Value = 1e-7, Unit = "mm" }, new() { Value = -2.5, Unit = "kN" }],
+            Amount = 12.50m,
+            Any = JsonElement.Parse("""{ "b" : [1.50, null], "a" : "\u00e9" }"""),
+        };
+        var sample = new Sample
+        {
+            Size = new() { Value = 20, Unit = "mm" },
+            Parts = [null, part, part with { Limits = [], Amount = null, Any = JsonElement.Parse("null") }],
+            Names = ["b", "a"],
+        };
+
+        using var outlined = new OutlinedObject(ShapeTable.Of<Sample>(), sample);
+        using var copied = outlined.CopyCanonical();
+
+        Assert.Equal(
+            """{"names":["b","a"],"parts":[null,"""
+                + """{"amount":12.5,"any":{"a":"é","b":[1.5,null]},"limits":[{"unit":"mm","value":1e-7},{"unit":"kN","value":-2.5}]},"""
+                + """{"amount":null,"any":null,"limits":[]}],"size":{"unit":"mm","value":20}}""",
+            Encoding.UTF8.GetString(copied.Written.Span));
+        Assert.Equal("""{"value":20,"unit":"mm"}""", Encoding.UTF8.GetString(outlined.SentMember("size").Span));
+    }
+
+    /// <summary>As a request is written, and as an answer is copied: without nulls in objects both are the same.</summary>
+    private static string Canonical(RfcExample example)
+    {
+        using var written = ShapeWriter.Write(JsonForm.Canonical, ShapeTable.Of<RfcExample>(), example);
+        using var outlined = new OutlinedObject(ShapeTable.Of<RfcExample>(), example);
+        using var copied = outlined.CopyCanonical();
+        Assert.Equal(written.Written.Span, copied.Written.Span);
+        return Encoding.UTF8.GetString(copied.Written.Span);
     }
 }

@@ -2,7 +2,9 @@ using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json.Nodes;
 using CalcService.Api.Capabilities.Pouring;
+using CalcService.Api.Tests.Findings;
 using CalcService.Api.Tests.Fixtures;
+using CalcService.Api.Writing;
 
 namespace CalcService.Api.Tests.Writing;
 
@@ -18,20 +20,62 @@ public sealed class DigestTests(Service service)
             var from = answer["provenance"]!;
 
             Assert.Equal((string?)from["compound"]!["digest"], Digest(Plain(answer["input"]!["compound"]!["sheet"])));
-            Assert.Equal((string?)from["resultDigest"], Digest(Plain(new JsonObject
-            {
-                ["assumptions"] = Each(answer["assumptions"], "pointer", "value"),
-                ["decision"] = answer["decision"]!.DeepClone(),
-                ["findings"] = Each(answer["findings"], "code", "limit", "measured", "pointer", "severity"),
-                ["result"] = WithoutWording(answer["result"]!.DeepClone()),
-            })));
+            Assert.Equal((string?)from["resultDigest"], ResultDigest(answer));
         }
     }
 
-    /// <summary>As docs/records.md has it: text, by and label only word what the other members say.</summary>
-    private static JsonNode WithoutWording(JsonNode node)
+    /// <summary>Every kind of answer and of finding, rebuilt from the answer as it is sent.</summary>
+    [Fact]
+    public void Digest_of_every_result_can_be_rebuilt_from_what_is_sent()
     {
-        if (node is JsonObject members)
+        var capabilities = service.Capabilities.ToDictionary(capability => "/v1/" + capability.Operation);
+        foreach (var operation in OperationExamples.All)
+        {
+            foreach (var request in operation.Examples.Select(example => example.Change(operation.Good)).Prepend(operation.Good))
+            {
+                var metric = (JsonObject)request.DeepClone();
+                metric["units"] = "metric";
+                var processed = capabilities[operation.Path].Process(Encoding.UTF8.GetBytes(metric.ToJsonString()), full: false, TestContext.Current.CancellationToken);
+                using var sent = ShapeWriter.WriteAnswer(processed.Body);
+                var answer = JsonNode.Parse(sent.Written.Span)!;
+
+                Assert.Equal((string?)answer["provenance"]!["resultDigest"], ResultDigest(answer));
+            }
+        }
+    }
+
+    [Fact]
+    public void Digest_of_a_result_does_not_depend_on_the_units_of_the_answer()
+    {
+        foreach (var capability in service.Capabilities)
+        {
+            var inch = (JsonObject)OperationExamples.All.Single(operation => operation.Path == "/v1/" + capability.Operation).Good.DeepClone();
+            inch["units"] = "inch";
+            var metric = (JsonObject)inch.DeepClone();
+            metric["units"] = "metric";
+
+            Assert.Equal(DigestOf(metric), DigestOf(inch));
+
+            string? DigestOf(JsonObject request)
+            {
+                using var sent = ShapeWriter.WriteAnswer(capability.Process(Encoding.UTF8.GetBytes(request.ToJsonString()), full: false, TestContext.Current.CancellationToken).Body);
+                return (string?)JsonNode.Parse(sent.Written.Span)!["provenance"]!["resultDigest"];
+            }
+        }
+    }
+
+    private static string ResultDigest(JsonNode answer) => Digest(Plain(new JsonObject
+    {
+        ["assumptions"] = Each(answer["assumptions"], "pointer", "value"),
+        ["decision"] = answer["decision"]!.DeepClone(),
+        ["findings"] = Each(answer["findings"], "code", "limit", "measured", "pointer", "severity"),
+        ["result"] = WithoutWording((string)answer["provenance"]!["operation"]!, answer["result"]!.DeepClone()),
+    }));
+
+    /// <summary>As docs/records.md has it: these only word what the other members say.</summary>
+    private static JsonNode WithoutWording(string operation, JsonNode result)
+    {
+        foreach (var members in result.Walk().Select(place => place.Value).OfType<JsonObject>().ToArray())
         {
             foreach (var name in new[] { "text", "by", "label" })
             {
@@ -39,27 +83,33 @@ public sealed class DigestTests(Service service)
             }
         }
 
-        foreach (var child in node is JsonObject parent ? parent.Select(member => member.Value) : node is JsonArray items ? items : [])
+        if (operation == "reuse-assessments")
         {
-            if (child is not null)
+            foreach (var item in result["work"]!.AsArray())
             {
-                WithoutWording(child);
+                item!.AsObject().Remove("task");
             }
         }
 
-        return node;
+        if (operation == "record-verifications")
+        {
+            result.AsObject().Remove("reason");
+        }
+
+        return result;
     }
 
     private static JsonArray Each(JsonNode? items, params string[] members) =>
         [.. items!.AsArray().Select(item => new JsonObject(members.Select(member => KeyValuePair.Create(member, item![member]?.DeepClone()))))];
 
-    /// <summary>Sorted members and no white space. The numbers of these answers are written alike by JSON writers: plain, or small exponents of which there are none.</summary>
+    /// <summary>Sorted members and no white space; numbers as they are sent, an amount without the zeros that it came with.</summary>
     private static string Plain(JsonNode? node) => node switch
     {
         null => "null",
         JsonObject members => "{" + string.Join(',', members.OrderBy(member => member.Key, StringComparer.Ordinal).Select(member => $"\"{member.Key}\":{Plain(member.Value)}")) + "}",
         JsonArray items => "[" + string.Join(',', items.Select(Plain)) + "]",
         JsonValue value when value.TryGetValue<string>(out var text) => "\"" + text.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal) + "\"",
+        _ when node.ToJsonString() is var number && number.Contains('.', StringComparison.Ordinal) && !number.Contains('e', StringComparison.Ordinal) => number.TrimEnd('0').TrimEnd('.'),
         _ => node.ToJsonString(),
     };
 

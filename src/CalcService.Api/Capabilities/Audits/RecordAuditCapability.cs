@@ -2,9 +2,10 @@ using CalcService.Api.Calculations;
 using CalcService.Api.Catalogues;
 using CalcService.Api.Contract;
 using CalcService.Api.Units;
-using CalcService.Engine;
+using CalcService.Api.Writing;
 using CalcService.Engine.Audits;
 using CalcService.Engine.Rules;
+using CalcService.Engine;
 using FluentValidation;
 
 namespace CalcService.Api.Capabilities.Audits;
@@ -17,7 +18,7 @@ public sealed class RecordAuditCapability(CompoundCatalogue compounds, IValidato
 
     public override ISummaryCollector NewCollector() => new RecordCollector();
 
-    protected override IReadOnlyDictionary<object, ReadOnlyMemory<byte>> Known => compounds.Canonical;
+    protected override IKnownParts Known => compounds;
 
     protected override RecordAuditRequest Resolve(RecordAuditRequest request) =>
         request with { Units = null, Compound = new Compound { Sheet = compounds.SheetOf(request.Compound) } };

@@ -2,9 +2,10 @@ using CalcService.Api.Calculations;
 using CalcService.Api.Catalogues;
 using CalcService.Api.Contract;
 using CalcService.Api.Units;
-using CalcService.Engine;
+using CalcService.Api.Writing;
 using CalcService.Engine.Curing;
 using CalcService.Engine.Rules;
+using CalcService.Engine;
 using FluentValidation;
 
 namespace CalcService.Api.Capabilities.Curing;
@@ -15,7 +16,7 @@ public sealed class CureScheduleCapability(CompoundCatalogue compounds, IValidat
 {
     public override string Operation => "cure-schedules";
 
-    protected override IReadOnlyDictionary<object, ReadOnlyMemory<byte>> Known => compounds.Canonical;
+    protected override IKnownParts Known => compounds;
 
     protected override CureScheduleRequest Resolve(CureScheduleRequest request) =>
         request with { Units = null, Compound = new Compound { Sheet = compounds.SheetOf(request.Compound) } };

@@ -2,9 +2,10 @@ using CalcService.Api.Calculations;
 using CalcService.Api.Catalogues;
 using CalcService.Api.Contract;
 using CalcService.Api.Units;
-using CalcService.Engine;
+using CalcService.Api.Writing;
 using CalcService.Engine.Inspection;
 using CalcService.Engine.Rules;
+using CalcService.Engine;
 using FluentValidation;
 
 namespace CalcService.Api.Capabilities.Inspection;
@@ -15,7 +16,7 @@ public sealed class ServiceInspectionCapability(CompoundCatalogue compounds, IVa
 {
     public override string Operation => "service-inspections";
 
-    protected override IReadOnlyDictionary<object, ReadOnlyMemory<byte>> Known => compounds.Canonical;
+    protected override IKnownParts Known => compounds;
 
     protected override ServiceInspectionRequest Resolve(ServiceInspectionRequest request) => request with
     {

@@ -2,9 +2,10 @@ using CalcService.Api.Calculations;
 using CalcService.Api.Catalogues;
 using CalcService.Api.Contract;
 using CalcService.Api.Units;
-using CalcService.Engine;
+using CalcService.Api.Writing;
 using CalcService.Engine.Matching;
 using CalcService.Engine.Rules;
+using CalcService.Engine;
 using FluentValidation;
 
 namespace CalcService.Api.Capabilities.Matching;
@@ -15,7 +16,7 @@ public sealed class TerminationMatchCapability(CompoundCatalogue compounds, IVal
 {
     public override string Operation => "termination-matches";
 
-    protected override IReadOnlyDictionary<object, ReadOnlyMemory<byte>> Known => compounds.Canonical;
+    protected override IKnownParts Known => compounds;
 
     protected override TerminationMatchRequest Resolve(TerminationMatchRequest request) =>
         request with { Units = null, Compound = new Compound { Sheet = compounds.SheetOf(request.Compound) } };

@@ -2,9 +2,10 @@ using CalcService.Api.Calculations;
 using CalcService.Api.Catalogues;
 using CalcService.Api.Contract;
 using CalcService.Api.Units;
-using CalcService.Engine;
+using CalcService.Api.Writing;
 using CalcService.Engine.Pouring;
 using CalcService.Engine.Rules;
+using CalcService.Engine;
 using FluentValidation;
 
 namespace CalcService.Api.Capabilities.Pouring;
@@ -15,7 +16,7 @@ public sealed class PourPlanCapability(CompoundCatalogue compounds, IValidator<P
 {
     public override string Operation => "pour-plans";
 
-    protected override IReadOnlyDictionary<object, ReadOnlyMemory<byte>> Known => compounds.Canonical;
+    protected override IKnownParts Known => compounds;
 
     protected override PourPlanRequest Resolve(PourPlanRequest request) =>
         request with { Units = null, Compound = new Compound { Sheet = compounds.SheetOf(request.Compound) } };
