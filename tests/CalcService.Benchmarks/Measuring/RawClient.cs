@@ -29,7 +29,16 @@ internal sealed class RawClient : IDisposable
     /// <summary>One request; the bytes of its answer's body.</summary>
     public ReadOnlySpan<byte> Send()
     {
-        _socket.Send(_request);
+        Begin();
+        return End();
+    }
+
+    /// <summary>Sends a request, for others to be sent before it is answered.</summary>
+    public void Begin() => _socket.Send(_request);
+
+    /// <summary>Waits for its answer; the bytes of its body.</summary>
+    public ReadOnlySpan<byte> End()
+    {
         int length = 0, end = -1, size = int.MaxValue;
         while (end < 0 || length < end + size)
         {
