@@ -48,7 +48,7 @@ public sealed record BatchSummary
     public required string InputDigest { get; init; }
 
     /// <summary>What the lines say together, where the calculation gathers it.</summary>
-    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull), JsonConverter(typeof(ShapedConverter))]
     public object? Statistics { get; init; }
 }
 
