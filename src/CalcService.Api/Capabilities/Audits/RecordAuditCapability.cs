@@ -3,9 +3,9 @@ using CalcService.Api.Catalogues;
 using CalcService.Api.Contract;
 using CalcService.Api.Units;
 using CalcService.Api.Writing;
+using CalcService.Engine;
 using CalcService.Engine.Audits;
 using CalcService.Engine.Rules;
-using CalcService.Engine;
 using FluentValidation;
 
 namespace CalcService.Api.Capabilities.Audits;

@@ -3,9 +3,9 @@ using CalcService.Api.Catalogues;
 using CalcService.Api.Contract;
 using CalcService.Api.Units;
 using CalcService.Api.Writing;
+using CalcService.Engine;
 using CalcService.Engine.Curing;
 using CalcService.Engine.Rules;
-using CalcService.Engine;
 using FluentValidation;
 
 namespace CalcService.Api.Capabilities.Curing;
