@@ -4,7 +4,7 @@ using System.Text.Json.Serialization;
 
 namespace CalcService.Api.Hosting;
 
-/// <summary>How the framework writes what is no answer: problems, catalogues, the frame of a batch line.</summary>
+/// <summary>How the framework writes what is no answer: problems, catalogues, a batch's frame and counts.</summary>
 public static class ApiJson
 {
     public static JsonSerializerOptions Options { get; } = Create();

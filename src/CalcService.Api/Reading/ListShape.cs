@@ -14,14 +14,8 @@ public abstract class ListShape(Shape item, int maxItems) : Shape
     /// <summary>An array of the member's own type.</summary>
     public abstract object Build(IReadOnlyList<object> items);
 
-    internal override void Copy(ShapeWriter canonical, ReadOnlySpan<byte> sent, Outline outline, Piece value)
+    private protected override void Rearrange(ShapeWriter canonical, ReadOnlySpan<byte> sent, Outline outline, Piece value)
     {
-        if (IsPlain)
-        {
-            canonical.Raw(sent[value.Start..value.End]);
-            return;
-        }
-
         canonical.Raw("["u8);
         var bracket = value.End - 1;
         for (int place = value.Parts, start = value.Start + 1; start < bracket; start = outline[place++].End + 1)
@@ -31,7 +25,7 @@ public abstract class ListShape(Shape item, int maxItems) : Shape
                 canonical.Raw(","u8);
             }
 
-            CopyNullable(Item, canonical, sent, outline, outline[place]);
+            Item.Copy(canonical, sent, outline, outline[place]);
         }
 
         canonical.Raw("]"u8);

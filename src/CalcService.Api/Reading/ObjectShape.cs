@@ -60,7 +60,7 @@ public sealed class ObjectShape : Shape
         outline?.End(first);
     }
 
-    internal override void Copy(ShapeWriter canonical, ReadOnlySpan<byte> sent, Outline outline, Piece value)
+    private protected override void Rearrange(ShapeWriter canonical, ReadOnlySpan<byte> sent, Outline outline, Piece value)
     {
         // Every member comes with the brace or comma before it, which then becomes the one that belongs there.
         var before = (byte)'{';
@@ -74,7 +74,7 @@ public sealed class ObjectShape : Shape
             before = (byte)',';
             if (!member.IsPlain)
             {
-                CopyNullable(member.Shape, canonical, sent, outline, written with { Start = start });
+                member.Shape.Copy(canonical, sent, outline, written with { Start = start });
             }
         }
 

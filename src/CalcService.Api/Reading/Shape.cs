@@ -20,20 +20,21 @@ public abstract class Shape
     /// <param name="sent">All that was written.</param>
     /// <param name="outline">What lies where in it.</param>
     /// <param name="value">Where the value lies.</param>
-    internal virtual void Copy(ShapeWriter canonical, ReadOnlySpan<byte> sent, Outline outline, Piece value) => canonical.Raw(sent[value.Start..value.End]);
-
-    /// <summary>Copies a value that may be null.</summary>
-    private protected static void CopyNullable(Shape shape, ShapeWriter canonical, ReadOnlySpan<byte> sent, Outline outline, Piece value)
+    internal void Copy(ShapeWriter canonical, ReadOnlySpan<byte> sent, Outline outline, Piece value)
     {
-        if (sent[value.Start] == (byte)'n')
+        if (IsPlain || sent[value.Start] == (byte)'n')
         {
-            canonical.Raw("null"u8);
+            canonical.Raw(sent[value.Start..value.End]);
         }
         else
         {
-            shape.Copy(canonical, sent, outline, value);
+            Rearrange(canonical, sent, outline, value);
         }
     }
+
+    /// <summary>Copies a value that isn't plain, nor null.</summary>
+    private protected virtual void Rearrange(ShapeWriter canonical, ReadOnlySpan<byte> sent, Outline outline, Piece value) =>
+        throw new NotSupportedException($"{GetType().Name} isn't plain and doesn't say how it is copied.");
 }
 
 /// <summary>The shape of a value type, which is written without boxing.</summary>
@@ -79,7 +80,7 @@ public sealed class DecimalShape : ValueShape<decimal>
 
     public override void Write(ShapeWriter writer, decimal value) => writer.Number(value);
 
-    internal override void Copy(ShapeWriter canonical, ReadOnlySpan<byte> sent, Outline outline, Piece value) =>
+    private protected override void Rearrange(ShapeWriter canonical, ReadOnlySpan<byte> sent, Outline outline, Piece value) =>
         canonical.Number(decimal.Parse(sent[value.Start..value.End], NumberStyles.Number, CultureInfo.InvariantCulture));
 }
 
@@ -114,7 +115,7 @@ public sealed class AnyShape : ValueShape<JsonElement>
 
     public override void Write(ShapeWriter writer, JsonElement value) => writer.Any(value);
 
-    internal override void Copy(ShapeWriter canonical, ReadOnlySpan<byte> sent, Outline outline, Piece value) =>
+    private protected override void Rearrange(ShapeWriter canonical, ReadOnlySpan<byte> sent, Outline outline, Piece value) =>
         canonical.Any(JsonElement.Parse(sent[value.Start..value.End]));
 }
 
@@ -145,7 +146,7 @@ public sealed class QuantityShape(UnitKind? kind) : Shape
         writer.Raw("}"u8);
     }
 
-    internal override void Copy(ShapeWriter canonical, ReadOnlySpan<byte> sent, Outline outline, Piece value)
+    private protected override void Rearrange(ShapeWriter canonical, ReadOnlySpan<byte> sent, Outline outline, Piece value)
     {
         // Without the braces; a number has no comma.
         var members = sent[(value.Start + 1)..(value.End - 1)];

@@ -3,7 +3,7 @@ using System.Text.Json.Serialization;
 
 namespace CalcService.Api.Writing;
 
-/// <summary>Writes an answer inside of what the framework writes, the same bytes as by itself.</summary>
+/// <summary>Writes an answer, or the statistics of a batch, inside of what the framework writes: the same bytes as by itself.</summary>
 internal sealed class ShapedConverter : JsonConverter<object>
 {
     public override object Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) => throw new NotSupportedException();

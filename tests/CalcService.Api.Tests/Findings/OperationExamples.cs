@@ -22,6 +22,9 @@ public sealed record OperationExamples(string Path, JsonObject Good, IReadOnlyLi
         AuditExamples.Operation, VerificationExamples.Operation,
     ];
 
+    /// <summary>The good request, and what each example makes of it.</summary>
+    public IEnumerable<JsonObject> Requests => Examples.Select(example => example.Change(Good)).Prepend(Good);
+
     /// <summary>The examples of a finding, worst first, with the paths that they are sent to.</summary>
     public static IEnumerable<(OperationExamples Operation, FindingExample Example)> Of(string code) => All
         .SelectMany(operation => operation.Examples.Where(example => example.Code == code).Select(example => (operation, example)))
