@@ -34,6 +34,11 @@ internal sealed class Template
     /// <param name="word">Gives a word by its name.</param>
     public string Fill<T>(T from, Func<T, string, string> word)
     {
+        if (_names.Length == 0)
+        {
+            return _texts[0];
+        }
+
         var parts = new string[_texts.Length + _names.Length];
         for (var i = 0; i < _names.Length; i++)
         {

@@ -46,6 +46,7 @@ public class MemberShape<TOwner, TValue> : MemberShape
     private readonly Func<TOwner, TValue> _get;
     private readonly Action<TOwner, TValue>? _set;
     private readonly byte[] _writtenName;
+    private readonly byte[] _writtenNull;
 
     public MemberShape(PropertyInfo property, string name, Shape shape, bool required, bool nullable)
         : base(property, name, shape, required, nullable)
@@ -53,6 +54,7 @@ public class MemberShape<TOwner, TValue> : MemberShape
         _get = property.GetMethod!.CreateDelegate<Func<TOwner, TValue>>();
         _set = property.SetMethod?.CreateDelegate<Action<TOwner, TValue>>();
         _writtenName = Encoding.UTF8.GetBytes($",\"{name}\":");
+        _writtenNull = [.. _writtenName, .. "null"u8];
     }
 
     public override object? ValueIn(object owner) => Get(owner);
@@ -83,8 +85,7 @@ public class MemberShape<TOwner, TValue> : MemberShape
             return false;
         }
 
-        WriteName(writer, isFirst);
-        writer.Raw("null"u8);
+        writer.Raw(_writtenNull.AsSpan(isFirst ? 1 : 0));
         return true;
     }
 }

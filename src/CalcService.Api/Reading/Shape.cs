@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
@@ -122,6 +123,13 @@ public sealed class AnyShape : ValueShape<JsonElement>
 /// <summary>A quantity of one kind, or of any kind where <see cref="Kind"/> is null (answers only).</summary>
 public sealed class QuantityShape(UnitKind? kind) : Shape
 {
+    /// <summary>What is written behind the number, by the code of its unit.</summary>
+    private static readonly FrozenDictionary<string, byte[]> Ends = UnitTable.All
+        .SelectMany(kind => kind.Units)
+        .Select(unit => unit.Code)
+        .Distinct()
+        .ToFrozenDictionary(code => code, code => Encoding.UTF8.GetBytes($",\"unit\":\"{code}\"}}"), StringComparer.Ordinal);
+
     public UnitKind? Kind { get; } = kind;
 
     internal override bool IsPlain => false;
@@ -133,9 +141,7 @@ public sealed class QuantityShape(UnitKind? kind) : Shape
         {
             writer.Raw("{\"value\":"u8);
             writer.Number(quantity.Value);
-            writer.Raw(",\"unit\":"u8);
-            writer.Text(quantity.Unit);
-            writer.Raw("}"u8);
+            writer.Raw(Ends[quantity.Unit]);
             return;
         }
 

@@ -40,6 +40,12 @@ public static class Rounding
             return value == 0 ? 0 : value;
         }
 
+        // What has no more digits before its point and none behind it stays as it is.
+        if (Math.Abs(value) < PowersOfTen[digits] && Math.Truncate(value) == value)
+        {
+            return value;
+        }
+
         var places = digits - 1 - DecimalExponent(Math.Abs(value));
         // Powers of ten up to 22 are exact in a double, and one division or product rounds once.
         return places switch

@@ -16,9 +16,18 @@ public static class CanonicalNumber
     /// <summary>Digits of the numbers that take the short way: those of answers.</summary>
     private const int FewDigits = Rounding.AnswerDigits;
 
+    /// <summary>Below it every whole number is a double of its own, and its digits are the shortest that there are.</summary>
+    private const double MostWhole = 1e15;
+
     /// <summary>Writes a number as UTF-8 and gives its length.</summary>
     public static int Write(double value, Span<byte> bytes)
     {
+        if (Math.Abs(value) < MostWhole && Math.Truncate(value) == value)
+        {
+            _ = ((long)value).TryFormat(bytes, out var digits, default, CultureInfo.InvariantCulture);
+            return digits;
+        }
+
         if (TryWriteFew(value, bytes, out var length))
         {
             return length;
