@@ -27,22 +27,13 @@ public static class AnswerMaker
     public static Answer<TResult> Make<TEngine, TResult>(Outcome<TEngine> outcome, Func<TEngine, UnitSystem, TResult> toContract, AnswerContext context)
         where TResult : class
     {
-        var result = toContract(outcome.Result, context.Units);
-        var isMetric = context.Units == UnitSystem.Metric;
-        using var digested = Digested(outcome, isMetric ? result : toContract(outcome.Result, UnitSystem.Metric));
-        return new()
+        var answer = new Answer<TResult>
         {
             Decision = outcome.Decision,
-            Result = result,
-            Findings = outcome.Findings.Select(finding => Finding(finding, context.Units)).ToArray(),
+            Result = toContract(outcome.Result, context.Units),
+            Findings = Findings(outcome.Findings, context.Units),
             SafetyNotes = outcome.SafetyNotes.Select(note => new AnswerSafetyNote { Code = note.Code, Text = note.Text }).ToArray(),
-            Assumptions = outcome.Assumptions.Select(assumption => new AnswerAssumption
-            {
-                Pointer = assumption.Pointer,
-                Text = assumption.Text,
-                Value = Quantity.From(assumption.Value, context.Units),
-                Origin = assumption.Origin,
-            }).ToArray(),
+            Assumptions = Assumptions(outcome.Assumptions, context.Units),
             Trace = outcome.Trace.Select(step => Step(step, context.Units)).ToArray(),
             Provenance = new()
             {
@@ -53,11 +44,24 @@ public static class AnswerMaker
                 Engine = EngineVersion.Current,
                 Compound = context.Compound,
                 InputDigest = Digest.Of(context.CanonicalInput.Span),
-                ResultDigest = digested.Digest(),
+                ResultDigest = Digest.Pending,
                 ComputedAt = context.ComputedAt,
             },
             Input = context.Full ? JsonElement.Parse(context.CanonicalInput.Span) : null,
-            WrittenResult = isMetric ? digested.SentMember("result").ToArray() : default,
+        };
+        var isMetric = context.Units == UnitSystem.Metric;
+        // The digest covers metric numbers, whatever is answered in.
+        using var metric = new OutlinedObject(ShapeTable.Of<Answer<TResult>>(), isMetric ? answer : answer with
+        {
+            Result = toContract(outcome.Result, UnitSystem.Metric),
+            Findings = Findings(outcome.Findings, UnitSystem.Metric),
+            Assumptions = Assumptions(outcome.Assumptions, UnitSystem.Metric),
+        });
+        var digest = metric.Digest();
+        return answer with
+        {
+            Provenance = answer.Provenance with { ResultDigest = digest },
+            Written = isMetric ? metric.SentWith("provenance", "resultDigest", digest) : default,
         };
     }
 
@@ -68,7 +72,7 @@ public static class AnswerMaker
         Basis = BasisNames[(int)source.Basis],
     };
 
-    private static AnswerFinding Finding(Finding finding, UnitSystem units) => new()
+    private static AnswerFinding[] Findings(IReadOnlyList<Finding> findings, UnitSystem units) => findings.Select(finding => new AnswerFinding
     {
         Code = finding.Definition.Code,
         Severity = finding.Severity,
@@ -79,7 +83,15 @@ public static class AnswerMaker
         Limit = Quantity.From(finding.Limit, units),
         Action = AnswerText.Fill(finding.Definition.Action, finding, units),
         Source = Source(finding.Source ?? finding.Definition.Source),
-    };
+    }).ToArray();
+
+    private static AnswerAssumption[] Assumptions(IReadOnlyList<Assumption> assumptions, UnitSystem units) => assumptions.Select(assumption => new AnswerAssumption
+    {
+        Pointer = assumption.Pointer,
+        Text = assumption.Text,
+        Value = Quantity.From(assumption.Value, units),
+        Origin = assumption.Origin,
+    }).ToArray();
 
     private static AnswerTraceStep Step(TraceStep step, UnitSystem units) => new()
     {
@@ -107,25 +119,4 @@ public static class AnswerMaker
         record.Raw("}"u8);
         return Digest.Of(record.Written.Span);
     }
-
-    private static OutlinedObject Digested<TEngine, TResult>(Outcome<TEngine> outcome, TResult metric)
-        where TResult : class =>
-        new(ShapeTable.Of<DigestedAnswer<TResult>>(), new DigestedAnswer<TResult>
-        {
-            Decision = outcome.Decision,
-            Result = metric,
-            Findings = outcome.Findings.Select(finding => new DigestedFinding
-            {
-                Code = finding.Definition.Code,
-                Severity = finding.Severity,
-                Pointer = finding.Pointer,
-                Measured = Quantity.From(finding.Measured, UnitSystem.Metric),
-                Limit = Quantity.From(finding.Limit, UnitSystem.Metric),
-            }).ToArray(),
-            Assumptions = outcome.Assumptions.Select(assumption => new DigestedAssumption
-            {
-                Pointer = assumption.Pointer,
-                Value = Quantity.From(assumption.Value, UnitSystem.Metric),
-            }).ToArray(),
-        });
 }

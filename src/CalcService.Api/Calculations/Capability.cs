@@ -64,7 +64,7 @@ public abstract class Capability<TRequest, TResult, TEngine>(IValidator<TRequest
 
     public Type AnswerType => typeof(Answer<TResult>);
 
-    public ObjectShape Compared => ShapeTable.Of<DigestedAnswer<TResult>>();
+    public ObjectShape Compared => ShapeTable.Of<Answer<TResult>>();
 
     public virtual int BodyBytes => Hosting.Limits.BodyBytes;
 

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using CalcService.Api.Reading;
 using CalcService.Api.Units;
 using CalcService.Api.Writing;
 using CalcService.Engine.Findings;
@@ -8,7 +9,7 @@ namespace CalcService.Api.Contract;
 
 /// <summary>The answer of a calculation: decision, numbers and everything needed to trust or refuse them.</summary>
 /// <typeparam name="TResult">The numbers.</typeparam>
-public sealed record Answer<TResult> : IKnownParts
+public sealed record Answer<TResult> : IWritten
     where TResult : class
 {
     /// <summary>The worst severity of the findings: stop → doNotProceed, unknown → undetermined, caution → proceedWithCare, else proceed.</summary>
@@ -21,28 +22,28 @@ public sealed record Answer<TResult> : IKnownParts
     public required IReadOnlyList<AnswerFinding> Findings { get; init; }
 
     /// <summary>Cautions that always hold.</summary>
+    [Undigested]
     public required IReadOnlyList<AnswerSafetyNote> SafetyNotes { get; init; }
 
     /// <summary>Values that were used and not given.</summary>
     public required IReadOnlyList<AnswerAssumption> Assumptions { get; init; }
 
     /// <summary>Every formula as it was computed; empty without ?detail=full.</summary>
+    [Undigested]
     public required IReadOnlyList<AnswerTraceStep> Trace { get; init; }
 
     /// <summary>Where this answer comes from, and the digests that prove it.</summary>
+    [Undigested]
     public required AnswerProvenance Provenance { get; init; }
 
     /// <summary>The canonical request in SI; null without ?detail=full.</summary>
+    [Undigested]
     public required JsonElement? Input { get; init; }
 
-    /// <summary>The result as it is sent, where it has been written already; empty where it hasn't.</summary>
-    internal ReadOnlyMemory<byte> WrittenResult { get; init; }
+    /// <summary>The answer as it is sent, where it has been written already; empty where it hasn't.</summary>
+    internal ReadOnlyMemory<byte> Written { get; init; }
 
-    bool IKnownParts.TryFind(object part, out ReadOnlyMemory<byte> written)
-    {
-        written = WrittenResult;
-        return ReferenceEquals(part, Result) && !written.IsEmpty;
-    }
+    ReadOnlyMemory<byte> IWritten.Written => Written;
 }
 
 /// <summary>Something found, with the member to act on.</summary>
@@ -58,9 +59,11 @@ public sealed record AnswerFinding
     public required string Pointer { get; init; }
 
     /// <summary>Other members that take part.</summary>
+    [Undigested]
     public required IReadOnlyList<string> Related { get; init; }
 
     /// <summary>What was found.</summary>
+    [Undigested]
     public required string Message { get; init; }
 
     /// <summary>The number that was found.</summary>
@@ -70,9 +73,11 @@ public sealed record AnswerFinding
     public required Quantity? Limit { get; init; }
 
     /// <summary>What to do.</summary>
+    [Undigested]
     public required string Action { get; init; }
 
     /// <summary>Where the rule comes from.</summary>
+    [Undigested]
     public required AnswerSource Source { get; init; }
 }
 
@@ -106,12 +111,14 @@ public sealed record AnswerAssumption
     public required string Pointer { get; init; }
 
     /// <summary>What was assumed.</summary>
+    [Undigested]
     public required string Text { get; init; }
 
     /// <summary>The value, where it is one number.</summary>
     public required Quantity? Value { get; init; }
 
     /// <summary>Who chose it.</summary>
+    [Undigested]
     public required AssumptionOrigin Origin { get; init; }
 }
 

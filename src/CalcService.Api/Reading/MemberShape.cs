@@ -25,8 +25,8 @@ public abstract class MemberShape(PropertyInfo property, string name, Shape shap
 
     public bool Nullable { get; } = nullable;
 
-    /// <summary>Whether it only words what other members say.</summary>
-    public bool IsWording { get; } = property.IsDefined(typeof(WordingAttribute));
+    /// <summary>Whether the digest of an answer covers it.</summary>
+    public bool IsDigested { get; } = !property.IsDefined(typeof(UndigestedAttribute));
 
     public abstract object? ValueIn(object owner);
 

@@ -23,7 +23,7 @@ public sealed class ObjectShape : Shape
 
         (Type, _members) = (type, [.. members]);
         _sorted = [.. members.OrderBy(member => member.Name, StringComparer.Ordinal)];
-        _canonical = [.. _sorted.Where(member => !member.IsWording).Select(member => (Array.IndexOf(_members, member), member))];
+        _canonical = [.. _sorted.Where(member => member.IsDigested).Select(member => (Array.IndexOf(_members, member), member))];
     }
 
     public Type Type { get; }
@@ -81,11 +81,11 @@ public sealed class ObjectShape : Shape
         canonical.Raw(before == '{' ? "{}"u8 : "}"u8);
     }
 
-    /// <summary>Where the value of a member lies in what was outlined.</summary>
-    internal Range ValueOf(string member, Outline outline, int parts)
+    /// <summary>A member, and where its value lies in what was outlined.</summary>
+    internal (MemberShape Member, Piece Value) Find(string name, Outline outline, int parts)
     {
-        var place = Array.FindIndex(_members, one => one.Name == member);
+        var place = Array.FindIndex(_members, one => one.Name == name);
         var written = outline[parts + place];
-        return (written.Start + _members[place].NameLength)..written.End;
+        return (_members[place], written with { Start = written.Start + _members[place].NameLength });
     }
 }

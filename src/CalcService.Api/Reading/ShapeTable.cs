@@ -14,9 +14,12 @@ public sealed class AtMostAttribute(int count) : Attribute
     public int Count { get; } = count;
 }
 
-/// <summary>Marks words of an answer that tell a person what other members tell a program. They may change, so no digest covers them.</summary>
+/// <summary>
+/// Marks a member of an answer that no digest covers: words, which tell a person what other members tell a program and
+/// may change, and what stands beside the decision and its numbers.
+/// </summary>
 [AttributeUsage(AttributeTargets.Property)]
-public sealed class WordingAttribute : Attribute;
+public sealed class UndigestedAttribute : Attribute;
 
 /// <summary>Makes the shapes of the contract's types, once each.</summary>
 public static class ShapeTable

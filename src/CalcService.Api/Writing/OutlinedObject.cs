@@ -1,10 +1,11 @@
+using System.Text;
 using CalcService.Api.Reading;
 
 namespace CalcService.Api.Writing;
 
 /// <summary>
-/// An object written as it is sent, whose canonical form is copied from these bytes: the members of each object sorted, its
-/// wording left out, nulls kept. To copy takes a fraction of writing once more.
+/// An object written as it is sent, whose canonical form is copied from these bytes: the members of each object sorted,
+/// those that no digest covers left out, nulls kept. To copy takes a fraction of writing once more.
 /// </summary>
 public sealed class OutlinedObject : IDisposable
 {
@@ -35,8 +36,19 @@ public sealed class OutlinedObject : IDisposable
         return canonical;
     }
 
-    /// <summary>The value of a member as it is sent, lent until the object is disposed.</summary>
-    public ReadOnlyMemory<byte> SentMember(string name) => _sent.Written[_shape.ValueOf(name, _outline, _outline.Last)];
+    /// <summary>The object as it is sent, with another text of the same length as the value of a member of one of its objects.</summary>
+    public byte[] SentWith(string member, string inner, string text)
+    {
+        var sent = _sent.Written.ToArray();
+        var owner = _shape.Find(member, _outline, _outline.Last);
+        var value = ((ObjectShape)owner.Member.Shape).Find(inner, _outline, owner.Value.Parts).Value;
+        if (Encoding.UTF8.GetBytes(text, sent.AsSpan(value.Start + 1)) != value.End - value.Start - 2)
+        {
+            throw new ArgumentException($"{text} hasn't the length of what stands in its place.", nameof(text));
+        }
+
+        return sent;
+    }
 
     public void Dispose()
     {

@@ -41,7 +41,17 @@ public sealed class ShapeWriter(JsonForm form, IKnownParts? known = null) : IDis
     }
 
     /// <summary>Writes an answer as it is sent.</summary>
-    public static ShapeWriter WriteAnswer(object answer) => Write(JsonForm.Sent, ShapeTable.Of(answer.GetType()), answer, answer as IKnownParts);
+    public static ShapeWriter WriteAnswer(object answer)
+    {
+        if (answer is not IWritten { Written: { IsEmpty: false } written })
+        {
+            return Write(JsonForm.Sent, ShapeTable.Of(answer.GetType()), answer);
+        }
+
+        var writer = new ShapeWriter(JsonForm.Sent);
+        writer.Raw(written.Span);
+        return writer;
+    }
 
     public void Dispose()
     {

@@ -29,7 +29,7 @@ public sealed record Sample
 /// <summary>A part of it.</summary>
 public sealed record Part
 {
-    [Wording]
+    [Undigested]
     public required string Words { get; init; }
 
     public required IReadOnlyList<Quantity> Limits { get; init; }
@@ -37,6 +37,22 @@ public sealed record Part
     public required decimal? Amount { get; init; }
 
     public required JsonElement Any { get; init; }
+}
+
+/// <summary>An object with another one in it.</summary>
+public sealed record Outer
+{
+    public required string First { get; init; }
+
+    public required Inner Inner { get; init; }
+}
+
+/// <summary>The other one.</summary>
+public sealed record Inner
+{
+    public required int Size { get; init; }
+
+    public required string Text { get; init; }
 }
 
 /// <summary>RFC 8785, its examples from memory.</summary>
@@ -94,7 +110,7 @@ public sealed class CanonicalJsonTests
     }
 
     [Fact]
-    public void Copy_of_a_result_is_sorted_without_wording_and_keeps_nulls()
+    public void Copy_is_sorted_without_what_no_digest_covers_and_keeps_nulls()
     {
         var part = new Part
         {
@@ -118,7 +134,15 @@ public sealed class CanonicalJsonTests
                 + """{"amount":12.5,"any":{"a":"é","b":[1.5,null]},"limits":[{"unit":"mm","value":1e-7},{"unit":"kN","value":-2.5}]},"""
                 + """{"amount":null,"any":null,"limits":[]}],"size":{"unit":"mm","value":20}}""",
             Encoding.UTF8.GetString(copied.Written.Span));
-        Assert.Equal("""{"value":20,"unit":"mm"}""", Encoding.UTF8.GetString(outlined.SentMember("size").Span));
+    }
+
+    [Fact]
+    public void Text_of_an_inner_object_gives_way_to_another_of_its_length_only()
+    {
+        using var outlined = new OutlinedObject(ShapeTable.Of<Outer>(), new Outer { First = "abc", Inner = new() { Size = 1, Text = "abc" } });
+
+        Assert.Equal("""{"first":"abc","inner":{"size":1,"text":"xyz"}}""", Encoding.UTF8.GetString(outlined.SentWith("inner", "text", "xyz")));
+        Assert.Throws<ArgumentException>(() => outlined.SentWith("inner", "text", "xy"));
     }
 
     /// <summary>As a request is written, and as an answer is copied: without nulls in objects both are the same.</summary>

@@ -7,7 +7,7 @@ namespace CalcService.Api.Capabilities.Verifications;
 
 /// <summary>
 /// Walks what a digest of an answer covers, in the order of the contract, to the first member that differs: numbers by more than one unit
-/// of their last digit, times by more than a minute, all else at all. Words aren't compared, and members that nobody knows are left aside.
+/// of their last digit, times by more than a minute, all else at all. Members that nobody knows are left aside.
 /// </summary>
 internal sealed class AnswerComparison
 {
@@ -50,7 +50,7 @@ internal sealed class AnswerComparison
             return Differs(pointer, computed);
         }
 
-        foreach (var member in shape.Members.Where(member => !member.IsWording))
+        foreach (var member in shape.Members.Where(member => member.IsDigested))
         {
             var (at, now) = ($"{pointer}/{member.Name}", computed.GetProperty(member.Name));
             if (!archived.TryGetProperty(member.Name, out var then))

@@ -13,7 +13,7 @@ public sealed record RecordVerificationResult
     public required string? Pointer { get; init; }
 
     /// <summary>Why; null where it matches.</summary>
-    [Wording]
+    [Undigested]
     public required string? Reason { get; init; }
 
     /// <summary>Record id of the answer as computed now; null where there is none.</summary>
