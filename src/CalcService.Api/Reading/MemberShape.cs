@@ -57,37 +57,29 @@ public class MemberShape<TOwner, TValue> : MemberShape
         _writtenNull = [.. _writtenName, .. "null"u8];
     }
 
-    public override object? ValueIn(object owner) => Get(owner);
+    public override object? ValueIn(object owner) => _get((TOwner)owner);
 
     public override void Assign(object owner, object value) => _set!((TOwner)owner, (TValue)value);
 
-    internal override bool TryWrite(ShapeWriter writer, object owner, bool isFirst)
+    internal sealed override bool TryWrite(ShapeWriter writer, object owner, bool isFirst)
     {
-        if (Get(owner) is not { } value)
-        {
-            return TryWriteNull(writer, isFirst);
-        }
-
-        WriteName(writer, isFirst);
-        Shape.Write(writer, value);
-        return true;
-    }
-
-    private protected TValue Get(object owner) => _get((TOwner)owner);
-
-    /// <summary>With the comma before it where it isn't the first.</summary>
-    private protected void WriteName(ShapeWriter writer, bool isFirst) => writer.Raw(_writtenName.AsSpan(isFirst ? 1 : 0));
-
-    private protected bool TryWriteNull(ShapeWriter writer, bool isFirst)
-    {
-        if (writer.Form == JsonForm.Canonical)
+        var value = _get((TOwner)owner);
+        if (value is null && writer.Form == JsonForm.Canonical)
         {
             return false;
         }
 
-        writer.Raw(_writtenNull.AsSpan(isFirst ? 1 : 0));
+        // With the comma before it where it isn't the first.
+        writer.Raw((value is null ? _writtenNull : _writtenName).AsSpan(isFirst ? 1 : 0));
+        if (value is not null)
+        {
+            Write(writer, value);
+        }
+
         return true;
     }
+
+    private protected virtual void Write(ShapeWriter writer, TValue value) => Shape.Write(writer, value!);
 }
 
 /// <summary>A member of a value type.</summary>
@@ -96,14 +88,9 @@ public sealed class ValueMemberShape<TOwner, TValue>(PropertyInfo property, stri
     where TOwner : class
     where TValue : struct
 {
-    private readonly Action<ShapeWriter, TValue> _write = ((IValueShape<TValue>)shape).Write;
+    private readonly IValueShape<TValue> _shape = (IValueShape<TValue>)shape;
 
-    internal override bool TryWrite(ShapeWriter writer, object owner, bool isFirst)
-    {
-        WriteName(writer, isFirst);
-        _write(writer, Get(owner));
-        return true;
-    }
+    private protected override void Write(ShapeWriter writer, TValue value) => _shape.Write(writer, value);
 }
 
 /// <summary>A member of a value type that may be missing.</summary>
@@ -112,17 +99,7 @@ public sealed class OptionalMemberShape<TOwner, TValue>(PropertyInfo property, s
     where TOwner : class
     where TValue : struct
 {
-    private readonly Action<ShapeWriter, TValue> _write = ((IValueShape<TValue>)shape).Write;
+    private readonly IValueShape<TValue> _shape = (IValueShape<TValue>)shape;
 
-    internal override bool TryWrite(ShapeWriter writer, object owner, bool isFirst)
-    {
-        if (Get(owner) is not { } value)
-        {
-            return TryWriteNull(writer, isFirst);
-        }
-
-        WriteName(writer, isFirst);
-        _write(writer, value);
-        return true;
-    }
+    private protected override void Write(ShapeWriter writer, TValue? value) => _shape.Write(writer, value!.Value);
 }
