@@ -24,7 +24,7 @@ internal static class HttpRows
         [
             new("pour plan of one end over HTTP, CPU against an endpoint of the service that only parses and writes", $"{plan.Endpoint:0.00} ×", "2.0 ×", plan.Endpoint / 2),
             new("the same with ?detail=full, against its own larger answer", $"{full.Endpoint:0.00} ×", "3 ×", full.Endpoint / 3),
-            new($"for comparison: the same with {InFlight} requests in flight, so that no thread waits and spins", $"{busy:0.00} ×; full {fullBusy:0.00} ×"),
+            new($"for comparison: the same with {InFlight} requests in flight, so that threads wait and spin less", $"{busy:0.00} ×; full {fullBusy:0.00} ×"),
             new("for comparison: against parsing and writing in a bare server without a log", $"{plan.Typed:0.00} ×; full {full.Typed:0.00} ×"),
             new("for comparison: against checking the JSON and copying bytes in a bare server", $"{plan.Plain:0.00} ×; full {full.Plain:0.00} ×"),
         ];
