@@ -56,6 +56,10 @@ public static class AnswerMaker
             Result = toContract(outcome.Result, UnitSystem.Metric),
             Findings = Findings(outcome.Findings, UnitSystem.Metric),
             Assumptions = Assumptions(outcome.Assumptions, UnitSystem.Metric),
+            // No digest covers these: they needn't be written for it.
+            SafetyNotes = [],
+            Trace = [],
+            Input = null,
         });
         var digest = metric.Digest();
         return answer with

@@ -41,7 +41,7 @@ public static class Rounding
         }
 
         // What has no more digits before its point and none behind it stays as it is.
-        if (Math.Abs(value) < PowersOfTen[digits] && Math.Truncate(value) == value)
+        if (Math.Abs(value) < PowersOfTen[digits] && double.IsInteger(value))
         {
             return value;
         }

@@ -16,18 +16,9 @@ public static class CanonicalNumber
     /// <summary>Digits of the numbers that take the short way: those of answers.</summary>
     private const int FewDigits = Rounding.AnswerDigits;
 
-    /// <summary>Below it every whole number is a double of its own, and its digits are the shortest that there are.</summary>
-    private const double MostWhole = 1e15;
-
     /// <summary>Writes a number as UTF-8 and gives its length.</summary>
     public static int Write(double value, Span<byte> bytes)
     {
-        if (Math.Abs(value) < MostWhole && Math.Truncate(value) == value)
-        {
-            _ = ((long)value).TryFormat(bytes, out var digits, default, CultureInfo.InvariantCulture);
-            return digits;
-        }
-
         if (TryWriteFew(value, bytes, out var length))
         {
             return length;
@@ -49,16 +40,21 @@ public static class CanonicalNumber
     }
 
     /// <summary>
-    /// Writes a number that is a decimal of few digits. A double can't be two decimals of up to fifteen digits, so
+    /// Writes a whole number, or one that is a decimal of few digits. A double can't be two decimals of up to fifteen digits, so
     /// where such a decimal is the double, its digits are the shortest that there are.
     /// </summary>
     private static bool TryWriteFew(double value, Span<byte> bytes, out int length)
     {
         length = 0;
         var size = Math.Abs(value);
-        if (size is not (>= 1e-6 and < 1e15))
+        if (size is not (0 or (>= 1e-6 and < 1e15)))
         {
             return false;
+        }
+
+        if (double.IsInteger(value))
+        {
+            return ((long)value).TryFormat(bytes, out length, default, CultureInfo.InvariantCulture);
         }
 
         var places = Math.Max(0, FewDigits - 1 - Rounding.DecimalExponent(size));
@@ -68,7 +64,8 @@ public static class CanonicalNumber
             return false;
         }
 
-        while (places > 0 && digits % 10 == 0)
+        // What isn't whole keeps a digit behind the point.
+        while (digits % 10 == 0)
         {
             (digits, places) = (digits / 10, places - 1);
         }
@@ -78,7 +75,7 @@ public static class CanonicalNumber
         var first = MostBytes;
         for (var place = 0; place <= places || digits > 0; place++, digits /= 10)
         {
-            if (place == places && places > 0)
+            if (place == places)
             {
                 text[--first] = (byte)'.';
             }
@@ -98,11 +95,6 @@ public static class CanonicalNumber
 
     private static string WriteLong(double value)
     {
-        if (value == 0)
-        {
-            return "0";
-        }
-
         // The framework finds the shortest digits; only its exponents differ.
         var text = value.ToString("R", CultureInfo.InvariantCulture);
         var e = text.IndexOf('E', StringComparison.Ordinal);
