@@ -17,7 +17,9 @@ public sealed record AnswerContext(
 public static class AnswerMaker
 {
     /// <summary>Version of the contract; it only grows within 1.</summary>
-    public const string ContractVersion = "1.0";
+    public const string ContractVersion = "0.9";
+
+    private static readonly string[] Actors = [.. Enum.GetNames<Actor>().Select(JsonNamingPolicy.CamelCase.ConvertName)];
 
     private static readonly string[] BasisNames = [.. Enum.GetNames<Basis>().Select(JsonNamingPolicy.CamelCase.ConvertName)];
 
@@ -69,6 +71,9 @@ public static class AnswerMaker
         };
     }
 
+    /// <summary>Who can do something about a finding, in the contract's word.</summary>
+    public static string Name(Actor actor) => Actors[(int)actor];
+
     public static AnswerSource Source(Source source) => new()
     {
         Document = source.Document,
@@ -82,6 +87,7 @@ public static class AnswerMaker
         Severity = finding.Severity,
         Pointer = finding.Pointer,
         Related = finding.Related,
+        Actor = Name(finding.Definition.Actor),
         Message = AnswerText.Fill(finding.Definition.Message, finding, units),
         Measured = Quantity.From(finding.Measured, units),
         Limit = Quantity.From(finding.Limit, units),

@@ -60,6 +60,7 @@ public static class CatalogueEndpoints
     {
         Code = definition.Code,
         Severities = definition.Severities,
+        Actor = AnswerMaker.Name(definition.Actor),
         Meaning = definition.Meaning,
         Action = definition.Action,
         Source = AnswerMaker.Source(definition.Source),

@@ -21,6 +21,9 @@ public sealed record RuleEntry
     /// <summary>The severities it can come with.</summary>
     public required IReadOnlyList<Severity> Severities { get; init; }
 
+    /// <summary>Who can do something about it: crew, lead, inspector, office or integrator.</summary>
+    public required string Actor { get; init; }
+
     /// <summary>What it means.</summary>
     public required string Meaning { get; init; }
 

@@ -62,6 +62,10 @@ public sealed record AnswerFinding
     [Undigested]
     public required IReadOnlyList<string> Related { get; init; }
 
+    /// <summary>Who can do something about it: crew, lead, inspector, office or integrator.</summary>
+    [Undigested]
+    public required string Actor { get; init; }
+
     /// <summary>What was found.</summary>
     [Undigested]
     public required string Message { get; init; }

@@ -1,6 +1,7 @@
 using CalcService.Api.Reading;
 using CalcService.Api.Units;
 using CalcService.Engine.Compounds;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 
 namespace CalcService.Api.Contract;

@@ -1,4 +1,5 @@
 using CalcService.Engine.Compounds;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Ropes;
 
 namespace CalcService.Api.Contract;

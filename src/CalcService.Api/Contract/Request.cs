@@ -14,16 +14,3 @@ public interface ICalculationRequest
     /// <summary>The units of the answer.</summary>
     UnitSystem? Units { get; }
 }
-
-/// <summary>A fact that may not be known.</summary>
-public enum Fact
-{
-    /// <summary>Nobody said.</summary>
-    Unknown,
-
-    /// <summary>It is not so.</summary>
-    No,
-
-    /// <summary>It is so.</summary>
-    Yes,
-}

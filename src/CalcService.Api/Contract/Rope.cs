@@ -1,4 +1,5 @@
 using CalcService.Api.Units;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Ropes;
 

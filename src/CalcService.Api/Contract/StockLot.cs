@@ -1,5 +1,6 @@
 using CalcService.Api.Units;
 using CalcService.Engine.Compounds;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 
 namespace CalcService.Api.Contract;

@@ -1,4 +1,5 @@
 using CalcService.Api.Validation;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using FluentValidation;
 

@@ -8,25 +8,25 @@ public static partial class AuditFindings
 {
     private static IReadOnlyList<FindingDefinition> Cure => [MovedEarly, LoadedEarly, CureNotFollowed, AirAssumed];
 
-    public static FindingDefinition MovedEarly { get; } = Stop("moved-before-gel",
+    public static FindingDefinition MovedEarly { get; } = Stop("moved-before-gel", Actor.Inspector,
         "The end was moved before its cone had gelled, or before the hold after it that the sheet asks for: the wires are no longer where they were poured.",
         "The end was moved {measured} after mixing; until {limit} it had to rest.",
         "Take the end out of use and make it again.",
         Record("release"));
 
-    public static FindingDefinition LoadedEarly { get; } = Stop("loaded-before-cured",
+    public static FindingDefinition LoadedEarly { get; } = Stop("loaded-before-cured", Actor.Inspector,
         "The end was released, loaded or put to service before its compound had full strength.",
         "The end was {what} {measured} after mixing, before it had its full strength.",
         "Unload it. A competent person decides whether it is proof loaded again or made again.",
         Record("release"));
 
-    public static FindingDefinition CureNotFollowed { get; } = Unknown("cure-not-followed",
+    public static FindingDefinition CureNotFollowed { get; } = Unknown("cure-not-followed", Actor.Inspector,
         "The recorded air doesn't reach from mixing to the load, so nobody knows whether the compound had its strength.",
         "The recorded air doesn't tell when the compound had its full strength.",
         "Send the air from mixing until the end was released.",
         Prudence);
 
-    public static FindingDefinition AirAssumed { get; } = Caution("air-during-cure-assumed",
+    public static FindingDefinition AirAssumed { get; } = Caution("air-during-cure-assumed", Actor.Inspector,
         "One air temperature is all there is: a night that was colder made the cure take longer.",
         "The record has no air temperatures between mixing and release; the air is taken to have stayed as it was.",
         "Send the air over the cure, or go by hardness at the lip.",

@@ -9,37 +9,37 @@ public static partial class AuditFindings
 {
     private static IReadOnlyList<FindingDefinition> Held => [FactMissing, TrailMissing, TimesContradict, TimeAfterAudit, LookFailed, QualificationExpired];
 
-    public static FindingDefinition FactMissing { get; } = Unknown("record-fact-missing",
+    public static FindingDefinition FactMissing { get; } = Unknown("record-fact-missing", Actor.Office,
         "The record doesn't hold a fact without which nobody can rebuild the decision that the end is safe.",
         "The record doesn't give {what}.",
         "Look it up where it was first written down; where it can't be found any more, the end is looked at, loaded or made again as a competent person decides.",
         Prudence);
 
-    public static FindingDefinition TrailMissing { get; } = Caution("record-trail-missing",
+    public static FindingDefinition TrailMissing { get; } = Caution("record-trail-missing", Actor.Office,
         "The record doesn't hold something that lets others trace the end, its parts or the people who made it.",
         "The record doesn't give {what}.",
         "Enter it from the certificate or the list of the crew, with name and date of the entry.",
         Source.CommonPractice);
 
-    public static FindingDefinition TimesContradict { get; } = Unknown("record-times-contradict",
+    public static FindingDefinition TimesContradict { get; } = Unknown("record-times-contradict", Actor.Inspector,
         "Two times of the record can't both be true, so neither proves anything.",
         "The record has {later} before {earlier}.",
         "Ask who wrote them down which is wrong; correct it with name and date.",
         Record("order of times"));
 
-    public static FindingDefinition TimeAfterAudit { get; } = Unknown("record-time-after-audit",
+    public static FindingDefinition TimeAfterAudit { get; } = Unknown("record-time-after-audit", Actor.Inspector,
         "The record tells of something that had not happened yet when it was audited.",
         "The record has {what} after the day of the audit.",
         "Correct the time or the day of the audit.",
         Record("order of times"));
 
-    public static FindingDefinition LookFailed { get; } = Stop("look-failed",
+    public static FindingDefinition LookFailed { get; } = Stop("look-failed", Actor.Inspector,
         "Somebody looked at the work and found it not in order.",
         "The look at {what} found it not in order.",
         "Take the end out of use until a competent person has decided; work done again gets its own record.",
         Record("looks"));
 
-    public static FindingDefinition QualificationExpired { get; } = Caution("qualification-expired",
+    public static FindingDefinition QualificationExpired { get; } = Caution("qualification-expired", Actor.Office,
         "Somebody worked after the last day of the qualification that the record gives.",
         "The qualification of {who} was good until {until}, {days} day(s) before the work.",
         "Find the newer certificate. Where there is none, somebody qualified looks at what was done.",

@@ -9,43 +9,43 @@ public static partial class AuditFindings
 {
     private static IReadOnlyList<FindingDefinition> Work => [LotExpiredWhenMixed, LotUnfit, PouredLate, VolumeOff, KitsShort, HardnessLow, HardnessNotAtLip];
 
-    public static FindingDefinition LotExpiredWhenMixed { get; } = Stop("lot-expired-when-mixed",
+    public static FindingDefinition LotExpiredWhenMixed { get; } = Stop("lot-expired-when-mixed", Actor.Inspector,
         "A lot, or a part of its kits, was mixed after its last good day.",
         "Lot {lot} ({part}) was good until {expiresOn}, {days} day(s) before it was mixed.",
         "Take the end out of use and make it again; look for other ends from this lot.",
         new("the dates on the packs, or the sheet's shelf life", "", Basis.DataSheet));
 
-    public static FindingDefinition LotUnfit { get; } = Stop("lot-unfit-when-mixed",
+    public static FindingDefinition LotUnfit { get; } = Stop("lot-unfit-when-mixed", Actor.Inspector,
         "A lot was mixed that should not have been: opened, damaged, quarantined, or stored outside the sheet's range.",
         "Lot {lot} was {why} when it was mixed.",
         "Take the end out of use until a competent person has decided; look for other ends from this lot.",
         Record("lots"));
 
-    public static FindingDefinition PouredLate { get; } = Stop("poured-beyond-pot-life",
+    public static FindingDefinition PouredLate { get; } = Stop("poured-beyond-pot-life", Actor.Inspector,
         "The basket was not full yet when the pot life had ended: compound that thickens doesn't flow between the wires.",
         "The basket was full {measured} after mixing; the pot life was {limit}.",
         "Take the end out of use and make it again.",
         Source.DataSheet("potLife"));
 
-    public static FindingDefinition VolumeOff { get; } = Caution("recorded-volume-off",
+    public static FindingDefinition VolumeOff { get; } = Caution("recorded-volume-off", Actor.Inspector,
         "The volume that went into the basket doesn't go with basket and rope: too little leaves a void, too much has run out below.",
         "{measured} went into the basket; {low} to {high} go with basket and rope.",
         "Check sizes and volume of the record; look at mouth and seal of the end.",
         Rules.VolumeSpread.Source, Rules.VolumeSpread);
 
-    public static FindingDefinition KitsShort { get; } = Define("kits-short", [Severity.Stop, Severity.Caution],
+    public static FindingDefinition KitsShort { get; } = Define("kits-short", Actor.Inspector, [Severity.Stop, Severity.Caution],
         "The kits of the mix gave less than the baskets needed. A stop where they can't have been full.",
         "The kits gave {measured}; the baskets of the mix take {limit}.",
         "Count the kits and baskets of the record again; look for a void below the mouth.",
         Record("volumes"));
 
-    public static FindingDefinition HardnessLow { get; } = Stop("hardness-low",
+    public static FindingDefinition HardnessLow { get; } = Stop("hardness-low", Actor.Crew,
         "The compound was softer than the sheet asks for.",
         "The hardness was {measured}; the sheet asks for {limit}.",
         "Do not load the end. Wait or warm it as the sheet allows, and read again.",
         Source.DataSheet("hardness"));
 
-    public static FindingDefinition HardnessNotAtLip { get; } = Caution("hardness-not-at-lip",
+    public static FindingDefinition HardnessNotAtLip { get; } = Caution("hardness-not-at-lip", Actor.Crew,
         "The lip of the cone cures last and works hardest. Hardness at the mouth, or of a witness sample, proves nothing there.",
         "The hardness was not read at the lip.",
         "Read it at the lip where the seal is off; else go by the time that the cure takes in the cold.",

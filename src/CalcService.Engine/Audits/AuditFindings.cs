@@ -3,7 +3,7 @@ using CalcService.Engine.Cones;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
-using CalcService.Engine.Rules.Edition202611;
+using CalcService.Engine.Rules.Edition202612;
 using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Audits;
@@ -27,7 +27,7 @@ public static partial class AuditFindings
     ];
 
     // Getters, not fields: nobody says in which order the parts of a class set their fields.
-    private static AuditRules Rules => AuditRules2026Nov.Rules;
+    private static AuditRules Rules => AuditRules2026Dec.Rules;
 
     private static Source Prudence => Source.NotGiven(Document);
 

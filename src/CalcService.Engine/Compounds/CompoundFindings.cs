@@ -1,7 +1,7 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
-using CalcService.Engine.Rules.Edition202611;
+using CalcService.Engine.Rules.Edition202612;
 using static CalcService.Engine.Findings.FindingKinds;
 
 namespace CalcService.Engine.Compounds;
@@ -9,81 +9,81 @@ namespace CalcService.Engine.Compounds;
 /// <summary>Findings about the compound and the readings that mean the same in every room.</summary>
 public static class CompoundFindings
 {
-    public static FindingDefinition OutsidePouringRange { get; } = Stop("outside-pouring-range",
+    public static FindingDefinition OutsidePouringRange { get; } = Stop("outside-pouring-range", Actor.Lead,
         "A temperature lies outside the pouring range of the sheet, which holds for air, steel, wires and compound each.",
         "{reading} at {measured} is outside the sheet's pouring range of {minimum} to {maximum}.",
         "Warm or cool what is outside the range, or wait.",
         Source.DataSheet("pouring"));
 
-    public static FindingDefinition ReadingMissing { get; } = Unknown("reading-missing",
+    public static FindingDefinition ReadingMissing { get; } = Unknown("reading-missing", Actor.Crew,
         "A reading that a safety rule needs is missing. It is never taken from another reading.",
         "{reading} is not given.",
         "Read it and send it.");
 
-    public static FindingDefinition SheetSilent { get; } = Unknown("sheet-silent",
+    public static FindingDefinition SheetSilent { get; } = Unknown("sheet-silent", Actor.Lead,
         "The data sheet doesn't state what a safety rule needs.",
         "The sheet gives no {what}.",
         "Take it from the compound's data sheet, or ask its maker.");
 
-    public static FindingDefinition Demonstration { get; } = Caution("compound-demonstration",
+    public static FindingDefinition Demonstration { get; } = Caution("compound-demonstration", Actor.Lead,
         "The compound is invented, for demonstration only.",
         "The compound is the invented demonstration: no number here is fit for a real pour.",
         "Send the data sheet of the compound in hand.",
         new("the compound's sheet says so", "demonstration", Basis.Derived));
 
-    public static FindingDefinition DoseUnknown { get; } = Unknown("dose-unknown",
+    public static FindingDefinition DoseUnknown { get; } = Unknown("dose-unknown", Actor.Lead,
         "The sheet has no dose band for the temperature that decides.",
         "No dose band of the sheet covers {measured}.",
         "Ask the compound's maker for the dose at this temperature.");
 
-    public static FindingDefinition DoseContradictsSheet { get; } = Stop("dose-contradicts-sheet",
+    public static FindingDefinition DoseContradictsSheet { get; } = Stop("dose-contradicts-sheet", Actor.Lead,
         "The dose that was given, or is meant to be, is another than the sheet has for the temperature that decides.",
         "{measured} dose(s) a kit given or meant; the sheet has {limit} for the temperature that decides.",
         "Before mixing, give the dose of the sheet, or bring air and steel to a temperature that the meant dose is for. Once mixed, do not pour it.",
         Source.DataSheet("doses"));
 
-    public static FindingDefinition GelTimeUnknown { get; } = Unknown("gel-time-unknown",
+    public static FindingDefinition GelTimeUnknown { get; } = Unknown("gel-time-unknown", Actor.Lead,
         "The sheet has no gel time for the dose that the temperature asks for.",
         "The sheet has no gel time for {doses} dose(s) a kit.",
         "Ask the compound's maker for gel times with this dose.");
 
-    public static FindingDefinition GelTimeExtrapolated { get; } = Caution("gel-time-extrapolated",
+    public static FindingDefinition GelTimeExtrapolated { get; } = Caution("gel-time-extrapolated", Actor.Lead,
         "A gel time lies outside the temperatures at which the sheet measured it.",
         "Gel time at {measured} lies outside the {minimum} to {maximum} that the sheet measured for this dose.",
         "Treat gel time and pot life as a guess: mix a witness sample first.",
         Source.DataSheet("gelTimes"));
 
-    public static FindingDefinition GelTimeFromOnePoint { get; } = Caution("gel-time-from-one-point",
+    public static FindingDefinition GelTimeFromOnePoint { get; } = Caution("gel-time-from-one-point", Actor.Lead,
         "The sheet has one gel time for this dose, so the effect of temperature is assumed in a band.",
         "One gel time for this dose: an activation energy of {low} to {high} is assumed.",
         "Mix a witness sample first and time it.",
         Rules.AssumedActivationEnergy.Expected.Source,
         Rules.AssumedActivationEnergy.Low, Rules.AssumedActivationEnergy.Expected, Rules.AssumedActivationEnergy.High);
 
-    public static FindingDefinition GelOutOfFamily { get; } = Caution("gel-out-of-family",
+    public static FindingDefinition GelOutOfFamily { get; } = Caution("gel-out-of-family", Actor.Lead,
         "A gel came so much sooner or later than the sheet's that the lot, its dose or its mixing has to be doubted.",
         "{end} was seen gelled {measured} after mixing; {limit} was to be expected.",
         "Set the lot aside, check dose and mixing, and go by hardness before any load.",
         Curing.LotSpread.Source, Curing.LotSpread, Curing.ObservationSpread, Curing.OutOfFamily);
 
-    public static FindingDefinition GelSeenInCup { get; } = Caution("gel-seen-in-cup",
+    public static FindingDefinition GelSeenInCup { get; } = Caution("gel-seen-in-cup", Actor.Crew,
         "A gel seen in a cup says little about the cone: the cup warms itself, the cone is cooled by its steel. It changes no time.",
         "The gel was seen in a cup; the cone's times stay as the sheet gives them.",
         "Look at the cone itself before anybody moves the rope.",
         Source.CommonPractice);
 
-    public static FindingDefinition GelPlaceUnknown { get; } = Caution("gel-place-unknown",
+    public static FindingDefinition GelPlaceUnknown { get; } = Caution("gel-place-unknown", Actor.Crew,
         "Nobody says where the gel was seen. It could be a cup's, which gels sooner than a cone, so it can make times later only.",
         "It is not said whether the gel was seen in the cone, at its mouth or in a cup.",
         "Give seenIn.",
         Source.CommonPractice);
 
-    private static PouringRules Rules => PouringRules2026Nov.Rules;
+    private static PouringRules Rules => PouringRules2026Dec.Rules;
 
-    private static CuringRules Curing => CuringRules2026Nov.Rules;
+    private static CuringRules Curing => CuringRules2026Dec.Rules;
 
     private static Source Prudence => Source.NotGiven("docs/pour-plans.md");
 
-    private static FindingDefinition Unknown(string code, string meaning, string message, string action) =>
-        FindingKinds.Unknown(code, meaning, message, action, Prudence);
+    private static FindingDefinition Unknown(string code, Actor actor, string meaning, string message, string action) =>
+        FindingKinds.Unknown(code, actor, meaning, message, action, Prudence);
 }

@@ -1,7 +1,7 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
-using CalcService.Engine.Rules.Edition202611;
+using CalcService.Engine.Rules.Edition202612;
 using static CalcService.Engine.Findings.FindingKinds;
 
 namespace CalcService.Engine.Cones;
@@ -14,52 +14,52 @@ public static class TestFindings
 
     internal static Source LetsGo { get; } = new("an end that lets go of its rope is none", "docs/proof-load-evaluations.md", Basis.Derived);
 
-    public static FindingDefinition WireSlipped { get; } = Stop("wire-slipped",
+    public static FindingDefinition WireSlipped { get; } = Stop("wire-slipped", Actor.Lead,
         "Single wires moved against the cone.", "Single wires slipped.", Out, LetsGo);
 
-    public static FindingDefinition Cracked { get; } = Stop("cracked-under-proof",
+    public static FindingDefinition Cracked { get; } = Stop("cracked-under-proof", Actor.Lead,
         "Socket, pin or cone cracked under the test load.", "Something cracked under the test load.", Out + " A cracked socket is not used again.", LetsGo);
 
-    public static FindingDefinition Creeps { get; } = Stop("creep-under-hold",
+    public static FindingDefinition Creeps { get; } = Stop("creep-under-hold", Actor.Lead,
         "The cone went on moving while the load was held.", "The cone went on moving under the held load.", Out, LetsGo);
 
-    public static FindingDefinition TestLoadShort { get; } = Stop("test-load-short",
+    public static FindingDefinition TestLoadShort { get; } = Stop("test-load-short", Actor.Lead,
         "The test load stayed below what counts as the proof load: nothing is proven.",
         "{measured} was reached; at least {limit} counts.",
         "Load again, to the proof load.",
         Rules.Under.Source, Rules.Under);
 
-    public static FindingDefinition TestLoadOver { get; } = Caution("test-load-over",
+    public static FindingDefinition TestLoadOver { get; } = Caution("test-load-over", Actor.Lead,
         "The test load went above what was asked for.",
         "{measured} was reached; {limit} was the most.",
         "Look at socket and pin for lasting change, and at the gauge.",
         Rules.Over.Source, Rules.Over);
 
-    public static FindingDefinition SeatingNotRead { get; } = Caution("seating-not-read",
+    public static FindingDefinition SeatingNotRead { get; } = Caution("seating-not-read", Actor.Crew,
         "Seating shows whether the cone took the load.",
         "The seating of the cone was not read.",
         "Read it at the mouth under the next load.",
         Source.CommonPractice);
 
-    public static FindingDefinition SeatingPlaceUnknown { get; } = Caution("seating-not-comparable",
+    public static FindingDefinition SeatingPlaceUnknown { get; } = Caution("seating-not-comparable", Actor.Crew,
         "The band of seating holds for one place and under load.",
         "Where the seating was read, or that it was read under load, is not given: it is not compared.",
         "Say where it was read, and read it under load.",
         Model);
 
-    public static FindingDefinition SeatingLittle { get; } = Caution("seating-little",
+    public static FindingDefinition SeatingLittle { get; } = Caution("seating-little", Actor.Lead,
         "The cone seated less than the model expects: it may stick on something, or the load may not have come through.",
         "The cone seated {measured}; at least {limit} is expected.",
         "Check the gauge, and look for resin over the edge of the mouth or a step in the bore.",
         Model, Matching.Friction.Low, Matching.Friction.High, Rules.ShrinkageSpread);
 
-    public static FindingDefinition SeatingMuch { get; } = Caution("seating-much",
+    public static FindingDefinition SeatingMuch { get; } = Caution("seating-much", Actor.Lead,
         "The cone seated more than the model expects: soft compound, a wide bore, or the beginning of a slip.",
         "The cone seated {measured}; at most {limit} is expected.",
         "Check hardness and bore, hold the load and watch whether it stops.",
         Model, Matching.Friction.Low, Matching.Friction.High, Rules.ShrinkageSpread);
 
-    public static FindingDefinition SeatingNotComputed { get; } = Caution("seating-not-computed",
+    public static FindingDefinition SeatingNotComputed { get; } = Caution("seating-not-computed", Actor.Lead,
         "How far the cone may be expected to seat could not be computed.",
         "The expected seating is not computed: {why}.",
         "Give what is missing; the answer otherwise stands.",
@@ -68,9 +68,9 @@ public static class TestFindings
     internal static IReadOnlyList<FindingDefinition> All =>
         [WireSlipped, Cracked, Creeps, TestLoadShort, TestLoadOver, SeatingNotRead, SeatingPlaceUnknown, SeatingLittle, SeatingMuch, SeatingNotComputed];
 
-    private static ProofRules Rules => ProofRules2026Nov.Rules;
+    private static ProofRules Rules => ProofRules2026Dec.Rules;
 
-    private static MatchingRules Matching => MatchingRules2026Nov.Rules;
+    private static MatchingRules Matching => MatchingRules2026Dec.Rules;
 
     private static Source Model => new("load transfer in the cone", "docs/termination-matches.md", Basis.Derived);
 }

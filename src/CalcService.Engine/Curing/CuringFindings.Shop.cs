@@ -8,13 +8,13 @@ public static partial class CuringFindings
 {
     private static IReadOnlyList<FindingDefinition> Shop => [ShopDoesNotFinish, PourTimeUnknown];
 
-    public static FindingDefinition ShopDoesNotFinish { get; } = Unknown("shop-does-not-finish",
+    public static FindingDefinition ShopDoesNotFinish { get; } = Unknown("shop-does-not-finish", Actor.Lead,
         "No schedule was found that takes every end to its record inside the shifts, with pours only where the air stays in the pouring range, asks for the same dose and is known until full strength.",
         "Within the shifts given no schedule was found for all ends.",
         "Give more shifts, people or stands, a longer forecast, or fewer ends.",
         Model);
 
-    public static FindingDefinition PourTimeUnknown { get; } = Unknown("mix-and-pour-time-unknown",
+    public static FindingDefinition PourTimeUnknown { get; } = Unknown("mix-and-pour-time-unknown", Actor.Lead,
         "Without the time from mixing until the basket is full no tasks can be scheduled.",
         "Neither the pour time nor the sheet's mixing time is given.",
         "Give pourTime.",

@@ -2,7 +2,7 @@ using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
-using CalcService.Engine.Rules.Edition202611;
+using CalcService.Engine.Rules.Edition202612;
 
 namespace CalcService.Engine.Curing;
 
@@ -13,7 +13,7 @@ public static partial class CuringFindings
     public static IReadOnlyList<FindingDefinition> All => Catalogue.All;
 
     // Getters, not fields: nobody says in which order the parts of a class set their fields.
-    private static CuringRules Rules => CuringRules2026Nov.Rules;
+    private static CuringRules Rules => CuringRules2026Dec.Rules;
 
     private static Source Model => new("gel and cure along the temperatures given", "docs/cure-schedules.md", Basis.Derived);
 

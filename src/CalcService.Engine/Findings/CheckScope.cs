@@ -8,9 +8,6 @@ internal sealed record Gap(FindingDefinition Finding, string Pointer, string Wha
 /// <summary>A calculation that writes down every check with its evidence. What is missing never passes.</summary>
 internal abstract record CheckScope(Budget Budget) : RoomScope(Budget)
 {
-    /// <summary>Sizes carry twelve digits, so a limit is met with that much room.</summary>
-    private const double Room = 1e-9;
-
     public List<RoomCheck> Checks { get; } = [];
 
     private HashSet<(string Code, string Pointer, Severity Severity)> Said { get; } = [];
@@ -66,7 +63,7 @@ internal abstract record CheckScope(Budget Budget) : RoomScope(Budget)
     /// <summary>A number that has to stay within its limit. Above it fails even where something else is missing: missing never softens a stop.</summary>
     public void MustNotExceed(string id, Measure? measured, Measure? limit, string pointer, FindingDefinition rule, Source source, IReadOnlyCollection<Gap> gaps)
     {
-        var above = measured is { } found && limit is { } most && Exceeds(found.Si, most.Si);
+        var above = measured is { } found && limit is { } most && Judged.IsAbove(found.Si, most.Si);
         if (above)
         {
             Find(rule, pointer, measured, limit, source: source);
@@ -89,6 +86,4 @@ internal abstract record CheckScope(Budget Budget) : RoomScope(Budget)
             Write(id, fails ? CheckOutcome.Fail : CheckOutcome.Pass, rule, measured, limit, source, [.. gaps.Select(gap => gap.Pointer).Distinct(StringComparer.Ordinal)]);
         }
     }
-
-    public static bool Exceeds(double found, double limit) => found > limit + (Room * Math.Max(Math.Abs(limit), 1e-6));
 }

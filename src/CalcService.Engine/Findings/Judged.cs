@@ -1,11 +1,16 @@
 namespace CalcService.Engine.Findings;
 
-/// <summary>A number against its limit. Sizes carry twelve digits, so what equals its limit is judged with that much room.</summary>
-internal static class Judged
+/// <summary>
+/// A number against its limit: the one comparison of the service. What equals its limit keeps it; what rounding and conversion of units
+/// add, a billionth of the limit, is no reason to exceed it.
+/// </summary>
+public static class Judged
 {
-    private const double Room = 1e-11;
+    private const double Room = 1e-9;
 
-    public static bool IsAbove(double found, double limit) => found > limit * (1 + Room);
+    /// <summary>Whether it is more than may be.</summary>
+    public static bool IsAbove(double found, double limit) => found > limit + (Room * Math.Abs(limit));
 
-    public static bool IsBelow(double found, double limit) => found < limit * (1 - Room);
+    /// <summary>Whether it is less than must be.</summary>
+    public static bool IsBelow(double found, double limit) => found < limit - (Room * Math.Abs(limit));
 }

@@ -13,49 +13,49 @@ public static partial class InspectionFindings
     private static IReadOnlyList<FindingDefinition> Ends =>
         [EndCracked, EndCorroded, EndWorn, EndBent, EndImproper, ConeMoved, RustBleeds, LubricantPoor];
 
-    public static FindingDefinition EndCracked { get; } = Stop("end-cracked",
+    public static FindingDefinition EndCracked { get; } = Stop("end-cracked", Actor.Inspector,
         "A crack in the socket or its pin.",
         "The end is cracked ({document}).",
         "Take the end out of service; the socket is not used again.",
         OfTheLimit, LimitsOf(EndCondition.Cracked));
 
-    public static FindingDefinition EndCorroded { get; } = StopOrBorrowed("end-corroded",
+    public static FindingDefinition EndCorroded { get; } = StopOrBorrowed("end-corroded", Actor.Inspector,
         "Corrosion of the socket, or of the rope where it leaves it. On the surface only it is a caution.",
         "The end is {degree} corroded ({document}).",
         TakeOut + " Where only the surface is touched, clean and protect it and look at it more often.",
         OfTheLimit, LimitsOf(EndCondition.Corroded));
 
-    public static FindingDefinition EndWorn { get; } = StopOrBorrowed("end-worn",
+    public static FindingDefinition EndWorn { get; } = StopOrBorrowed("end-worn", Actor.Inspector,
         "Wear of the socket, its pin or its ears. Where no size has changed it is a caution.",
         "The end is {degree} worn ({document}).",
         TakeOut + " Where no size has changed, look at it more often.",
         OfTheLimit, LimitsOf(EndCondition.Worn));
 
-    public static FindingDefinition EndBent { get; } = StopOrBorrowed("end-bent",
+    public static FindingDefinition EndBent { get; } = StopOrBorrowed("end-bent", Actor.Inspector,
         "The end connection is bent, or the rope is bent where it leaves the socket: its wires tire there.",
         "The end is bent ({document}).",
         TakeOut + " Find out what bends it.",
         OfTheLimit, LimitsOf(EndCondition.Bent));
 
-    public static FindingDefinition EndImproper { get; } = StopOrBorrowed("end-improperly-applied",
+    public static FindingDefinition EndImproper { get; } = StopOrBorrowed("end-improperly-applied", Actor.Inspector,
         "The end was not put together as it has to be.",
         "The end is improperly applied ({document}).",
         TakeOut,
         OfTheLimit, LimitsOf(EndCondition.ImproperlyApplied));
 
-    public static FindingDefinition ConeMoved { get; } = Stop("cone-moved",
+    public static FindingDefinition ConeMoved { get; } = Stop("cone-moved", Actor.Inspector,
         "The cone, or a wire in it, has moved since the end was proof loaded.",
         "The cone or a wire has moved ({document}).",
         TakeOut,
         OfTheLimit, LimitsOf(EndCondition.Slipped));
 
-    public static FindingDefinition RustBleeds { get; } = Caution("rust-bleeds",
+    public static FindingDefinition RustBleeds { get; } = Caution("rust-bleeds", Actor.Inspector,
         "Rust that bleeds from the mouth tells of water inside the socket.",
         "Rust bleeds from the end.",
         "Find where water gets in, seal it, and look at the wires at the mouth more often; where it goes on, cut off and socket again.",
         Source.CommonPractice);
 
-    public static FindingDefinition LubricantPoor { get; } = Caution("lubricant-poor",
+    public static FindingDefinition LubricantPoor { get; } = Caution("lubricant-poor", Actor.Inspector,
         "A rope that is dry where it leaves the socket corrodes and tires there first.",
         "The lubricant at the end is {state}.",
         "Clean and lubricate the rope at the socket with what the rope's maker names.",

@@ -15,78 +15,78 @@ public static partial class InspectionFindings
         SocketingDateMissing, ResocketingOverdue,
     ];
 
-    public static FindingDefinition DiameterReduced { get; } = StopOrBorrowed("diameter-reduced",
+    public static FindingDefinition DiameterReduced { get; } = StopOrBorrowed("diameter-reduced", Actor.Inspector,
         "The rope has become thinner than its rule allows.",
         "The rope has lost {measured} of its diameter; {document} allows {limit}.",
         "Take the rope out of service.",
         OfTheLimit, Rules.NominalDiameterLoss, Rules.BaselineDiameterLoss);
 
-    public static FindingDefinition DiameterMissing { get; } = Unknown("diameter-not-measured",
+    public static FindingDefinition DiameterMissing { get; } = Unknown("diameter-not-measured", Actor.Inspector,
         "Loss of diameter can't be told without the diameter now and the one before.",
         "The {which} diameter is not given.",
         "Measure the rope, and take the baseline from its first record.",
         Rules.NominalDiameterLoss, Rules.BaselineDiameterLoss);
 
-    public static FindingDefinition StrengthLost { get; } = StopOrBorrowed("strength-lost",
+    public static FindingDefinition StrengthLost { get; } = StopOrBorrowed("strength-lost", Actor.Inspector,
         "A nondestructive test found more loss of strength than the rule allows.",
         "The rope has lost {measured} of its strength; {document} allows {limit}.",
         "Take the rope out of service.",
         OfTheLimit, Rules.StrengthLoss);
 
-    public static FindingDefinition CompoundNotKnown { get; } = Caution("compound-not-known",
+    public static FindingDefinition CompoundNotKnown { get; } = Caution("compound-not-known", Actor.Office,
         "Without the sheet of the compound in the socket, what it stands is taken from memory.",
         "The compound in the socket is not known.",
         "Look it up in the record of the end.",
         Source.CommonPractice);
 
-    public static FindingDefinition HeatNotKnown { get; } = Unknown("highest-temperature-missing",
+    public static FindingDefinition HeatNotKnown { get; } = Unknown("highest-temperature-missing", Actor.Inspector,
         "Whether the compound was overheated can't be told.",
         "The highest temperature that the end has seen is not given.",
         "Give the highest temperature since it was socketed.",
         Rules.RememberedHighest);
 
-    public static FindingDefinition HotterThanSheet { get; } = Stop("overheated",
+    public static FindingDefinition HotterThanSheet { get; } = Stop("overheated", Actor.Inspector,
         "The end was hotter than the compound's sheet allows.",
         "The end has seen {measured}; the sheet allows {limit}.",
         "Take the end out of service, cut it off and socket again; ask the compound's maker.",
         Source.DataSheet("service"));
 
-    public static FindingDefinition HotterThanRemembered { get; } = Caution("perhaps-overheated",
+    public static FindingDefinition HotterThanRemembered { get; } = Caution("perhaps-overheated", Actor.Inspector,
         "The end was hotter than resin sockets are remembered to stand, and no sheet says otherwise.",
         "The end has seen {measured}; resin is remembered to stand {limit}.",
         "Find the compound's sheet; without it, cut off and socket again.",
         Rules.RememberedHighest.Source, Rules.RememberedHighest);
 
-    public static FindingDefinition ChemicalsNotTold { get; } = Caution("chemicals-not-told",
+    public static FindingDefinition ChemicalsNotTold { get; } = Caution("chemicals-not-told", Actor.Office,
         "Oils, solvents, acids or alkalis can attack a set compound.",
         "Nobody says what the end has met.",
         "List the substances, or an empty list where there were none.",
         Source.CommonPractice);
 
-    public static FindingDefinition MetUnlisted { get; } = Unknown("met-unlisted-chemical",
+    public static FindingDefinition MetUnlisted { get; } = Unknown("met-unlisted-chemical", Actor.Inspector,
         "The end met a substance, and no sheet says what it does to the compound.",
         "No sheet says what {substance} does to the compound.",
         "Ask the compound's maker.");
 
-    public static FindingDefinition MetLimited { get; } = Caution("met-limited-chemical",
+    public static FindingDefinition MetLimited { get; } = Caution("met-limited-chemical", Actor.Inspector,
         "The end met a substance that the compound stands only for a while, or in part.",
         "The compound resists {substance} to a limited degree.",
         "Ask the compound's maker how long; look for softening at the mouth.",
         Source.DataSheet("chemicals"));
 
-    public static FindingDefinition MetAttacking { get; } = Stop("met-attacking-chemical",
+    public static FindingDefinition MetAttacking { get; } = Stop("met-attacking-chemical", Actor.Inspector,
         "The end met a substance that attacks the compound.",
         "The compound is attacked by {substance}.",
         "Take the end out of service, cut it off and socket again.",
         Source.DataSheet("chemicals"));
 
-    public static FindingDefinition SocketingDateMissing { get; } = Unknown("socketing-date-missing",
+    public static FindingDefinition SocketingDateMissing { get; } = Unknown("socketing-date-missing", Actor.Inspector,
         "The rule set wants ends socketed again after a time, and nobody says when this one was made.",
         "The day of socketing is not given.",
         "Take it from the record of the end; without a record, socket again.",
         Rules.ResocketAfter);
 
-    public static FindingDefinition ResocketingOverdue { get; } = Stop("resocketing-overdue",
+    public static FindingDefinition ResocketingOverdue { get; } = Stop("resocketing-overdue", Actor.Inspector,
         "The end is older than the rule set allows.",
         "The end was to be socketed again by {due}, {limit} after it was made.",
         "Cut it off and socket again.",

@@ -2,7 +2,7 @@ using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
-using CalcService.Engine.Rules.Edition202611;
+using CalcService.Engine.Rules.Edition202612;
 using CalcService.Engine.Sockets;
 using static CalcService.Engine.Findings.FindingKinds;
 
@@ -17,7 +17,7 @@ public static partial class InspectionFindings
     private static IReadOnlyList<FindingDefinition> Shared => [CompoundFindings.Demonstration, CompoundFindings.SheetSilent, .. MineFindings.All];
 
     // Getters, not fields: nobody says in which order the parts of a class set their fields.
-    private static InspectionRules Rules => InspectionRules2026Nov.Rules;
+    private static InspectionRules Rules => InspectionRules2026Dec.Rules;
 
     private static Source Prudence => Source.NotGiven("docs/service-inspections.md");
 
@@ -25,12 +25,12 @@ public static partial class InspectionFindings
 
     private static RuleLimit[] LimitsOf(EndCondition condition) => [.. Rules.Conditions.Where(rule => rule.Condition == condition).Select(rule => rule.Limit)];
 
-    private static FindingDefinition Unknown(string code, string meaning, string message, string action, params RuleLimit[] limits) =>
-        FindingKinds.Unknown(code, meaning, message, action, Prudence, limits);
+    private static FindingDefinition Unknown(string code, Actor actor, string meaning, string message, string action, params RuleLimit[] limits) =>
+        FindingKinds.Unknown(code, actor, meaning, message, action, Prudence, limits);
 
     /// <summary>A stop by its own rule set, a caution where the rule is borrowed from another.</summary>
-    private static FindingDefinition StopOrBorrowed(string code, string meaning, string message, string action, Source source, params RuleLimit[] limits) =>
-        Define(code, [Severity.Stop, Severity.Caution], meaning + " A stop where the rule set holds or none is named, a caution where the limit is borrowed from another rule set.",
+    private static FindingDefinition StopOrBorrowed(string code, Actor actor, string meaning, string message, string action, Source source, params RuleLimit[] limits) =>
+        Define(code, actor, [Severity.Stop, Severity.Caution], meaning + " A stop where the rule set holds or none is named, a caution where the limit is borrowed from another rule set.",
             message, action, source, limits);
 
     /// <summary>Its own class, so that it is made when all parts have been.</summary>

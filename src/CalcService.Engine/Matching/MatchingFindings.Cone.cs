@@ -12,37 +12,37 @@ public static partial class MatchingFindings
 
     private static Source Model => new("load transfer in the cone", "docs/termination-matches.md", Basis.Derived);
 
-    public static FindingDefinition TransferNotComputed { get; } = Caution("load-transfer-not-computed",
+    public static FindingDefinition TransferNotComputed { get; } = Caution("load-transfer-not-computed", Actor.Lead,
         "How the cone hands its load over could not be computed.",
         "The load transfer is not computed: {why}.",
         "Give what is missing; the answer otherwise stands.",
         Model);
 
-    public static FindingDefinition CompoundOverstressed { get; } = Define("compound-overstressed", [Severity.Caution, Severity.Note],
+    public static FindingDefinition CompoundOverstressed { get; } = Define("compound-overstressed", Actor.Lead, [Severity.Caution, Severity.Note],
         "The pressure at the small end is above the compound's compressive strength: a caution at the working or proof load, a note at the breaking force, where the confined compound yields locally.",
         "At the {load} the cone presses {measured} at the small end; the sheet gives a compressive strength of {limit}.",
         "Take a longer or wider basket for this load, or ask the compound's maker.",
         Model, Rules.LipFactor);
 
-    public static FindingDefinition WallAssumed { get; } = Note("socket-wall-assumed",
+    public static FindingDefinition WallAssumed { get; } = Note("socket-wall-assumed", Actor.Inspector,
         "The outside of the socket isn't given, so its wall is assumed and its hoop stress not told.",
         "The wall of the socket is taken as {measured} of the bore.",
         "Measure the outside of the socket at the small end and at the mouth.",
         Rules.WallRatio.Source, Rules.WallRatio);
 
-    public static FindingDefinition LowerThird { get; } = Note("lower-third",
+    public static FindingDefinition LowerThird { get; } = Note("lower-third", Actor.Lead,
         "The trade says that the lower third takes more than two thirds of the load. What the model gives depends on load and shrinkage.",
         "At {load} the model gives the lower third {measured} of the load; the trade says more than {limit}.",
         "Nothing to do: the model is not tuned to the saying. Look at the pressure at the small end instead.",
         Rules.LowerThird.Source, Rules.LowerThird);
 
-    public static FindingDefinition ShortCone { get; } = Note("load-transfer-short-cone",
+    public static FindingDefinition ShortCone { get; } = Note("load-transfer-short-cone", Actor.Lead,
         "In cones shorter than five rope diameters the model errs on the lower third by up to 11 % against finite elements.",
         "The cone is {measured} rope diameters long: its thirds are less sure.",
         "Take the shares of the thirds as a guide.",
         new("axisymmetric finite elements with contact", "docs/termination-matches.md", Basis.Derived));
 
-    public static FindingDefinition NotSelfLocking { get; } = Note("cone-not-self-locking",
+    public static FindingDefinition NotSelfLocking { get; } = Note("cone-not-self-locking", Actor.Lead,
         "Friction is below the taper, so the cone lets go when the load does.",
         "Friction {measured} is not above the taper {limit}: the cone loosens when it is unloaded.",
         "Keep the rope under tension, and look at the cone after each unloading.",

@@ -13,47 +13,47 @@ public static partial class MatchingFindings
         EfficiencyNotTested, LiftProportions,
     ];
 
-    public static FindingDefinition DutyMissing { get; } = Unknown("duty-missing",
+    public static FindingDefinition DutyMissing { get; } = Unknown("duty-missing", Actor.Office,
         "What the end is for decides its design factor and its law.",
         "The duty is not given.",
         "Say what the end is for; for a duty that isn't listed give other and its design factor.");
 
-    public static FindingDefinition DesignFactorMissing { get; } = Unknown("design-factor-missing",
+    public static FindingDefinition DesignFactorMissing { get; } = Unknown("design-factor-missing", Actor.Office,
         "Without a design factor there is no working load limit.",
         "No design factor is given, and the rules have none for this duty.",
         "Give the design factor that the code of the machine asks for.");
 
-    public static FindingDefinition DesignFactorFromMemory { get; } = Caution("design-factor-from-memory",
+    public static FindingDefinition DesignFactorFromMemory { get; } = Caution("design-factor-from-memory", Actor.Office,
         "The design factor is the one that a document named here is remembered to have.",
         "The design factor {measured} is taken from memory of {document}.",
         "Read the code that holds for the machine, and give its design factor.",
         new("the document that the limit names", "", Basis.FromMemory), [.. Rules.Duties.Select(duty => duty.DesignFactor!)]);
 
-    public static FindingDefinition DesignFactorBelowRule { get; } = Caution("design-factor-below-rule",
+    public static FindingDefinition DesignFactorBelowRule { get; } = Caution("design-factor-below-rule", Actor.Office,
         "The request's design factor is below the one that the rules remember for the duty.",
         "Design factor {measured}; {document} is remembered to have {limit}.",
         "Check which code holds for the machine.",
         new("the document that the limit names", "", Basis.FromMemory), [.. Rules.Duties.Select(duty => duty.DesignFactor!)]);
 
-    public static FindingDefinition LoadAboveLimit { get; } = Define("load-above-working-limit", [Severity.Stop, Severity.Caution],
+    public static FindingDefinition LoadAboveLimit { get; } = Define("load-above-working-limit", Actor.Office, [Severity.Stop, Severity.Caution],
         "The load of the duty is above what rope, end and design factor allow: a stop with the request's own factor, a caution with a remembered one.",
         "The load of {measured} is above the working load limit of {limit}.",
         "Take a stronger rope and socket, or less load.",
         Stated, [.. Rules.Duties.Select(duty => duty.DesignFactor!)]);
 
-    public static FindingDefinition LoadAboveRating { get; } = Stop("load-above-socket-rating",
+    public static FindingDefinition LoadAboveRating { get; } = Stop("load-above-socket-rating", Actor.Office,
         "The load is above the rated load of the socket.",
         "The load of {measured} is above the socket's rated load of {limit}.",
         "Take a socket that is rated for the load.",
         new("the socket maker's rating, as the request states it", "ratedLoad", Basis.DataSheet));
 
-    public static FindingDefinition EfficiencyNotTested { get; } = Note("efficiency-not-tested",
+    public static FindingDefinition EfficiencyNotTested { get; } = Note("efficiency-not-tested", Actor.Office,
         "An end holds the whole strength of the rope only as a system of rope, socket and compound that was type tested.",
         "The efficiency of {measured} holds for a type-tested system; nobody says that this one is. Tests in the open literature fell up to half short.",
         "Ask the compound's maker for the type test with such a rope and socket.",
         Rules.Efficiency.Source, Rules.Efficiency);
 
-    public static FindingDefinition LiftProportions { get; } = Caution("lift-proportions",
+    public static FindingDefinition LiftProportions { get; } = Caution("lift-proportions", Actor.Lead,
         "A lift's tapered socket has proportions of its own.",
         "{what} is {measured}; for a lift it is {word} {limit}.",
         "Check the socket against the code of the lift.",

@@ -20,19 +20,19 @@ public static partial class PouringFindings
 
     public static FindingDefinition CleanerForbidden => BroomFindings.CleanerForbidden;
 
-    public static FindingDefinition BroomNotDry { get; } = Stop("broom-not-dry",
+    public static FindingDefinition BroomNotDry { get; } = Stop("broom-not-dry", Actor.Crew,
         "The cleaned broom is not dry at the time of the pour.",
         "The broom is dry only after the pour is meant to start.",
         "Pour later, or dry the broom sooner.",
         new("solvent or water keeps the compound off the wires", "docs/pour-plans.md", Basis.Derived));
 
-    public static FindingDefinition BoreNotClean { get; } = Stop("bore-not-clean",
+    public static FindingDefinition BoreNotClean { get; } = Stop("bore-not-clean", Actor.Crew,
         "There is old resin or metal in the bore, so the new cone can't seat on the taper.",
         "There is old {what} in the bore.",
         "Take it out without heat that hurts the socket, and look at the bare bore before anything goes on.",
         new("a cone seats on a clean taper", "docs/pour-plans.md", Basis.Derived));
 
-    public static FindingDefinition ReleaseAgent { get; } = Note("release-agent",
+    public static FindingDefinition ReleaseAgent { get; } = Note("release-agent", Actor.Crew,
         "A release agent in the basket is allowed with resin. On a wire it is not.",
         "There is release agent in the basket.",
         "Keep it off the wires: coat the basket before the broom is drawn in, thinly, and let it dry.",
@@ -40,19 +40,19 @@ public static partial class PouringFindings
 
     public static FindingDefinition UsedRope => FitFindings.UsedRope;
 
-    public static FindingDefinition BroomWide { get; } = Note("broom-too-wide",
+    public static FindingDefinition BroomWide { get; } = Note("broom-too-wide", Actor.Crew,
         "The broom is opened wider than it should be: the wires are bent where they work hardest.",
         "The broom is opened to {measured} included; {limit} is the most.",
         "Close it by hand without pliers before it is drawn in, and look for kinked wires.",
         Rules.BroomAngle.Source, Rules.BroomAngle);
 
-    public static FindingDefinition AlignmentNotStated { get; } = Caution("alignment-not-stated",
+    public static FindingDefinition AlignmentNotStated { get; } = Caution("alignment-not-stated", Actor.Crew,
         "Nobody says that rope and basket stand plumb and in line. A cone that sets askew loads the wires of one side.",
         "It is not said how far the rope leans and how much of it hangs straight below the socket.",
         "Measure tilt and straight length below the socket before the seal is closed; send both.",
         Prudence);
 
-    public static FindingDefinition RopeTilted { get; } = Caution("rope-tilted",
+    public static FindingDefinition RopeTilted { get; } = Caution("rope-tilted", Actor.Crew,
         "The rope leans so far that the broom leaves the axis of the basket by more than the gap between two wires.",
         "Over the basket the rope moves {measured} off the axis; the gap between wires at the small end is {limit}.",
         "Plumb rope and basket again.",

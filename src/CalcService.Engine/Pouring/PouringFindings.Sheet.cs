@@ -17,7 +17,7 @@ public static partial class PouringFindings
 
     public static FindingDefinition Demonstration => CompoundFindings.Demonstration;
 
-    public static FindingDefinition SheetOld { get; } = Caution("sheet-old",
+    public static FindingDefinition SheetOld { get; } = Caution("sheet-old", Actor.Office,
         "The data sheet was issued long ago; a newer edition may say otherwise.",
         "The sheet was issued on {issuedOn}; one older than {limit} is asked for again.",
         "Ask the compound's maker whether this edition still holds.",
@@ -25,13 +25,13 @@ public static partial class PouringFindings
 
     public static FindingDefinition DoseContradictsSheet => CompoundFindings.DoseContradictsSheet;
 
-    public static FindingDefinition DoseAboveMaximum { get; } = Stop("dose-above-maximum",
+    public static FindingDefinition DoseAboveMaximum { get; } = Stop("dose-above-maximum", Actor.Lead,
         "A dose is above the most that the sheet allows: the compound gels early, runs hot and may crack.",
         "{measured} dose(s) a kit; the sheet allows {limit}.",
         "Give no more than the sheet allows; warm the steel instead.",
         Source.DataSheet("maximumDoses"));
 
-    public static FindingDefinition DoseAfterHardener { get; } = Stop("dose-after-hardener",
+    public static FindingDefinition DoseAfterHardener { get; } = Stop("dose-after-hardener", Actor.Crew,
         "The dose goes into the resin and is stirred in before the hardener. Peroxide and accelerator together undiluted react violently.",
         "The dose is meant to go in after the hardener.",
         "Stir the dose into the resin first. Throw a mix away that got it too late.",

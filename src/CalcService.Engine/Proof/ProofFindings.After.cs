@@ -9,12 +9,12 @@ public static partial class ProofFindings
 {
     private static IReadOnlyList<FindingDefinition> After => [NotWatched, SeatedAskew];
 
-    public static FindingDefinition NotWatched { get; } = Unknown("test-not-watched",
+    public static FindingDefinition NotWatched { get; } = Unknown("test-not-watched", Actor.Crew,
         "The record doesn't say something that the verdict hangs on.",
         "Nobody says {what}.",
         "Look at the end; where it can't be seen any more, load again and watch.",
         Prudence);
 
-    public static FindingDefinition SeatedAskew { get; } = Stop("seated-askew",
+    public static FindingDefinition SeatedAskew { get; } = Stop("seated-askew", Actor.Lead,
         "The cone seated on one side: wires there carry more than their share.", "The cone did not seat straight.", TestFindings.Out, TestFindings.LetsGo);
 }

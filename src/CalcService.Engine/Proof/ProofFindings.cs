@@ -2,7 +2,7 @@ using CalcService.Engine.Compounds;
 using CalcService.Engine.Cones;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
-using CalcService.Engine.Rules.Edition202611;
+using CalcService.Engine.Rules.Edition202612;
 using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Proof;
@@ -17,7 +17,7 @@ public static partial class ProofFindings
         [CompoundFindings.Demonstration, LoadFindings.RatedLoadMissing, LoadFindings.ProofAboveRating, LoadFindings.ProofAboveShare, .. TestFindings.All];
 
     // Getters, not fields: nobody says in which order the parts of a class set their fields.
-    private static RuleLimit ProofShare => MatchingRules2026Nov.Rules.ProofShare;
+    private static RuleLimit ProofShare => MatchingRules2026Dec.Rules.ProofShare;
 
     private static Source Prudence => Source.NotGiven("docs/proof-load-evaluations.md");
 

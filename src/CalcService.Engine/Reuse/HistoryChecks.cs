@@ -116,13 +116,13 @@ internal static class HistoryChecks
     private static void CheckWarmth(ReuseScope scope, Measure? reached, Measure limit, bool isLimited)
     {
         var warm = scope.Rules.RemovalWarm.Value!.Value;
-        if (isLimited || reached is not { } found || ReuseScope.Exceeds(found.Si, limit.Si))
+        if (isLimited || reached is not { } found || Judged.IsAbove(found.Si, limit.Si))
         {
             scope.Skip("removal-warmth", ReuseFindings.Warmed, reached);
             return;
         }
 
-        var isWarm = ReuseScope.Exceeds(found.Si, warm.Si);
+        var isWarm = Judged.IsAbove(found.Si, warm.Si);
         if (isWarm)
         {
             scope.Find(ReuseFindings.Warmed, ReusePointers.Temperature, found, warm);

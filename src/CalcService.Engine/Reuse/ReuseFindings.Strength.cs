@@ -10,36 +10,36 @@ public static partial class ReuseFindings
     private static IReadOnlyList<FindingDefinition> Strength =>
         [YieldsAtProof, HighlyStressed, PinSteelAssumed, BailNotComputed, IntendedAboveRating, RopeStrengthUnknown];
 
-    public static FindingDefinition YieldsAtProof { get; } = Stop("yields-at-proof-load",
+    public static FindingDefinition YieldsAtProof { get; } = Stop("yields-at-proof-load", Actor.Lead,
         "With what is left of it, a part of the socket yields under the proof load.",
         "Under the proof load the part is used to {measured} of its strength: {what}.",
         "Take the socket out of use for this load.",
         Physics("strength"));
 
-    public static FindingDefinition HighlyStressed { get; } = Caution("stress-above-design",
+    public static FindingDefinition HighlyStressed { get; } = Caution("stress-above-design", Actor.Inspector,
         "At the rated load a part has less reserve than its design factor asks for.",
         "At the rated load, with the design factor, the part is used to {measured}: {what}.",
         "Ask the maker to confirm the rated load for the sizes as measured, or rate the socket lower.",
         Rules.DesignFactor.Source, Rules.DesignFactor);
 
-    public static FindingDefinition PinSteelAssumed { get; } = Note("pin-steel-assumed",
+    public static FindingDefinition PinSteelAssumed { get; } = Note("pin-steel-assumed", Actor.Inspector,
         "The steel of the pin isn't given and was taken to be as strong as the socket's.",
         "The strength of the pin's steel is not given.",
         "Take it from the pin's mark or certificate.",
         Source.CommonPractice);
 
-    public static FindingDefinition BailNotComputed { get; } = Unknown("bail-not-computed",
+    public static FindingDefinition BailNotComputed { get; } = Unknown("bail-not-computed", Actor.Inspector,
         "This service does not compute the bail of a closed socket.",
         "What is left of the bail's strength is not computed.",
         "Have a competent person judge the bail by the maker's sizes and limits.");
 
-    public static FindingDefinition IntendedAboveRating { get; } = Stop("intended-load-above-rating",
+    public static FindingDefinition IntendedAboveRating { get; } = Stop("intended-load-above-rating", Actor.Inspector,
         "The socket is meant to carry more than its maker rated it for.",
         "The intended rated load is {measured}; the socket is rated for {limit}.",
         "Take a larger socket.",
         new("the socket maker's rated load, as the request states it", "socket", Basis.DataSheet));
 
-    public static FindingDefinition RopeStrengthUnknown { get; } = Unknown("intended-rope-strength-missing",
+    public static FindingDefinition RopeStrengthUnknown { get; } = Unknown("intended-rope-strength-missing", Actor.Inspector,
         "A socket is chosen to be stronger than its rope; this rope's breaking force isn't known.",
         "The breaking force of the rope that is going to be socketed is not known.",
         "Give certificate.breakingForce, or class, core and grade.");

@@ -1,7 +1,7 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
-using CalcService.Engine.Rules.Edition202611;
+using CalcService.Engine.Rules.Edition202612;
 using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Reuse;
@@ -17,7 +17,7 @@ public static partial class ReuseFindings
     private static IReadOnlyList<FindingDefinition> Shared => [FitFindings.SocketWeaker, FitFindings.RopeDoesNotEnter, LoadFindings.RatedLoadMissing, LoadFindings.ProofAboveRating];
 
     // Getters, not fields: nobody says in which order the parts of a class set their fields.
-    private static ReuseRules Rules => ReuseRules2026Nov.Rules;
+    private static ReuseRules Rules => ReuseRules2026Dec.Rules;
 
     private static Source Prudence => Source.NotGiven(Document);
 
@@ -28,8 +28,8 @@ public static partial class ReuseFindings
 
     private static Source Physics(string clause) => new(Document, clause, Basis.Derived);
 
-    private static FindingDefinition Unknown(string code, string meaning, string message, string action, params RuleLimit[] limits) =>
-        FindingKinds.Unknown(code, meaning, message, action, Prudence, limits);
+    private static FindingDefinition Unknown(string code, Actor actor, string meaning, string message, string action, params RuleLimit[] limits) =>
+        FindingKinds.Unknown(code, actor, meaning, message, action, Prudence, limits);
 
     /// <summary>Its own class, so that it is made when all parts have been.</summary>
     private static class Catalogue

@@ -55,7 +55,7 @@ internal static class StrengthChecks
         }
 
         var pointer = StrengthGaps.PointerOf(id);
-        var (yields, stressed) = (ReuseScope.Exceeds(part.AtProof, 1), ReuseScope.Exceeds(part.AtRated, 1));
+        var (yields, stressed) = (Judged.IsAbove(part.AtProof, 1), Judged.IsAbove(part.AtRated, 1));
         if (yields)
         {
             scope.Find(ReuseFindings.YieldsAtProof, pointer, Measure.Fraction(part.AtProof), limit, words: new FindingWord("what", Names[id]));

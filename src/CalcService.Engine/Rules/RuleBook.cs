@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
 using CalcService.Engine.Findings;
-using CalcService.Engine.Rules.Edition202611;
+using CalcService.Engine.Rules.Edition202612;
 
 namespace CalcService.Engine.Rules;
 
@@ -10,7 +10,7 @@ namespace CalcService.Engine.Rules;
 public sealed record RuleBook(string Edition, PouringRules Pouring, CuringRules Curing, MatchingRules Matching, ReuseRules Reuse, InspectionRules Inspection, ProofRules Proof, AuditRules Audits)
 {
     /// <summary>Every edition that can still be computed, newest first.</summary>
-    public static IReadOnlyList<RuleBook> All { get; } = [new("2026-11", PouringRules2026Nov.Rules, CuringRules2026Nov.Rules, MatchingRules2026Nov.Rules, ReuseRules2026Nov.Rules, InspectionRules2026Nov.Rules, ProofRules2026Nov.Rules, AuditRules2026Nov.Rules)];
+    public static IReadOnlyList<RuleBook> All { get; } = [new("2026-12", PouringRules2026Dec.Rules, CuringRules2026Dec.Rules, MatchingRules2026Dec.Rules, ReuseRules2026Dec.Rules, InspectionRules2026Dec.Rules, ProofRules2026Dec.Rules, AuditRules2026Dec.Rules)];
 
     /// <summary>The edition used where the request names none.</summary>
     public static RuleBook Current => All[0];

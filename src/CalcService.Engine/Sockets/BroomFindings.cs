@@ -9,13 +9,13 @@ public static class BroomFindings
     /// <summary>Where plastic is the matter, no standard was found.</summary>
     public static Source PlasticOnWires { get; } = new("plastic keeps the compound off the wires", "docs/pour-plans.md", Basis.Derived);
 
-    public static FindingDefinition LeftInBroom { get; } = new("left-in-broom", [Severity.Stop],
+    public static FindingDefinition LeftInBroom { get; } = new("left-in-broom", Actor.Crew, [Severity.Stop],
         "A fibre core or plastic is in the broom, or is meant to stay: the compound grips neither, and takes the place of neither.",
         "The {what} is left in the broom.",
         "Cut it out down to the seizing, and clean the broom again.",
         new("ISO 17558", "§4.5", Basis.Published), []);
 
-    public static FindingDefinition CleanerForbidden { get; } = new("cleaner-forbidden", [Severity.Stop],
+    public static FindingDefinition CleanerForbidden { get; } = new("cleaner-forbidden", Actor.Crew, [Severity.Stop],
         "Acid or flux on the wires: neither belongs under resin. What stays on the wire keeps the compound off it and goes on eating the wire.",
         "The broom is cleaned with {cleaner}.",
         "Clean with fresh solvent for each end. A broom that had acid or flux on it is cut off and made new.",

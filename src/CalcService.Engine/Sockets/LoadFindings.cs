@@ -1,31 +1,31 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
-using CalcService.Engine.Rules.Edition202611;
+using CalcService.Engine.Rules.Edition202612;
 
 namespace CalcService.Engine.Sockets;
 
 /// <summary>Findings about rated and proof loads that mean the same in every room.</summary>
 public static class LoadFindings
 {
-    private static readonly MatchingRules Rules = MatchingRules2026Nov.Rules;
+    private static readonly MatchingRules Rules = MatchingRules2026Dec.Rules;
 
     /// <summary>What each rule set multiplies the rated load by.</summary>
     public static IReadOnlyList<RuleLimit> ProofFactors { get; } = [.. Rules.Duties.Select(duty => duty.ProofFactor).OfType<RuleLimit>()];
 
-    public static FindingDefinition RatedLoadMissing { get; } = new("rated-load-missing", [Severity.Unknown],
+    public static FindingDefinition RatedLoadMissing { get; } = new("rated-load-missing", Actor.Office, [Severity.Unknown],
         "Without a rated load nobody knows what the end has to carry, and what it is proof loaded to.",
         "The rated load is not given.",
         "Take it from the socket's marks, its maker, or the record of the sling.",
         Source.NotGiven("docs/proof-load-evaluations.md"), ProofFactors);
 
-    public static FindingDefinition ProofAboveRating { get; } = new("proof-above-socket-rating", [Severity.Stop],
+    public static FindingDefinition ProofAboveRating { get; } = new("proof-above-socket-rating", Actor.Lead, [Severity.Stop],
         "The proof load is, or was, above the proof rating of the socket.",
         "The proof load of {measured} is above the socket's proof rating of {limit}.",
         "Ask the socket's maker, or take a socket that is rated for the proof load. One that was loaded so far is taken out until its maker has spoken.",
         new("the rating that the maker of the socket gives, as the request states it", "proofRating", Basis.DataSheet), ProofFactors);
 
-    public static FindingDefinition ProofAboveShare { get; } = new("proof-above-half-breaking", [Severity.Caution],
+    public static FindingDefinition ProofAboveShare { get; } = new("proof-above-half-breaking", Actor.Lead, [Severity.Caution],
         "The proof load is more than half of the rope's breaking force.",
         "The proof load of {measured} is more than {limit} of the breaking force.",
         "Check proof load and rated load; the rope must not be strained for good.",

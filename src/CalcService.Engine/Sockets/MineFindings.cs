@@ -1,27 +1,27 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
-using CalcService.Engine.Rules.Edition202611;
+using CalcService.Engine.Rules.Edition202612;
 
 namespace CalcService.Engine.Sockets;
 
 /// <summary>Findings about the attachment of a mine's hoist rope, planned or in service.</summary>
 public static class MineFindings
 {
-    private static readonly RuleLimit Least = MatchingRules2026Nov.Rules.MineAttachment;
+    private static readonly RuleLimit Least = MatchingRules2026Dec.Rules.MineAttachment;
 
-    public static FindingDefinition EvidenceMissing { get; } = new("mine-evidence-missing", [Severity.Unknown],
+    public static FindingDefinition EvidenceMissing { get; } = new("mine-evidence-missing", Actor.Inspector, [Severity.Unknown],
         "A mine's attachment needs evidence: of its strength, and that it is designed for a medium other than zinc.",
         "There is no evidence {what}.",
         "Get it in writing from the makers; until then the end is not poured and does not serve.",
         Source.NotGiven("docs/termination-matches.md"), [Least]);
 
-    public static FindingDefinition MediumNotByDesign { get; } = new("mine-medium-not-by-design", [Severity.Stop],
+    public static FindingDefinition MediumNotByDesign { get; } = new("mine-medium-not-by-design", Actor.Inspector, [Severity.Stop],
         "In a mine a socket is poured with zinc unless another medium is a feature of its design.",
         "The socket is not designed for resin.",
         "Pour it as its design says, or take a socket that is designed for resin; an end in service is taken out.",
         Least.Source, []);
 
-    public static FindingDefinition AttachmentWeak { get; } = new("mine-attachment-weak", [Severity.Stop],
+    public static FindingDefinition AttachmentWeak { get; } = new("mine-attachment-weak", Actor.Inspector, [Severity.Stop],
         "A mine's attachment has to hold a share of the rope's strength.",
         "The end holds {measured} of the rope; the law asks for {limit}.",
         "Take another attachment.",

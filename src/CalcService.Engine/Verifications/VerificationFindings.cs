@@ -8,13 +8,13 @@ public static class VerificationFindings
 {
     private const string Document = "docs/record-verifications.md";
 
-    public static FindingDefinition CannotVerify { get; } = new("answer-not-verifiable", [Severity.Unknown],
+    public static FindingDefinition CannotVerify { get; } = new("answer-not-verifiable", Actor.Integrator, [Severity.Unknown],
         "The archived answer can't be computed again here: its rules, its engine or its compound are others than this service has.",
         "{reason} ({pointer}).",
         "Verify it where the service of its day is still kept, or compute the request anew and file the new answer beside the old one.",
         new("an answer is computed again by the rules, the engine and the sheet that it names", Document, Basis.Derived), []);
 
-    public static FindingDefinition Differs { get; } = new("answer-differs", [Severity.Stop],
+    public static FindingDefinition Differs { get; } = new("answer-differs", Actor.Integrator, [Severity.Stop],
         "Computed again, the request gives another answer than the archived one.",
         "{reason} ({pointer}).",
         "Do not rely on the archived answer. Find out whether request or answer were changed after they were archived.",

@@ -100,7 +100,7 @@ public sealed class RecordTests(Service service)
     [InlineData("/reference", "\"JOB-0418\"")]
     [InlineData("/pourAt", "\"2026-03-12T07:30:00Z\"")]
     [InlineData("/stock/0/lot", "\"A-119\"")]
-    [InlineData("/rules", "\"2026-11\"")]
+    [InlineData("/rules", "\"2026-12\"")]
     public async Task Request_that_says_something_else_is_another_record(string pointer, string raw)
     {
         var one = await service.AnswerAsync(Plans.Path, Plans.Plan);

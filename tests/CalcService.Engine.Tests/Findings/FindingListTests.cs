@@ -45,5 +45,5 @@ public sealed class FindingListTests
     }
 
     private static Finding Make(Severity severity, string pointer, string code) =>
-        new(new FindingDefinition(code, [severity], "", "", "", Source.CommonPractice, []), severity, pointer);
+        new(new FindingDefinition(code, Actor.Lead, [severity], "", "", "", Source.CommonPractice, []), severity, pointer);
 }

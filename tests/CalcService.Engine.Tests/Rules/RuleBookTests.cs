@@ -6,13 +6,13 @@ namespace CalcService.Engine.Tests.Rules;
 
 public sealed class RuleBookTests
 {
-    private static readonly PouringRules Pouring = RuleBook.Find("2026-11")!.Pouring;
-    private static readonly MatchingRules Matching = RuleBook.Find("2026-11")!.Matching;
-    private static readonly InspectionRules Inspection = RuleBook.Find("2026-11")!.Inspection;
-    private static readonly ProofRules Proof = RuleBook.Find("2026-11")!.Proof;
-    private static readonly CuringRules Curing = RuleBook.Find("2026-11")!.Curing;
-    private static readonly AuditRules Audits = RuleBook.Find("2026-11")!.Audits;
-    private static readonly ReuseRules Reuse = RuleBook.Find("2026-11")!.Reuse;
+    private static readonly PouringRules Pouring = RuleBook.Find("2026-12")!.Pouring;
+    private static readonly MatchingRules Matching = RuleBook.Find("2026-12")!.Matching;
+    private static readonly InspectionRules Inspection = RuleBook.Find("2026-12")!.Inspection;
+    private static readonly ProofRules Proof = RuleBook.Find("2026-12")!.Proof;
+    private static readonly CuringRules Curing = RuleBook.Find("2026-12")!.Curing;
+    private static readonly AuditRules Audits = RuleBook.Find("2026-12")!.Audits;
+    private static readonly ReuseRules Reuse = RuleBook.Find("2026-12")!.Reuse;
 
     /// <summary>Each limit beside what its source says.</summary>
     public static TheoryData<string, double, double> Limits => new()
@@ -234,7 +234,7 @@ public sealed class RuleBookTests
     [Fact]
     public void Edition_2026_11_is_the_data_that_was_compared() =>
         // A guard against a silent change of dated data, no check of its truth: the rows above are that.
-        Assert.True(RuleBook.Find("2026-11")!.Digest() == "sha256:fe6b89948b31de2aaf0e81d7d114aa4a0ba8af14696e72fe0fbeb4965c0dd5b4", RuleBook.Find("2026-11")!.Digest());
+        Assert.True(RuleBook.Find("2026-12")!.Digest() == "sha256:fe6b89948b31de2aaf0e81d7d114aa4a0ba8af14696e72fe0fbeb4965c0dd5b4", RuleBook.Find("2026-12")!.Digest());
 
     [Fact]
     public void Digest_shows_a_change_of_any_limit()

@@ -3,6 +3,7 @@ using CalcService.Api.Units;
 using CalcService.Engine.Audits;
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Cones;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 
 namespace CalcService.Api.Capabilities.Audits;
@@ -13,7 +14,7 @@ public sealed record RecordAuditRequest : ICalculationRequest
     /// <summary>Your own reference; comes back as the id of a batch line.</summary>
     public string? Reference { get; init; }
 
-    /// <summary>Edition of the rules, such as 2026-11; the current one if absent.</summary>
+    /// <summary>Edition of the rules, such as 2026-12; the current one if absent.</summary>
     public string? Rules { get; init; }
 
     /// <summary>Units of the answer: metric (if absent) or inch.</summary>

@@ -1,6 +1,7 @@
 using CalcService.Api.Catalogues;
 using CalcService.Api.Contract;
 using CalcService.Api.Validation;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using FluentValidation;
 

@@ -1,6 +1,7 @@
 using CalcService.Api.Answers;
 using CalcService.Api.Contract;
 using CalcService.Api.Units;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Inspection;
 using CalcService.Engine.Provenance;
 

@@ -1,6 +1,7 @@
 using CalcService.Api.Contract;
 using CalcService.Api.Reading;
 using CalcService.Api.Units;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Inspection;
 using CalcService.Engine.Provenance;
 
@@ -12,7 +13,7 @@ public sealed record ServiceInspectionRequest : ICalculationRequest
     /// <summary>Your own reference, such as the number of the end; comes back as the id of a batch line.</summary>
     public string? Reference { get; init; }
 
-    /// <summary>Edition of the rules, such as 2026-11; the current one if absent.</summary>
+    /// <summary>Edition of the rules, such as 2026-12; the current one if absent.</summary>
     public string? Rules { get; init; }
 
     /// <summary>Units of the answer: metric (if absent) or inch.</summary>

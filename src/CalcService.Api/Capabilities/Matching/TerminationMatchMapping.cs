@@ -1,6 +1,7 @@
 using CalcService.Api.Contract;
 using CalcService.Api.Units;
 using CalcService.Engine.Cones;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Matching;
 using CalcService.Engine.Provenance;
 

@@ -1,6 +1,7 @@
 using CalcService.Api.Contract;
 using CalcService.Api.Reading;
 using CalcService.Api.Units;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Matching;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
@@ -13,7 +14,7 @@ public sealed record TerminationMatchRequest : ICalculationRequest
     /// <summary>Your own reference, such as a job number; comes back as the id of a batch line.</summary>
     public string? Reference { get; init; }
 
-    /// <summary>Edition of the rules, such as 2026-11; the current one if absent.</summary>
+    /// <summary>Edition of the rules, such as 2026-12; the current one if absent.</summary>
     public string? Rules { get; init; }
 
     /// <summary>Units of the answer: metric (if absent) or inch.</summary>

@@ -2,6 +2,7 @@ using CalcService.Api.Capabilities.Pouring.TakeOff;
 using CalcService.Api.Contract;
 using CalcService.Api.Units;
 using CalcService.Engine.Compounds;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Pouring;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Sockets;

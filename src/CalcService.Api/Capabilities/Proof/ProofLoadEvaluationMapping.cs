@@ -2,6 +2,7 @@ using CalcService.Api.Answers;
 using CalcService.Api.Contract;
 using CalcService.Api.Units;
 using CalcService.Engine.Cones;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Proof;
 using CalcService.Engine.Provenance;
 

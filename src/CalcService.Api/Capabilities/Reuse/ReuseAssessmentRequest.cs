@@ -11,7 +11,7 @@ public sealed record ReuseAssessmentRequest : ICalculationRequest
     /// <summary>Your own reference, such as the socket's number; comes back as the id of a batch line.</summary>
     public string? Reference { get; init; }
 
-    /// <summary>Edition of the rules, such as 2026-11; the current one if absent.</summary>
+    /// <summary>Edition of the rules, such as 2026-12; the current one if absent.</summary>
     public string? Rules { get; init; }
 
     /// <summary>Units of the answer: metric (if absent) or inch.</summary>

@@ -1,5 +1,6 @@
 using CalcService.Api.Contract;
 using CalcService.Api.Units;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Reuse;
 

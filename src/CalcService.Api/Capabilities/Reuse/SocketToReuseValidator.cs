@@ -1,5 +1,6 @@
 using CalcService.Api.Contract;
 using CalcService.Api.Validation;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using FluentValidation;
 

@@ -133,8 +133,8 @@ public static class RecordVerificationExamples
             "provenance": {
               "recordId": "sha256:1226b702aec015203f61e7d28a98103d9d9044c1aa5108faccd29023fda973cf",
               "operation": "proof-load-evaluations",
-              "contract": "1.0",
-              "rules": "2026-11",
+              "contract": "0.9",
+              "rules": "2026-12",
               "engine": "1",
               "compound": {
                 "profile": "demonstration",

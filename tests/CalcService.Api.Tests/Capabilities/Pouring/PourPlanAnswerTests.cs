@@ -167,8 +167,8 @@ public sealed class PourPlanAnswerTests(Service service)
             ["recordId", "operation", "contract", "rules", "engine", "compound", "inputDigest", "resultDigest", "computedAt"],
             provenance.AsObject().Select(member => member.Key));
         Assert.Equal("pour-plans", (string?)provenance["operation"]);
-        Assert.Equal("1.0", (string?)provenance["contract"]);
-        Assert.Equal("2026-11", (string?)provenance["rules"]);
+        Assert.Equal("0.9", (string?)provenance["contract"]);
+        Assert.Equal("2026-12", (string?)provenance["rules"]);
         // No trace id in the body: the same question twice is the same bytes but for the time.
         Assert.DoesNotContain("traceId", reply.Text, StringComparison.Ordinal);
         var again = (await service.PostAsync(Plans.Path, Plans.Plan)).Json.Without("/provenance/computedAt");

@@ -1,10 +1,10 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 
-namespace CalcService.Engine.Rules.Edition202611;
+namespace CalcService.Engine.Rules.Edition202612;
 
 /// <summary>The limits of proof loading in the edition of November 2026.</summary>
-public static class ProofRules2026Nov
+public static class ProofRules2026Dec
 {
     private static readonly Source Energy = new("DOE-STD-1090", "proof testing of slings, accuracy of test loads", Basis.Published);
 

@@ -1,10 +1,10 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 
-namespace CalcService.Engine.Rules.Edition202611;
+namespace CalcService.Engine.Rules.Edition202612;
 
 /// <summary>The limits of a match in the edition of November 2026.</summary>
-public static class MatchingRules2026Nov
+public static class MatchingRules2026Dec
 {
     private static readonly Source Cranes = new("ASME B30.5", "", Basis.FromMemory);
     private static readonly Source MineLaw = new("30 CFR", "57.19025, 75.1435", Basis.Law);

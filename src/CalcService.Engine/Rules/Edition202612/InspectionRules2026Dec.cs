@@ -2,10 +2,10 @@ using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Ropes;
 
-namespace CalcService.Engine.Rules.Edition202611;
+namespace CalcService.Engine.Rules.Edition202612;
 
 /// <summary>The limits of ends in service in the edition of November 2026.</summary>
-public static class InspectionRules2026Nov
+public static class InspectionRules2026Dec
 {
     private const string Crane = InspectionRules.ConstructionCrane;
     private const string Mine = MatchingRules.MineHoist;

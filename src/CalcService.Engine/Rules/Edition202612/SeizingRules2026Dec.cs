@@ -1,10 +1,10 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 
-namespace CalcService.Engine.Rules.Edition202611;
+namespace CalcService.Engine.Rules.Edition202612;
 
 /// <summary>How a rope is seized, in the edition of November 2026.</summary>
-public static class SeizingRules2026Nov
+public static class SeizingRules2026Dec
 {
     private static readonly Source Navy = new("NAVEDTRA 14081", "seizing of wire rope", Basis.Published);
     private static readonly Source Army = new("TM 5-3810-305-10", "seizing of wire rope", Basis.Published);

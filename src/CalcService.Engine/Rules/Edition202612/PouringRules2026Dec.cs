@@ -1,10 +1,10 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 
-namespace CalcService.Engine.Rules.Edition202611;
+namespace CalcService.Engine.Rules.Edition202612;
 
 /// <summary>The limits of a pour in the edition of November 2026.</summary>
-public static class PouringRules2026Nov
+public static class PouringRules2026Dec
 {
     private static readonly Source ConeTradition = new("DIN 3092 and EN 13411-4 tradition", "", Basis.FromMemory);
     private static readonly Source Energy = new("J. Appl. Polym. Sci. 102", "p. 1870, redox-cured polyester", Basis.Published);
@@ -34,7 +34,7 @@ public static class PouringRules2026Nov
             new("ISO 17558", "§4.5", Basis.Published)),
         VentUpTo = Limit("up to this rope diameter the seal of the basket gets a vent", Measure.Length(.016), Source.CommonPractice),
         ReadingsValidFor = Limit("a reading holds this long where nobody says how long", Measure.Duration(3600), Source.CommonPractice),
-        Seizing = SeizingRules2026Nov.Rules,
+        Seizing = SeizingRules2026Dec.Rules,
         Air =
         [
             new("styrene", 104.15,

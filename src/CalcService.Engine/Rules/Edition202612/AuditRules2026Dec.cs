@@ -1,10 +1,10 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 
-namespace CalcService.Engine.Rules.Edition202611;
+namespace CalcService.Engine.Rules.Edition202612;
 
 /// <summary>The limits of an audit in the edition of November 2026.</summary>
-public static class AuditRules2026Nov
+public static class AuditRules2026Dec
 {
     private const string Handbook = "NIST/SEMATECH e-Handbook of Statistical Methods";
 

@@ -1,10 +1,10 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 
-namespace CalcService.Engine.Rules.Edition202611;
+namespace CalcService.Engine.Rules.Edition202612;
 
 /// <summary>The limits of a used socket in the edition of November 2026.</summary>
-public static class ReuseRules2026Nov
+public static class ReuseRules2026Dec
 {
     public static ReuseRules Rules { get; } = new()
     {
