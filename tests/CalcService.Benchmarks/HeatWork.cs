@@ -1,6 +1,6 @@
 using CalcService.Engine;
 using CalcService.Engine.Compounds;
-using CalcService.Engine.Curing;
+using CalcService.Engine.Cones.Heat;
 using CalcService.Engine.Numerics.Conduction;
 using CalcService.Engine.Provenance;
 

@@ -1,3 +1,4 @@
+using CalcService.Engine.Cones.Heat;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Provenance;

@@ -1,4 +1,5 @@
 using CalcService.Engine.Compounds;
+using CalcService.Engine.Cones.Heat;
 
 namespace CalcService.Engine.Curing;
 

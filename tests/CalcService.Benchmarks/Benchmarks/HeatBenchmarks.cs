@@ -1,5 +1,5 @@
 using BenchmarkDotNet.Attributes;
-using CalcService.Engine.Curing;
+using CalcService.Engine.Cones.Heat;
 
 namespace CalcService.Benchmarks.Benchmarks;
 

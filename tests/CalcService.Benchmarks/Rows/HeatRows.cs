@@ -1,5 +1,5 @@
 using CalcService.Benchmarks.Measuring;
-using CalcService.Engine.Curing;
+using CalcService.Engine.Cones.Heat;
 
 namespace CalcService.Benchmarks.Rows;
 

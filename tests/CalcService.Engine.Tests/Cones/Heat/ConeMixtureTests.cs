@@ -1,9 +1,9 @@
-using CalcService.Engine.Curing;
+using CalcService.Engine.Cones.Heat;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Tests.Numerics;
 using CalcService.Engine.Tests.Provenance;
 
-namespace CalcService.Engine.Tests.Curing;
+namespace CalcService.Engine.Tests.Cones.Heat;
 
 public sealed class ConeMixtureTests
 {

@@ -1,6 +1,6 @@
-using CalcService.Engine.Curing;
+using CalcService.Engine.Cones.Heat;
 
-namespace CalcService.Engine.Tests.Curing;
+namespace CalcService.Engine.Tests.Cones.Heat;
 
 /// <summary>What grid and steps of the answers are worth, against fine ones.</summary>
 public sealed class ConeGridTests

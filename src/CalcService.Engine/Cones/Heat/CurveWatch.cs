@@ -1,6 +1,6 @@
 using CalcService.Engine.Numerics.Conduction;
 
-namespace CalcService.Engine.Curing;
+namespace CalcService.Engine.Cones.Heat;
 
 /// <summary>Reads the curve at the times asked for, wherever the steps end.</summary>
 internal sealed class CurveWatch

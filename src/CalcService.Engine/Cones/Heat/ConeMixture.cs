@@ -1,6 +1,6 @@
 using CalcService.Engine.Provenance;
 
-namespace CalcService.Engine.Curing;
+namespace CalcService.Engine.Cones.Heat;
 
 /// <summary>A section of the cone, wires and compound taken as one material.</summary>
 public static class ConeMixture

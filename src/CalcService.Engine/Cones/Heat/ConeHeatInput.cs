@@ -2,7 +2,7 @@ using CalcService.Engine.Compounds;
 using CalcService.Engine.Numerics.Conduction;
 using CalcService.Engine.Ropes;
 
-namespace CalcService.Engine.Curing;
+namespace CalcService.Engine.Cones.Heat;
 
 /// <summary>The cone in its socket, with the rope that hangs from it. The socket has a wall all along, and the wires leave room for compound.</summary>
 public sealed record ConeBody

@@ -1,6 +1,6 @@
 using CalcService.Engine.Numerics.Conduction;
 
-namespace CalcService.Engine.Curing;
+namespace CalcService.Engine.Cones.Heat;
 
 /// <summary>Finds when and where a part is hottest, inside the steps as well.</summary>
 internal sealed class PeakWatch(int[] nodes, double[] start)

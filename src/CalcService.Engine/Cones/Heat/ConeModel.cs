@@ -1,6 +1,6 @@
 using CalcService.Engine.Numerics.Conduction;
 
-namespace CalcService.Engine.Curing;
+namespace CalcService.Engine.Cones.Heat;
 
 /// <summary>
 /// The cone, its socket and the rope below as a body of nodes. Rope parts come first, the farthest first of all; then row by row from the

@@ -1,9 +1,9 @@
 using CalcService.Engine.Compounds;
-using CalcService.Engine.Curing;
+using CalcService.Engine.Cones.Heat;
 using CalcService.Engine.Numerics.Conduction;
 using CalcService.Engine.Tests.Numerics;
 
-namespace CalcService.Engine.Tests.Curing;
+namespace CalcService.Engine.Tests.Cones.Heat;
 
 /// <summary>The cure inside the heat solver, against what is known without conduction.</summary>
 public sealed class CureInPlaceTests

@@ -1,8 +1,8 @@
-using CalcService.Engine.Curing;
+using CalcService.Engine.Cones.Heat;
 using CalcService.Engine.Numerics.Conduction;
 using CalcService.Engine.Provenance;
 
-namespace CalcService.Engine.Tests.Curing;
+namespace CalcService.Engine.Tests.Cones.Heat;
 
 public sealed class ConeHeatTests
 {

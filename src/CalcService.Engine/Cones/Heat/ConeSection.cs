@@ -1,7 +1,7 @@
 using CalcService.Engine.Numerics.Conduction;
 using CalcService.Engine.Provenance;
 
-namespace CalcService.Engine.Curing;
+namespace CalcService.Engine.Cones.Heat;
 
 /// <summary>One section across cone and socket: where its nodes stand and what lies between them.</summary>
 internal sealed class ConeSection

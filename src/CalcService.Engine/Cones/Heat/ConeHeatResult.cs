@@ -1,6 +1,6 @@
 using CalcService.Engine.Numerics.Conduction;
 
-namespace CalcService.Engine.Curing;
+namespace CalcService.Engine.Cones.Heat;
 
 /// <summary>A place in the cone or its socket.</summary>
 /// <param name="AboveSmallEndM">Along the axis.</param>

@@ -1,6 +1,6 @@
 using CalcService.Engine.Numerics.Conduction;
 
-namespace CalcService.Engine.Curing;
+namespace CalcService.Engine.Cones.Heat;
 
 /// <summary>How finely the body is divided and how close each step must come.</summary>
 /// <param name="ConeRings">Rings from axis to skin; thinner towards the skin.</param>

@@ -1,6 +1,6 @@
 using CalcService.Engine.Numerics.Conduction;
 
-namespace CalcService.Engine.Curing;
+namespace CalcService.Engine.Cones.Heat;
 
 /// <summary>Finds when a degree of cure is reached first and when everywhere.</summary>
 internal sealed class DegreeWatch(double degree)

@@ -1,4 +1,4 @@
-namespace CalcService.Engine.Tests.Curing;
+namespace CalcService.Engine.Tests.Cones.Heat;
 
 /// <summary>Conductivity across a square array of round wires, from a quarter of one cell: heat enters at the left and leaves at the right.</summary>
 internal static class SquareArray

@@ -1,7 +1,7 @@
 using CalcService.Engine.Numerics.Conduction;
 using CalcService.Engine.Provenance;
 
-namespace CalcService.Engine.Curing;
+namespace CalcService.Engine.Cones.Heat;
 
 /// <summary>Heat and cure of the cone together: the reaction warms, steel, rope and air take, warmth hastens the reaction.</summary>
 public static class ConeHeat

@@ -1,9 +1,9 @@
 using CalcService.Engine.Compounds;
-using CalcService.Engine.Curing;
+using CalcService.Engine.Cones.Heat;
 using CalcService.Engine.Numerics.Conduction;
 using CalcService.Engine.Provenance;
 
-namespace CalcService.Engine.Tests.Curing;
+namespace CalcService.Engine.Tests.Cones.Heat;
 
 /// <summary>Cones that several tests look at. The compounds are invented.</summary>
 internal static class Cones

@@ -1,10 +1,10 @@
 using CalcService.Engine.Compounds;
-using CalcService.Engine.Curing;
+using CalcService.Engine.Cones.Heat;
 using CalcService.Engine.Numerics.Conduction;
 using CalcService.Engine.Provenance;
 using CsCheck;
 
-namespace CalcService.Engine.Tests.Curing;
+namespace CalcService.Engine.Tests.Cones.Heat;
 
 public sealed class ConeHeatPropertyTests
 {

@@ -1,8 +1,8 @@
 using CalcService.Engine.Compounds;
-using CalcService.Engine.Curing;
+using CalcService.Engine.Cones.Heat;
 using CsCheck;
 
-namespace CalcService.Engine.Tests.Curing;
+namespace CalcService.Engine.Tests.Cones.Heat;
 
 public sealed class CureReactionTests
 {

@@ -2,7 +2,7 @@ using System.Runtime.Intrinsics;
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Numerics.Conduction;
 
-namespace CalcService.Engine.Curing;
+namespace CalcService.Engine.Cones.Heat;
 
 /// <summary>
 /// The compound's law as what goes on in the nodes; temperatures in K. Nearly all the time of a run goes into it, so the bare law is
