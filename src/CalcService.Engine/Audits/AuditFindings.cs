@@ -1,7 +1,9 @@
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Cones;
+using CalcService.Engine.Cones.Heat;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
+using CalcService.Engine.Releases;
 using CalcService.Engine.Rules;
 using CalcService.Engine.Rules.Edition202612;
 using CalcService.Engine.Sockets;
@@ -20,10 +22,10 @@ public static partial class AuditFindings
     private static IReadOnlyList<FindingDefinition> Shared =>
     [
         CompoundFindings.Demonstration, CompoundFindings.SheetSilent, CompoundFindings.OutsidePouringRange, SteelFindings.SteelAtDewPoint,
-        SteelFindings.SteelNearDewPoint, CompoundFindings.DoseUnknown, CompoundFindings.DoseContradictsSheet, CompoundFindings.GelTimeUnknown,
+        SteelFindings.SteelNearDewPoint, CompoundFindings.DoseUnknown, CompoundFindings.DoseContradictsSheet, CompoundFindings.GelTimeUnknown, CompoundFindings.GelBeforePourEnds,
         CompoundFindings.GelTimeFromOnePoint, CompoundFindings.GelOutOfFamily, CompoundFindings.GelSeenInCup, CompoundFindings.GelPlaceUnknown,
         FitFindings.WiresDoNotFit, FitFindings.RopeDoesNotEnter, FitFindings.WireFitUnknown, FitFindings.FitDependsOnTolerance, FitFindings.RopeLoose,
-        FitFindings.SocketWeaker, LoadFindings.ProofAboveRating, .. TestFindings.All,
+        FitFindings.SocketWeaker, LoadFindings.ProofAboveRating, .. ReleaseFindings.All, .. HeatFindings.All, .. TestFindings.All,
     ];
 
     // Getters, not fields: nobody says in which order the parts of a class set their fields.

@@ -1,5 +1,6 @@
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Cones;
+using CalcService.Engine.Releases;
 using CalcService.Engine.Ropes;
 using CalcService.Engine.Sockets;
 
@@ -32,6 +33,9 @@ public sealed record AuditInput
     public RecordedTimes Times { get; init; } = new();
 
     public GelPlace GelSeenIn { get; init; }
+
+    /// <summary>The model of the schedule that the work followed.</summary>
+    public ThermalModel ThermalModel { get; init; } = ThermalModel.Uniform;
 
     public RecordedHardness Hardness { get; init; } = new();
 
@@ -71,6 +75,9 @@ public sealed record RecordedReadings
 
     public double? SteelK { get; init; }
 
+    /// <summary>The steel as it was read after the mixing; rising times.</summary>
+    public IReadOnlyList<AirPoint> SteelSeries { get; init; } = [];
+
     public double? CompoundK { get; init; }
 
     public double? RelativeHumidity { get; init; }
@@ -106,6 +113,9 @@ public sealed record RecordedTimes
     public DateTimeOffset? PouredAt { get; init; }
 
     public DateTimeOffset? GelAt { get; init; }
+
+    /// <summary>The last look at which it had not gelled.</summary>
+    public DateTimeOffset? StillSoftAt { get; init; }
 
     /// <summary>When the end was first moved.</summary>
     public DateTimeOffset? MovedAt { get; init; }

@@ -8,6 +8,7 @@ internal static class AuditPointers
     public const string SheetDoses = "/compound/sheet/doses";
     public const string SheetPotLife = "/compound/sheet/potLife";
     public const string SheetGelTimes = "/compound/sheet/gelTimes";
+    public const string SheetFullStrength = "/compound/sheet/fullStrength";
     public const string SheetHardness = "/compound/sheet/hardness";
     public const string Number = "/record/number";
     public const string End = "/record/end";

@@ -18,9 +18,7 @@ internal static class CureDayChecks
             return ReleaseChecks.Open(scope, plan);
         }
 
-        var times = new UniformTimes(kinetics, air, input.Readings.SteelK, input.Readings.CompoundK);
-        var gel = GelCheck.Check(scope, kinetics, times);
-        return ReleaseChecks.Check(scope, times, gel, plan);
+        return AuditedCure.Check(scope, kinetics, air, plan);
     }
 
     /// <summary>Items that gel and release can't do without.</summary>

@@ -1,55 +1,40 @@
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
+using CalcService.Engine.Releases;
 
 namespace CalcService.Engine.Audits;
 
 /// <summary>The gel that was seen, beside the one to be expected.</summary>
 internal static class GelCheck
 {
-    public static AuditedGel Check(AuditScope scope, CureKinetics kinetics, UniformTimes times)
+    public static AuditedGel Check(AuditScope scope, CureKinetics kinetics, UniformTimes times, CurePath path, SeenGel? seen)
     {
         var input = scope.Input;
-        double? seen = input.Times is { MixedAt: { } mixed, GelAt: { } gelled } && gelled > mixed ? (gelled - mixed).TotalSeconds : null;
-        var isCup = input.GelSeenIn == GelPlace.Cup;
-        var pointer = AuditPointers.GelSeenIn;
-        if (isCup)
+        var isMix = input.GelSeenIn is GelPlace.Cup or GelPlace.Vessel;
+        if (isMix)
         {
-            scope.Find(CompoundFindings.GelSeenInCup, pointer, related: [AuditPointers.Time("gelAt")]);
+            scope.Find(CompoundFindings.GelSeenInCup, AuditPointers.GelSeenIn, related: [AuditPointers.Time("gelAt")]);
         }
         else if (input.GelSeenIn == GelPlace.Unknown)
         {
-            scope.Find(CompoundFindings.GelPlaceUnknown, pointer, related: [AuditPointers.Time("gelAt")]);
+            scope.Find(CompoundFindings.GelPlaceUnknown, AuditPointers.GelSeenIn, related: [AuditPointers.Time("gelAt")]);
         }
 
         var inCup = kinetics.Model.At(Math.Max(input.Readings.CompoundK ?? 0, times.Air.At(0)), scope.Trace);
-        var (earliest, expected, latest) = (times.Earliest(), times.Expected(), times.Latest());
-        GelBand? band = isCup ? inCup
-            : UniformTimes.GelOf(expected) is { } at ? new(UniformTimes.GelOf(earliest) ?? at, at, UniformTimes.GelOf(latest) ?? at) : null;
-        if (seen is not { } seconds)
+        var (earliest, expected) = (times.Earliest(), times.Expected());
+        var latest = GelAge.Along(kinetics.Latest, path.BeforeGel, kinetics.Ceiling, 1);
+        GelBand? band = isMix ? inCup
+            : expected.TimeOf(1) is { } at ? new(earliest.TimeOf(1) ?? at, at, latest.TimeOf(1) ?? at) : null;
+        if (seen is not { Seconds: var seconds })
         {
-            var asked = CureDayChecks.Basis(scope).Time(input.Times.GelAt, "gelAt", "when the compound was seen gelled");
-            if (!scope.IsOpen("gel", CompoundFindings.GelOutOfFamily, asked.Gaps))
-            {
-                // A gel before the mixing is a slip of the pen, which the order of times finds.
-                scope.Write("gel", CheckOutcome.Undetermined, CompoundFindings.GelOutOfFamily, missing: [AuditPointers.Time("gelAt")]);
-            }
-
+            WriteOpen(scope, times);
             return new(band, null, null);
         }
 
-        if (!isCup && seconds > times.Air.EndS)
-        {
-            scope.Find(AuditFindings.CureNotFollowed, AuditPointers.AirSeries);
-            scope.Write("gel", CheckOutcome.Undetermined, CompoundFindings.GelOutOfFamily, Measure.Duration(seconds), missing: [AuditPointers.AirSeries]);
-            return new(band, seconds, null);
-        }
-
-        var ratio = isCup ? seconds / inCup.ExpectedS : expected.At(seconds);
-        // What the readings leave open is no reason to doubt the lot.
-        var (soonest, slowest) = isCup ? (seconds / inCup.EarliestS, seconds / inCup.LatestS) : (earliest.At(seconds), latest.At(seconds));
-        var strays = slowest > 1 ? Math.Log(slowest) : soonest < 1 ? Math.Log(soonest) : 0;
-        var isFamily = GelFamily.Of(scope.Book.Curing).Contains(strays);
+        var family = GelFamily.Of(scope.Book.Curing);
+        var age = isMix ? seen.MiddleS / inCup.LatestS : Release.AgeSeen(kinetics, path, seen) ?? 1;
+        var isFamily = family.Holds(seconds, seen.StillSoftS is not null, age, isMix ? inCup.EarliestS : earliest.TimeOf(1));
         Measure? limit = band is { } known ? Measure.Duration(known.ExpectedS) : null;
         if (!isFamily)
         {
@@ -58,6 +43,26 @@ internal static class GelCheck
         }
 
         scope.Judge("gel", !isFamily, CompoundFindings.GelOutOfFamily, CureDayChecks.Basis(scope).Gaps, Measure.Duration(seconds), limit);
+        var ratio = isMix ? seconds / inCup.ExpectedS : expected.At(seconds);
         return new(band, seconds, ratio > 0 ? ratio : null);
+    }
+
+    /// <summary>No gel is told of, or one that the recorded air doesn't reach, or one before the mixing, which the order of times finds.</summary>
+    private static void WriteOpen(AuditScope scope, UniformTimes times)
+    {
+        var input = scope.Input;
+        var asked = CureDayChecks.Basis(scope).Time(input.Times.GelAt, "gelAt", "when the compound was seen gelled");
+        if (scope.IsOpen("gel", CompoundFindings.GelOutOfFamily, asked.Gaps))
+        {
+            return;
+        }
+
+        var isBeyond = (input.Times.GelAt - input.Times.MixedAt)?.TotalSeconds > times.Air.EndS;
+        if (isBeyond)
+        {
+            scope.Find(AuditFindings.CureNotFollowed, AuditPointers.AirSeries);
+        }
+
+        scope.Write("gel", CheckOutcome.Undetermined, CompoundFindings.GelOutOfFamily, missing: [isBeyond ? AuditPointers.AirSeries : AuditPointers.Time("gelAt")]);
     }
 }

@@ -1,10 +1,11 @@
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
+using CalcService.Engine.Releases;
 
 namespace CalcService.Engine.Audits;
 
-/// <summary>Whether the end rested until it had gelled, and was loaded only when it had its strength.</summary>
+/// <summary>Whether the end rested until it had gelled, and was loaded only from its release on.</summary>
 internal static class ReleaseChecks
 {
     private static (string Id, string Member, string What, string Asked, DateTimeOffset? At)[] Loads(RecordedTimes times) =>
@@ -14,36 +15,23 @@ internal static class ReleaseChecks
         ("service-cured", "inServiceAt", "put to service", "", times.InServiceAt),
     ];
 
-    public static RecomputedPlan Check(AuditScope scope, UniformTimes times, AuditedGel gel, RecomputedPlan plan)
+    public static RecomputedPlan Check(AuditScope scope, ReleaseTimes release, AuditedGel gel, RecomputedPlan plan)
     {
         var (input, mixedAt) = (scope.Input, scope.Input.Times.MixedAt!.Value);
-        var slower = gel.Ratio is { } ratio ? GelFamily.Of(scope.Book.Curing).Slower(ratio, input.GelSeenIn, scope.Trace) : 1;
-        var hold = input.Compound.MinimumHoldS ?? 0;
         if (input.Compound.MinimumHoldS is null)
         {
             scope.Assume("/compound/sheet/minimumHold", "no hold after gel: the sheet gives none", Measure.Duration(0), AssumptionOrigin.Default);
         }
 
-        // In the cone a gel that was seen is a fact; at the mouth the depth of the basket can still be behind.
-        var byModel = UniformTimes.GelOf(times.Latest(slower));
-        var latest = (input.GelSeenIn, gel.ObservedS) switch
-        {
-            (GelPlace.Cone, { } seen) => seen,
-            (GelPlace.Mouth, { } seen) => byModel is { } model ? Math.Max(model, seen) : null,
-            _ => byModel,
-        };
-        var still = latest + hold;
-        var full = times.FullOf(times.Full(slower));
-        double? strong = full is { } cured && still is { } rested ? Math.Max(cured, rested) : null;
-        CheckMove(scope, mixedAt, still, times.Colder.EndS);
+        CheckMove(scope, mixedAt, release);
         var gaps = CureDayChecks.Basis(scope).Gaps;
         foreach (var load in Loads(input.Times))
         {
-            CheckLoad(scope, mixedAt, load, strong, times.ColderAfterGel.EndS, gaps);
+            CheckLoad(scope, mixedAt, load, release, gaps);
         }
 
         CheckAir(scope);
-        return plan with { Gel = gel, UndisturbedUntil = From(mixedAt, still), LoadFrom = From(mixedAt, strong) };
+        return plan with { Gel = gel, UndisturbedUntil = From(mixedAt, release.UndisturbedS), LoadFrom = From(mixedAt, release.LoadS) };
     }
 
     /// <summary>The same checks where gel and cure can't be computed.</summary>
@@ -63,20 +51,17 @@ internal static class ReleaseChecks
         return plan;
     }
 
-    private static void CheckMove(AuditScope scope, DateTimeOffset mixedAt, double? still, double knownUntilS)
+    private static void CheckMove(AuditScope scope, DateTimeOffset mixedAt, ReleaseTimes release)
     {
-        var moved = scope.Input.Times.MovedAt;
-        double? seconds = moved is { } at ? (at - mixedAt).TotalSeconds : null;
-        var isEarly = seconds is not null && (still is null || seconds < still);
-        Measure? found = seconds is { } known ? Measure.Duration(known) : null;
-        Measure? limit = still is { } until ? Measure.Duration(until) : null;
-        if (still is null && seconds > knownUntilS)
+        var (moved, until) = (scope.Input.Times.MovedAt, From(mixedAt, release.UndisturbedS));
+        var (found, limit) = (Since(mixedAt, moved), Since(mixedAt, until));
+        if (until is null && IsBeyond(mixedAt, moved, release))
         {
-            scope.Find(AuditFindings.CureNotFollowed, AuditPointers.AirSeries);
-            scope.Write("moved", CheckOutcome.Undetermined, AuditFindings.MovedEarly, found, missing: [AuditPointers.AirSeries]);
+            NotFollowed(scope, "moved", AuditFindings.MovedEarly, found);
             return;
         }
 
+        var isEarly = moved is { } at && (until is null || at < until);
         if (isEarly)
         {
             scope.Find(AuditFindings.MovedEarly, AuditPointers.Time("movedAt"), found, limit, [AuditPointers.Time("mixedAt"), AuditPointers.Time("gelAt")]);
@@ -86,7 +71,7 @@ internal static class ReleaseChecks
     }
 
     private static void CheckLoad(AuditScope scope, DateTimeOffset mixedAt, (string Id, string Member, string What, string Asked, DateTimeOffset? At) load,
-        double? strong, double knownUntilS, IReadOnlyList<Gap> gaps)
+        ReleaseTimes release, IReadOnlyList<Gap> gaps)
     {
         if (IsLeftOut(scope, load.Id, load.At))
         {
@@ -94,26 +79,40 @@ internal static class ReleaseChecks
             return;
         }
 
-        double? seconds = load.At is { } at ? (at - mixedAt).TotalSeconds : null;
-        Measure? found = seconds is { } known ? Measure.Duration(known) : null;
-        Measure? limit = strong is { } cured ? Measure.Duration(cured) : null;
-        if (strong is null && seconds > knownUntilS)
+        var (found, limit) = (Since(mixedAt, load.At), Since(mixedAt, From(mixedAt, release.LoadS)));
+        // Within what is known it never had its strength, or had it later.
+        var verdict = load.At is { } at ? release.Judge(mixedAt, at) : LoadVerdict.Released;
+        if (release.LoadS is null && IsBeyond(mixedAt, load.At, release))
         {
-            scope.Find(AuditFindings.CureNotFollowed, AuditPointers.AirSeries);
-            scope.Write(load.Id, CheckOutcome.Undetermined, AuditFindings.LoadedEarly, found, missing: [AuditPointers.AirSeries]);
+            NotFollowed(scope, load.Id, AuditFindings.LoadedEarly, found);
             return;
         }
 
-        // Within what is known it never had its strength, or had it later.
-        var isEarly = seconds is not null && (strong is null || seconds < strong);
-        if (isEarly)
+        if (verdict != LoadVerdict.Released)
         {
-            scope.Find(AuditFindings.LoadedEarly, AuditPointers.Time(load.Member), found, limit, [AuditPointers.Time("mixedAt"), AuditPointers.Air], words: new FindingWord("what", load.What));
+            scope.Find(AuditFindings.LoadedEarly, AuditPointers.Time(load.Member), found, limit, [AuditPointers.Time("mixedAt"), AuditPointers.Air],
+                verdict == LoadVerdict.Early ? Severity.Stop : Severity.Unknown, words: new FindingWord("what", load.What));
         }
 
         var asked = scope.Ask().Time(load.At, load.Member, load.Asked);
-        scope.Judge(load.Id, isEarly, AuditFindings.LoadedEarly, [.. gaps, .. asked.Gaps], found, limit);
+        if (verdict == LoadVerdict.Undetermined)
+        {
+            scope.Write(load.Id, CheckOutcome.Undetermined, AuditFindings.LoadedEarly, found, limit, missing: [AuditPointers.SheetFullStrength]);
+            return;
+        }
+
+        scope.Judge(load.Id, verdict == LoadVerdict.Early, AuditFindings.LoadedEarly, [.. gaps, .. asked.Gaps], found, limit);
     }
+
+    private static void NotFollowed(AuditScope scope, string id, FindingDefinition rule, Measure? found)
+    {
+        scope.Find(AuditFindings.CureNotFollowed, AuditPointers.AirSeries);
+        scope.Write(id, CheckOutcome.Undetermined, rule, found, missing: [AuditPointers.AirSeries]);
+    }
+
+    private static bool IsBeyond(DateTimeOffset mixedAt, DateTimeOffset? at, ReleaseTimes release) => at is { } moment && (moment - mixedAt).TotalSeconds > release.Path.AfterGel.EndS;
+
+    private static Measure? Since(DateTimeOffset mixedAt, DateTimeOffset? at) => at is { } moment ? Measure.Duration((moment - mixedAt).TotalSeconds) : null;
 
     private static DateTimeOffset? From(DateTimeOffset mixedAt, double? seconds) => seconds is { } known ? CureClock.From(mixedAt, known) : null;
 

@@ -1,4 +1,6 @@
+using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Audits;
 
@@ -19,8 +21,9 @@ internal static class TimeChecks
         for (var later = 1; later < order.Length; later++)
         {
             var earlier = Array.FindLastIndex(order, later - 1, one => one.At is not null);
-            // A move before the gel is no slip of the pen: it has a check of its own.
-            if (order[later].At is not null && earlier >= 0 && (order[earlier].Member, order[later].Member) != ("gelAt", "movedAt"))
+            // A move before the gel, or a gel before the basket was full, is no slip of the pen: they have checks of their own.
+            if (order[later].At is not null && earlier >= 0 && (order[earlier].Member, order[later].Member) != ("gelAt", "movedAt")
+                && (order[later].Member != "gelAt" || order[earlier].Member != "pouredAt" || scope.Input.GelSeenIn == GelPlace.Unknown))
             {
                 Compare(scope, order[earlier], order[later], wrong);
             }
@@ -28,6 +31,7 @@ internal static class TimeChecks
 
         Compare(scope, ("readAt", "the readings", times.ReadAt), order[1], wrong);
         Write(scope, "time-order", AuditFindings.TimesContradict, wrong);
+        CheckGelDuringPour(scope, times);
         CheckDay(scope, [.. order, ("readAt", "the readings", times.ReadAt)]);
     }
 
@@ -51,6 +55,21 @@ internal static class TimeChecks
             wrong.Add(pointer);
             scope.Find(AuditFindings.TimesContradict, pointer, related: [AuditPointers.Time(earlier.Member)], words: [new("later", later.What), new("earlier", earlier.What)]);
         }
+    }
+
+    /// <summary>What gels while it is poured doesn't flow between the wires. A cup warms itself and gels sooner.</summary>
+    private static void CheckGelDuringPour(AuditScope scope, RecordedTimes times)
+    {
+        var isSooner = times.GelAt < times.PouredAt && scope.Input.GelSeenIn is (GelPlace.Vessel or GelPlace.Mouth or GelPlace.Cone);
+        Measure? Since(DateTimeOffset? at) => at - times.MixedAt is { } span ? Measure.Duration(span.TotalSeconds) : null;
+        if (isSooner)
+        {
+            scope.Find(CompoundFindings.GelBeforePourEnds, AuditPointers.Time("gelAt"), Since(times.GelAt), Since(times.PouredAt), [AuditPointers.Time("pouredAt")]);
+        }
+
+        scope.Write("gel-after-pour", times.GelAt is null || times.PouredAt is null ? CheckOutcome.Undetermined : isSooner ? CheckOutcome.Fail : CheckOutcome.Pass,
+            CompoundFindings.GelBeforePourEnds, Since(times.GelAt), Since(times.PouredAt),
+            missing: [.. new[] { ("gelAt", times.GelAt), ("pouredAt", times.PouredAt) }.Where(one => one.Item2 is null).Select(one => AuditPointers.Time(one.Item1))]);
     }
 
     private static void CheckDay(AuditScope scope, (string Member, string What, DateTimeOffset? At)[] all)

@@ -78,6 +78,12 @@ public static class CompoundFindings
         "Give seenIn.",
         Source.CommonPractice);
 
+    public static FindingDefinition GelBeforePourEnds { get; } = Stop("gel-before-pour-ends", Actor.Lead,
+        "The compound gelled, or can gel, while baskets are still being filled.",
+        "The compound gels {measured} after mixing; the last basket is full after {limit}.",
+        "Before the pour: mix less at a time, fill faster, or cool the compound. After it: take the end out of use and make it again.",
+        new("compound that has gelled doesn't flow between the wires", "docs/cure-schedules.md", Basis.Derived));
+
     private static PouringRules Rules => PouringRules2026Dec.Rules;
 
     private static CuringRules Curing => CuringRules2026Dec.Rules;

@@ -24,7 +24,14 @@ public sealed record GelTime(double TemperatureK, int Doses, double TimeS)
 }
 
 /// <summary>When the compound has its full strength at a temperature, from gel.</summary>
-public sealed record FullStrength(double TemperatureK, double AfterGelS);
+public sealed record FullStrength(double TemperatureK, double AfterGelS)
+{
+    /// <summary>The doses that it holds for; any where none is named.</summary>
+    public IReadOnlyList<int> Doses { get; init; } = [];
+
+    /// <summary>Whether the sample was held at its temperature, so that its own heat didn't help.</summary>
+    public bool IsIsothermal { get; init; }
+}
 
 /// <summary>The heat that the curing reaction gives off.</summary>
 /// <param name="HeatJPerKg">For each mass of resin.</param>
@@ -159,7 +166,10 @@ public sealed record CompoundSheet
 
     public double? ActivationEnergyJPerMol { get; init; }
 
-    public FullStrength? FullStrength { get; init; }
+    public IReadOnlyList<FullStrength> FullStrength { get; init; } = [];
+
+    /// <summary>Activation energy of what follows the gel, where the sheet states it.</summary>
+    public double? AfterGelEnergyJPerMol { get; init; }
 
     /// <summary>Below it the compound doesn't cure.</summary>
     public double? LowestCureK { get; init; }

@@ -12,13 +12,13 @@ public sealed class CureKinetics
 {
     private const int CupRounds = 20;
 
-    private CureKinetics(int doses, GelModel model, CureShape shape, CureCeiling ceiling, GelCurve earliest, GelCurve expected, GelCurve latest)
+    private CureKinetics(int doses, GelModel model, CureShape shape, CureCeiling ceiling, GelCurve earliest, GelCurve expected, GelCurve latest, AfterGel afterGel)
     {
         Doses = doses;
         Model = model;
         Shape = shape;
         Ceiling = ceiling;
-        (Earliest, Expected, Latest) = (earliest, expected, latest);
+        (Earliest, Expected, Latest, AfterGel) = (earliest, expected, latest, afterGel);
     }
 
     /// <summary>Doses for each kit.</summary>
@@ -38,6 +38,9 @@ public sealed class CureKinetics
     /// <summary>Gelled by then: the times behind every release.</summary>
     public GelCurve Latest { get; }
 
+    /// <summary>Time after gel that the sheet asks for.</summary>
+    public AfterGel AfterGel { get; }
+
     /// <summary>Age at full strength for the expected times.</summary>
     public double FullAge => Shape.FullAge;
 
@@ -48,7 +51,10 @@ public sealed class CureKinetics
     public bool HasBand => !ReferenceEquals(Earliest, Latest);
 
     /// <summary>The rate of cure behind a curve.</summary>
-    public SheetCureRate RateOf(GelCurve curve) => new(curve, Shape, Ceiling);
+    /// <param name="curve">Gel times.</param>
+    /// <param name="slower">How much longer everything takes.</param>
+    public SheetCureRate RateOf(GelCurve curve, double slower = 1) => new(
+        curve.Slower(slower), AfterGel.IsIsothermal ? AfterGel.HeldCurve.Slower(slower / (FullAge - 1)) : null, Shape, Ceiling);
 
     /// <summary>The kinetics of a dose, or null where the sheet has no gel time for it, no full strength or no lowest cure temperature.</summary>
     /// <param name="sheet">The sheet.</param>
@@ -57,22 +63,23 @@ public sealed class CureKinetics
     /// <param name="conversions">Degrees of cure at gel and at full strength.</param>
     public static CureKinetics? For(CompoundSheet sheet, int doses, ActivationEnergyBand assumed, CureConversions conversions)
     {
-        if (GelModel.For(sheet, doses, assumed) is not { } stated || sheet is not { FullStrength: { } full } || LowestCureK(sheet) is not { } lowest)
+        if (GelModel.For(sheet, doses, assumed) is not { } stated || LowestCureK(sheet) is not { } lowest
+            || AfterGel.For(sheet, doses, stated.Curves().Latest, assumed) is not { } afterGel)
         {
             return null;
         }
 
-        var shape = ShapeOf(stated, full, conversions);
+        var shape = ShapeOf(stated, afterGel, conversions);
         var curves = stated.Curves();
         var model = stated;
         if (RiseK(sheet) is { } rise && sheet.GelTimes.Any(row => row.Doses == doses && row.SelfHeating == SelfHeating.Yes))
         {
-            (model, shape) = HeldAtTemperature(sheet, doses, assumed, conversions, rise, stated, shape);
+            (model, shape) = HeldAtTemperature(sheet, doses, assumed, conversions, rise, stated, shape, afterGel);
             // The cup of the sheet gelled no later than that.
             curves = model.Curves() with { Earliest = curves.Earliest };
         }
 
-        return new(doses, model, shape, new(shape, lowest, full.TemperatureK), curves.Earliest, curves.Expected, curves.Latest);
+        return new(doses, model, shape, new(shape, lowest, afterGel.Coldest.TemperatureK), curves.Earliest, curves.Expected, curves.Latest, afterGel);
     }
 
     /// <summary>The temperature below which the compound doesn't cure; where the sheet doesn't say, the lowest at which it may be poured.</summary>
@@ -82,15 +89,24 @@ public sealed class CureKinetics
         ? WarmingCup.RiseK(reaction.ResinFraction, reaction.HeatJPerKg, specificHeat, Provenance.Trace.None)
         : null;
 
-    private static CureShape ShapeOf(GelModel model, FullStrength full, CureConversions conversions) => CureShape.Calibrated(
-        1 + (full.AfterGelS / model.At(full.TemperatureK, Provenance.Trace.None).ExpectedS), conversions.Gel, conversions.Full);
+    /// <summary>
+    /// One shape for all temperatures: the least of the sheet's times after gel in gel times. So a cone that makes no heat never has to
+    /// wait longer than the sheet itself, and what the sheet asks for more is asked for by its own clock.
+    /// </summary>
+    private static CureShape ShapeOf(GelModel model, AfterGel afterGel, CureConversions conversions)
+    {
+        var gel = model.Curves().Expected;
+        var (coldest, warmest) = (afterGel.Coldest.TemperatureK, afterGel.Warmest.TemperatureK);
+        var bends = gel.Lines.Select(line => line.FromK).Where(edge => edge > coldest && edge < warmest).Concat(afterGel.Rows.Select(row => row.TemperatureK));
+        return CureShape.Calibrated(1 + bends.Min(kelvins => afterGel.Curve.TimeS(kelvins) / gel.TimeS(kelvins)), conversions.Gel, conversions.Full);
+    }
 
     /// <summary>
     /// Gel times at temperatures that are held, so that the cup that warms itself gives the sheet's: each row longer by what the
     /// cup gains, which depends on the kinetics, so round by round.
     /// </summary>
     private static (GelModel Model, CureShape Shape) HeldAtTemperature(CompoundSheet sheet, int doses, ActivationEnergyBand assumed,
-        CureConversions conversions, double riseK, GelModel model, CureShape shape)
+        CureConversions conversions, double riseK, GelModel model, CureShape shape, AfterGel afterGel)
     {
         for (var round = 0; round < CupRounds; round++)
         {
@@ -111,7 +127,7 @@ public sealed class CureKinetics
             }
 
             model = GelModel.For(sheet with { GelTimes = [.. sheet.GelTimes.Where(row => row.Doses == doses).Select(Held)] }, doses, assumed)!;
-            shape = ShapeOf(model, sheet.FullStrength!, conversions);
+            shape = ShapeOf(model, afterGel, conversions);
         }
 
         return (model, shape);

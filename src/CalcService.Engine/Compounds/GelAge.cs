@@ -32,16 +32,17 @@ public sealed class GelAge
     /// <param name="history">Temperatures; ageing starts with it.</param>
     /// <param name="ceiling">The age that is not passed at a temperature, or null without a ceiling.</param>
     /// <param name="enough">Age at which to stop.</param>
-    public static GelAge Along(GelCurve curve, TemperatureHistory history, CureCeiling? ceiling = null, double enough = double.PositiveInfinity)
+    /// <param name="standsBelowK">Colder than this nothing ages.</param>
+    public static GelAge Along(GelCurve curve, TemperatureHistory history, CureCeiling? ceiling = null, double enough = double.PositiveInfinity, double standsBelowK = 0)
     {
         var age = new GelAge();
         var seconds = history.Seconds;
         var kelvins = history.Kelvins;
-        double[] edges = [.. curve.Lines.Skip(1).Select(line => line.FromK), .. ceiling is null ? [] : new[] { ceiling.LowestCureK }];
+        double[] edges = [.. curve.Lines.Skip(1).Select(line => line.FromK), .. ceiling is null ? [] : new[] { ceiling.LowestCureK }, .. standsBelowK > 0 ? new[] { standsBelowK } : []];
         Array.Sort(edges);
         for (var i = 1; i < seconds.Length && (age._pieces.Count == 0 || age.Last < enough); i++)
         {
-            age.AddPiece(curve, ceiling, edges, (seconds[i - 1], kelvins[i - 1]), (seconds[i], kelvins[i]));
+            age.AddPiece(curve, ceiling, standsBelowK, edges, (seconds[i - 1], kelvins[i - 1]), (seconds[i], kelvins[i]));
         }
 
         return age;
@@ -78,7 +79,7 @@ public sealed class GelAge
         trace.Step("gel-age", new Piece(0, seconds, fromK, toK, new(0, referenceK, referenceS, energyJPerMol), 0).Aged(seconds),
             new("t_ref", Measure.Duration(referenceS)), new("E", new Measure(energyJPerMol, QuantityKind.MolarEnergy)), new("T_ref", Measure.Kelvins(referenceK)));
 
-    private void AddPiece(GelCurve curve, CureCeiling? ceiling, double[] edges, (double S, double K) from, (double S, double K) to)
+    private void AddPiece(GelCurve curve, CureCeiling? ceiling, double standsBelowK, double[] edges, (double S, double K) from, (double S, double K) to)
     {
         var rise = to.K - from.K;
         var at = from;
@@ -89,15 +90,15 @@ public sealed class GelAge
             if ((edge - from.K) * (edge - to.K) < 0)
             {
                 var meets = (from.S + ((edge - from.K) / rise * (to.S - from.S)), edge);
-                AddSmooth(curve, ceiling, at, meets);
+                AddSmooth(curve, ceiling, standsBelowK, at, meets);
                 at = meets;
             }
         }
 
-        AddSmooth(curve, ceiling, at, to);
+        AddSmooth(curve, ceiling, standsBelowK, at, to);
     }
 
-    private void AddSmooth(GelCurve curve, CureCeiling? ceiling, (double S, double K) from, (double S, double K) to)
+    private void AddSmooth(GelCurve curve, CureCeiling? ceiling, double standsBelowK, (double S, double K) from, (double S, double K) to)
     {
         var isCold = ceiling is not null && (from.K + to.K) / 2 < ceiling.LowestCureK;
         var line = curve.LineAt((from.K + to.K) / 2);
@@ -115,7 +116,7 @@ public sealed class GelAge
                 after = Math.Max(before, Math.Min(after, ceiling!.AgeAt(Math.Min(start.K, end.K))));
             }
 
-            _pieces.Add(piece with { ToAge = after });
+            _pieces.Add(piece with { ToAge = (start.K + end.K) / 2 < standsBelowK ? before : after });
         }
     }
 

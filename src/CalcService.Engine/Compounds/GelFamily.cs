@@ -1,4 +1,3 @@
-using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
 
 namespace CalcService.Engine.Compounds;
@@ -19,13 +18,13 @@ public sealed record GelFamily(double LotSpread, double ObservationSpread, doubl
         Math.Abs(meanLog) <= Deviations * Math.Sqrt((LotSpread * LotSpread) + (ObservationSpread * ObservationSpread / count));
 
     /// <summary>
-    /// How much longer every gel time of one end is than the sheet's, from the one gel of it that was seen: the posterior, or the gel
-    /// itself where it came later still. A cup's gel says nothing about a cone; one seen nobody knows where can only make it later.
+    /// Whether one gel belongs to the family. What the readings leave open is no reason to doubt the lot: late is judged along the coldest
+    /// temperatures, early against the earliest gel. Without a look at which it was still soft a late one may only have been seen late.
     /// </summary>
-    public double Slower(double ratio, GelPlace place, Trace trace) => place switch
-    {
-        GelPlace.Cup => 1,
-        GelPlace.Unknown when ratio < 1 => 1,
-        _ => Math.Max(ratio, GelPosterior.Factor(Math.Log(ratio), 1, LotSpread, ObservationSpread, trace)),
-    };
+    /// <param name="seenS">When it had gelled.</param>
+    /// <param name="hasSoftLook">Whether somebody saw it soft before.</param>
+    /// <param name="age">Its age in gel times along the coldest temperatures.</param>
+    /// <param name="earliestS">The earliest gel of its model; null where that isn't known.</param>
+    public bool Holds(double seenS, bool hasSoftLook, double age, double? earliestS) =>
+        !(hasSoftLook && age > 1 && !Contains(Math.Log(age))) && !(seenS < earliestS && !Contains(Math.Log(seenS / earliestS.Value)));
 }

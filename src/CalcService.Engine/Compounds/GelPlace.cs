@@ -6,6 +6,9 @@ public enum GelPlace
     /// <summary>Not said.</summary>
     Unknown,
 
+    /// <summary>In the vessel of the mix.</summary>
+    Vessel,
+
     /// <summary>In the cup of the left-over mix or witness sample.</summary>
     Cup,
 

@@ -18,7 +18,7 @@ internal static class SheetKinetics
             scope.SheetSilent(GelTimes, "gel times");
         }
 
-        if (sheet.FullStrength is null)
+        if (sheet.FullStrength.Count == 0)
         {
             scope.SheetSilent(Sheet + "fullStrength", "time to full strength");
         }

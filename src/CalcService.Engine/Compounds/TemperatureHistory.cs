@@ -56,6 +56,91 @@ public sealed class TemperatureHistory
             : new([seconds, .. _seconds[after..]], [At(seconds), .. _kelvins[after..]]);
     }
 
+    /// <summary>The part of it that begins at a time that it covers, counted from that time.</summary>
+    public TemperatureHistory Since(double seconds)
+    {
+        var part = From(seconds);
+        return new([.. part._seconds.Select(time => time - seconds)], part._kelvins);
+    }
+
+    /// <summary>Lowest and highest temperature from one time to another, both cut to what it covers.</summary>
+    public (double LowestK, double HighestK) Extremes(double fromS, double toS)
+    {
+        var (first, last) = (At(Math.Clamp(fromS, StartS, EndS)), At(Math.Clamp(toS, StartS, EndS)));
+        var (lowest, highest) = (Math.Min(first, last), Math.Max(first, last));
+        for (var i = 0; i < _seconds.Length; i++)
+        {
+            if (_seconds[i] > fromS && _seconds[i] < toS)
+            {
+                (lowest, highest) = (Math.Min(lowest, _kelvins[i]), Math.Max(highest, _kelvins[i]));
+            }
+        }
+
+        return (lowest, highest);
+    }
+
+    /// <summary>From a time on the lowest that it has been since then: what was chilled stays chilled.</summary>
+    public TemperatureHistory LowestSince(double fromS)
+    {
+        if (fromS >= EndS)
+        {
+            return this;
+        }
+
+        var (seconds, kelvins) = (new List<double>(), new List<double>());
+        for (var i = 0; i < _seconds.Length && _seconds[i] < fromS; i++)
+        {
+            seconds.Add(_seconds[i]);
+            kelvins.Add(_kelvins[i]);
+        }
+
+        var rest = From(Math.Max(fromS, StartS));
+        var lowest = rest._kelvins[0];
+        seconds.Add(rest._seconds[0]);
+        kelvins.Add(lowest);
+        for (var i = 1; i < rest._seconds.Length; i++)
+        {
+            var (before, after) = (rest._kelvins[i - 1], rest._kelvins[i]);
+            if (after < lowest && before > lowest)
+            {
+                // It comes back down to where it was.
+                seconds.Add(rest._seconds[i - 1] + ((before - lowest) / (before - after) * (rest._seconds[i] - rest._seconds[i - 1])));
+                kelvins.Add(lowest);
+            }
+
+            lowest = Math.Min(lowest, after);
+            seconds.Add(rest._seconds[i]);
+            kelvins.Add(lowest);
+        }
+
+        return new(seconds, kelvins);
+    }
+
+    /// <summary>The lower of both at every time that both cover.</summary>
+    public TemperatureHistory Lower(TemperatureHistory other)
+    {
+        var (from, to) = (Math.Max(StartS, other.StartS), Math.Min(EndS, other.EndS));
+        double[] times = [from, .. _seconds.Concat(other._seconds).Where(time => time > from && time < to).Distinct().Order(), to];
+        var (seconds, kelvins) = (new List<double>(times.Length), new List<double>(times.Length));
+        var gap = 0.0;
+        for (var i = 0; i < times.Length; i++)
+        {
+            var (here, there) = (At(times[i]), other.At(times[i]));
+            if (i > 0 && gap * (here - there) < 0)
+            {
+                var at = times[i - 1] + (gap / (gap - (here - there)) * (times[i] - times[i - 1]));
+                seconds.Add(at);
+                kelvins.Add(Math.Min(At(at), other.At(at)));
+            }
+
+            seconds.Add(times[i]);
+            kelvins.Add(Math.Min(here, there));
+            gap = here - there;
+        }
+
+        return new(seconds, kelvins);
+    }
+
     /// <summary>The same, nowhere above a temperature.</summary>
     public TemperatureHistory NotAbove(double kelvins) => Bent(kelvins, Math.Min);
 

@@ -1,4 +1,6 @@
 using CalcService.Engine.Compounds;
+using CalcService.Engine.Cones.Heat;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Ropes;
 using CalcService.Engine.Sockets;
@@ -9,82 +11,82 @@ namespace CalcService.Engine.Curing;
 internal sealed class CoupledCones
 {
     private readonly CureScope _scope;
-    private readonly CoupledCure?[] _models;
-    private readonly Dictionary<(ConeKind Kind, double Slower), EndCure?> _known = [];
+    private readonly ConeCure?[] _cones;
+    private readonly Dictionary<(ConeKind Kind, double Slower), ModelledCone?> _known = [];
+    private readonly Dictionary<(ConeKind Kind, double UntilS), TemperatureHistory?> _coldest = [];
     private bool _isSpent;
 
-    public CoupledCones(CureScope scope, CureKinetics kinetics, TemperatureHistory air)
+    public CoupledCones(CureScope scope, CureKinetics kinetics, TemperatureHistory air, double steelK, double compoundK)
     {
         _scope = scope;
-        CoupledFacts.Check(scope, kinetics.Doses);
-        _models = [.. scope.Input.Ends.Select((end, index) => CoupledCure.For(scope, kinetics, air, end, index))];
-        scope.Assume("/conditions", scope.Rules.FilmCoefficient.Text, scope.Rules.FilmCoefficient.Value, AssumptionOrigin.RuleSet);
-        var cures = _models.Select((_, index) => At(index, slower: 1)).OfType<EndCure>().ToArray();
-        Slowest = cures.Length == 0 ? null : cures.MaxBy(cure => cure.FullS ?? double.PositiveInfinity)! with
-        {
-            EarliestGelS = cures.Min(cure => cure.EarliestGelS),
-            LatestGelS = cures.All(cure => cure.LatestGelS is not null) ? cures.Max(cure => cure.LatestGelS) : null,
-            Peak = cures.Max(cure => cure.Peak),
-        };
+        scope.CheckHeat(scope.Input.Compound, kinetics.Doses, scope.Rules.FilmCoefficient);
+        _cones = [.. scope.Input.Ends.Select((end, index) => scope.ConeOf(scope.Input.Compound, kinetics, air, steelK, compoundK,
+            new(end.Id, $"{CurePointers.Ends}/{index}", end.Rope, end.Basket, end.OuterAtSmallEndM, end.OuterAtMouthM), scope.Rules, scope.CancellationToken))];
         CheckPeaks();
     }
 
-    /// <summary>The one that is last, with the earliest and latest gel and the highest peak of all; null where none could be followed.</summary>
-    public EndCure? Slowest { get; }
+    /// <summary>The cone of an end; null where something is missing that it needs, or the steps are spent.</summary>
+    public ConeCure? Of(int index) => _isSpent ? null : _cones[index];
 
-    /// <summary>An end with every gel time longer by a factor; null where it can't be followed.</summary>
-    public EndCure? At(int index, double slower)
+    /// <summary>An end with every time longer by a factor; null where it can't be followed.</summary>
+    public ModelledCone? At(int index, double slower)
     {
-        var end = _scope.Input.Ends[index];
-        var key = (new ConeKind(end.Rope, end.Basket, end.OuterAtSmallEndM, end.OuterAtMouthM), slower);
-        if (_models[index] is not { } model || _known.TryGetValue(key, out var known) && known is null)
+        if (Of(index) is not { } cone)
         {
             return null;
         }
 
-        if (known is null)
+        var key = (KindOf(index), slower);
+        if (!_known.TryGetValue(key, out var known))
         {
-            _scope.Trace.Of = end.Id;
-            _known[key] = known = model.At(slower, slower == 1 ? _scope.Trace : Trace.None);
+            _scope.Trace.Of = _scope.Input.Ends[index].Id;
+            _known[key] = known = Paid(cone.At(slower, slower == 1 ? _scope.Trace : Trace.None));
             _scope.Trace.Of = "";
-            SayWhereSpent(known is null);
         }
 
         return known;
     }
 
-    /// <summary>An end by the sheet.</summary>
-    public EndCure? BySheet(string id) => At(IndexOf(id), slower: 1);
-
-    /// <summary>A later pour of an end; null where it can't be followed.</summary>
-    public EndCure? ReleaseAt(int index, double pourS, double slower)
+    /// <summary>The coldest place of an end that makes no heat.</summary>
+    public TemperatureHistory? Coldest(int index, double untilS)
     {
-        if (_models[index] is not { } model || _isSpent)
+        if (Of(index) is not { } cone)
         {
             return null;
         }
 
-        var release = model.ReleaseAt(pourS, slower);
-        SayWhereSpent(release is null);
-        return release;
+        var key = (KindOf(index), untilS);
+        if (!_coldest.TryGetValue(key, out var known))
+        {
+            _coldest[key] = known = Paid(cone.Coldest(untilS));
+        }
+
+        return known;
     }
 
-    /// <summary>The age at which a gel was seen.</summary>
-    public double? AgeAt(GelObservation seen, double seconds) => _models[IndexOf(seen.End)]?.AgeAt(seconds, seen.SeenIn);
+    /// <summary>Says once where the steps that a request may take are spent.</summary>
+    public T? Paid<T>(T? answer)
+    {
+        if (answer is null && !_isSpent)
+        {
+            _isSpent = true;
+            _scope.Find(HeatFindings.BudgetSpent, CurePointers.Ends);
+        }
 
-    private int IndexOf(string id) => _scope.Input.Ends.Select((end, index) => (end, index)).First(pair => pair.end.Id == id).index;
+        return answer;
+    }
 
     private void CheckPeaks()
     {
-        for (var i = 0; i < _models.Length; i++)
+        for (var i = 0; i < _cones.Length; i++)
         {
-            if (At(i, slower: 1) is not { Peak: { } peak } cure)
+            if (At(i, slower: 1) is not { Peak.TemperatureK: var peak } cure)
             {
                 continue;
             }
 
-            var (pointer, end, found) = ($"{CurePointers.Ends}/{i}", new Findings.FindingWord("end", _scope.Input.Ends[i].Id), Measure.Temperature(peak.Kelvins));
-            if (_scope.Input.Compound.PeakLimitK is { } limit && peak.Kelvins > limit)
+            var (pointer, end, found) = ($"{CurePointers.Ends}/{i}", new FindingWord("end", _scope.Input.Ends[i].Id), Measure.Temperature(peak));
+            if (_scope.Input.Compound.PeakLimitK is { } limit && Judged.IsAbove(peak, limit))
             {
                 _scope.Find(CuringFindings.PeakAboveSheet, pointer, found, Measure.Temperature(limit), [CurePointers.PeakLimit], words: end);
             }
@@ -96,16 +98,9 @@ internal sealed class CoupledCones
         }
     }
 
-    private void SayWhereSpent(bool isSpent)
-    {
-        if (isSpent && !_isSpent)
-        {
-            _scope.Find(CuringFindings.CureBudgetSpent, CurePointers.Ends);
-        }
-
-        _isSpent |= isSpent;
-    }
+    private ConeKind KindOf(int index) =>
+        _scope.Input.Ends[index] is var end ? new(end.Rope, end.Basket, end.OuterAtSmallEndM, end.OuterAtMouthM) : default;
 
     /// <summary>What makes two cones the same.</summary>
-    private sealed record ConeKind(Rope Rope, Basket Basket, double? OuterAtSmallEndM, double? OuterAtMouthM);
+    private readonly record struct ConeKind(Rope Rope, Basket Basket, double? OuterAtSmallEndM, double? OuterAtMouthM);
 }

@@ -34,6 +34,11 @@ internal static class CureReadings
         return history.From(0);
     }
 
+    /// <summary>The steel as it was read; null where it wasn't.</summary>
+    public static SteelHistory? Steel(CureScope scope, TemperatureHistory air) => scope.Input.Conditions is { SteelK: { } steel } conditions
+        ? SteelHistory.Of(steel, [.. conditions.SteelSeries.Select(point => ((point.At - scope.Input.MixedAt).TotalSeconds, point.Kelvins))], air.EndS)
+        : null;
+
     /// <summary>Holds each reading against the pouring range of the sheet.</summary>
     public static void Check(CureScope scope, TemperatureHistory? air)
     {

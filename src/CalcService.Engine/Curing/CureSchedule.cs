@@ -1,4 +1,5 @@
 using CalcService.Engine.Compounds;
+using CalcService.Engine.Releases;
 using CalcService.Engine.Rules;
 
 namespace CalcService.Engine.Curing;
@@ -30,46 +31,38 @@ public static class CureSchedule
 
     private static (CuredEnd[] Ends, ShopSchedule? Shop) Ends(CureScope scope, CureKinetics kinetics, TemperatureHistory air)
     {
-        Explain(scope, kinetics, air);
-        Milestones.AssumeHold(scope);
-        var uniform = new UniformCure(scope, kinetics, air);
-        return scope.Input.ThermalModel == ThermalModel.Uniform ? ByAir(scope, kinetics, air, uniform) : ByHeat(scope, kinetics, air, uniform);
-    }
-
-    private static (CuredEnd[] Ends, ShopSchedule? Shop) ByAir(CureScope scope, CureKinetics kinetics, TemperatureHistory air, UniformCure uniform)
-    {
-        var bySheet = uniform.At(slower: 1);
-        ForecastChecks.Check(scope, kinetics, air, uniform, bySheet);
-        var observed = ObservedGel.Read(scope, (_, seconds) => GelAge.Along(kinetics.Expected, air).At(seconds), _ => bySheet.ExpectedGelS);
-        CuredEnd[] ends = [.. scope.Input.Ends.Select(end =>
-        {
-            var slower = observed.SlowerFor(end.Id);
-            return Milestones.Of(scope, end, slower == 1 ? bySheet : uniform.At(slower), observed.Of(end.Id));
-        })];
-        return (ends, Shop(scope, air, observed, (_, pourS, slower) => uniform.ReleaseAt(pourS, slower)));
-    }
-
-    private static (CuredEnd[] Ends, ShopSchedule? Shop) ByHeat(CureScope scope, CureKinetics kinetics, TemperatureHistory air, UniformCure uniform)
-    {
-        var cones = new CoupledCones(scope, kinetics, air);
-        ForecastChecks.Check(scope, kinetics, air, uniform, cones.Slowest);
-        var observed = ObservedGel.Read(scope, cones.AgeAt, end => cones.BySheet(end)?.ExpectedGelS);
-        CuredEnd[] ends = [.. scope.Input.Ends.Select((end, index) =>
-            cones.At(index, observed.SlowerFor(end.Id)) is { } cure ? Milestones.Of(scope, end, cure, observed.Of(end.Id)) : Unknown(end))];
-        return (ends, Shop(scope, air, observed, cones.ReleaseAt));
-    }
-
-    /// <summary>The tasks of the shop, where there is one and the readings are there that release a cone.</summary>
-    private static ShopSchedule? Shop(CureScope scope, TemperatureHistory air, ObservedGel observed, Func<int, double, double, EndCure?> follow) =>
-        scope.Input is { Shop: { } shop, Conditions: { SteelK: not null, CompoundK: not null } }
-            ? ShopPlanner.Plan(scope, shop, new(scope, air, follow), observed.SlowerFor)
-            : null;
-
-    /// <summary>The gel time at mixing and what full strength means, for the trace.</summary>
-    private static void Explain(CureScope scope, CureKinetics kinetics, TemperatureHistory air)
-    {
         kinetics.Model.At(air.At(0), scope.Trace);
-        CureShape.ReactionTime(kinetics.Shape.FullDegree, kinetics.Shape.Acceleration, kinetics.Shape.Order, scope.Trace);
+        kinetics.AfterGel.TimeS(air.At(0), scope.Trace);
+        Milestones.AssumeHold(scope);
+        var steel = CureReadings.Steel(scope, air);
+        var times = new UniformTimes(kinetics, air, steel, scope.Input.Conditions.CompoundK);
+        if (times.Path is not { } path || steel is null)
+        {
+            ForecastChecks.CheckOpen(scope, kinetics, times);
+            return ([.. scope.Input.Ends.Select(end => Milestones.Of(scope, end, UniformCure.Of(scope, kinetics, times, null), null, []))], null);
+        }
+
+        var cones = scope.Input.ThermalModel == ThermalModel.Coupled
+            ? new CoupledCones(scope, kinetics, air, steel.Kelvins.At(0), scope.Input.Conditions.CompoundK!.Value)
+            : null;
+        var releases = new CureReleases(scope, kinetics, path, cones);
+        var cured = scope.Input.Ends.Select((_, index) => Followed(scope, kinetics, times, cones, releases, index)).ToArray();
+        ForecastChecks.Check(scope, kinetics, times, steel, [.. cured.OfType<(EndCure, ReleaseTimes)>()]);
+        ObservedGels.Check(scope, index => cured[index]?.Cure.EarliestGelS, releases.AgeSeen, index => cured[index]?.Cure.ExpectedGelS);
+        CuredEnd[] ends = [.. scope.Input.Ends.Select((end, index) => cured[index] is var (cure, release) ? Milestones.Of(scope, end, cure, release, releases.SeenOf(index)) : Unknown(end))];
+        return (ends, scope.Input.Shop is { } shop ? ShopPlanner.Plan(scope, shop, new(scope, air, releases)) : null);
+    }
+
+    private static (EndCure Cure, ReleaseTimes Release)? Followed(CureScope scope, CureKinetics kinetics, UniformTimes times, CoupledCones? cones, CureReleases releases, int index)
+    {
+        if (releases.Of(index) is not { } release)
+        {
+            return null;
+        }
+
+        return cones is null ? (UniformCure.Of(scope, kinetics, times, release), release)
+            : cones.At(index, release.Slower) is { } cone ? (CoupledEnd.Of(scope, cone, release), release)
+            : null;
     }
 
     private static CuredEnd Unknown(CureEnd end) =>

@@ -1,18 +1,9 @@
 using CalcService.Engine.Compounds;
+using CalcService.Engine.Releases;
 using CalcService.Engine.Ropes;
 using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Curing;
-
-/// <summary>What the cone's temperature is computed from.</summary>
-public enum ThermalModel
-{
-    /// <summary>Heat and cure in cone, wires and socket together.</summary>
-    Coupled,
-
-    /// <summary>The compound follows the air, as a table on the wall has it.</summary>
-    Uniform,
-}
 
 /// <summary>The temperatures that the cure goes by. Null where nobody read it.</summary>
 public sealed record CureConditions
@@ -23,7 +14,11 @@ public sealed record CureConditions
     /// <summary>The air over time, measured or forecast; rising times, straight in between.</summary>
     public IReadOnlyList<AirPoint> AirSeries { get; init; } = [];
 
+    /// <summary>Steel at mixing.</summary>
     public double? SteelK { get; init; }
+
+    /// <summary>Steel as it was read after that; rising times.</summary>
+    public IReadOnlyList<AirPoint> SteelSeries { get; init; } = [];
 
     public double? CompoundK { get; init; }
 }
@@ -39,7 +34,7 @@ public sealed record CureEnd(string Id, int Quantity, Rope Rope, Basket Basket)
 }
 
 /// <summary>A gel that somebody saw.</summary>
-public sealed record GelObservation(string End, DateTimeOffset GelAt, GelPlace SeenIn);
+public sealed record GelObservation(string End, DateTimeOffset GelAt, GelPlace SeenIn, DateTimeOffset? StillSoftAt = null);
 
 /// <summary>A cure to schedule.</summary>
 public sealed record CureScheduleInput

@@ -3,17 +3,19 @@ namespace CalcService.Engine.Curing;
 /// <summary>When an end gels. Null where it can't be known.</summary>
 public sealed record GelMoments(DateTimeOffset? Earliest, DateTimeOffset? Expected, DateTimeOffset? Latest);
 
-/// <summary>What set each time: air, steel, compound, observedGel, minimumHold, leastCuredPlace or cooling. Null without a time.</summary>
-public sealed record Governors(string? GelAt, string? UndisturbedUntil, string? ProofLoadFrom, string? ServiceFrom)
-{
-    public const string Air = "air";
-    public const string Steel = "steel";
-    public const string Compound = "compound";
-    public const string ObservedGel = "observedGel";
-    public const string MinimumHold = "minimumHold";
-    public const string LeastCuredPlace = "leastCuredPlace";
-    public const string Cooling = "cooling";
-}
+/// <summary>What set each time, a word of <see cref="Releases.Governor"/>. Null without a time.</summary>
+public sealed record Governors(string? GelAt, string? UndisturbedUntil, string? ProofLoadFrom, string? ServiceFrom);
+
+/// <summary>What each part of the law of release asks for. Null where it asks for nothing, or isn't known.</summary>
+/// <param name="GelledBy">Gelled by then in the coldest case, or seen gelled later.</param>
+/// <param name="SheetFrom">The sheet's time after gel is over.</param>
+/// <param name="ModelFrom">The least cured place of the modelled cone has its degree.</param>
+/// <param name="HoldFrom">The sheet's hold after gel is over.</param>
+/// <param name="CooledFrom">Cooled below the highest service temperature.</param>
+/// <param name="Slower">How much longer everything takes than the sheet says.</param>
+/// <param name="IsByOwnHeat">Whether the sheet's own time was left out, since it was measured at a temperature that was held.</param>
+public sealed record ReleaseMoments(DateTimeOffset? GelledBy, DateTimeOffset? SheetFrom, DateTimeOffset? ModelFrom, DateTimeOffset? HoldFrom, DateTimeOffset? CooledFrom,
+    double Slower, bool IsByOwnHeat);
 
 /// <summary>The hottest that a place of the cone gets.</summary>
 public sealed record PeakTemperature(double Kelvins, DateTimeOffset At);
@@ -29,6 +31,9 @@ public sealed record CurvePoint(DateTimeOffset At, double AirK, double CentreK, 
 
     /// <summary>Degree of cure by the latest times.</summary>
     public double? CureLatest { get; init; }
+
+    /// <summary>The share of the sheet's time after gel that has passed.</summary>
+    public double? SheetShare { get; init; }
 }
 
 /// <summary>The times of one kind of end. "From" times are whole minutes, rounded up.</summary>
@@ -48,6 +53,9 @@ public sealed record CuredEnd
     public DateTimeOffset? ServiceFrom { get; init; }
 
     public required Governors GovernedBy { get; init; }
+
+    /// <summary>What sheet, model, hold and cooling ask for; null where the readings aren't there.</summary>
+    public ReleaseMoments? Release { get; init; }
 
     /// <summary>Null where the model doesn't know the cone's own heat.</summary>
     public PeakTemperature? Peak { get; init; }

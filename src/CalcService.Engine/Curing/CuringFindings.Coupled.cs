@@ -1,6 +1,6 @@
+using CalcService.Engine.Cones.Heat;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
-using CalcService.Engine.Sockets;
 using static CalcService.Engine.Findings.FindingKinds;
 
 namespace CalcService.Engine.Curing;
@@ -8,27 +8,7 @@ namespace CalcService.Engine.Curing;
 /// <content>Findings of the cone's own heat.</content>
 public static partial class CuringFindings
 {
-    private static IReadOnlyList<FindingDefinition> Coupled => [ConeSteelUnknown, WiresDoNotFit, SocketWallMissing, GelCupUnknown, PeakAboveSheet, PeakUpperEstimate, CureBudgetSpent];
-
-    public static FindingDefinition ConeSteelUnknown { get; } = Unknown("cone-steel-unknown", Actor.Lead,
-        "Without the metallic area of the rope nobody knows how much steel takes the cone's heat.",
-        "The metallic area of the rope of {end} is not known.",
-        "Give metallicArea from the rope's certificate, or construction and core.",
-        Model);
-
-    public static FindingDefinition WiresDoNotFit => FitFindings.WiresDoNotFit;
-
-    public static FindingDefinition SocketWallMissing { get; } = Unknown("socket-wall-missing", Actor.Lead,
-        "Without the outside of the socket nobody knows how much cold steel holds the skin of the cone back.",
-        "The outside diameter of the socket of {end} is not given.",
-        "Measure it and give outerDiameter, or outerAtSmallEnd and outerAtMouth; thermalModel uniform does without.",
-        Model);
-
-    public static FindingDefinition GelCupUnknown { get; } = Caution("gel-cup-unknown", Actor.Lead,
-        "The sheet doesn't say whether its gel times were taken in a cup that warmed itself. If they were, the cone's heat is counted twice and all times come out too early.",
-        "It is not said whether the gel times were taken in a cup that warmed itself; they are taken as held at their temperature, which errs towards too early.",
-        "Ask the compound's maker and give measuredIn.",
-        Model);
+    private static IReadOnlyList<FindingDefinition> Coupled => [PeakAboveSheet, PeakUpperEstimate, .. HeatFindings.All];
 
     public static FindingDefinition PeakAboveSheet { get; } = Stop("peak-above-sheet", Actor.Lead,
         "The cone gets hotter than the sheet allows while it cures.",
@@ -42,9 +22,4 @@ public static partial class CuringFindings
         "Judge by it; where that stops the pour, cool compound or steel, or ask the compound's maker.",
         Model);
 
-    public static FindingDefinition CureBudgetSpent { get; } = Unknown("cure-budget-spent", Actor.Integrator,
-        "The cones were not followed to their end within the steps that a request may take.",
-        "The ends are too many, or cure too slowly, for one request.",
-        "Send fewer kinds of ends at a time.",
-        Model);
 }

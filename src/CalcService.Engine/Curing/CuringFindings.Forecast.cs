@@ -1,5 +1,6 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
+using CalcService.Engine.Releases;
 using static CalcService.Engine.Findings.FindingKinds;
 
 namespace CalcService.Engine.Curing;
@@ -9,8 +10,8 @@ public static partial class CuringFindings
 {
     private static IReadOnlyList<FindingDefinition> Forecast =>
     [
-        ForecastMissesMixing, ForecastTooShort, GelNotReached, FullStrengthNotReached, ForecastLeavesPouringRange, BelowLowestCure,
-        GelBeforePourEnds, NightDelaysCure, SteelHoldsCureBack,
+        ForecastMissesMixing, ForecastTooShort, GelNotReached, FullStrengthNotReached, ForecastLeavesPouringRange, .. ReleaseFindings.All,
+         NightDelaysCure, SteelHoldsCureBack,
     ];
 
     public static FindingDefinition ForecastMissesMixing { get; } = Unknown("forecast-misses-mixing", Actor.Lead,
@@ -42,18 +43,6 @@ public static partial class CuringFindings
         "Before gel the air reaches {measured}; the sheet's pouring range is {minimum} to {maximum}.",
         "Tent and warm or shade the work until it has gelled, or pour at another time.",
         Source.DataSheet("pouring"));
-
-    public static FindingDefinition BelowLowestCure { get; } = Unknown("below-lowest-cure", Actor.Lead,
-        "Before full strength it gets colder than the compound cures at: it turns to glass half cured, and time alone doesn't help. Once cured, cold does no harm.",
-        "Before full strength it gets {measured}; below {limit} the compound does not cure.",
-        "Keep cone and socket warmer until full strength, and judge by hardness.",
-        Source.DataSheet("lowestCure"));
-
-    public static FindingDefinition GelBeforePourEnds { get; } = Stop("gel-before-pour-ends", Actor.Lead,
-        "The compound can gel while baskets are still being filled.",
-        "The compound can gel {measured} after mixing; the last basket is full after {limit}.",
-        "Mix less at a time, fill faster, or cool the compound.",
-        Model);
 
     public static FindingDefinition NightDelaysCure { get; } = Caution("night-delays-cure", Actor.Crew,
         "It gets colder after mixing. Whoever reckons with the temperature at mixing loads too early.",

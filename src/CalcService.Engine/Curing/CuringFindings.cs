@@ -28,6 +28,6 @@ public static partial class CuringFindings
     private static IReadOnlyList<FindingDefinition> Shared =>
     [
         CompoundFindings.Demonstration, CompoundFindings.SheetSilent, CompoundFindings.ReadingMissing, CompoundFindings.OutsidePouringRange, CompoundFindings.DoseUnknown, CompoundFindings.DoseContradictsSheet,
-        CompoundFindings.GelTimeUnknown, CompoundFindings.GelTimeExtrapolated, CompoundFindings.GelTimeFromOnePoint,
+        CompoundFindings.GelTimeUnknown, CompoundFindings.GelBeforePourEnds, CompoundFindings.GelTimeExtrapolated, CompoundFindings.GelTimeFromOnePoint,
     ];
 }

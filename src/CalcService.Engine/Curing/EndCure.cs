@@ -1,3 +1,5 @@
+using CalcService.Engine.Releases;
+
 namespace CalcService.Engine.Curing;
 
 /// <summary>What a model says of one end, in seconds from mixing. Null where it can't say.</summary>
@@ -10,21 +12,9 @@ internal sealed record EndCure
     public double? LatestGelS { get; init; }
 
     /// <summary>What makes the latest gel late.</summary>
-    public string GelGovernor { get; init; } = Governors.Air;
-
-    /// <summary>Full strength in the least cured place, by the latest times.</summary>
-    public double? FullS { get; init; }
-
-    /// <summary>What makes it late.</summary>
-    public string FullGovernor { get; init; } = Governors.Air;
-
-    /// <summary>Cooled again to what the sheet allows in service; null where nothing has to cool.</summary>
-    public double? CooledS { get; init; }
+    public string GelGovernor { get; init; } = Governor.Air;
 
     public (double Kelvins, double Seconds)? Peak { get; init; }
-
-    /// <summary>Whether the true peak may be lower.</summary>
-    public bool PeakIsUpper { get; init; }
 
     public LeastCuredPlace? LeastCured { get; init; }
 

@@ -1,24 +1,25 @@
 using CalcService.Engine.Compounds;
+using CalcService.Engine.Releases;
 
 namespace CalcService.Engine.Curing;
 
-/// <summary>When a cone that is poured at a time may be moved and proof loaded, s from the earliest mix. Null where that isn't known.</summary>
-internal readonly record struct Release(double UndisturbedS, double ProofS);
+/// <summary>When a cone that is poured at a time may be moved and proof loaded, s from the earliest mix.</summary>
+internal readonly record struct PourRelease(double UndisturbedS, double LoadS);
 
 /// <summary>
 /// Releases against the time of the pour. By the air each pour is followed by itself; by the cone's own heat one pour an hour is,
 /// and between two of them the longer durations count.
 /// </summary>
-internal sealed class PourReleases(CureScope scope, TemperatureHistory air, Func<int, double, double, EndCure?> follow)
+internal sealed class PourReleases(CureScope scope, TemperatureHistory air, CureReleases releases)
 {
     private const double AnchorS = 3600;
 
-    private readonly Dictionary<(int End, long Anchor, double Slower), Release?> _anchors = [];
+    private readonly Dictionary<(int End, double Anchor), PourRelease?> _anchors = [];
 
     /// <param name="end">Index of the end.</param>
     /// <param name="pourS">Time of the pour.</param>
-    /// <param name="slower">How much longer every gel time is.</param>
-    public Release? At(int end, double pourS, double slower)
+    /// <returns>Null where it can't be poured then, or its release isn't known.</returns>
+    public PourRelease? At(int end, double pourS)
     {
         if (!IsFit(pourS))
         {
@@ -27,24 +28,23 @@ internal sealed class PourReleases(CureScope scope, TemperatureHistory air, Func
 
         if (scope.Input.ThermalModel == ThermalModel.Uniform)
         {
-            return Followed(end, pourS, slower);
+            return Followed(end, pourS);
         }
 
-        var before = (long)Math.Floor(pourS / AnchorS);
-        if (Anchor(end, before, slower) is not { } early || (pourS > before * AnchorS ? Anchor(end, before + 1, slower) : early) is not { } late)
+        var before = Math.Floor(pourS / AnchorS) * AnchorS;
+        if (Anchor(end, before) is not { } early || (pourS > before ? Anchor(end, before + AnchorS) : early) is not { } late)
         {
             return null;
         }
 
-        return new(
-            pourS + Math.Max(early.UndisturbedS - (before * AnchorS), late.UndisturbedS - ((before + 1) * AnchorS)),
-            pourS + Math.Max(early.ProofS - (before * AnchorS), late.ProofS - ((before + 1) * AnchorS)));
+        double Longer(double one, double other) => pourS + Math.Max(one - before, other - (pourS > before ? before + AnchorS : before));
+        return new(Longer(early.UndisturbedS, late.UndisturbedS), Longer(early.LoadS, late.LoadS));
     }
 
-    /// <summary>Whether the air of that time is in the pouring range and asks for no other dose.</summary>
+    /// <summary>Whether the air of that time is known, in the pouring range, and asks for no other dose.</summary>
     private bool IsFit(double pourS)
     {
-        if (!air.Covers(pourS) || scope.Input.Conditions.SteelK is null)
+        if (!IsKnown(pourS))
         {
             return false;
         }
@@ -54,27 +54,22 @@ internal sealed class PourReleases(CureScope scope, TemperatureHistory air, Func
             && (sheet.Doses.Count == 0 || DosesAt(kelvins) == DosesAt(air.At(0)));
     }
 
+    /// <summary>A pour at the very end of what is known has nothing to be followed by.</summary>
+    private bool IsKnown(double pourS) => pourS >= air.StartS && pourS < air.EndS;
+
     private int? DosesAt(double airK) => CureReadings.Decides(scope, airK) is var (_, decides) ? scope.Input.Compound.DosesPerKitAt(decides) : null;
 
-    private Release? Anchor(int end, long anchor, double slower)
+    private PourRelease? Anchor(int end, double anchorS)
     {
-        var key = (end, anchor, slower);
+        var key = (end, anchorS);
         if (!_anchors.TryGetValue(key, out var known))
         {
-            _anchors[key] = known = air.Covers(anchor * AnchorS) ? Followed(end, anchor * AnchorS, slower) : null;
+            _anchors[key] = known = IsKnown(anchorS) ? Followed(end, anchorS) : null;
         }
 
         return known;
     }
 
-    private Release? Followed(int end, double pourS, double slower)
-    {
-        if (follow(end, pourS, slower) is not { LatestGelS: { } latest, FullS: { } full } cure)
-        {
-            return null;
-        }
-
-        var still = latest + (scope.Input.Compound.MinimumHoldS ?? 0);
-        return new(pourS + still, pourS + Math.Max(Math.Max(full, still), cure.CooledS ?? 0));
-    }
+    private PourRelease? Followed(int end, double pourS) =>
+        releases.Later(end, pourS) is { UndisturbedS: { } still, LoadS: { } load } ? new(pourS + still, pourS + load) : null;
 }

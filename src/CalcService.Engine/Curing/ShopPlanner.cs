@@ -19,7 +19,7 @@ internal static class ShopPlanner
     private static readonly string[] Names = ["crew", "stand", "mixer", "test bed"];
 
     /// <summary>The schedule, or null, and said why, where there is none.</summary>
-    public static ShopSchedule? Plan(CureScope scope, ShopInput shop, PourReleases releases, Func<string, double> slowerFor)
+    public static ShopSchedule? Plan(CureScope scope, ShopInput shop, PourReleases releases)
     {
         if (PourTimeS(scope) is not { } pourTime)
         {
@@ -36,7 +36,7 @@ internal static class ShopPlanner
         var mixFrom = (scope.Input.MixedAt - start).TotalMinutes;
 
         var units = scope.Input.Ends.SelectMany((end, index) => Enumerable.Range(1, end.Quantity).Select(unit => (end, index, unit))).ToArray();
-        var tables = scope.Input.Ends.Select((end, index) => Tables(releases, index, slowerFor(end.Id), mixFrom, windows)).ToArray();
+        var tables = scope.Input.Ends.Select((end, index) => Tables(releases, index, mixFrom, windows)).ToArray();
         // Ends that are released alike are alike to the shop.
         var kinds = tables.Select(table => Array.FindIndex(tables, one => one.Undisturbed.SequenceEqual(table.Undisturbed) && one.Proof.SequenceEqual(table.Proof))).ToArray();
         var schedule = Scheduler.Solve(new()
@@ -65,7 +65,7 @@ internal static class ShopPlanner
     }
 
     /// <summary>Releases in minutes from the first shift on, for each slot in which a pour could start.</summary>
-    private static (long[] Undisturbed, long[] Proof) Tables(PourReleases releases, int end, double slower, double mixFrom, (long From, long To)[] windows)
+    private static (long[] Undisturbed, long[] Proof) Tables(PourReleases releases, int end, double mixFrom, (long From, long To)[] windows)
     {
         var slots = (windows[^1].To / SlotMinutes) + 1;
         var (undisturbed, proof) = (new long[slots], new long[slots]);
@@ -73,9 +73,9 @@ internal static class ShopPlanner
         {
             var minute = slot * SlotMinutes;
             var isPossible = minute >= mixFrom && windows.Any(window => minute >= window.From && minute < window.To);
-            var release = isPossible ? releases.At(end, (minute - mixFrom) * 60, slower) : null;
-            (undisturbed[slot], proof[slot]) = release is { } known && known.ProofS < int.MaxValue
-                ? (Up((known.UndisturbedS / 60) + mixFrom), Up((known.ProofS / 60) + mixFrom))
+            var release = isPossible ? releases.At(end, (minute - mixFrom) * 60) : null;
+            (undisturbed[slot], proof[slot]) = release is { } known
+                ? (Up((known.UndisturbedS / 60) + mixFrom), Up((known.LoadS / 60) + mixFrom))
                 : (-1, -1);
         }
 
@@ -111,5 +111,5 @@ internal static class ShopPlanner
 
     private static long Minutes(double seconds) => Math.Max(1, Up(seconds / 60));
 
-    private static long Up(double minutes) => (long)Math.Ceiling(minutes - 1e-4);
+    private static long Up(double minutes) => (long)Math.Ceiling(minutes - (1 / 60000.0));
 }

@@ -1,70 +1,52 @@
 using CalcService.Engine.Compounds;
+using CalcService.Engine.Releases;
 
 namespace CalcService.Engine.Curing;
 
-/// <summary>The end whose compound follows the air: its times with what governs them, and its curve.</summary>
-internal sealed class UniformCure(CureScope scope, CureKinetics kinetics, TemperatureHistory air)
+/// <summary>The end whose compound follows the air: its gel with what governs it, and its curve.</summary>
+internal static class UniformCure
 {
     /// <summary>Points of a curve.</summary>
     private const int CurvePoints = 49;
 
-    private readonly UniformTimes _times = new(kinetics, air, scope.Input.Conditions.SteelK, scope.Input.Conditions.CompoundK);
-
-    /// <summary>The coldest of air, steel and compound.</summary>
-    public TemperatureHistory Colder => _times.Colder;
-
-    /// <summary>The colder of air and steel.</summary>
-    public TemperatureHistory ColderAfterGel => _times.ColderAfterGel;
-
-    /// <summary>The warmest of air, steel and compound.</summary>
-    public TemperatureHistory Warmer => _times.Warmer;
-
-    /// <summary>Full strength by the latest times along a history, s from mixing.</summary>
-    public double? FullAlong(TemperatureHistory history, double slower = 1) => _times.FullAlong(history, slower);
-
-    /// <summary>The times with every gel time longer by a factor.</summary>
-    public EndCure At(double slower)
+    /// <param name="scope">The schedule.</param>
+    /// <param name="kinetics">Gel and cure by the sheet.</param>
+    /// <param name="times">Gel along the air.</param>
+    /// <param name="release">When it may be loaded; null where the readings aren't there.</param>
+    public static EndCure Of(CureScope scope, CureKinetics kinetics, UniformTimes times, ReleaseTimes? release)
     {
-        var expected = _times.Expected(slower);
-        var cure = new EndCure { ExpectedGelS = UniformTimes.GelOf(expected) };
-        if (!_times.IsBounded)
+        var expected = times.Expected(release?.Slower ?? 1);
+        var cure = new EndCure { ExpectedGelS = expected.TimeOf(1) };
+        if (release is null)
         {
-            return cure with { Curve = Curve(expected, null, null, air.EndS) };
+            return cure with { Curve = Curve(scope, kinetics, times, expected, null, times.Air.EndS) };
         }
 
-        var (earliest, latest, full) = (_times.Earliest(slower), _times.Latest(slower), _times.Full(slower));
-        var fullS = _times.FullOf(full);
-        var steelIsLate = scope.Input.Conditions.SteelK < air.At(0);
+        var earliest = times.Earliest();
+        var (steel, compound) = (scope.Input.Conditions.SteelK, scope.Input.Conditions.CompoundK);
         return cure with
         {
-            EarliestGelS = UniformTimes.GelOf(earliest),
-            LatestGelS = UniformTimes.GelOf(latest),
-            GelGovernor = scope.Input.Conditions.CompoundK < ColderAfterGel.At(0) ? Governors.Compound : steelIsLate ? Governors.Steel : Governors.Air,
-            FullS = fullS,
-            FullGovernor = steelIsLate ? Governors.Steel : Governors.Air,
-            Curve = Curve(expected, earliest, full, fullS ?? air.EndS),
+            EarliestGelS = earliest.TimeOf(1),
+            LatestGelS = release.GelS,
+            GelGovernor = compound < release.Path.AfterGel.At(0) ? Governor.Compound : steel < times.Air.At(0) ? Governor.Steel : Governor.Air,
+            Curve = Curve(scope, kinetics, times, expected, earliest, release.LoadS ?? times.Air.EndS, release),
         };
     }
 
-    /// <summary>Gel and full strength by the latest times of a pour that is made later, in seconds from that pour; steel and compound as warm as read.</summary>
-    public EndCure ReleaseAt(double pourS, double slower)
+    private static List<CurvePoint> Curve(CureScope scope, CureKinetics kinetics, UniformTimes times, GelAge expected, GelAge? earliest, double untilS, ReleaseTimes? release = null)
     {
-        var (gel, full) = _times.From(pourS, slower);
-        return new() { LatestGelS = gel, FullS = full };
-    }
-
-    private List<CurvePoint> Curve(GelAge expected, GelAge? earliest, GelAge? latest, double untilS)
-    {
+        var latest = release is null ? null : GelAge.Along(kinetics.Latest.Slower(release.Slower), release.Path.BeforeGel, kinetics.Ceiling);
         var points = new List<CurvePoint>(CurvePoints);
         for (var i = 0; i < CurvePoints; i++)
         {
             var seconds = Math.Round(untilS * i / (CurvePoints - 1));
-            var kelvins = air.At(Math.Min(seconds, air.EndS));
+            var kelvins = times.Air.At(Math.Min(seconds, times.Air.EndS));
             var degree = kinetics.Shape.DegreeAt(expected.At(seconds));
             points.Add(new(CureClock.At(scope.Input.MixedAt, seconds), kelvins, kelvins, kelvins, degree, degree)
             {
                 CureEarliest = earliest is null ? null : kinetics.Shape.DegreeAt(earliest.At(seconds)),
                 CureLatest = latest is null ? null : kinetics.Shape.DegreeAt(latest.At(seconds)),
+                SheetShare = release?.ShareAt(seconds),
             });
         }
 

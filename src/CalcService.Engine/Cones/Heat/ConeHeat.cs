@@ -4,7 +4,7 @@ using CalcService.Engine.Provenance;
 namespace CalcService.Engine.Cones.Heat;
 
 /// <summary>Heat and cure of the cone together: the reaction warms, steel, rope and air take, warmth hastens the reaction.</summary>
-public static class ConeHeat
+public static partial class ConeHeat
 {
     /// <summary>The whole cone with its socket and the rope below.</summary>
     /// <param name="input">The cone.</param>

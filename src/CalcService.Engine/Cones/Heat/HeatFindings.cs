@@ -1,0 +1,33 @@
+using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
+using CalcService.Engine.Sockets;
+using static CalcService.Engine.Findings.FindingKinds;
+
+namespace CalcService.Engine.Cones.Heat;
+
+/// <summary>What keeps a cone's heat from being followed; the same wherever it is.</summary>
+public static class HeatFindings
+{
+    public static FindingDefinition ConeSteelUnknown { get; } = Unknown("cone-steel-unknown", Actor.Lead,
+        "Without the metallic area of the rope nobody knows how much steel takes the cone's heat.",
+        "The metallic area of the rope of {end} is not known.",
+        "Give metallicArea from the rope's certificate, or construction and core.",
+        Model);
+
+    public static FindingDefinition SocketWallMissing { get; } = Unknown("socket-wall-missing", Actor.Lead,
+        "Without the outside of the socket nobody knows how much cold steel holds the skin of the cone back.",
+        "The outside diameter of the socket of {end} is not given.",
+        "Measure it and give outerDiameter, or outerAtSmallEnd and outerAtMouth; thermalModel uniform does without.",
+        Model);
+
+    public static FindingDefinition BudgetSpent { get; } = Unknown("cure-budget-spent", Actor.Integrator,
+        "The cones were not followed to their end within the steps that a request may take.",
+        "The ends are too many, or cure too slowly, for one request.",
+        "Send fewer kinds of ends at a time.",
+        Model);
+
+    /// <summary>All of them.</summary>
+    public static IReadOnlyList<FindingDefinition> All => [ConeSteelUnknown, SocketWallMissing, BudgetSpent, FitFindings.WiresDoNotFit];
+
+    private static Source Model => new("heat and cure of the cone, its wires and its socket together", "docs/cone-heat.md", Basis.Derived);
+}

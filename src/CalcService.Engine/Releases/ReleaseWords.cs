@@ -1,0 +1,62 @@
+using CalcService.Engine.Compounds;
+using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
+using System.Globalization;
+
+namespace CalcService.Engine.Releases;
+
+/// <summary>What has to be said about a release, the same wherever it is computed.</summary>
+internal static class ReleaseWords
+{
+    /// <summary>So far below the coldest row the sheet's time is an assumption, beyond a guess.</summary>
+    private const double NearRowK = 15;
+
+    private const string FullStrength = "/compound/sheet/fullStrength", LowestCure = "/compound/sheet/lowestCure", Pouring = "/compound/sheet/pouring";
+
+    /// <param name="scope">Takes the findings.</param>
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="kinetics">Gel and cure by it.</param>
+    /// <param name="release">The slowest end.</param>
+    /// <param name="steelReadS">When the steel was last read, from mixing.</param>
+    /// <param name="pointer">The member that gives the steel.</param>
+    public static void CheckRelease(this RoomScope scope, CompoundSheet sheet, CureKinetics kinetics, ReleaseTimes release, double steelReadS, string pointer)
+    {
+        var afterGel = kinetics.AfterGel;
+        if (afterGel.IsOfOtherDose)
+        {
+            scope.Find(ReleaseFindings.OfOtherDose, FullStrength, words: new FindingWord("doses", kinetics.Doses.ToString(CultureInfo.InvariantCulture)));
+        }
+
+        if (release.ColdestK is { } coldest)
+        {
+            if (coldest < kinetics.Ceiling.LowestCureK)
+            {
+                var isMeasured = release.LoadS is { } load && steelReadS >= load;
+                scope.Find(ReleaseFindings.BelowLowestCure, pointer, Measure.Temperature(coldest), Measure.Temperature(kinetics.Ceiling.LowestCureK),
+                    [sheet.LowestCureK is null ? Pouring : LowestCure], isMeasured ? Severity.Caution : Severity.Unknown);
+            }
+
+            CheckRows(scope, afterGel, coldest, pointer);
+        }
+
+        if (release is { IsByOwnHeat: true, ModelS: { } model })
+        {
+            scope.Find(ReleaseFindings.ByOwnHeat, FullStrength, Measure.Duration(model), release.SheetS is { } alone ? Measure.Duration(alone) : null);
+        }
+    }
+
+    private static void CheckRows(RoomScope scope, AfterGel afterGel, double coldestK, string pointer)
+    {
+        var row = afterGel.Coldest;
+        if (coldestK < row.TemperatureK - NearRowK)
+        {
+            scope.Find(ReleaseFindings.Extrapolated, pointer, Measure.Temperature(coldestK), Measure.Temperature(row.TemperatureK), [FullStrength]);
+        }
+
+        if (coldestK < row.TemperatureK)
+        {
+            scope.Assume(FullStrength, "time after gel at the coldest that it gets, beyond the sheet's coldest row", Measure.Duration(afterGel.TimeS(coldestK, scope.Trace)), AssumptionOrigin.Estimate);
+            scope.Assume(FullStrength, "time after gel of the sheet's coldest row", Measure.Duration(row.AfterGelS), AssumptionOrigin.Estimate);
+        }
+    }
+}
