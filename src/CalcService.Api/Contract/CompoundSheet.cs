@@ -37,8 +37,13 @@ public sealed record CompoundSheet
     /// <summary>Currency of the costs, such as EUR.</summary>
     public string? Currency { get; init; }
 
-    /// <summary>When it has its full strength. Read by the cure of a cone.</summary>
-    public CompoundFullStrength? FullStrength { get; init; }
+    /// <summary>When it has its full strength, one row for each temperature that the sheet states. No end is released before these times.</summary>
+    [AtMost(50)]
+    public IReadOnlyList<CompoundFullStrength>? FullStrength { get; init; }
+
+    /// <summary>Activation energy of what follows the gel, where the sheet states it; read below the coldest row of fullStrength.</summary>
+    [Kind(QuantityKind.MolarEnergy)]
+    public Quantity? AfterGelEnergy { get; init; }
 
     /// <summary>The hardness of the cured compound. Read by the audit of a record.</summary>
     public CompoundHardness? Hardness { get; init; }
@@ -181,6 +186,16 @@ public sealed record CompoundFullStrength
     /// <summary>Time from gel to full strength.</summary>
     [Kind(QuantityKind.Duration)]
     public required Quantity AfterGel { get; init; }
+
+    /// <summary>Doses for each kit that it holds for; any if absent.</summary>
+    [AtMost(20)]
+    public IReadOnlyList<int>? Doses { get; init; }
+
+    /// <summary>yes only where the sample was held at its temperature, so that its own heat didn't help. Then a cone's own heat may count; isothermalSource says who says so.</summary>
+    public Fact? Isothermal { get; init; }
+
+    /// <summary>Where it is stated that the sample was held at its temperature.</summary>
+    public string? IsothermalSource { get; init; }
 }
 
 /// <summary>A range of temperatures.</summary>

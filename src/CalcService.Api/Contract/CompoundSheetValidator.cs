@@ -1,4 +1,5 @@
 using CalcService.Api.Validation;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using FluentValidation;
 
@@ -18,12 +19,13 @@ public sealed class CompoundSheetValidator : AbstractValidator<CompoundSheet>
         RuleForEach(sheet => sheet.GelTimes).SetValidator(new CompoundGelTimeValidator());
         RuleForEach(sheet => sheet.Doses).SetValidator(new CompoundDosesValidator());
         RuleFor(sheet => sheet.Hardness!).SetValidator(new CompoundHardnessValidator());
-        RuleFor(sheet => sheet.FullStrength!).SetValidator(new CompoundFullStrengthValidator());
+        RuleForEach(sheet => sheet.FullStrength).SetValidator(new CompoundFullStrengthValidator());
         RuleFor(sheet => sheet.Pouring!).SetValidator(new CompoundTemperaturesValidator());
         RuleFor(sheet => sheet.Storage!).SetValidator(new CompoundTemperaturesValidator());
         RuleFor(sheet => sheet.Service!).SetValidator(new CompoundTemperaturesValidator());
         this.Ranges()
             .Of(sheet => sheet.LowestCure, -60, 150, "degC", QuantityKind.Temperature)
+            .Of(sheet => sheet.AfterGelEnergy, 10, 200, "kJ/mol", QuantityKind.MolarEnergy)
             .Of(sheet => sheet.MinimumHold, 0, 720, "h", QuantityKind.Duration)
             .Of(sheet => sheet.PeakLimit, 20, 400, "degC", QuantityKind.Temperature)
             .Of(sheet => sheet.PotLifeVolume, .01, 200, "L", QuantityKind.Volume)
@@ -50,10 +52,7 @@ public sealed class CompoundSheetValidator : AbstractValidator<CompoundSheet>
                 $"{nameof(CompoundSheet.GelTimes)}[{first}]", $"{nameof(CompoundSheet.GelTimes)}[{second}]", "Two gel times for the same temperature and dose."));
             CheckGelTimes(sheet, context);
             CheckBands(sheet, context);
-            if (sheet is { LowestCure: { } lowest, FullStrength: { } full } && lowest.Si > full.Temperature.Si)
-            {
-                context.Contradict(nameof(CompoundSheet.LowestCure), $"{nameof(CompoundSheet.FullStrength)}.Temperature", "Full strength is stated below the lowest cure temperature.");
-            }
+            CheckFullStrength(sheet, context);
         });
     }
 
@@ -87,6 +86,42 @@ public sealed class CompoundSheetValidator : AbstractValidator<CompoundSheet>
             }
         }
     }
+
+    /// <summary>Two rows that hold for a dose: one for each temperature, and warmer is not slower.</summary>
+    private static void CheckFullStrength(CompoundSheet sheet, ValidationContext<CompoundSheet> context)
+    {
+        var rows = sheet.FullStrength ?? [];
+        for (var i = 0; i < rows.Count; i++)
+        {
+            string At(int index, string member) => $"{nameof(CompoundSheet.FullStrength)}[{index}].{member}";
+            if (sheet.LowestCure is { } lowest && lowest.Si > rows[i].Temperature.Si)
+            {
+                context.Contradict(nameof(CompoundSheet.LowestCure), At(i, "Temperature"), "Full strength is stated below the lowest cure temperature.");
+            }
+
+            for (var other = 0; other < i; other++)
+            {
+                if (!HoldTogether(rows[other], rows[i]))
+                {
+                    continue;
+                }
+
+                var (cold, warm) = rows[other].Temperature.Si <= rows[i].Temperature.Si ? (other, i) : (i, other);
+                if (rows[cold].Temperature.Si == rows[warm].Temperature.Si)
+                {
+                    context.Contradict($"{nameof(CompoundSheet.FullStrength)}[{other}]", $"{nameof(CompoundSheet.FullStrength)}[{i}]", "Two times to full strength for the same temperature and dose.");
+                }
+                else if (rows[warm].AfterGel.Si > rows[cold].AfterGel.Si)
+                {
+                    context.Contradict(At(cold, "AfterGel"), At(warm, "AfterGel"), "The warmer of two times to full strength is the longer one.");
+                }
+            }
+        }
+    }
+
+    /// <summary>Rows without doses stand by themselves: they are read only where none names the dose in use.</summary>
+    private static bool HoldTogether(CompoundFullStrength one, CompoundFullStrength other) =>
+        (one.Doses is null or { Count: 0 }) == (other.Doses is null or { Count: 0 }) && (one.Doses is null or { Count: 0 } || one.Doses.Intersect(other.Doses!).Any());
 
     private static void CheckBands(CompoundSheet sheet, ValidationContext<CompoundSheet> context)
     {
@@ -177,7 +212,15 @@ public sealed class CompoundFullStrengthValidator : AbstractValidator<CompoundFu
     {
         this.Ranges()
             .Of(full => full.Temperature, -60, 150, "degC", QuantityKind.Temperature)
-            .Of(full => full.AfterGel, 0, 720, "h", QuantityKind.Duration);
+            .Of(full => full.AfterGel, 1, 43200, "min", QuantityKind.Duration);
+        RuleForEach(full => full.Doses).InclusiveBetween(0, 100).WithErrorCode(RuleWords.RangeCode).WithMessage("Doses are 0 to 100 for each kit.");
+        RuleFor(full => full).Custom((full, context) =>
+        {
+            if (full.Isothermal == Fact.Yes && string.IsNullOrWhiteSpace(full.IsothermalSource))
+            {
+                context.Contradict(nameof(CompoundFullStrength.Isothermal), nameof(CompoundFullStrength.IsothermalSource), "Whoever says that the sample was held at its temperature says where that is stated.");
+            }
+        });
     }
 }
 

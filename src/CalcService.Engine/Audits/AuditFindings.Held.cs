@@ -9,14 +9,14 @@ public static partial class AuditFindings
 {
     private static IReadOnlyList<FindingDefinition> Held => [FactMissing, TrailMissing, TimesContradict, TimeAfterAudit, LookFailed, QualificationExpired];
 
-    public static FindingDefinition FactMissing { get; } = Unknown("record-fact-missing", Actor.Office,
-        "The record doesn't hold a fact without which nobody can rebuild the decision that the end is safe.",
+    public static FindingDefinition FactMissing { get; } = Define("record-fact-missing", Actor.Office, [Severity.Unknown, Severity.Caution],
+        "The record doesn't hold facts without which nobody can rebuild the decision that the end is safe. A caution where the work lies ahead.",
         "The record doesn't give {what}.",
-        "Look it up where it was first written down; where it can't be found any more, the end is looked at, loaded or made again as a competent person decides.",
+        "Look each of them up where it was first written down; where it can't be found any more, the end is looked at, loaded or made again as a competent person decides.",
         Prudence);
 
     public static FindingDefinition TrailMissing { get; } = Caution("record-trail-missing", Actor.Office,
-        "The record doesn't hold something that lets others trace the end, its parts or the people who made it.",
+        "The record doesn't hold what lets others trace the end, its parts or the people who made it.",
         "The record doesn't give {what}.",
         "Enter it from the certificate or the list of the crew, with name and date of the entry.",
         Source.CommonPractice);

@@ -39,6 +39,6 @@ public static partial class AuditFindings
     private static class Catalogue
     {
         public static IReadOnlyList<FindingDefinition> All { get; } =
-            [.. new[] { Shared, Held, Work, Cure }.SelectMany(theme => theme).OrderBy(definition => definition.Code, StringComparer.Ordinal)];
+            [.. new[] { Shared, Held, Work, Cure }.SelectMany(theme => theme).Distinct().OrderBy(definition => definition.Code, StringComparer.Ordinal)];
     }
 }

@@ -1,5 +1,6 @@
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Cones;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Releases;
 using CalcService.Engine.Ropes;
 using CalcService.Engine.Sockets;
@@ -10,6 +11,9 @@ namespace CalcService.Engine.Audits;
 public sealed record AuditInput
 {
     public required DateOnly AuditedOn { get; init; }
+
+    /// <summary>What the answer is for.</summary>
+    public Purpose Purpose { get; init; }
 
     public required CompoundSheet Compound { get; init; }
 

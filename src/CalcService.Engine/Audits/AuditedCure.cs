@@ -16,22 +16,42 @@ internal static class AuditedCure
         var times = new UniformTimes(kinetics, air, steel, readings.CompoundK);
         // A load that came too early for the air alone came too early whatever else is missing.
         var path = times.Path ?? CurePath.Of(air, air.At(0));
-        var cone = input.ThermalModel == ThermalModel.Coupled ? ConeOf(scope, kinetics, air) : null;
-        if (cone is not null && readings.SteelSeries.Count == 0 && cone.Coldest(air.EndS) is { } coldest)
-        {
-            path = CurePath.Of(coldest, path.MixK);
-        }
-
-        var seen = Seen(input, mixedAt, path);
-        var lot = Release.Lot(seen.Where(gel => gel.IsOfCone).Select(gel => Release.AgeSeen(kinetics, path, gel)), scope.Book.Curing, scope.Trace);
-        var release = Release.Of(kinetics, input.Compound, path, seen, lot, cone is null ? null : cone.ReleaseAt, scope.Trace);
-        var gel = GelCheck.Check(scope, kinetics, times, path, seen is [var first] ? first : null);
+        var release = (input.ThermalModel == ThermalModel.Coupled ? ConeOf(scope, kinetics, air) : null) is { } cone
+            ? Coupled(scope, kinetics, cone, path) ?? Of(scope, kinetics, path, null)
+            : Of(scope, kinetics, path, null);
+        var gel = GelCheck.Check(scope, kinetics, times, release.Path, Seen(input, mixedAt, release.Path) is [var first] ? first : null);
         if (times.Path is not null)
         {
-            scope.CheckRelease(input.Compound, kinetics, release, steel!.LastReadS, AuditPointers.Steel);
+            scope.CheckRelease(input.Compound, kinetics, release, steel!.LastReadS, air, AuditPointers.Air, AuditPointers.Steel);
         }
 
         return ReleaseChecks.Check(scope, release, gel, plan);
+    }
+
+    /// <summary>By the cone's heat; null, and said why, where the steps are spent.</summary>
+    private static ReleaseTimes? Coupled(AuditScope scope, CureKinetics kinetics, ConeCure cone, CurePath uniform)
+    {
+        var path = scope.Input.Readings.SteelSeries.Count > 0 ? uniform : cone.Coldest(cone.Air.EndS) is { } coldest ? CurePath.Of(coldest, uniform.MixK) : null;
+        var isSpent = path is null;
+        var release = path is null ? null : Of(scope, kinetics, path, slower =>
+        {
+            var modelled = cone.ReleaseAt(slower);
+            isSpent |= modelled is null;
+            return modelled;
+        });
+        if (isSpent)
+        {
+            scope.Find(HeatFindings.BudgetSpent, AuditPointers.Basket);
+        }
+
+        return isSpent ? null : release;
+    }
+
+    private static ReleaseTimes Of(AuditScope scope, CureKinetics kinetics, CurePath path, Func<double, (double? FullS, double? CooledS)?>? model)
+    {
+        var seen = Seen(scope.Input, scope.Input.Times.MixedAt!.Value, path);
+        var lot = Release.Lot(seen.Where(gel => gel.IsOfCone).Select(gel => Release.AgeSeen(kinetics, path, gel)), scope.Book.Curing, scope.Trace);
+        return Release.Of(kinetics, scope.Input.Compound, path, seen, lot, model, scope.Trace);
     }
 
     /// <summary>The gel that the record tells of; one before the mixing is a slip of the pen, which the order of times finds.</summary>

@@ -32,6 +32,7 @@ public static class RecordAudit
         plan = VolumeChecks.Check(scope, rope, plan);
         plan = ProofDayChecks.Check(scope, rope, plan);
         PeopleChecks.Check(scope);
+        scope.FindGaps();
 
         var findings = scope.Findings.Sorted();
         return new(

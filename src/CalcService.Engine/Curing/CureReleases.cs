@@ -9,17 +9,19 @@ internal sealed class CureReleases
 {
     private readonly CureScope _scope;
     private readonly CureKinetics _kinetics;
+    private readonly TemperatureHistory _air;
     private readonly CurePath _uniform;
     private readonly CoupledCones? _cones;
     private readonly IReadOnlyList<SeenGel>[] _seen;
 
     /// <param name="scope">The schedule.</param>
     /// <param name="kinetics">Gel and cure by the sheet.</param>
+    /// <param name="air">The air from mixing on.</param>
     /// <param name="uniform">Coldest of air, steel and compound.</param>
     /// <param name="cones">The modelled cones; null in the uniform model.</param>
-    public CureReleases(CureScope scope, CureKinetics kinetics, CurePath uniform, CoupledCones? cones)
+    public CureReleases(CureScope scope, CureKinetics kinetics, TemperatureHistory air, CurePath uniform, CoupledCones? cones)
     {
-        (_scope, _kinetics, _uniform, _cones) = (scope, kinetics, uniform, cones);
+        (_scope, _kinetics, _air, _uniform, _cones) = (scope, kinetics, air, uniform, cones);
         _seen = [.. scope.Input.Ends.Select(end => ObservedGels.Of(scope, end.Id))];
         Lot = Release.Lot(_seen.SelectMany((gels, index) => gels.Where(gel => gel.IsOfCone).Select(gel => AgeSeen(index, gel))), scope.Rules, scope.Trace);
     }
@@ -41,7 +43,7 @@ internal sealed class CureReleases
     /// <summary>A later pour, in seconds from that pour: steel and compound as warm as read, gels of the first mix no gels of this one.</summary>
     public ReleaseTimes? Later(int index, double pourS)
     {
-        var path = _uniform.Since(pourS);
+        var path = UniformSince(pourS);
         if (_cones is null)
         {
             return Release.Of(_kinetics, _scope.Input.Compound, path, [], SlowerOf(index), null, Provenance.Trace.None);
@@ -50,6 +52,14 @@ internal sealed class CureReleases
         return _cones.Of(index)?.Since(pourS) is { } cone
             ? Release.Of(_kinetics, _scope.Input.Compound, ColdestOf(cone, path, until => _cones.Paid(cone.Coldest(until))), [], SlowerOf(index), slower => _cones.Paid(cone.ReleaseAt(slower)), Provenance.Trace.None)
             : null;
+    }
+
+    /// <summary>Where the steel was followed, as it was; else it is as warm at that pour as it was read, and has to be read again then.</summary>
+    private CurePath UniformSince(double pourS)
+    {
+        var (air, conditions) = (_air.Since(pourS), _scope.Input.Conditions);
+        return conditions.SteelSeries.Count > 0 ? _uniform.Since(pourS)
+            : CurePath.Uniform(air, SteelHistory.Of(conditions.SteelK!.Value, [], air.EndS), conditions.CompoundK!.Value);
     }
 
     /// <summary>How much slower an end was seen to be: its lot, or its own gel where that came later still.</summary>

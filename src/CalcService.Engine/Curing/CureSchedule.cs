@@ -1,4 +1,5 @@
 using CalcService.Engine.Compounds;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Releases;
 using CalcService.Engine.Rules;
 
@@ -21,6 +22,12 @@ public static class CureSchedule
             scope.Find(CompoundFindings.Demonstration, CurePointers.Sheet);
         }
 
+        // A shop can't be scheduled without it, which is a finding of its own.
+        if (input is { PourTimeS: null, Shop: null, Purpose: not Purpose.Quote })
+        {
+            scope.Find(CuringFindings.PourTimeNotStated, CurePointers.PourTime);
+        }
+
         var air = CureReadings.Air(scope);
         CureReadings.Check(scope, air);
         var dose = CureReadings.Dose(scope, air);
@@ -39,13 +46,13 @@ public static class CureSchedule
         if (times.Path is not { } path || steel is null)
         {
             ForecastChecks.CheckOpen(scope, kinetics, times);
-            return ([.. scope.Input.Ends.Select(end => Milestones.Of(scope, end, UniformCure.Of(scope, kinetics, times, null), null, []))], null);
+            return ([.. scope.Input.Ends.Select(end => Milestones.Of(scope, end, UniformCure.Of(scope, kinetics, times, 1, null), null, []))], null);
         }
 
         var cones = scope.Input.ThermalModel == ThermalModel.Coupled
             ? new CoupledCones(scope, kinetics, air, steel.Kelvins.At(0), scope.Input.Conditions.CompoundK!.Value)
             : null;
-        var releases = new CureReleases(scope, kinetics, path, cones);
+        var releases = new CureReleases(scope, kinetics, air, path, cones);
         var cured = scope.Input.Ends.Select((_, index) => Followed(scope, kinetics, times, cones, releases, index)).ToArray();
         ForecastChecks.Check(scope, kinetics, times, steel, [.. cured.OfType<(EndCure, ReleaseTimes)>()]);
         ObservedGels.Check(scope, index => cured[index]?.Cure.EarliestGelS, releases.AgeSeen, index => cured[index]?.Cure.ExpectedGelS);
@@ -60,7 +67,7 @@ public static class CureSchedule
             return null;
         }
 
-        return cones is null ? (UniformCure.Of(scope, kinetics, times, release), release)
+        return cones is null ? (UniformCure.Of(scope, kinetics, times, releases.Lot, release), release)
             : cones.At(index, release.Slower) is { } cone ? (CoupledEnd.Of(scope, cone, release), release)
             : null;
     }

@@ -1,4 +1,5 @@
 using CalcService.Engine.Compounds;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Releases;
 using CalcService.Engine.Ropes;
 using CalcService.Engine.Sockets;
@@ -40,6 +41,9 @@ public sealed record GelObservation(string End, DateTimeOffset GelAt, GelPlace S
 public sealed record CureScheduleInput
 {
     public required CompoundSheet Compound { get; init; }
+
+    /// <summary>What the answer is for.</summary>
+    public Purpose Purpose { get; init; }
 
     /// <summary>Doses in each kit; null where nobody said.</summary>
     public int? Doses { get; init; }

@@ -6,12 +6,18 @@ namespace CalcService.Engine.Curing;
 /// <content>Findings of the shop's tasks.</content>
 public static partial class CuringFindings
 {
-    private static IReadOnlyList<FindingDefinition> Shop => [ShopDoesNotFinish, PourTimeUnknown];
+    private static IReadOnlyList<FindingDefinition> Shop => [ShopDoesNotFinish, PourTimeUnknown, PourTimeNotStated];
 
     public static FindingDefinition ShopDoesNotFinish { get; } = Unknown("shop-does-not-finish", Actor.Lead,
         "No schedule was found that takes every end to its record inside the shifts, with pours only where the air stays in the pouring range, asks for the same dose and is known until full strength.",
         "Within the shifts given no schedule was found for all ends.",
         "Give more shifts, people or stands, a longer forecast, or fewer ends.",
+        Model);
+
+    public static FindingDefinition PourTimeNotStated { get; } = Caution("pour-time-not-stated", Actor.Crew,
+        "Without the time from mixing until the last basket is full nobody knows whether the compound gels while it is poured.",
+        "It is not said how long the pour takes.",
+        "Give pourTime; keep it inside the pot life.",
         Model);
 
     public static FindingDefinition PourTimeUnknown { get; } = Unknown("mix-and-pour-time-unknown", Actor.Lead,

@@ -21,7 +21,7 @@ public static partial class CuringFindings
     private static class Catalogue
     {
         public static IReadOnlyList<FindingDefinition> All { get; } =
-            [.. new[] { Shared, Forecast, Observed, Coupled, Shop }.SelectMany(theme => theme).OrderBy(definition => definition.Code, StringComparer.Ordinal)];
+            [.. new[] { Shared, Forecast, Observed, Coupled, Shop }.SelectMany(theme => theme).Distinct().OrderBy(definition => definition.Code, StringComparer.Ordinal)];
     }
 
     /// <summary>What means the same in other rooms.</summary>

@@ -26,7 +26,7 @@ internal static class ForecastChecks
         var (cure, release) = ends.MaxBy(end => end.Release.LoadS ?? double.PositiveInfinity);
         CheckReached(scope, times.Air, ends.All(end => end is { Cure.ExpectedGelS: not null, Release.GelS: not null }), release.LoadS is not null);
         CheckPouringRange(scope, times.Air, release.GelS ?? cure.ExpectedGelS ?? times.Air.EndS);
-        scope.CheckRelease(scope.Input.Compound, kinetics, release, steel.LastReadS, CurePointers.Steel);
+        scope.CheckRelease(scope.Input.Compound, kinetics, release, steel.LastReadS, times.Air, CurePointers.Air, CurePointers.Steel);
         CheckMeasured(scope, kinetics, times, release);
         CheckDelays(scope, kinetics, times, release);
         if (scope.Input.PourTimeS is { } pour && ends.Min(end => end.Cure.EarliestGelS) is { } gel && Judged.IsBelow(gel, pour))
@@ -90,7 +90,8 @@ internal static class ForecastChecks
         var (conditions, outside) = (scope.Input.Conditions, measured.Contains(lowest) ? highest : lowest);
         if (!measured.Contains(outside))
         {
-            var pointer = outside == conditions.SteelK ? CurePointers.Steel : outside == conditions.CompoundK ? CurePointers.Compound : CurePointers.Air;
+            var (coldAir, warmAir) = times.Air.Extremes(0, until);
+            var pointer = outside == coldAir || outside == warmAir ? CurePointers.Air : outside == conditions.SteelK ? CurePointers.Steel : outside == conditions.CompoundK ? CurePointers.Compound : CurePointers.Air;
             scope.Find(CompoundFindings.GelTimeExtrapolated, pointer, Measure.Temperature(outside), related: [CurePointers.GelTimes],
                 words: [new("minimum", Measure.Temperature(measured.MinimumK)), new("maximum", Measure.Temperature(measured.MaximumK))]);
         }

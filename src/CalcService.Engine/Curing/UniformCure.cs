@@ -12,10 +12,11 @@ internal static class UniformCure
     /// <param name="scope">The schedule.</param>
     /// <param name="kinetics">Gel and cure by the sheet.</param>
     /// <param name="times">Gel along the air.</param>
+    /// <param name="lot">How much slower the lot is.</param>
     /// <param name="release">When it may be loaded; null where the readings aren't there.</param>
-    public static EndCure Of(CureScope scope, CureKinetics kinetics, UniformTimes times, ReleaseTimes? release)
+    public static EndCure Of(CureScope scope, CureKinetics kinetics, UniformTimes times, double lot, ReleaseTimes? release)
     {
-        var expected = times.Expected(release?.Slower ?? 1);
+        var expected = times.Expected(lot);
         var cure = new EndCure { ExpectedGelS = expected.TimeOf(1) };
         if (release is null)
         {

@@ -32,7 +32,7 @@ public static class Release
         var isByOwnHeat = model is not null && kinetics.AfterGel.IsIsothermal;
         double?[] asked = [isByOwnHeat ? hold : sheetS, model is null ? hold : cure?.FullS, hold, cure?.CooledS ?? hold];
         double? load = asked.All(time => time is not null) && asked.Max() is { } last && double.IsFinite(last) ? last : null;
-        var coldest = clock is null ? (double?)null : path.AfterGel.Extremes(gelS!.Value, sheetS ?? path.AfterGel.EndS).LowestK;
+        var after = clock is null ? (double?)null : path.AfterGel.Extremes(gelS!.Value, sheetS ?? path.AfterGel.EndS).LowestK;
         return new()
         {
             Path = path,
@@ -46,10 +46,11 @@ public static class Release
             LoadS = load,
             Slower = slower,
             GovernedBy = load is null ? null : load == asked[0] && !isByOwnHeat && sheetS >= hold ? Governor.Sheet : load == cure?.FullS ? Governor.LeastCuredPlace : load == hold ? Governor.MinimumHold : Governor.Cooling,
-            IsExtrapolated = coldest < kinetics.AfterGel.Coldest.TemperatureK && !isByOwnHeat && (load is null || load == sheetS),
+            IsExtrapolated = after < kinetics.AfterGel.Coldest.TemperatureK - ReleaseTimes.ResolutionK && !isByOwnHeat && (load is null || load == sheetS),
             IsByOwnHeat = isByOwnHeat,
             ShortestS = gelS + (slower * kinetics.AfterGel.Warmest.AfterGelS),
-            ColdestK = coldest,
+            ColdestAfterGelK = after,
+            ColdestK = after is { } cold ? Math.Min(cold, path.BeforeGel.Extremes(0, gelS!.Value).LowestK) : null,
             Clock = clock,
         };
     }

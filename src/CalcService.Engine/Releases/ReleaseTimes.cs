@@ -18,6 +18,9 @@ public enum LoadVerdict
 /// <summary>When an end may be moved and loaded, in seconds from mixing, and what each part of the law asks for. Null where it can't be known.</summary>
 public sealed record ReleaseTimes
 {
+    /// <summary>Temperatures of a followed cone are known so well.</summary>
+    internal const double ResolutionK = .01;
+
     /// <summary>Gelled by then in the coldest case, or seen gelled later still.</summary>
     public double? GelS { get; init; }
 
@@ -54,8 +57,11 @@ public sealed record ReleaseTimes
     /// <summary>Gel and the warmest row's time, both as slow as seen: the shortest that the sheet itself knows.</summary>
     public double? ShortestS { get; init; }
 
-    /// <summary>Coldest between gel and the end of the sheet's time.</summary>
+    /// <summary>Coldest from mixing to the end of the sheet's time.</summary>
     public double? ColdestK { get; init; }
+
+    /// <summary>Coldest between gel and the end of the sheet's time.</summary>
+    public double? ColdestAfterGelK { get; init; }
 
     /// <summary>The share of the sheet's time that has passed, over time.</summary>
     internal GelAge? Clock { get; init; }

@@ -18,9 +18,13 @@ internal static class ReleaseWords
     /// <param name="kinetics">Gel and cure by it.</param>
     /// <param name="release">The slowest end.</param>
     /// <param name="steelReadS">When the steel was last read, from mixing.</param>
-    /// <param name="pointer">The member that gives the steel.</param>
-    public static void CheckRelease(this RoomScope scope, CompoundSheet sheet, CureKinetics kinetics, ReleaseTimes release, double steelReadS, string pointer)
+    /// <param name="air">The air.</param>
+    /// <param name="airPointer">The member that gives it.</param>
+    /// <param name="steelPointer">The member that gives the steel.</param>
+    public static void CheckRelease(this RoomScope scope, CompoundSheet sheet, CureKinetics kinetics, ReleaseTimes release, double steelReadS,
+        TemperatureHistory air, string airPointer, string steelPointer)
     {
+        var pointer = air.Extremes(0, release.SheetS ?? air.EndS).LowestK <= release.ColdestK + ReleaseTimes.ResolutionK ? airPointer : steelPointer;
         var afterGel = kinetics.AfterGel;
         if (afterGel.IsOfOtherDose)
         {
@@ -29,14 +33,14 @@ internal static class ReleaseWords
 
         if (release.ColdestK is { } coldest)
         {
-            if (coldest < kinetics.Ceiling.LowestCureK)
+            if (coldest < kinetics.Ceiling.LowestCureK - ReleaseTimes.ResolutionK)
             {
                 var isMeasured = release.LoadS is { } load && steelReadS >= load;
                 scope.Find(ReleaseFindings.BelowLowestCure, pointer, Measure.Temperature(coldest), Measure.Temperature(kinetics.Ceiling.LowestCureK),
                     [sheet.LowestCureK is null ? Pouring : LowestCure], isMeasured ? Severity.Caution : Severity.Unknown);
             }
 
-            CheckRows(scope, afterGel, coldest, pointer);
+            CheckRows(scope, afterGel, release.ColdestAfterGelK!.Value, pointer);
         }
 
         if (release is { IsByOwnHeat: true, ModelS: { } model })
@@ -53,7 +57,7 @@ internal static class ReleaseWords
             scope.Find(ReleaseFindings.Extrapolated, pointer, Measure.Temperature(coldestK), Measure.Temperature(row.TemperatureK), [FullStrength]);
         }
 
-        if (coldestK < row.TemperatureK)
+        if (coldestK < row.TemperatureK - ReleaseTimes.ResolutionK)
         {
             scope.Assume(FullStrength, "time after gel at the coldest that it gets, beyond the sheet's coldest row", Measure.Duration(afterGel.TimeS(coldestK, scope.Trace)), AssumptionOrigin.Estimate);
             scope.Assume(FullStrength, "time after gel of the sheet's coldest row", Measure.Duration(row.AfterGelS), AssumptionOrigin.Estimate);

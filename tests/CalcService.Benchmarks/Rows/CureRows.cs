@@ -2,6 +2,7 @@ using CalcService.Benchmarks.Measuring;
 using CalcService.Engine;
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Curing;
+using CalcService.Engine.Releases;
 using CalcService.Engine.Ropes;
 using CalcService.Engine.Rules;
 
@@ -21,7 +22,7 @@ internal static class CureRows
         GelTimes = [new(5 + Zero, 0, 66 * 60), new(20 + Zero, 0, 24 * 60), new(35 + Zero, 0, 10 * 60)],
         Doses = [new(2 + Zero, 34 + Zero, 0)],
         Pouring = new(2 + Zero, 34 + Zero),
-        FullStrength = new(20 + Zero, 7200),
+        FullStrength = [new(20 + Zero, 7200)],
         LowestCureK = 2 + Zero,
     };
 

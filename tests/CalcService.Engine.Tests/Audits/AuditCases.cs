@@ -2,6 +2,8 @@ using CalcService.Engine.Audits;
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Cones;
 using CalcService.Engine.Findings;
+using CalcService.Engine.Releases;
+using CalcService.Engine.Tests.Curing;
 using CalcService.Engine.Tests.Findings;
 using static CalcService.Engine.Tests.Audits.GoodRecord;
 
@@ -17,13 +19,32 @@ namespace CalcService.Engine.Tests.Audits;
 public sealed record AuditCase(
     string Code, Severity Severity, string Pointer, string Check, Func<AuditInput, AuditInput> Change, params IReadOnlyList<string> Besides) : IFindingCase
 {
-    public Outcome<AuditResult> Audit() => GoodRecord.Audit(Change(Input));
+    public long Steps { get; init; } = Budget.DefaultSteps;
+
+    public Outcome<AuditResult> Audit() => GoodRecord.Audit(Change(Input), steps: Steps);
 }
 
 /// <summary>At least one record for each finding and severity.</summary>
 public static class AuditCases
 {
     public static IReadOnlyList<AuditCase> All { get; } = [.. Materials, .. Day, .. Cure, .. Load, .. Sheets, .. AuditGaps.All];
+
+    /// <summary>Loaded so late that no release comes into question.</summary>
+    private static AuditInput Late(AuditInput input) =>
+        input with { Times = input.Times with { ReleasedAt = After(2000), ProofAt = After(2010), InServiceAt = After(2020) } };
+
+    /// <summary>Two hours colder than it cures at, then warm again.</summary>
+    private static AuditInput ColdNight(AuditInput input) =>
+        Late(Sheeted(sheet => sheet with { LowestCureK = 8 + Zero })(input)) with { Readings = Air((0, 20), (.6, 20), (.7, 7), (2.7, 7), (2.8, 20), (48, 20)) };
+
+    private static AuditInput Coupled(AuditInput input) => input with
+    {
+        ThermalModel = ThermalModel.Coupled,
+        Compound = input.Compound with
+        {
+            GelTimes = GoodCure.Coupled.Compound.GelTimes, Reaction = GoodCure.Coupled.Compound.Reaction, SpecificHeatJPerKgK = 1250, ConductivityWPerMK = .6, DensityKgPerM3 = 1750,
+        },
+    };
 
     private static IEnumerable<AuditCase> Materials =>
     [
@@ -57,7 +78,7 @@ public static class AuditCases
         // Air of 20 °C and 95 % has its dew point at 19.2 °C.
         new("steel-near-dew-point", Severity.Caution, "/conditions/steelTemperature", "dew-point", Read(read => read with { RelativeHumidity = .95 })),
         new("steel-at-dew-point", Severity.Stop, "/conditions/steelTemperature", "dew-point", Read(read => read with { RelativeHumidity = 1 })),
-        new("dose-contradicts-sheet", Severity.Stop, "/mix/dosesPerKit", "dose", Mixed(mix => mix with { DosesPerKit = 1 }), "gel-out-of-family", "loaded-before-cured", "poured-beyond-pot-life"),
+        new("dose-contradicts-sheet", Severity.Stop, "/mix/dosesPerKit", "dose", Mixed(mix => mix with { DosesPerKit = 1 }), "loaded-before-cured", "poured-beyond-pot-life"),
         new("record-times-contradict", Severity.Unknown, "/times/mixedAt", "time-order", At(times => times with { PreparedAt = After(5) })),
         new("record-times-contradict", Severity.Unknown, "/times/mixedAt", "time-order", At(times => times with { ReadAt = After(5) })),
         new("record-times-contradict", Severity.Unknown, "/times/proofAt", "time-order", At(times => times with { ReleasedAt = After(160) })),
@@ -70,7 +91,7 @@ public static class AuditCases
     [
         new("poured-beyond-pot-life", Severity.Stop, "/times/pouredAt", "pot-life", At(times => times with { PouredAt = After(19) })),
         // 24 min were expected; out of family beyond a factor of exp(3·√(.10² + .05²)) = 1.4.
-        new("gel-out-of-family", Severity.Caution, "/times/gelAt", "gel", At(times => times with { GelAt = After(35), MovedAt = After(60), ReleasedAt = After(200), ProofAt = After(210) })),
+        new("gel-out-of-family", Severity.Caution, "/times/gelAt", "gel", At(times => times with { GelAt = After(35), StillSoftAt = After(33), MovedAt = After(60), ReleasedAt = After(200), ProofAt = After(210) })),
         new("gel-out-of-family", Severity.Caution, "/times/gelAt", "gel", At(times => times with { GelAt = After(16) })),
         new("gel-seen-in-cup", Severity.Caution, "/gelSeenIn", "", input => input with { GelSeenIn = GelPlace.Cup }),
         new("gel-place-unknown", Severity.Caution, "/gelSeenIn", "", input => input with { GelSeenIn = GelPlace.Unknown }),
@@ -79,7 +100,19 @@ public static class AuditCases
             input => Sheeted(sheet => sheet with { MinimumHoldS = 20 * 60 })(input)),
         new("loaded-before-cured", Severity.Stop, "/times/releasedAt", "released-cured", At(times => times with { ReleasedAt = After(113) })),
         new("loaded-before-cured", Severity.Stop, "/times/proofAt", "proof-cured", At(times => times with { ReleasedAt = After(100), ProofAt = After(110) })),
-        new("loaded-before-cured", Severity.Stop, "/times/releasedAt", "released-cured", input => input with { Readings = Air((0, 20), (.5, 20), (1, 5), (60, 5)) }),
+        // Released when the sheet's own shortest time had passed; the cold night was read beyond its rows.
+        new("loaded-before-cured", Severity.Unknown, "/times/releasedAt", "released-cured", input => input with { Readings = Air((0, 20), (.5, 20), (1, 5), (60, 5)) }),
+        new("below-lowest-cure", Severity.Unknown, "/conditions/air", "", ColdNight, "loaded-before-cured"),
+        new("below-lowest-cure", Severity.Caution, "/conditions/air", "", input => Read(read => read with { SteelSeries = [new(After(1500), 12 + Zero)] })(ColdNight(input))),
+        new("full-strength-extrapolated", Severity.Caution, "/conditions/air", "", input => Late(input) with { Readings = Air((0, 20), (.5, 20), (.7, 4), (60, 4)) }),
+        new("full-strength-of-other-dose", Severity.Caution, "/compound/sheet/fullStrength", "", Sheeted(sheet => sheet with { FullStrength = [sheet.FullStrength[0] with { Doses = [2] }] })),
+        new("gel-before-pour-ends", Severity.Stop, "/times/gelAt", "gel-after-pour", At(times => times with { GelAt = After(11) }), "gel-out-of-family"),
+        new("release-by-own-heat", Severity.Caution, "/compound/sheet/fullStrength", "", input =>
+            Sheeted(sheet => sheet with { FullStrength = [sheet.FullStrength[0] with { IsIsothermal = true }] })(Coupled(input))),
+        new("socket-wall-missing", Severity.Unknown, "/socket/outerDiameter", "", input => Socketed(socket => socket with { OuterAtMouthM = null })(Coupled(input))),
+        new("cure-budget-spent", Severity.Unknown, "/socket/basket", "", Coupled) { Steps = 2000 },
+        new("cone-steel-unknown", Severity.Unknown, "/rope/construction", "", input => Coupled(input) with { Rope = input.Rope! with { Construction = "locked", MetallicAreaM2 = null } },
+            "kits-short", "wire-fit-unknown"),
         new("cure-not-followed", Severity.Unknown, "/conditions/air/series", "released-cured", input => input with { Readings = Air((0, 20), (1, 20)) }),
         new("cure-not-followed", Severity.Unknown, "/conditions/air/series", "moved", input => input with { Readings = Air((0, 20), (.2, 20)), GelSeenIn = GelPlace.Mouth }),
         new("air-during-cure-assumed", Severity.Caution, "/conditions/air", "", Read(read => read with { AirSeries = [], ConstantAirK = 20 + Zero })),
@@ -112,7 +145,7 @@ public static class AuditCases
         new("sheet-silent", Severity.Unknown, "/compound/sheet/potLife", "pot-life", Sheeted(sheet => sheet with { PotLife = null })),
         new("sheet-silent", Severity.Unknown, "/compound/sheet/doses", "dose", Sheeted(sheet => sheet with { Doses = [] })),
         new("sheet-silent", Severity.Unknown, "/compound/sheet/gelTimes", "gel", Sheeted(sheet => sheet with { GelTimes = [] })),
-        new("sheet-silent", Severity.Unknown, "/compound/sheet/fullStrength", "gel", Sheeted(sheet => sheet with { FullStrength = null })),
+        new("sheet-silent", Severity.Unknown, "/compound/sheet/fullStrength", "gel", Sheeted(sheet => sheet with { FullStrength = [] })),
         new("dose-unknown", Severity.Unknown, "/conditions/steelTemperature", "dose", Sheeted(sheet => sheet with { Doses = [new(2 + Zero, 7 + Zero, 1)] })),
         new("gel-time-unknown", Severity.Unknown, "/compound/sheet/gelTimes", "gel", Sheeted(sheet => sheet with { GelTimes = [.. sheet.GelTimes.Where(row => row.Doses != 0)] })),
         new("gel-time-from-one-point", Severity.Caution, "/compound/sheet/gelTimes", "",

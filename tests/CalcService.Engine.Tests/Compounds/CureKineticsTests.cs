@@ -12,7 +12,7 @@ public sealed class CureKineticsTests
     private static readonly ActivationEnergyBand Assumed = new(40e3, 50e3, 60e3);
     private static readonly CureConversions Conversions = new(.05, .90);
 
-    private static readonly CompoundSheet Sheet = GoodPour.Sheet with { FullStrength = new(20 + Zero, 5400) };
+    private static readonly CompoundSheet Sheet = GoodPour.Sheet with { FullStrength = [new(20 + Zero, 5400)] };
 
     [Theory]
     [InlineData(0)]
@@ -73,7 +73,7 @@ public sealed class CureKineticsTests
         CureKinetics? Of(CompoundSheet sheet, int doses = 0) => CureKinetics.For(sheet, doses, Assumed, Conversions);
         Assert.NotNull(Of(Sheet));
         Assert.Null(Of(Sheet, doses: 7));
-        Assert.Null(Of(Sheet with { FullStrength = null }));
+        Assert.Null(Of(Sheet with { FullStrength = [] }));
         Assert.Null(Of(Sheet with { Pouring = null }));
         Assert.NotNull(Of(Sheet with { Pouring = null, LowestCureK = 275 }));
     }

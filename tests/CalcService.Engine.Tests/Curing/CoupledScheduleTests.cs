@@ -19,7 +19,7 @@ public sealed class CoupledScheduleTests
         Assert.True(end.EnergyBalanceError < 1e-6);
         Assert.True(end.GelAt.Earliest < end.GelAt.Expected && end.GelAt.Expected < end.GelAt.Latest);
         Assert.True(end.GelAt.Latest <= end.UndisturbedUntil && end.UndisturbedUntil < end.ProofLoadFrom && end.ProofLoadFrom <= end.ServiceFrom);
-        Assert.Equal("leastCuredPlace", end.GovernedBy.ServiceFrom);
+        Assert.Equal("sheet", end.GovernedBy.ServiceFrom);
         Assert.Equal(.90, end.LeastCured!.DegreeOfCure, 1e-6);
         Assert.Equal(49, end.Curve.Count);
     }

@@ -26,7 +26,7 @@ public static class CureFindingCases
     [
         new("compound-demonstration", Severity.Caution, "/compound", Sheet(s => s with { Demonstration = true })),
         new("sheet-silent", Severity.Unknown, "/compound/sheet/gelTimes", Sheet(s => s with { GelTimes = [] })),
-        new("sheet-silent", Severity.Unknown, "/compound/sheet/fullStrength", Sheet(s => s with { FullStrength = null })),
+        new("sheet-silent", Severity.Unknown, "/compound/sheet/fullStrength", Sheet(s => s with { FullStrength = [] })),
         new("sheet-silent", Severity.Unknown, "/compound/sheet/pouring", Sheet(s => s with { Pouring = null })),
         new("sheet-silent", Severity.Unknown, "/compound/sheet/lowestCure", Sheet(s => s with { Pouring = null, LowestCureK = null })),
         new("sheet-silent", Severity.Unknown, "/compound/sheet/doses", cure => Sheet(s => s with { Doses = [] })(cure) with { Doses = null }),
@@ -54,18 +54,24 @@ public static class CureFindingCases
         new("forecast-misses-mixing", Severity.Unknown, Series, _ => GoodCure.Through((.1, 20), (9, 20))),
         new("forecast-too-short", Severity.Unknown, Series, _ => GoodCure.Through((0, 20), (1, 20))),
         new("gel-not-reached", Severity.Unknown, Series, _ => GoodCure.Through((0, 20), (.2, 20)), "forecast-too-short"),
-        new("full-strength-not-reached", Severity.Unknown, Air, Sheet(s => s with { FullStrength = new(20 + Zero, 720 * 3600) })),
+        new("full-strength-not-reached", Severity.Unknown, Air, Sheet(s => s with { FullStrength = [new(20 + Zero, 720 * 3600)] })),
         new("forecast-leaves-pouring-range", Severity.Caution, Series, _ => GoodCure.Through((0, 33.9), (.05, 34.9), (9, 34.9)), "steel-holds-cure-back"),
         new("below-lowest-cure", Severity.Unknown, Air, Sheet(s => s with { LowestCureK = 21 + Zero }), "full-strength-not-reached"),
         new("below-lowest-cure", Severity.Unknown, Steel, cure => At(c => c with { SteelK = 7 + Zero })(Sheet(s => s with { LowestCureK = 8 + Zero })(cure)),
             "full-strength-not-reached"),
+        new("below-lowest-cure", Severity.Caution, Air, cure => ColdNight(cure) with { Conditions = ColdNight(cure).Conditions with { SteelSeries = [new(GoodCure.After(1500), 12 + Zero)] } }, "night-delays-cure"),
+        new("full-strength-extrapolated", Severity.Caution, Air, _ => GoodCure.Through((0, 20), (.5, 20), (.7, 4), (48, 4)), "night-delays-cure"),
+        new("full-strength-of-other-dose", Severity.Caution, "/compound/sheet/fullStrength", Sheet(s => s with { FullStrength = [s.FullStrength[0] with { Doses = [2] }] })),
+        new("release-by-own-heat", Severity.Caution, "/compound/sheet/fullStrength", _ => Sheet(s => s with { FullStrength = [s.FullStrength[0] with { IsIsothermal = true }] })(GoodCure.Coupled)),
+        new("pour-time-not-stated", Severity.Caution, "/pourTime", cure => cure with { PourTimeS = null }),
         new("gel-before-pour-ends", Severity.Stop, "/pourTime", cure => cure with { PourTimeS = 1500 }),
         new("night-delays-cure", Severity.Caution, Series, _ => GoodCure.Through((0, 20), (2, 10), (24, 10))),
     ];
 
     private static IEnumerable<CureFindingCase> Observed =>
     [
-        new("gel-out-of-family", Severity.Caution, "/observations/0/gelAt", Seen(40, GelPlace.Cone)),
+        new("gel-out-of-family", Severity.Caution, "/observations/0/gelAt", Seen(40, GelPlace.Cone, softAt: 38)),
+        new("gel-before-pour-ends", Severity.Stop, "/observations/0/gelAt", Seen(4.9, GelPlace.Mouth), "gel-out-of-family"),
         new("gel-out-of-family", Severity.Caution, "/observations/0/gelAt", Seen(15, GelPlace.Mouth)),
         new("gel-seen-in-cup", Severity.Caution, "/observations/0/seenIn", Seen(15, GelPlace.Cup)),
         new("gel-place-unknown", Severity.Caution, "/observations/0/seenIn", Seen(24, GelPlace.Unknown)),
@@ -80,13 +86,9 @@ public static class CureFindingCases
         new("sheet-silent", Severity.Unknown, "/compound/sheet/cured/specificHeat", _ => Sheet(s => s with { SpecificHeatJPerKgK = null })(GoodCure.Coupled)),
         new("sheet-silent", Severity.Unknown, "/compound/sheet/cured/conductivity", _ => Sheet(s => s with { ConductivityWPerMK = null })(GoodCure.Coupled)),
         new("sheet-silent", Severity.Unknown, "/compound/sheet/reaction", _ => Sheet(s => s with { Reaction = null })(GoodCure.Coupled)),
-        new("gel-cup-unknown", Severity.Caution, "/compound/sheet/gelTimes",
-            _ => Sheet(s => s with { GelTimes = [.. s.GelTimes.Select(row => row with { SelfHeating = SelfHeating.Unknown })] })(GoodCure.Coupled)),
         new("peak-above-sheet", Severity.Stop, "/ends/0", _ => Sheet(s => s with { PeakLimitK = 20.1 + Zero })(GoodCure.Coupled)),
-        new("peak-upper-estimate", Severity.Note, "/ends/0", _ => GoodCure.Thick, "gel-time-extrapolated"),
+        new("peak-upper-estimate", Severity.Note, "/ends/0", _ => GoodCure.Thick),
         new("cure-budget-spent", Severity.Unknown, "/ends", _ => GoodCure.Coupled) { Steps = 2000 },
-        new("gel-time-extrapolated", Severity.Caution, "/compound/sheet/gelTimes",
-            _ => Sheet(s => s with { Reaction = new(350e3, .45), GelTimes = [.. s.GelTimes.Where(row => row.TemperatureK < 22 + Zero)] })(GoodCure.Coupled)),
     ];
 
     private static readonly ShopInput Shop = new()
@@ -101,10 +103,13 @@ public static class CureFindingCases
         new("mix-and-pour-time-unknown", Severity.Unknown, "/pourTime", cure => Sheet(s => s with { MixingTimeS = null })(cure) with { Shop = Shop, PourTimeS = null }),
     ];
 
+    /// <summary>Two hours colder than it cures at, then warm again.</summary>
+    private static CureScheduleInput ColdNight(CureScheduleInput _) => GoodCure.Through((0, 20), (.6, 20), (.7, 7), (2.7, 7), (2.8, 20), (48, 20)) with { Compound = GoodCure.Sheet with { LowestCureK = 8 + Zero } };
+
     private static CureScheduleInput OneEnd(Func<CureEnd, CureEnd> change) => GoodCure.Coupled with { Ends = [change(GoodCure.Coupled.Ends[0])] };
 
-    public static Func<CureScheduleInput, CureScheduleInput> Seen(double minutes, GelPlace place) =>
-        cure => cure with { Observations = [new("A", GoodCure.After(minutes), place)] };
+    public static Func<CureScheduleInput, CureScheduleInput> Seen(double minutes, GelPlace place, double? softAt = null) =>
+        cure => cure with { Observations = [new("A", GoodCure.After(minutes), place, softAt is { } soft ? GoodCure.After(soft) : null)] };
 
     private static Func<CureScheduleInput, CureScheduleInput> At(Func<CureConditions, CureConditions> change) =>
         cure => cure with { Conditions = change(cure.Conditions) };

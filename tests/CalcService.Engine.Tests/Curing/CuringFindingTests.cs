@@ -1,6 +1,8 @@
 using CalcService.Engine.Compounds;
+using CalcService.Engine.Cones.Heat;
 using CalcService.Engine.Curing;
 using CalcService.Engine.Findings;
+using CalcService.Engine.Releases;
 using CalcService.Engine.Tests.Findings;
 
 namespace CalcService.Engine.Tests.Curing;
@@ -41,7 +43,7 @@ public sealed class CuringFindingTests
 
     [Fact]
     public void Catalogue_holds_every_definition_once_in_the_order_of_codes() => 
-        RoomFindings.AreExactlyCatalogued(CuringFindings.All, typeof(CuringFindings), typeof(CompoundFindings));
+        RoomFindings.AreExactlyCatalogued(CuringFindings.All, typeof(CuringFindings), typeof(CompoundFindings), typeof(ReleaseFindings), typeof(HeatFindings));
 
     [Fact]
     public void Definition_says_what_it_means_what_to_do_and_where_it_comes_from() => RoomFindings.SayWhatTheyMean(CuringFindings.All);

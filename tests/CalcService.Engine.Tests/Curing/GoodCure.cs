@@ -1,5 +1,6 @@
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Curing;
+using CalcService.Engine.Releases;
 using CalcService.Engine.Rules;
 using CalcService.Engine.Tests.Pouring;
 
@@ -12,7 +13,7 @@ public static class GoodCure
 
     public static CompoundSheet Sheet { get; } = GoodPour.Sheet with
     {
-        FullStrength = new(20 + Zero, 90 * 60),
+        FullStrength = [new(20 + Zero, 90 * 60)],
         LowestCureK = 2 + Zero,
         MinimumHoldS = 0,
     };

@@ -19,11 +19,12 @@ public sealed class ObservedGelTests
     }
 
     [Fact]
-    public void Gel_seen_sooner_in_the_cone_brings_the_rest_forward_by_most_of_it()
+    public void Gel_seen_sooner_in_the_cone_ends_its_rest_and_moves_no_load()
     {
         var ends = GoodCure.Schedule(Two(20, GelPlace.Cone)).Result.Ends;
-        Assert.Equal(GoodCure.After(20), ends[0].GelAt.Latest);
-        Assert.All(ends, end => Assert.Equal(GoodCure.After(Math.Ceiling(114 * Math.Pow(20.0 / 24, .8))), end.ProofLoadFrom));
+        Assert.Equal((GoodCure.After(20), GoodCure.After(20)), (ends[0].GelAt.Latest!.Value, ends[0].UndisturbedUntil!.Value));
+        Assert.Equal(GoodCure.After(24), ends[1].UndisturbedUntil);
+        Assert.All(ends, end => Assert.Equal(GoodCure.After(114), end.ProofLoadFrom));
     }
 
     [Fact]
@@ -35,12 +36,13 @@ public sealed class ObservedGelTests
     }
 
     [Theory]
-    [InlineData(10)]
-    [InlineData(60)]
-    public void Gel_seen_in_a_cup_changes_no_time(double minutes)
+    [InlineData(10, 114)]
+    [InlineData(24, 114)]
+    [InlineData(60, 24 + (90 * 60.0 / 24))]
+    public void Gel_seen_in_a_cup_can_make_the_load_later_only(double minutes, double load)
     {
         var (with, without) = (GoodCure.First(Two(minutes, GelPlace.Cup)), GoodCure.First(GoodCure.Input));
-        Assert.Equal((without.GelAt, without.ServiceFrom), (with.GelAt, with.ServiceFrom));
+        Assert.Equal((without.GelAt, GoodCure.After(load)), (with.GelAt, with.ServiceFrom!.Value));
     }
 
     [Fact]

@@ -3,7 +3,9 @@ using CalcService.Api.Units;
 using CalcService.Engine.Audits;
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Cones;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
+using CalcService.Engine.Releases;
 
 namespace CalcService.Api.Capabilities.Audits;
 
@@ -15,6 +17,8 @@ public static class RecordAuditMapping
     public static AuditInput ToEngine(RecordAuditRequest request, Engine.Compounds.CompoundSheet sheet) => new()
     {
         AuditedOn = request.AuditedOn,
+        Purpose = request.Purpose ?? Purpose.Pour,
+        ThermalModel = request.ThermalModel ?? ThermalModel.Uniform,
         Compound = sheet,
         Number = request.Record?.Number,
         End = request.Record?.End,
@@ -26,6 +30,7 @@ public static class RecordAuditMapping
             ConstantAirK = request.Conditions?.Air?.Constant?.Si,
             AirSeries = request.Conditions?.Air?.ToEngine() ?? [],
             SteelK = request.Conditions?.SteelTemperature?.Si,
+            SteelSeries = [.. (request.Conditions?.SteelSeries ?? []).Select(point => new Engine.Compounds.AirPoint(point.At, point.Temperature.Si))],
             CompoundK = request.Conditions?.CompoundTemperature?.Si,
             RelativeHumidity = request.Conditions?.RelativeHumidity?.Si,
         },
@@ -105,6 +110,7 @@ public static class RecordAuditMapping
         MixedAt = times.MixedAt,
         PouredAt = times.PouredAt,
         GelAt = times.GelAt,
+        StillSoftAt = times.StillSoftAt,
         MovedAt = times.MovedAt,
         ReleasedAt = times.ReleasedAt,
         ProofAt = times.ProofAt,

@@ -5,6 +5,7 @@ using CalcService.Engine.Compounds;
 using CalcService.Engine.Cones;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
+using CalcService.Engine.Releases;
 
 namespace CalcService.Api.Capabilities.Audits;
 
@@ -22,6 +23,12 @@ public sealed record RecordAuditRequest : ICalculationRequest
 
     /// <summary>Day of the audit. Nothing in the record may be later.</summary>
     public required DateOnly AuditedOn { get; init; }
+
+    /// <summary>pour (if absent): the end was made. plan: what isn't done yet is left open. quote: nothing is asked for.</summary>
+    public Purpose? Purpose { get; init; }
+
+    /// <summary>The model of the cure schedule that the work followed; uniform if absent, which is never earlier.</summary>
+    public ThermalModel? ThermalModel { get; init; }
 
     /// <summary>The compound that was poured.</summary>
     public required Compound Compound { get; init; }
@@ -113,6 +120,10 @@ public sealed record RecordedConditions
     [Kind(QuantityKind.Temperature)]
     public Quantity? SteelTemperature { get; init; }
 
+    /// <summary>The steel as it was read after the mixing, rising times; straight between two readings, the last one held.</summary>
+    [Reading.AtMost(CureAirValidator.MostPoints)]
+    public IReadOnlyList<SteelReading>? SteelSeries { get; init; }
+
     /// <summary>Temperature of the compound before it was mixed.</summary>
     [Kind(QuantityKind.Temperature)]
     public Quantity? CompoundTemperature { get; init; }
@@ -157,6 +168,9 @@ public sealed record RecordedTimes
 
     /// <summary>The compound was seen gelled.</summary>
     public DateTimeOffset? GelAt { get; init; }
+
+    /// <summary>The last look at which it was still soft.</summary>
+    public DateTimeOffset? StillSoftAt { get; init; }
 
     /// <summary>The end was first moved.</summary>
     public DateTimeOffset? MovedAt { get; init; }

@@ -40,6 +40,7 @@ public sealed class RecordAuditValidator : AbstractValidator<RecordAuditRequest>
             }
         }
 
+        SteelReadingValidator.CheckOrder(request.Conditions?.SteelSeries, request.Times?.MixedAt, "Conditions.SteelSeries", "Times.MixedAt", context);
         if (request.Proof is { Asked: Fact.No, AskedLoad: not null })
         {
             context.Contradict("Proof.Asked", "Proof.AskedLoad", "No proof load is asked for, and yet it is given.");
@@ -82,6 +83,7 @@ public sealed class RecordedConditionsValidator : AbstractValidator<RecordedCond
     public RecordedConditionsValidator()
     {
         RuleFor(conditions => conditions.Air!).SetValidator(new CureAirValidator());
+        RuleForEach(conditions => conditions.SteelSeries).SetValidator(new SteelReadingValidator());
         this.Ranges()
             .Of(conditions => conditions.SteelTemperature, -60, 150, "degC", QuantityKind.Temperature)
             .Of(conditions => conditions.CompoundTemperature, -30, 100, "degC", QuantityKind.Temperature)
@@ -103,7 +105,16 @@ public sealed class RecordedMixValidator : AbstractValidator<RecordedMix>
 }
 
 /// <summary>What recorded times may be: their order is what the audit looks at.</summary>
-public sealed class RecordedTimesValidator : AbstractValidator<RecordedTimes>;
+public sealed class RecordedTimesValidator : AbstractValidator<RecordedTimes>
+{
+    public RecordedTimesValidator() => RuleFor(times => times).Custom((times, context) =>
+    {
+        if (times.StillSoftAt >= times.GelAt)
+        {
+            context.Contradict(nameof(RecordedTimes.StillSoftAt), nameof(RecordedTimes.GelAt), "It was still soft after it had gelled.");
+        }
+    });
+}
 
 /// <summary>What a recorded hardness may be.</summary>
 public sealed class RecordedHardnessValidator : AbstractValidator<RecordedHardness>

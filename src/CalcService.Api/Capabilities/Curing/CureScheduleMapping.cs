@@ -2,7 +2,9 @@ using CalcService.Api.Contract;
 using CalcService.Api.Units;
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Curing;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
+using CalcService.Engine.Releases;
 
 namespace CalcService.Api.Capabilities.Curing;
 
@@ -14,6 +16,7 @@ public static class CureScheduleMapping
     public static CureScheduleInput ToEngine(CureScheduleRequest request, Engine.Compounds.CompoundSheet sheet) => new()
     {
         Compound = sheet,
+        Purpose = request.Purpose ?? Purpose.Pour,
         Doses = request.Doses,
         MixedAt = request.MixedAt,
         ThermalModel = request.ThermalModel ?? ThermalModel.Coupled,
@@ -22,6 +25,7 @@ public static class CureScheduleMapping
             ConstantAirK = request.Conditions.Air.Constant?.Si,
             AirSeries = request.Conditions.Air.ToEngine(),
             SteelK = ColdestSteel(request),
+            SteelSeries = [.. (request.Conditions.SteelSeries ?? []).Select(point => new Engine.Compounds.AirPoint(point.At, point.Temperature.Si))],
             CompoundK = request.Conditions.CompoundTemperature?.Si,
         },
         Ends = request.Ends.Select(end => new Engine.Curing.CureEnd(end.Id, end.Quantity, end.Rope.ToEngine(), end.Socket.Basket.ToEngine())
@@ -29,7 +33,7 @@ public static class CureScheduleMapping
             OuterAtSmallEndM = (end.Socket.OuterAtSmallEnd ?? end.Socket.OuterDiameter)?.Si,
             OuterAtMouthM = (end.Socket.OuterAtMouth ?? end.Socket.OuterDiameter)?.Si,
         }).ToArray(),
-        Observations = [.. (request.Observations ?? []).Select(seen => new Engine.Curing.GelObservation(seen.End, seen.GelAt, seen.SeenIn ?? GelPlace.Unknown))],
+        Observations = [.. (request.Observations ?? []).Select(seen => new Engine.Curing.GelObservation(seen.End, seen.GelAt, seen.SeenIn ?? GelPlace.Unknown, seen.StillSoftAt))],
         PourTimeS = request.PourTime?.Si,
         Shop = request.Shop is { } shop
             ? new()
@@ -83,6 +87,18 @@ public static class CureScheduleMapping
             ProofLoadFrom = end.GovernedBy.ProofLoadFrom,
             ServiceFrom = end.GovernedBy.ServiceFrom,
         },
+        Release = end.Release is { } release
+            ? new()
+            {
+                GelledBy = release.GelledBy,
+                SheetFrom = release.SheetFrom,
+                ModelFrom = release.ModelFrom,
+                HoldFrom = release.HoldFrom,
+                CooledFrom = release.CooledFrom,
+                Slower = Quantity.From(Measure.Count(release.Slower), units),
+                ByOwnHeat = release.IsByOwnHeat,
+            }
+            : null,
         Peak = end.Peak is { } peak ? new() { Temperature = Quantity.From(Measure.Temperature(peak.Kelvins), units), At = peak.At } : null,
         LeastCured = end.LeastCured is { } least ? new() { Where = least.Where, DegreeOfCure = Quantity.From(Measure.Fraction(least.DegreeOfCure), units) } : null,
         Curve = end.Curve.Select(point => Point(point, units)).ToArray(),
@@ -99,5 +115,6 @@ public static class CureScheduleMapping
         CureSkin = Quantity.From(Measure.Fraction(point.CureSkin), units),
         CureEarliest = Quantity.From(point.CureEarliest, QuantityKind.Fraction, units),
         CureLatest = Quantity.From(point.CureLatest, QuantityKind.Fraction, units),
+        SheetShare = Quantity.From(point.SheetShare, QuantityKind.Fraction, units),
     };
 }

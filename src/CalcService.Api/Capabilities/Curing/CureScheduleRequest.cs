@@ -2,8 +2,9 @@ using CalcService.Api.Contract;
 using CalcService.Api.Reading;
 using CalcService.Api.Units;
 using CalcService.Engine.Compounds;
-using CalcService.Engine.Curing;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
+using CalcService.Engine.Releases;
 
 namespace CalcService.Api.Capabilities.Curing;
 
@@ -27,6 +28,9 @@ public sealed record CureScheduleRequest : ICalculationRequest
 
     /// <summary>When resin and hardener were or will be mixed. The times of the answer have its offset.</summary>
     public required DateTimeOffset MixedAt { get; init; }
+
+    /// <summary>pour (if absent): it is being done or was. plan: it lies ahead. quote: nobody has to have measured.</summary>
+    public Purpose? Purpose { get; init; }
 
     /// <summary>coupled (if absent): heat and cure in cone, wires and socket together. uniform: the compound follows the air, as a table on the wall has it.</summary>
     public ThermalModel? ThermalModel { get; init; }
@@ -111,6 +115,10 @@ public sealed record CureConditions
     [Kind(QuantityKind.Temperature)]
     public Quantity? SteelTemperature { get; init; }
 
+    /// <summary>The steel as it was read after that, rising times; straight between two readings, the last one held.</summary>
+    [AtMost(CureAirValidator.MostPoints)]
+    public IReadOnlyList<SteelReading>? SteelSeries { get; init; }
+
     /// <summary>Temperature of the compound before it is mixed.</summary>
     [Kind(QuantityKind.Temperature)]
     public Quantity? CompoundTemperature { get; init; }
@@ -141,6 +149,9 @@ public sealed record GelObservation
     /// <summary>When it had gelled.</summary>
     public required DateTimeOffset GelAt { get; init; }
 
-    /// <summary>Where it was seen. A cup warms itself and re-fits no cone; if unknown, the times can only become later.</summary>
+    /// <summary>The last look at which it was still soft. Without it a late gel may only have been seen late.</summary>
+    public DateTimeOffset? StillSoftAt { get; init; }
+
+    /// <summary>Where it was seen. A cup or the vessel warms itself and re-fits no cone; if unknown, the times can only become later.</summary>
     public GelPlace? SeenIn { get; init; }
 }

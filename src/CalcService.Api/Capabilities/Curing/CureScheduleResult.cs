@@ -69,6 +69,9 @@ public sealed record CuredEnd
     /// <summary>What set each time.</summary>
     public required Governors GovernedBy { get; init; }
 
+    /// <summary>What the sheet alone asks for, and what model, hold and cooling add; null where the readings aren't there.</summary>
+    public required ReleaseTimes? Release { get; init; }
+
     /// <summary>The hottest that the cone gets; null where the model doesn't know the cone's own heat.</summary>
     public required ConePeak? Peak { get; init; }
 
@@ -96,7 +99,33 @@ public sealed record GelMoments
     public required DateTimeOffset? Latest { get; init; }
 }
 
-/// <summary>What set each time: air, steel, compound, observedGel, minimumHold, leastCuredPlace or cooling; null without a time.</summary>
+/// <summary>What each part of the law of release asks for. The latest of them sets proofLoadFrom; each is null where it asks for nothing, or isn't known.</summary>
+public sealed record ReleaseTimes
+{
+    /// <summary>Gelled by then in the coldest case, or seen gelled later. An early gel moves nothing.</summary>
+    public required DateTimeOffset? GelledBy { get; init; }
+
+    /// <summary>The sheet's time after gel is over, counted along the coldest temperatures without the compound's own heat.</summary>
+    public required DateTimeOffset? SheetFrom { get; init; }
+
+    /// <summary>The least cured place of the modelled cone has its degree; null in the uniform model.</summary>
+    public required DateTimeOffset? ModelFrom { get; init; }
+
+    /// <summary>The sheet's hold after gel is over.</summary>
+    public required DateTimeOffset? HoldFrom { get; init; }
+
+    /// <summary>Cooled below the highest service temperature; null where nothing has to cool.</summary>
+    public required DateTimeOffset? CooledFrom { get; init; }
+
+    /// <summary>How many times longer everything takes than the sheet says, by gels that were seen; never below 1.</summary>
+    [Kind(QuantityKind.Count)]
+    public required Quantity Slower { get; init; }
+
+    /// <summary>true where sheetFrom doesn't count, because every row of the sheet in use was held at its temperature.</summary>
+    public required bool ByOwnHeat { get; init; }
+}
+
+/// <summary>What set each time: air, steel, compound, observedGel, sheet, minimumHold, leastCuredPlace or cooling; null without a time.</summary>
 public sealed record Governors
 {
     /// <summary>Of the latest gel.</summary>
@@ -167,4 +196,8 @@ public sealed record CureCurvePoint
     /// <summary>Degree of cure by the latest times, which releases go by; null where there is no band.</summary>
     [Kind(QuantityKind.Fraction)]
     public required Quantity? CureLatest { get; init; }
+
+    /// <summary>The share of the sheet's time after gel that has passed: 0 until gel, 100 % when the sheet alone would release; null where it isn't known.</summary>
+    [Kind(QuantityKind.Fraction)]
+    public required Quantity? SheetShare { get; init; }
 }

@@ -44,6 +44,7 @@ public sealed class CureScheduleValidator : AbstractValidator<CureScheduleReques
 
         CompoundSheetValidator.FindTwins(request.Ends, end => end.Id, (first, second) =>
             context.Contradict($"Ends[{first}].Id", $"Ends[{second}].Id", "Two entries have the same id."));
+        SteelReadingValidator.CheckOrder(request.Conditions.SteelSeries, request.MixedAt, "Conditions.SteelSeries", nameof(CureScheduleRequest.MixedAt), context);
         for (var i = 0; i < request.Observations?.Count; i++)
         {
             if (request.Ends.All(end => end.Id != request.Observations[i].End))
@@ -55,6 +56,11 @@ public sealed class CureScheduleValidator : AbstractValidator<CureScheduleReques
             {
                 context.Contradict($"Observations[{i}].GelAt", nameof(CureScheduleRequest.MixedAt), "It gelled before it was mixed.");
             }
+
+            if (request.Observations[i].StillSoftAt >= request.Observations[i].GelAt)
+            {
+                context.Contradict($"Observations[{i}].StillSoftAt", $"Observations[{i}].GelAt", "It was still soft after it had gelled.");
+            }
         }
     }
 }
@@ -65,6 +71,7 @@ public sealed class CureConditionsValidator : AbstractValidator<CureConditions>
     public CureConditionsValidator()
     {
         RuleFor(conditions => conditions.Air).SetValidator(new CureAirValidator());
+        RuleForEach(conditions => conditions.SteelSeries).SetValidator(new SteelReadingValidator());
         this.Ranges()
             .Of(conditions => conditions.SteelTemperature, -60, 150, "degC", QuantityKind.Temperature)
             .Of(conditions => conditions.CompoundTemperature, -30, 100, "degC", QuantityKind.Temperature);

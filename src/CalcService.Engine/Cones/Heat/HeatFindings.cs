@@ -26,8 +26,10 @@ public static class HeatFindings
         "Send fewer kinds of ends at a time.",
         Model);
 
+    public static FindingDefinition WiresDoNotFit => FitFindings.WiresDoNotFit;
+
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<FindingDefinition> All => [ConeSteelUnknown, SocketWallMissing, BudgetSpent, FitFindings.WiresDoNotFit];
+    public static IReadOnlyList<FindingDefinition> All => [ConeSteelUnknown, SocketWallMissing, BudgetSpent, WiresDoNotFit];
 
     private static Source Model => new("heat and cure of the cone, its wires and its socket together", "docs/cone-heat.md", Basis.Derived);
 }
