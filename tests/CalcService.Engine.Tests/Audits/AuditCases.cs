@@ -110,9 +110,10 @@ public static class AuditCases
         new("release-by-own-heat", Severity.Caution, "/compound/sheet/fullStrength", "", input =>
             Sheeted(sheet => sheet with { FullStrength = [sheet.FullStrength[0] with { IsIsothermal = true }] })(Coupled(input))),
         new("socket-wall-missing", Severity.Unknown, "/socket/outerDiameter", "", input => Socketed(socket => socket with { OuterAtMouthM = null })(Coupled(input))),
-        new("cure-budget-spent", Severity.Unknown, "/socket/basket", "", Coupled) { Steps = 2000 },
+        new("cure-budget-spent", Severity.Unknown, "/socket/basket", "", Coupled, "seating-not-computed") { Steps = 2000 },
+        new("record-fact-missing", Severity.Caution, "/times/gelAt", "", input => At(times => times with { GelAt = null })(input) with { Purpose = Purpose.Plan }),
         new("cone-steel-unknown", Severity.Unknown, "/rope/construction", "", input => Coupled(input) with { Rope = input.Rope! with { Construction = "locked", MetallicAreaM2 = null } },
-            "kits-short", "wire-fit-unknown"),
+            "kits-short", "seating-not-computed", "wire-fit-unknown"),
         new("cure-not-followed", Severity.Unknown, "/conditions/air/series", "released-cured", input => input with { Readings = Air((0, 20), (1, 20)) }),
         new("cure-not-followed", Severity.Unknown, "/conditions/air/series", "moved", input => input with { Readings = Air((0, 20), (.2, 20)), GelSeenIn = GelPlace.Mouth }),
         new("air-during-cure-assumed", Severity.Caution, "/conditions/air", "", Read(read => read with { AirSeries = [], ConstantAirK = 20 + Zero })),

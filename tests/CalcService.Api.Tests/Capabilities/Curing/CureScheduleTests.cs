@@ -26,7 +26,7 @@ public sealed class CureScheduleTests(Service service)
                     ["pouring"] = new JsonObject { ["minimum"] = NodeEdits.Quantity(40, "degF"), ["maximum"] = NodeEdits.Quantity(95, "degF") },
                     ["doses"] = new JsonArray(new JsonObject { ["from"] = NodeEdits.Quantity(40, "degF"), ["below"] = NodeEdits.Quantity(95, "degF"), ["perKit"] = 0 }),
                     ["gelTimes"] = new JsonArray(new JsonObject { ["temperature"] = f65.DeepClone(), ["doses"] = 0, ["time"] = NodeEdits.Quantity(15, "min") }),
-                    ["fullStrength"] = new JsonObject { ["temperature"] = f65.DeepClone(), ["afterGel"] = NodeEdits.Quantity(60, "min") },
+                    ["fullStrength"] = new JsonArray(new JsonObject { ["temperature"] = f65.DeepClone(), ["afterGel"] = NodeEdits.Quantity(60, "min") }),
                 },
             })
             .With("/conditions/air/constant", f65.DeepClone())

@@ -20,7 +20,7 @@ internal static class AuditExamples
             { "temperature": { "value": 5, "unit": "degC" }, "doses": 0, "time": { "value": 66, "unit": "min" } },
             { "temperature": { "value": 20, "unit": "degC" }, "doses": 0, "time": { "value": 24, "unit": "min" } } ],
           "potLife": { "value": 75, "unit": "%" },
-          "fullStrength": { "temperature": { "value": 20, "unit": "degC" }, "afterGel": { "value": 90, "unit": "min" } },
+          "fullStrength": [ { "temperature": { "value": 20, "unit": "degC" }, "afterGel": { "value": 90, "unit": "min" } } ],
           "hardness": { "method": "indenter", "minimum": { "value": 40, "unit": "1" } },
           "cured": { "modulus": { "value": 6000, "unit": "MPa" }, "poissonRatio": { "value": 0.25, "unit": "1" }, "shrinkageAfterGel": { "value": 0.4, "unit": "%" } }
         }
@@ -35,6 +35,7 @@ internal static class AuditExamples
     private static IEnumerable<FindingExample> Held =>
     [
         new("record-fact-missing", Severity.Unknown, "/conditions/steelTemperature", record => record.Without("/conditions/steelTemperature")),
+        new("record-fact-missing", Severity.Caution, "/times/gelAt", record => record.Without("/times/gelAt").With("/purpose", "plan")),
         new("record-trail-missing", Severity.Caution, "/record/number", record => record.Without("/record/number")),
         new("record-times-contradict", Severity.Unknown, Times + "/mixedAt", record => record.With(Times + "/preparedAt", "2026-03-12T08:35:00+01:00")),
         new("record-time-after-audit", Severity.Unknown, Times + "/inServiceAt", record => record.With(Times + "/inServiceAt", "2026-03-21T07:00:00+01:00")),
@@ -54,6 +55,7 @@ internal static class AuditExamples
         new("hardness-not-at-lip", Severity.Caution, Hardness + "/readAt", record => record.With(Hardness + "/readAt", "mouth")),
         new("moved-before-gel", Severity.Stop, Times + "/movedAt", record => record.With(Times + "/movedAt", "2026-03-12T08:55:00+01:00")),
         new("loaded-before-cured", Severity.Stop, Times + "/releasedAt", record => record.With(Times + "/releasedAt", "2026-03-12T10:40:00+01:00")),
+        new("loaded-before-cured", Severity.Unknown, Times + "/releasedAt", record => record.With(Times + "/releasedAt", "2026-03-12T10:50:00+01:00")),
         new("cure-not-followed", Severity.Unknown, "/conditions/air/series", record => record.With("/conditions/air/series/1/at", "2026-03-12T08:40:00+01:00").With("/conditions/air/series/2/at", "2026-03-12T08:50:00+01:00")),
         new("air-during-cure-assumed", Severity.Caution, "/conditions/air", record => record.With("/conditions/air", new JsonObject { ["constant"] = Quantity(15, "degC") })),
     ];

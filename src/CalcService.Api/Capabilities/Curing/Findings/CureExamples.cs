@@ -24,7 +24,7 @@ internal static class CureExamples
               { "temperature": { "value": 20, "unit": "degC" }, "doses": 0, "time": { "value": 24, "unit": "min" }, "measuredIn": { "selfHeating": "no" } },
               { "temperature": { "value": 35, "unit": "degC" }, "doses": 0, "time": { "value": 10, "unit": "min" }, "measuredIn": { "selfHeating": "no" } } ],
             "mixing": { "time": { "value": 90, "unit": "s" } },
-            "fullStrength": { "temperature": { "value": 20, "unit": "degC" }, "afterGel": { "value": 90, "unit": "min" } },
+            "fullStrength": [ { "temperature": { "value": 20, "unit": "degC" }, "afterGel": { "value": 90, "unit": "min" } } ],
             "cured": { "density": { "value": 1.75, "unit": "g/mL" }, "specificHeat": { "value": 1250, "unit": "J/(kg.K)" }, "conductivity": { "value": 0.6, "unit": "W/(m.K)" } },
             "reaction": { "heat": { "value": 350, "unit": "kJ/kg" }, "resinFraction": { "value": 20, "unit": "%" } } } },
           "doses": 0,

@@ -14,9 +14,17 @@ internal static class ForecastExamples
         new("forecast-misses-mixing", Severity.Unknown, Series, Through(("09:00", 20), ("18:00", 20))),
         new("forecast-too-short", Severity.Unknown, Series, Through(("08:30", 20), ("09:30", 20))),
         new("gel-not-reached", Severity.Unknown, Series, Through(("08:30", 20), ("08:42", 20))),
-        new("full-strength-not-reached", Severity.Unknown, Air, cure => cure.With(Sheet + "/fullStrength/afterGel", Quantity(720, "h"))),
+        new("full-strength-not-reached", Severity.Unknown, Air, cure => cure.With(Sheet + "/fullStrength/0/afterGel", Quantity(720, "h"))),
         new("forecast-leaves-pouring-range", Severity.Caution, Series, Through(("08:30", 33.9), ("08:33", 34.9), ("18:00", 34.9))),
         new("below-lowest-cure", Severity.Unknown, Air, cure => cure.With(Sheet + "/lowestCure", Quantity(20, "degC")).With(Air + "/constant", Quantity(19, "degC"))),
+        new("below-lowest-cure", Severity.Caution, Air, cure => Through(("08:30", 20), ("09:10", 20), ("09:20", 7), ("11:20", 7), ("11:30", 20), ("23:00", 20))(cure)
+            .With(Sheet + "/lowestCure", Quantity(8, "degC")).With("/conditions/steelSeries", new JsonArray(
+                new JsonObject { ["at"] = "2026-03-12T23:00:00+01:00", ["temperature"] = Quantity(12, "degC") }))),
+        new("full-strength-extrapolated", Severity.Caution, Air, Through(("08:30", 20), ("09:00", 20), ("09:10", 4), ("23:59", 4))),
+        new("full-strength-of-other-dose", Severity.Caution, Sheet + "/fullStrength", cure => cure.With(Sheet + "/fullStrength/0/doses", new JsonArray(2))),
+        new("release-by-own-heat", Severity.Caution, Sheet + "/fullStrength", cure => cure.With("/thermalModel", "coupled")
+            .With(Sheet + "/fullStrength/0/isothermal", "yes").With(Sheet + "/fullStrength/0/isothermalSource", "the sheet, held in a water bath")),
+        new("pour-time-not-stated", Severity.Caution, "/pourTime", cure => cure.Without("/pourTime")),
         new("gel-before-pour-ends", Severity.Stop, "/pourTime", cure => cure.With("/pourTime", Quantity(25, "min"))),
         new("night-delays-cure", Severity.Caution, Series, Through(("08:30", 20), ("10:30", 10), ("23:00", 10))),
         new("steel-holds-cure-back", Severity.Caution, Steel, cure => cure.With(Steel, Quantity(12, "degC"))),

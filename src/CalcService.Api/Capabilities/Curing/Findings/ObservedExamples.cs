@@ -10,7 +10,7 @@ internal static class ObservedExamples
 {
     public static IReadOnlyList<FindingExample> All { get; } =
     [
-        new("gel-out-of-family", Severity.Caution, "/observations/0/gelAt", Seen("09:10", "cone")),
+        new("gel-out-of-family", Severity.Caution, "/observations/0/gelAt", Seen("08:41", "cone")),
         new("gel-seen-in-cup", Severity.Caution, "/observations/0/seenIn", Seen("08:45", "cup")),
         new("gel-place-unknown", Severity.Caution, "/observations/0/seenIn", Seen("08:54", "unknown")),
     ];
