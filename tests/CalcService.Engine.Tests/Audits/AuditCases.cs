@@ -57,7 +57,7 @@ public static class AuditCases
         // Air of 20 °C and 95 % has its dew point at 19.2 °C.
         new("steel-near-dew-point", Severity.Caution, "/conditions/steelTemperature", "dew-point", Read(read => read with { RelativeHumidity = .95 })),
         new("steel-at-dew-point", Severity.Stop, "/conditions/steelTemperature", "dew-point", Read(read => read with { RelativeHumidity = 1 })),
-        new("dose-contradicts-sheet", Severity.Stop, "/mix/dosesPerKit", "dose", Mixed(mix => mix with { DosesPerKit = 1 }), "gel-out-of-family", "loaded-before-cured", "poured-beyond-pot-life"),
+        new("dose-contradicts-sheet", Severity.Stop, "/mix/dosesPerKit", "dose", Mixed(mix => mix with { DosesPerKit = 2 }), "gel-out-of-family", "loaded-before-cured", "poured-beyond-pot-life"),
         new("record-times-contradict", Severity.Unknown, "/times/mixedAt", "time-order", At(times => times with { PreparedAt = After(5) })),
         new("record-times-contradict", Severity.Unknown, "/times/mixedAt", "time-order", At(times => times with { ReadAt = After(5) })),
         new("record-times-contradict", Severity.Unknown, "/times/proofAt", "time-order", At(times => times with { ReleasedAt = After(160) })),
@@ -113,7 +113,7 @@ public static class AuditCases
         new("sheet-silent", Severity.Unknown, "/compound/sheet/doses", "dose", Sheeted(sheet => sheet with { Doses = [] })),
         new("sheet-silent", Severity.Unknown, "/compound/sheet/gelTimes", "gel", Sheeted(sheet => sheet with { GelTimes = [] })),
         new("sheet-silent", Severity.Unknown, "/compound/sheet/fullStrength", "gel", Sheeted(sheet => sheet with { FullStrength = null })),
-        new("dose-unknown", Severity.Unknown, "/conditions/steelTemperature", "dose", Sheeted(sheet => sheet with { Doses = [new(2 + Zero, 7 + Zero, 1)] })),
+        new("dose-unknown", Severity.Unknown, "/conditions/steelTemperature", "dose", Sheeted(sheet => sheet with { Doses = [new(2 + Zero, 7 + Zero, 2)] })),
         new("gel-time-unknown", Severity.Unknown, "/compound/sheet/gelTimes", "gel", Sheeted(sheet => sheet with { GelTimes = [.. sheet.GelTimes.Where(row => row.Doses != 0)] })),
         new("gel-time-from-one-point", Severity.Caution, "/compound/sheet/gelTimes", "",
             Sheeted(sheet => sheet with { GelTimes = [.. sheet.GelTimes.Where(row => row.TemperatureK == 20 + Zero)] })),

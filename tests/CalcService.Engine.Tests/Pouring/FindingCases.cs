@@ -37,12 +37,12 @@ public static class FindingCases
     [
         new("sheet-silent", Severity.Unknown, "/compound/sheet/pouring", Sheet(s => s with { Pouring = null })),
         new("sheet-old", Severity.Caution, "/compound/sheet/issuedOn", Sheet(s => s with { IssuedOn = new(2024, 3, 11) })),
-        new("dose-contradicts-sheet", Severity.Stop, "/dose/perKit", pour => pour with { IntendedDose = new(1, DoseMoment.BeforeHardener) }),
+        new("dose-contradicts-sheet", Severity.Stop, "/dose/perKit", pour => pour with { IntendedDose = new(2, DoseMoment.BeforeHardener) }),
         new("dose-above-maximum", Severity.Stop, "/dose/perKit", pour => pour with
         {
-            IntendedDose = new(2, DoseMoment.BeforeHardener), Compound = pour.Compound with { MaximumDoses = 1 },
+            IntendedDose = new(5, DoseMoment.BeforeHardener), Compound = pour.Compound with { MaximumDoses = 2 },
         }, "dose-contradicts-sheet"),
-        new("dose-above-maximum", Severity.Stop, "/compound/sheet/doses", Sheet(s => s with { MaximumDoses = 0, Doses = [new(2 + Zero, 34 + Zero, 1)] }), "gel-time-extrapolated"),
+        new("dose-above-maximum", Severity.Stop, "/compound/sheet/doses", Sheet(s => s with { MaximumDoses = 0, Doses = [new(2 + Zero, 34 + Zero, 2)] }), "gel-time-extrapolated"),
         new("dose-after-hardener", Severity.Stop, "/dose/added", pour => pour with { IntendedDose = new(null, DoseMoment.AfterHardener) }),
         new("dose-after-hardener", Severity.Stop, "/compound/sheet/mixingOrder", Sheet(s => s with { MixingOrder = [MixPart.Resin, MixPart.Hardener, MixPart.Dose] })),
     ];

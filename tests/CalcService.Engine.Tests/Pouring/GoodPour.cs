@@ -17,9 +17,9 @@ public static class GoodPour
         GelTimes =
         [
             new(5 + Zero, 0, 66 * 60), new(20 + Zero, 0, 24 * 60), new(35 + Zero, 0, 10 * 60),
-            new(0 + Zero, 1, 50 * 60), new(10 + Zero, 1, 24 * 60), new(20 + Zero, 1, 13 * 60),
+            new(0 + Zero, 2, 50 * 60), new(10 + Zero, 2, 24 * 60), new(20 + Zero, 2, 13 * 60),
         ],
-        Doses = [new(2 + Zero, 7 + Zero, 1), new(7 + Zero, 34 + Zero, 0)],
+        Doses = [new(2 + Zero, 7 + Zero, 2), new(7 + Zero, 34 + Zero, 0)],
         Pouring = new(2 + Zero, 34 + Zero),
         PotLife = .75,
         MixingTimeS = 90,

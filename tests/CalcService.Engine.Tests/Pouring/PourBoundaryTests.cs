@@ -11,9 +11,9 @@ public sealed class PourBoundaryTests
     private const double Zero = GoodPour.Zero;
 
     [Theory]
-    [InlineData(2, 1)]
-    [InlineData(5, 1)]
-    [InlineData(6.999999, 1)]
+    [InlineData(2, 2)]
+    [InlineData(5, 2)]
+    [InlineData(6.999999, 2)]
     [InlineData(7, 0)]
     [InlineData(34, 0)]
     public void Dose_is_that_of_the_band_of_the_steel(double celsius, int doses)
@@ -23,8 +23,8 @@ public sealed class PourBoundaryTests
     }
 
     [Theory]
-    [InlineData(6, 20, "steel", 1)]
-    [InlineData(20, 6, "air", 1)]
+    [InlineData(6, 20, "steel", 2)]
+    [InlineData(20, 6, "air", 2)]
     [InlineData(20, 20, "steel", 0)]
     public void Dose_goes_by_the_colder_of_air_and_steel(double steel, double air, string place, int doses)
     {

@@ -74,7 +74,7 @@ public sealed class SequenceTests
             Conditions = GoodPour.Input.Conditions with { SteelK = 6 + Zero, RelativeHumidity = .2 },
         };
         var words = Steps(pour).Single(step => step.Definition.Task == "mix").Words;
-        Assert.Equal("the filler, then the resin, then 1 dose, stirred in, then the hardener", words.Single(word => word.Name == "order").Text);
+        Assert.Equal("the filler, then the resin, then 2 doses, stirred in, then the hardener", words.Single(word => word.Name == "order").Text);
         Assert.Equal(", in clean steel pail", words.Single(word => word.Name == "vessel").Text);
     }
 

@@ -179,7 +179,7 @@ public static class RecordAuditExamples
               {{Conditions}},
               "mix": {
                 "kits": [{ "lot": "A-091", "kit": "small", "count": 1, "expiresOn": "2026-02-28", "state": "opened" }],
-                "dosesPerKit": 1,
+                "dosesPerKit": 2,
                 "baskets": 3,
                 "volume": { "value": 76, "unit": "mL" }
               },

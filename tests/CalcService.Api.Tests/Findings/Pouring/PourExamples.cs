@@ -21,14 +21,14 @@ internal static class PourExamples
               { "code": "large", "volume": { "value": 1100, "unit": "mL" } } ],
             "pouring": { "minimum": { "value": 2, "unit": "degC" }, "maximum": { "value": 34, "unit": "degC" } },
             "doses": [
-              { "from": { "value": 2, "unit": "degC" }, "below": { "value": 7, "unit": "degC" }, "perKit": 1 },
+              { "from": { "value": 2, "unit": "degC" }, "below": { "value": 7, "unit": "degC" }, "perKit": 2 },
               { "from": { "value": 7, "unit": "degC" }, "below": { "value": 34, "unit": "degC" }, "perKit": 0 } ],
             "gelTimes": [
               { "temperature": { "value": 5, "unit": "degC" }, "doses": 0, "time": { "value": 66, "unit": "min" } },
               { "temperature": { "value": 20, "unit": "degC" }, "doses": 0, "time": { "value": 24, "unit": "min" } },
               { "temperature": { "value": 35, "unit": "degC" }, "doses": 0, "time": { "value": 10, "unit": "min" } },
-              { "temperature": { "value": 0, "unit": "degC" }, "doses": 1, "time": { "value": 50, "unit": "min" } },
-              { "temperature": { "value": 20, "unit": "degC" }, "doses": 1, "time": { "value": 13, "unit": "min" } } ],
+              { "temperature": { "value": 0, "unit": "degC" }, "doses": 2, "time": { "value": 50, "unit": "min" } },
+              { "temperature": { "value": 20, "unit": "degC" }, "doses": 2, "time": { "value": 13, "unit": "min" } } ],
             "potLife": { "value": 75, "unit": "%" },
             "mixing": { "time": { "value": 90, "unit": "s" } },
             "shelfLife": { "value": 14, "unit": "mo" },
