@@ -23,7 +23,7 @@ public static partial class AuditFindings
         SteelFindings.SteelNearDewPoint, CompoundFindings.DoseUnknown, CompoundFindings.DoseContradictsSheet, CompoundFindings.GelTimeUnknown,
         CompoundFindings.GelTimeFromOnePoint, CompoundFindings.GelOutOfFamily, CompoundFindings.GelSeenInCup, CompoundFindings.GelPlaceUnknown,
         FitFindings.WiresDoNotFit, FitFindings.RopeDoesNotEnter, FitFindings.WireFitUnknown, FitFindings.FitDependsOnTolerance, FitFindings.RopeLoose,
-        FitFindings.SocketWeaker, LoadFindings.ProofAboveRating, .. TestFindings.All,
+        FitFindings.SocketWeaker, LoadFindings.ProofAboveRating, .. BoundFindings.OfRopeAndBasket, .. TestFindings.All,
     ];
 
     // Getters, not fields: nobody says in which order the parts of a class set their fields.

@@ -39,18 +39,14 @@ internal sealed class CoupledCure
         }
 
         // Wires that leave no room for compound make no cone.
-        var overfull = area is { } wires ? EndFit.Overfull(wires, end.Basket, pointer) : null;
-        if (overfull is not null)
-        {
-            scope.Findings.Add(overfull);
-        }
+        var isOverfull = area is { } wires && EndFit.IsOverfull(wires, end.Basket);
 
         if (end is not { OuterAtSmallEndM: not null, OuterAtMouthM: not null })
         {
             scope.Find(CuringFindings.SocketWallMissing, pointer + "/socket/outerDiameter", words: new FindingWord("end", end.Id));
         }
 
-        return overfull is null && area is { } metal && end is { OuterAtSmallEndM: { } small, OuterAtMouthM: { } mouth } && CoupledFacts.Materials(scope) is { } materials
+        return !isOverfull && area is { } metal && end is { OuterAtSmallEndM: { } small, OuterAtMouthM: { } mouth } && CoupledFacts.Materials(scope) is { } materials
             && scope.Input.Conditions is { SteelK: { } steel, CompoundK: { } compound }
             ? new(scope, kinetics, air, new()
             {

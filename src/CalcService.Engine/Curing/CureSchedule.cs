@@ -1,5 +1,8 @@
 using CalcService.Engine.Compounds;
+using CalcService.Engine.Provenance;
+using CalcService.Engine.Ropes;
 using CalcService.Engine.Rules;
+using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Curing;
 
@@ -20,6 +23,7 @@ public static class CureSchedule
             scope.Find(CompoundFindings.Demonstration, CurePointers.Sheet);
         }
 
+        CheckFit(scope);
         var air = CureReadings.Air(scope);
         CureReadings.Check(scope, air);
         var dose = CureReadings.Dose(scope, air);
@@ -70,6 +74,19 @@ public static class CureSchedule
     {
         kinetics.Model.At(air.At(0), scope.Trace);
         CureShape.ReactionTime(kinetics.Shape.FullDegree, kinetics.Shape.Acceleration, kinetics.Shape.Order, scope.Trace);
+    }
+
+    /// <summary>Whether each rope goes with its socket, as the pour plan has it.</summary>
+    private static void CheckFit(CureScope scope)
+    {
+        for (var i = 0; i < scope.Input.Ends.Count; i++)
+        {
+            var (end, pointer) = (scope.Input.Ends[i], $"{CurePointers.Ends}/{i}");
+            new EndFit(end.Rope, RopeFacts.Of(end.Rope, pointer + "/rope", [], Trace.None), end.Basket, pointer, scope.Book.Pouring, scope.Findings.Add)
+            {
+                SocketBreakingForceN = end.SocketBreakingForceN, Metal = end.Metal, RopeRange = end.RopeRange,
+            }.Check();
+        }
     }
 
     private static CuredEnd Unknown(CureEnd end) =>

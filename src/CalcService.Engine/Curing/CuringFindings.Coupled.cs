@@ -1,6 +1,5 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
-using CalcService.Engine.Sockets;
 using static CalcService.Engine.Findings.FindingKinds;
 
 namespace CalcService.Engine.Curing;
@@ -8,15 +7,13 @@ namespace CalcService.Engine.Curing;
 /// <content>Findings of the cone's own heat.</content>
 public static partial class CuringFindings
 {
-    private static IReadOnlyList<FindingDefinition> Coupled => [ConeSteelUnknown, WiresDoNotFit, SocketWallMissing, GelCupUnknown, PeakAboveSheet, PeakUpperEstimate, CureBudgetSpent];
+    private static IReadOnlyList<FindingDefinition> Coupled => [ConeSteelUnknown, SocketWallMissing, GelCupUnknown, PeakAboveSheet, PeakUpperEstimate, CureBudgetSpent];
 
     public static FindingDefinition ConeSteelUnknown { get; } = Unknown("cone-steel-unknown", Actor.Lead,
         "Without the metallic area of the rope nobody knows how much steel takes the cone's heat.",
         "The metallic area of the rope of {end} is not known.",
         "Give metallicArea from the rope's certificate, or construction and core.",
         Model);
-
-    public static FindingDefinition WiresDoNotFit => FitFindings.WiresDoNotFit;
 
     public static FindingDefinition SocketWallMissing { get; } = Unknown("socket-wall-missing", Actor.Lead,
         "Without the outside of the socket nobody knows how much cold steel holds the skin of the cone back.",

@@ -42,6 +42,24 @@ internal record PourScope(PourPlanInput Input, PouringRules Rules, Budget Budget
     /// <summary>Whether the basket is so small that air stays caught at its small end.</summary>
     public bool NeedsVent(PourEnd end) => !Judged.IsAbove(end.Rope.DiameterM, Rules.VentUpTo.Si);
 
-    /// <summary>Only somebody who asks for a quote wants to know what it assumes: for the crew each line of the take-off says where it comes from.</summary>
-    public bool IsQuote => Input.Quote is not null;
+    /// <summary>Only somebody who asks for money wants to know what it assumes: for the crew each line of the take-off says where it comes from.</summary>
+    public bool HasPrices => Input.Quote is not null;
+
+    /// <summary>A quote asks for no facts and no readings.</summary>
+    public bool IsQuote => Input.Purpose == Purpose.Quote;
+
+    /// <summary>The air, where it was read.</summary>
+    public Reading? Air => Reading.Of(Reading.Air, PourPointers.Air, Conditions.AirK);
+
+    /// <summary>The compound before it is mixed, where it was read.</summary>
+    public Reading? Compound => Reading.Of(Reading.Compound, PourPointers.Compound, Conditions.CompoundK);
+
+    /// <summary>The sheet doesn't state what a safety rule needs; a quote does without.</summary>
+    public void SheetSilent(string pointer, string what)
+    {
+        if (!IsQuote)
+        {
+            SheetSilence.SheetSilent(this, pointer, what);
+        }
+    }
 }

@@ -33,9 +33,9 @@ public static class AuditCases
         new("lot-expired-when-mixed", Severity.Stop, "/mix/kits/0/madeOn", "lot-dates", Kit(lot => lot with { ExpiresOn = null, MadeOn = new(2024, 12, 12) })),
         new("lot-unfit-when-mixed", Severity.Stop, "/mix/kits/0/state", "lot-state", Kit(lot => lot with { State = LotState.Opened })),
         new("lot-unfit-when-mixed", Severity.Stop, "/mix/kits/0/state", "lot-state", Kit(lot => lot with { State = LotState.Damaged })),
-        new("lot-unfit-when-mixed", Severity.Stop, "/mix/kits/0/quarantined", "lot-state", Kit(lot => lot with { IsQuarantined = true })),
+        new("lot-unfit-when-mixed", Severity.Stop, "/mix/kits/0/quarantined", "lot-state", Kit(lot => lot with { Quarantined = Fact.Yes })),
         new("lot-unfit-when-mixed", Severity.Stop, "/mix/kits/0/storage/highest", "lot-state",
-            input => Kit(lot => lot with { Storage = new(280, 320, true) })(Sheeted(sheet => sheet with { Storage = new(275, 300) })(input))),
+            input => Kit(lot => lot with { Storage = new(280, 320, Fact.Yes) })(Sheeted(sheet => sheet with { Storage = new(275, 300) })(input))),
         new("recorded-volume-off", Severity.Caution, "/mix/volume", "volume", Mixed(mix => mix with { VolumeM3 = 50e-6 })),
         new("recorded-volume-off", Severity.Caution, "/mix/volume", "volume", Mixed(mix => mix with { VolumeM3 = 100e-6 })),
         // Four baskets of up to 79 cm³ and a tenth more need 347 cm³, five of at least 70 cm³ can't be full with 300.

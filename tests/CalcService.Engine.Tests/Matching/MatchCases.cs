@@ -52,7 +52,7 @@ public static class MatchCases
     [
         new("used-rope", Severity.Caution, "/rope/used", RopeOf(r => r with { IsUsed = true })),
         new("plastic-filled-rope", Severity.Caution, "/rope/plasticFilled",
-            input => RopeOf(r => r with { IsPlasticFilled = true })(input with { Preparation = null })),
+            input => RopeOf(r => r with { PlasticFilled = Fact.Yes })(input with { Preparation = null })),
         new("geometry-from-memory", Severity.Caution, Basket + "/sizesFrom", Socket(s => s with { SizesFrom = SizesFrom.Memory })),
         new("rope-does-not-enter", Severity.Stop, Basket + "/smallEndDiameter", RopeOf(r => r with { MeasuredDiameterM = .0235 })),
         new("rope-strength-missing", Severity.Unknown, "/rope/certificate/breakingForce",

@@ -61,24 +61,6 @@ public sealed class SocketToMatchValidator : AbstractValidator<SocketToMatch>
     }
 }
 
-/// <summary>What a range of rope diameters may be.</summary>
-public sealed class RopeDiametersValidator : AbstractValidator<RopeDiameters>
-{
-    public RopeDiametersValidator()
-    {
-        this.Ranges()
-            .Of(range => range.Minimum, 1, 200, "mm", QuantityKind.Length)
-            .Of(range => range.Maximum, 1, 200, "mm", QuantityKind.Length);
-        RuleFor(range => range).Custom((range, context) =>
-        {
-            if (range.Minimum.Si > range.Maximum.Si)
-            {
-                context.Contradict(nameof(RopeDiameters.Minimum), nameof(RopeDiameters.Maximum), "The minimum is above the maximum.");
-            }
-        });
-    }
-}
-
 /// <summary>What the numbers of a duty may be.</summary>
 public sealed class MatchedDutyValidator : AbstractValidator<MatchedDuty>
 {

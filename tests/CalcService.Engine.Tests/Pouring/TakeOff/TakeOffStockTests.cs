@@ -1,4 +1,5 @@
 using CalcService.Engine.Compounds;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Pouring.TakeOff;
 
 namespace CalcService.Engine.Tests.Pouring.TakeOff;
@@ -17,7 +18,7 @@ public sealed class TakeOffStockTests
         Assert.Equal(new KitLine("small", null, 2, 1, 3, 0, 19, 0), Kit([Lot with { Count = 9 }]));
         Assert.Equal(new KitLine("small", null, 2, 1, 3, 0, 19, 0), Kit([Lot, Lot with { Lot = "L2", Count = 1 }]));
         // A lot that may not be used is no spare either.
-        Assert.Equal(new KitLine("small", null, 2, 1, 2, 1, 19, 19), Kit([Lot, Lot with { Lot = "L2", IsQuarantined = true }]));
+        Assert.Equal(new KitLine("small", null, 2, 1, 2, 1, 19, 19), Kit([Lot, Lot with { Lot = "L2", Quarantined = Fact.Yes }]));
     }
 
     [Theory]
@@ -62,7 +63,7 @@ public sealed class TakeOffStockTests
         var barred = Lot with { Lot = "L2", DoseCount = 50 };
         barred = why switch
         {
-            "quarantined" => barred with { IsQuarantined = true },
+            "quarantined" => barred with { Quarantined = Fact.Yes },
             "opened" => barred with { State = LotState.Opened },
             _ => barred with { DoseExpiresOn = new DateOnly(2026, 3, 11) },
         };
