@@ -7,7 +7,7 @@ namespace CalcService.Engine.Pouring;
 /// <content>Findings of the vapour and the place.</content>
 public static partial class PouringFindings
 {
-    private static RuleLimit[] LawLimits => [.. Rules.Air.SelectMany(air => air.Laws).SelectMany(law => law.Limits)];
+    private static IReadOnlyList<RuleLimit> LawLimits => [.. Rules.Air.SelectMany(air => air.Laws).SelectMany(law => law.Limits)];
 
     private static IReadOnlyList<FindingDefinition> Vapour =>
     [
@@ -19,7 +19,7 @@ public static partial class PouringFindings
         "The vapour in the room exceeds a legal limit even if the air mixes perfectly.",
         "In the room {substance} reaches {measured} ({which}); the law allows {limit} ({law}).",
         "Ventilate more, or pour less at a time.",
-        LawLimits[0].Source, LawLimits);
+        LawLimits[0].Source, [.. LawLimits]);
 
     public static FindingDefinition VapourMayExceedLaw { get; } = Caution("vapour-may-exceed-law", Actor.Lead,
         "The vapour near the work may exceed a legal limit where the air mixes badly.",

@@ -74,7 +74,7 @@ public static class CureFindingCases
     private static IEnumerable<CureFindingCase> Heat =>
     [
         new("cone-steel-unknown", Severity.Unknown, "/ends/0/rope/construction", _ => OneEnd(end => end with { Rope = end.Rope with { Construction = "locked coil" } })),
-        new("wires-do-not-fit", Severity.Stop, "/ends/0/socket/basket", _ => OneEnd(end => end with { Rope = end.Rope with { DiameterM = 2 * end.Rope.DiameterM } })),
+        new("wires-do-not-fit", Severity.Stop, "/ends/0/socket/basket", _ => OneEnd(end => end with { Rope = end.Rope with { MetallicAreaM2 = 390e-6 } })),
         new("socket-wall-missing", Severity.Unknown, "/ends/0/socket/outerDiameter", _ => OneEnd(end => end with { OuterAtMouthM = null })),
         new("sheet-silent", Severity.Unknown, "/compound/sheet/cured/density", _ => Sheet(s => s with { DensityKgPerM3 = null })(GoodCure.Coupled)),
         new("sheet-silent", Severity.Unknown, "/compound/sheet/cured/specificHeat", _ => Sheet(s => s with { SpecificHeatJPerKgK = null })(GoodCure.Coupled)),
@@ -83,7 +83,7 @@ public static class CureFindingCases
         new("gel-cup-unknown", Severity.Caution, "/compound/sheet/gelTimes",
             _ => Sheet(s => s with { GelTimes = [.. s.GelTimes.Select(row => row with { SelfHeating = SelfHeating.Unknown })] })(GoodCure.Coupled)),
         new("peak-above-sheet", Severity.Stop, "/ends/0", _ => Sheet(s => s with { PeakLimitK = 20.1 + Zero })(GoodCure.Coupled)),
-        new("peak-upper-estimate", Severity.Note, "/ends/0", _ => GoodCure.Thick, "gel-time-extrapolated"),
+        new("peak-upper-estimate", Severity.Note, "/ends/0", _ => GoodCure.Thick, "gel-time-extrapolated", "rope-loose"),
         new("cure-budget-spent", Severity.Unknown, "/ends", _ => GoodCure.Coupled) { Steps = 2000 },
         new("gel-time-extrapolated", Severity.Caution, "/compound/sheet/gelTimes",
             _ => Sheet(s => s with { Reaction = new(350e3, .45), GelTimes = [.. s.GelTimes.Where(row => row.TemperatureK < 22 + Zero)] })(GoodCure.Coupled)),

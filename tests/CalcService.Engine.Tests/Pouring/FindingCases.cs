@@ -118,7 +118,7 @@ public static class FindingCases
 
     private static IEnumerable<FindingCase> Bounds =>
     [
-        .. FitCases.OfRopeAndBasket.Concat(FitCases.OfTheSocket).Select(one => new FindingCase(one.Code, one.Severity, "/ends/0" + one.Pointer, one.In, [.. one.Besides, .. one.BesidesInAPlan])),
+        .. FitCases.All.Select(one => new FindingCase(one.Code, one.Severity, "/ends/0" + one.Pointer, one.In, [.. one.Besides, .. one.BesidesInAPlan])),
     ];
 
     private static IEnumerable<FindingCase> Vapour =>

@@ -2,6 +2,7 @@ using CalcService.Engine.Findings;
 using CalcService.Engine.Pouring;
 using CalcService.Engine.Ropes;
 using CalcService.Engine.Sockets;
+using CalcService.Engine.Tests.Findings;
 
 namespace CalcService.Engine.Tests.Sockets;
 
@@ -14,7 +15,7 @@ public sealed record FitEnd(Rope Rope, Basket Basket, double? SocketN = null, So
 /// <param name="Pointer">The member it points to, below the end.</param>
 /// <param name="Change">What is wrong.</param>
 /// <param name="Besides">Codes that follow from the same fault.</param>
-public sealed record FitCase(string Code, Severity Severity, string Pointer, Func<FitEnd, FitEnd> Change, params IReadOnlyList<string> Besides)
+public sealed record FitCase(string Code, Severity Severity, string Pointer, Func<FitEnd, FitEnd> Change, params IReadOnlyList<string> Besides) : IFindingCase
 {
     /// <summary>Codes that follow where tradition's proportions are looked at too.</summary>
     public IReadOnlyList<string> BesidesInAPlan { get; init; } = [];
@@ -58,6 +59,8 @@ public static class FitCases
         new("rope-outside-socket-range", Severity.Caution, "/socket/ropeRange", end => end with { Range = new(.022, .026) }),
         new("rope-outside-socket-range", Severity.Caution, "/socket/ropeRange", end => end with { Range = new(.014, .018) }),
     ];
+
+    public static IReadOnlyList<FitCase> All { get; } = [.. OfRopeAndBasket, .. OfTheSocket];
 
     private static Func<FitEnd, FitEnd> OnBasket(Func<Basket, Basket> change) => end => end with { Basket = change(end.Basket) };
 
