@@ -17,6 +17,7 @@ public sealed class SocketValidator : AbstractValidator<Socket>
             .Of(socket => socket.OuterDiameter, 1, 3000, "mm", QuantityKind.Length)
             .Of(socket => socket.OuterAtSmallEnd, 1, 3000, "mm", QuantityKind.Length)
             .Of(socket => socket.OuterAtMouth, 1, 3000, "mm", QuantityKind.Length);
+        RuleFor(socket => socket.Material!).SetValidator(new SocketMaterialValidator());
         RuleFor(socket => socket.RopeRange!).SetValidator(new RopeDiametersValidator());
         RuleFor(socket => socket.Temperature!).SetValidator(new TemperatureReadingValidator());
         RuleFor(socket => socket).Custom((socket, context) =>
@@ -34,6 +35,9 @@ public sealed class SocketValidator : AbstractValidator<Socket>
         });
     }
 }
+
+/// <summary>What a socket may be said to be made of: one of the words.</summary>
+public sealed class SocketMaterialValidator : AbstractValidator<SocketMaterial>;
 
 /// <summary>What a range of rope diameters may be.</summary>
 public sealed class RopeDiametersValidator : AbstractValidator<RopeDiameters>

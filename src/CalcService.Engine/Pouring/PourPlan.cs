@@ -32,6 +32,7 @@ public static class PourPlan
         var hasRoom = ends.All(end => end.Fill.HighM3 is not null);
         var plan = hasRoom ? MixPlanner.Plan(scope, ends, dose?.PerKit, gel?.PotLifeS) : null;
 
+        scope.CheckAhead();
         var mixes = plan?.Mixes ?? [];
         CheckSizes(scope, mixes);
         var vapour = VapourCheck.Check(scope, mixes, gel);

@@ -54,6 +54,25 @@ internal record PourScope(PourPlanInput Input, PouringRules Rules, Budget Budget
     /// <summary>The compound before it is mixed, where it was read.</summary>
     public Reading? Compound => Reading.Of(Reading.Compound, PourPointers.Compound, Conditions.CompoundK);
 
+    /// <summary>Facts of work that lies ahead: all of them are one finding, since each is asked for again at its hold point.</summary>
+    private List<StatedFact> Ahead { get; } = [];
+
+    /// <summary>Asks for the facts of one place.</summary>
+    public void Ask(IEnumerable<StatedFact> facts)
+    {
+        if (Input.Purpose == Purpose.Plan)
+        {
+            Ahead.AddRange(facts);
+        }
+        else
+        {
+            this.CheckStated(Input.Purpose, facts);
+        }
+    }
+
+    /// <summary>Says what of the work that lies ahead isn't stated yet.</summary>
+    public void CheckAhead() => this.CheckStated(Purpose.Plan, Ahead);
+
     /// <summary>The sheet doesn't state what a safety rule needs; a quote does without.</summary>
     public void SheetSilent(string pointer, string what)
     {

@@ -96,7 +96,7 @@ internal sealed class Shelf
     {
         foreach (var index in _used)
         {
-            _scope.CheckStated(_scope.Input.Purpose, LotChecks.Facts(_scope.Input.Stock![index], _scope.Input.Compound.Storage, $"{PourPointers.Stock}/{index}"));
+            _scope.Ask(LotChecks.Facts(_scope.Input.Stock![index], _scope.Input.Compound.Storage, $"{PourPointers.Stock}/{index}"));
         }
     }
 

@@ -9,10 +9,10 @@ internal static class StatedOnTheDay
     public static void Check(PourScope scope, IReadOnlyList<PlannedEnd> ends)
     {
         var input = scope.Input;
-        scope.CheckStated(input.Purpose, OfThePlace(scope));
+        scope.Ask(OfThePlace(scope));
         for (var i = 0; i < input.Ends.Count; i++)
         {
-            scope.CheckStated(input.Purpose, OfAnEnd(input.Ends[i], ends[i], $"{PourPointers.Ends}/{i}"));
+            scope.Ask(OfAnEnd(input.Ends[i], ends[i], $"{PourPointers.Ends}/{i}"));
         }
     }
 

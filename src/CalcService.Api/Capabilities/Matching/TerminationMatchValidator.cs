@@ -37,6 +37,7 @@ public sealed class SocketToMatchValidator : AbstractValidator<SocketToMatch>
             .Of(socket => socket.BreakingForce, .1, 100000, "kN", QuantityKind.Force)
             .Of(socket => socket.RatedLoad, .1, 100000, "kN", QuantityKind.Force)
             .Of(socket => socket.ProofRating, .1, 100000, "kN", QuantityKind.Force);
+        RuleFor(socket => socket.Material!).SetValidator(new SocketMaterialValidator());
         RuleFor(socket => socket.RopeRange!).SetValidator(new RopeDiametersValidator());
         RuleFor(socket => socket).Custom((socket, context) =>
         {

@@ -41,18 +41,22 @@ internal static class PourExamples
             "compoundTemperature": { "value": 20, "unit": "degC" },
             "relativeHumidity": { "value": 50, "unit": "%" },
             "room": { "volume": { "value": 5000, "unit": "m3" }, "airChanges": { "value": 6, "unit": "1/h" } },
-            "mixingFactor": { "value": 10, "unit": "1" } },
+            "mixingFactor": { "value": 10, "unit": "1" },
+            "ignitionSource": "no", "workplace": "generalIndustry", "jurisdiction": "US" },
           "ends": [ {
             "id": "A",
             "quantity": 2,
-            "rope": { "diameter": { "value": 20, "unit": "mm" }, "construction": "6x36", "core": "iwrc", "grade": 1770, "finish": "bright" },
+            "rope": { "diameter": { "value": 20, "unit": "mm" }, "construction": "6x36", "core": "iwrc", "grade": 1770, "finish": "bright",
+              "plasticFilled": "no" },
             "socket": {
               "basket": { "smallEndDiameter": { "value": 23, "unit": "mm" }, "largeEndDiameter": { "value": 45, "unit": "mm" },
                 "length": { "value": 100, "unit": "mm" }, "tolerance": { "value": 0.5, "unit": "mm" } },
-              "breakingForce": { "value": 310, "unit": "kN" } },
+              "breakingForce": { "value": 310, "unit": "kN" }, "material": { "kind": "castSteel" }, "bore": "clean" },
+            "cleaner": "solvent",
+            "driedAt": "2026-03-12T08:00:00+01:00",
             "tilt": { "value": 0, "unit": "deg" },
             "straightBelow": { "value": 1, "unit": "m" } } ],
-          "stock": [ { "lot": "A", "kit": "small", "count": 4, "expiresOn": "2026-12-31", "state": "sealed",
+          "stock": [ { "lot": "A", "kit": "small", "count": 4, "expiresOn": "2026-12-31", "state": "sealed", "quarantined": "no",
             "storage": { "lowest": { "value": 8, "unit": "degC" }, "highest": { "value": 22, "unit": "degC" } } } ],
           "crew": { "mixers": 1, "pourTime": { "value": 2, "unit": "min" } }
         }
