@@ -20,8 +20,8 @@ public static class ContractMapping
         OuterWireDiameterM = rope.OuterWireDiameter?.Si,
         MeasuredDiameterM = rope.MeasuredDiameter?.Si,
         TemperatureK = rope.Temperature?.Si,
-        Lubricant = rope.Lubricant ?? Lubricant.Unknown,
-        IsPlasticFilled = rope.PlasticFilled.Known(),
+        Lubricant = rope.Lubricant,
+        PlasticFilled = rope.PlasticFilled,
         IsUsed = rope.Used == Fact.Yes,
         Function = rope.Function ?? RopeFunction.Unknown,
         LayLengthM = rope.LayLength?.Si,
@@ -33,7 +33,10 @@ public static class ContractMapping
         LargeEndDiameterM = basket.LargeEndDiameter.Si,
         LengthM = basket.Length.Si,
         ToleranceM = basket.Tolerance?.Si ?? 0,
+        IsTypeTested = basket.TypeTested == Fact.Yes,
     };
+
+    public static Engine.Sockets.RopeRange ToEngine(this RopeDiameters range) => new(range.Minimum.Si, range.Maximum.Si);
 
     public static Engine.Compounds.CompoundSheet ToEngine(this CompoundSheet sheet) => new()
     {
@@ -86,10 +89,10 @@ public static class ContractMapping
         HardenerExpiresOn = lot.HardenerExpiresOn,
         DoseExpiresOn = lot.DoseExpiresOn,
         DoseCount = lot.DoseCount,
-        State = lot.State ?? LotState.Unknown,
-        IsQuarantined = lot.Quarantined == Fact.Yes,
+        State = lot.State,
+        Quarantined = lot.Quarantined,
         ReservedFor = lot.ReservedFor,
-        Storage = lot.Storage is { } storage ? new(storage.Lowest?.Si, storage.Highest?.Si, storage.Known == Fact.Yes) : null,
+        Storage = lot.Storage is { } storage ? new(storage.Lowest?.Si, storage.Highest?.Si, storage.Known) : null,
     };
 
     /// <summary>The points of a series; empty where it is a constant.</summary>

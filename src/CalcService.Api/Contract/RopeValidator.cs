@@ -26,9 +26,10 @@ public sealed class RopeValidator : AbstractValidator<Rope>
                 context.Contradict(nameof(Rope.MetallicArea), nameof(Rope.Diameter), "The metallic area is larger than a solid bar of the rope's diameter.");
             }
 
-            if (rope.MeasuredDiameter is { } measured && Math.Abs(measured.Si - rope.Diameter.Si) > .15 * rope.Diameter.Si)
+            // A thin rope is judged, not refused: worn ropes are what measuring is for.
+            if (rope.MeasuredDiameter is { } measured && (measured.Si > 1.15 * rope.Diameter.Si || measured.Si < .5 * rope.Diameter.Si))
             {
-                context.Contradict(nameof(Rope.MeasuredDiameter), nameof(Rope.Diameter), "The measured diameter is more than 15 % away from the nominal one.");
+                context.Contradict(nameof(Rope.MeasuredDiameter), nameof(Rope.Diameter), "The measured diameter is less than half of the nominal one, or more than 15 % above it.");
             }
 
             if (rope.OuterWireDiameter is { } wire && wire.Si > rope.Diameter.Si)

@@ -1,4 +1,5 @@
 using CalcService.Api.Units;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Sockets;
 
@@ -26,6 +27,12 @@ public sealed record Socket
     [Kind(QuantityKind.Force)]
     public Quantity? BreakingForce { get; init; }
 
+    /// <summary>What the socket is made of.</summary>
+    public SocketMaterial? Material { get; init; }
+
+    /// <summary>Rope diameters that its maker allows.</summary>
+    public RopeDiameters? RopeRange { get; init; }
+
     /// <summary>Temperature of this socket, where it was read by itself. Else it counts as the steel.</summary>
     public TemperatureReading? Temperature { get; init; }
 
@@ -35,6 +42,25 @@ public sealed record Socket
 
     /// <summary>What the bore looks like.</summary>
     public BoreState? Bore { get; init; }
+}
+
+/// <summary>What a socket is made of.</summary>
+public sealed record SocketMaterial
+{
+    /// <summary>The metal: castSteel, forgedSteel (machined from the solid too), stainlessSteel, greyIron, ductileIron (malleable too) or other.</summary>
+    public SocketMetal? Kind { get; init; }
+}
+
+/// <summary>A range of rope diameters, both ends allowed.</summary>
+public sealed record RopeDiameters
+{
+    /// <summary>Thinnest rope.</summary>
+    [Kind(QuantityKind.Length)]
+    public required Quantity Minimum { get; init; }
+
+    /// <summary>Thickest rope.</summary>
+    [Kind(QuantityKind.Length)]
+    public required Quantity Maximum { get; init; }
 }
 
 /// <summary>A temperature with the time at which it was read.</summary>
@@ -69,4 +95,7 @@ public sealed record Basket
 
     /// <summary>Where the sizes come from: measured on this socket, its maker's drawing, or memory.</summary>
     public SizesFrom? SizesFrom { get; init; }
+
+    /// <summary>Whether an end of this rope, basket and compound was type tested. A basket of less than four rope diameters asks for it.</summary>
+    public Fact? TypeTested { get; init; }
 }

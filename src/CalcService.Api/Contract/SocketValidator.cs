@@ -17,6 +17,8 @@ public sealed class SocketValidator : AbstractValidator<Socket>
             .Of(socket => socket.OuterDiameter, 1, 3000, "mm", QuantityKind.Length)
             .Of(socket => socket.OuterAtSmallEnd, 1, 3000, "mm", QuantityKind.Length)
             .Of(socket => socket.OuterAtMouth, 1, 3000, "mm", QuantityKind.Length);
+        RuleFor(socket => socket.Material!).SetValidator(new SocketMaterialValidator());
+        RuleFor(socket => socket.RopeRange!).SetValidator(new RopeDiametersValidator());
         RuleFor(socket => socket.Temperature!).SetValidator(new TemperatureReadingValidator());
         RuleFor(socket => socket).Custom((socket, context) =>
         {
@@ -30,6 +32,27 @@ public sealed class SocketValidator : AbstractValidator<Socket>
 
             Check(socket.OuterAtSmallEnd, nameof(Socket.OuterAtSmallEnd), socket.Basket.SmallEndDiameter, nameof(Basket.SmallEndDiameter));
             Check(socket.OuterAtMouth, nameof(Socket.OuterAtMouth), socket.Basket.LargeEndDiameter, nameof(Basket.LargeEndDiameter));
+        });
+    }
+}
+
+/// <summary>What a socket may be said to be made of: one of the words.</summary>
+public sealed class SocketMaterialValidator : AbstractValidator<SocketMaterial>;
+
+/// <summary>What a range of rope diameters may be.</summary>
+public sealed class RopeDiametersValidator : AbstractValidator<RopeDiameters>
+{
+    public RopeDiametersValidator()
+    {
+        this.Ranges()
+            .Of(range => range.Minimum, 1, 200, "mm", QuantityKind.Length)
+            .Of(range => range.Maximum, 1, 200, "mm", QuantityKind.Length);
+        RuleFor(range => range).Custom((range, context) =>
+        {
+            if (range.Minimum.Si > range.Maximum.Si)
+            {
+                context.Contradict(nameof(RopeDiameters.Minimum), nameof(RopeDiameters.Maximum), "The minimum is above the maximum.");
+            }
         });
     }
 }

@@ -44,10 +44,10 @@ public sealed record StockLot
     /// <summary>Doses of accelerator that lie with the lot, if any.</summary>
     public int? DoseCount { get; init; }
 
-    /// <summary>What the packs look like. Only sealed ones are used; where nobody says, they count as sealed.</summary>
+    /// <summary>What the packs look like. Only sealed ones are used; of a lot that is used somebody has to say.</summary>
     public LotState? State { get; init; }
 
-    /// <summary>yes where the lot is held in quarantine; it is then not used.</summary>
+    /// <summary>yes where the lot is held in quarantine; it is then not used. Of a lot that is used somebody has to say no.</summary>
     public Fact? Quarantined { get; init; }
 
     /// <summary>Reference of the job that the lot is kept for; other jobs do not use it.</summary>

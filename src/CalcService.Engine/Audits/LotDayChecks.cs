@@ -1,5 +1,6 @@
 using System.Globalization;
 using CalcService.Engine.Compounds;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Audits;
@@ -52,7 +53,8 @@ internal static class LotDayChecks
         var isUnfit = false;
         foreach (var (lot, at) in lots)
         {
-            asked.Trail(lot.State != LotState.Unknown, at + "/state", $"what the packs of lot {lot.Lot} looked like");
+            asked.Fact(lot.State is not (null or LotState.Unknown), at + "/state", $"what the packs of lot {lot.Lot} looked like")
+                .Fact(lot.Quarantined is not (null or Fact.Unknown), at + "/quarantined", $"whether lot {lot.Lot} was held in quarantine");
             if (Unfit(lot, scope.Input.Compound.Storage) is (var member, var why))
             {
                 isUnfit = true;
@@ -65,13 +67,16 @@ internal static class LotDayChecks
 
     private static (string Member, string Why)? Unfit(StockLot lot, TemperatureRange? range) => lot switch
     {
-        { IsQuarantined: true } => ("quarantined", "quarantined"),
+        { Quarantined: Fact.Yes } => ("quarantined", "quarantined"),
         { State: LotState.Opened } => ("state", "opened or part-used"),
         { State: LotState.Damaged } => ("state", "damaged or leaking"),
-        { Storage.LowestK: { } lowest } when range is not null && !range.Contains(lowest) => ("storage/lowest", "stored outside the sheet's range"),
-        { Storage.HighestK: { } highest } when range is not null && !range.Contains(highest) => ("storage/highest", "stored outside the sheet's range"),
+        { Storage.LowestK: { } lowest } when IsOutside(lowest, range) => ("storage/lowest", "stored outside the sheet's range"),
+        { Storage.HighestK: { } highest } when IsOutside(highest, range) => ("storage/highest", "stored outside the sheet's range"),
         _ => null,
     };
+
+    private static bool IsOutside(double kelvins, TemperatureRange? range) =>
+        range is not null && (Judged.IsBelow(kelvins, range.MinimumK) || Judged.IsAbove(kelvins, range.MaximumK));
 
     public static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

@@ -17,11 +17,10 @@ internal static class ReadingDayChecks
         var isDry = true;
         if (air is { } airK && readings.RelativeHumidity is { } humidity)
         {
-            var dew = DewPoint.OverWaterK(airK, humidity, scope.Trace);
-            double? frost = dew < DewPoint.ZeroCelsiusK ? DewPoint.OverIceK(airK, humidity, scope.Trace) : null;
-            plan = plan with { DewPointK = dew, FrostPointK = frost };
-            isDry = readings.SteelK is not { } steel
-                || scope.CheckDew(scope.Book.Pouring.DewMargin, "Steel", steel, AuditPointers.Steel, dew, frost, [AuditPointers.Air, AuditPointers.Humidity]);
+            var dew = scope.CheckDew(scope.Book.Pouring.DewMargin, Reading.Taken(Reading.Of(Reading.Steel, AuditPointers.Steel, readings.SteelK)),
+                new(Reading.Air, AuditPointers.Air, airK), humidity, AuditPointers.Humidity);
+            plan = plan with { DewPointK = dew.DewPointK, FrostPointK = dew.FrostPointK };
+            isDry = dew.IsDry;
         }
 
         CheckRange(scope, air, asked.Gaps);
@@ -40,14 +39,8 @@ internal static class ReadingDayChecks
             return;
         }
 
-        (string Name, double? K, string Pointer)[] all =
-            [("Air", airK, AuditPointers.Air), ("Steel", readings.SteelK, AuditPointers.Steel), ("Compound", readings.CompoundK, AuditPointers.Compound)];
-        var isInside = true;
-        foreach (var (name, kelvins, pointer) in all)
-        {
-            isInside &= kelvins is not { } read || scope.CheckPouringRange(sheet, name, read, pointer);
-        }
-
+        var isInside = scope.CheckPouringRange(sheet, Reading.Taken(Reading.Of(Reading.Air, AuditPointers.Air, airK),
+            Reading.Of(Reading.Steel, AuditPointers.Steel, readings.SteelK), Reading.Of(Reading.Compound, AuditPointers.Compound, readings.CompoundK)));
         Gap[] compound = [.. scope.Ask().Fact(readings.CompoundK is not null, AuditPointers.Compound, "the compound temperature").Gaps];
         scope.Judge("pouring-range", !isInside, CompoundFindings.OutsidePouringRange, [.. gaps, .. compound]);
     }

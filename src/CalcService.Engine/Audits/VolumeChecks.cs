@@ -33,12 +33,9 @@ internal static class VolumeChecks
     private static void CheckFit(AuditScope scope, Rope rope, RopeFacts facts, Basket basket)
     {
         var found = new List<Finding>();
-        var fit = new EndFit(rope, facts, basket, "", scope.Book.Pouring, found.Add);
-        fit.CheckRoom(WireSpacing.Of(basket, facts, scope.Trace));
-        if (scope.Input.Socket.BreakingForceN is { } socket)
-        {
-            fit.CheckStrength(socket);
-        }
+        var fit = new EndFit(rope, facts, basket, "", scope.Book.Pouring, found.Add) { SocketBreakingForceN = scope.Input.Socket.BreakingForceN };
+        fit.Check();
+        fit.AskWires(WireSpacing.Of(basket, facts, scope.Trace));
 
         foreach (var finding in found)
         {

@@ -8,17 +8,25 @@ internal static class PouringRange
 {
     private const string Range = "/compound/sheet/pouring";
 
-    /// <summary>Whether a reading lies in the range; a stop where it doesn't. True too where the sheet has none.</summary>
-    public static bool CheckPouringRange(this RoomScope scope, CompoundSheet sheet, string reading, double kelvins, string pointer)
+    /// <summary>Whether all readings lie in the range; a stop where they are too cold, another where they are too warm. True too where the sheet has none.</summary>
+    public static bool CheckPouringRange(this RoomScope scope, CompoundSheet sheet, params IReadOnlyList<Reading> readings)
     {
-        if (sheet.Pouring is not { } range || range.Contains(kelvins))
+        if (sheet.Pouring is not { } range)
         {
             return true;
         }
 
-        var (minimum, maximum) = (Measure.Temperature(range.MinimumK), Measure.Temperature(range.MaximumK));
-        scope.Find(CompoundFindings.OutsidePouringRange, pointer, Measure.Temperature(kelvins), kelvins < range.MinimumK ? minimum : maximum,
-            [Range], words: [new("reading", reading), new("minimum", minimum), new("maximum", maximum)]);
-        return false;
+        var isInside = true;
+        foreach (var outside in OutsideRange.Of(readings, range))
+        {
+            isInside = false;
+            scope.Find(CompoundFindings.OutsidePouringRange, outside.Farthest.Pointer, Measure.Temperature(outside.Farthest.K), Measure.Temperature(outside.EdgeK),
+                [.. outside.Others, Range], words:
+                [
+                    new("reading", outside.Farthest.Name), new("minimum", Measure.Temperature(range.MinimumK)), new("maximum", Measure.Temperature(range.MaximumK)),
+                ]);
+        }
+
+        return isInside;
     }
 }

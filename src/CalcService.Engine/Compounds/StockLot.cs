@@ -1,9 +1,11 @@
+using CalcService.Engine.Findings;
+
 namespace CalcService.Engine.Compounds;
 
 /// <summary>What the packs of a lot look like.</summary>
 public enum LotState
 {
-    /// <summary>Nobody said.</summary>
+    /// <summary>Somebody was asked and doesn't know.</summary>
     Unknown,
 
     /// <summary>As the maker closed them.</summary>
@@ -19,8 +21,8 @@ public enum LotState
 /// <summary>Coldest and warmest that a lot was stored. Null where nobody gave it.</summary>
 /// <param name="LowestK">Coldest.</param>
 /// <param name="HighestK">Warmest.</param>
-/// <param name="IsKnown">Whether somebody says that it is known, with or without the numbers.</param>
-public sealed record LotStorage(double? LowestK, double? HighestK, bool IsKnown);
+/// <param name="Known">Whether somebody says that it is known, with or without the numbers; null where nobody does.</param>
+public sealed record LotStorage(double? LowestK, double? HighestK, Fact? Known);
 
 /// <summary>Kits of one size and lot on the shelf.</summary>
 /// <param name="Lot">Lot number.</param>
@@ -39,9 +41,11 @@ public sealed record StockLot(string Lot, string Kit, int Count, DateOnly? Expir
     /// <summary>Doses of accelerator that lie with the lot.</summary>
     public int? DoseCount { get; init; }
 
-    public LotState State { get; init; }
+    /// <summary>Null where nobody said.</summary>
+    public LotState? State { get; init; }
 
-    public bool IsQuarantined { get; init; }
+    /// <summary>Whether it is held in quarantine; null where nobody said.</summary>
+    public Fact? Quarantined { get; init; }
 
     /// <summary>Reference of the job that it is kept for, or null.</summary>
     public string? ReservedFor { get; init; }

@@ -3,32 +3,43 @@ using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Compounds;
 
+/// <summary>Where water settles, and whether all steel stays far enough above it.</summary>
+/// <param name="DewPointK">Over water.</param>
+/// <param name="FrostPointK">Over ice, where the dew point lies below 0 °C.</param>
+/// <param name="IsDry">Whether all steel keeps its distance.</param>
+internal sealed record DewCheck(double DewPointK, double? FrostPointK, bool IsDry);
+
 /// <summary>Steel against the dew point of the air, the same in every room.</summary>
 internal static class WetSteel
 {
-    /// <summary>Finds steel that is wet or frosted, or nearly so; false then.</summary>
+    /// <summary>Finds steel that is wet or frosted, else steel that is nearly so: the coldest, with the others as related members.</summary>
     /// <param name="scope">Takes the finding.</param>
     /// <param name="margin">Least distance from the dew point.</param>
-    /// <param name="reading">The steel in words.</param>
-    /// <param name="steelK">Its temperature.</param>
-    /// <param name="pointer">The member that gives it.</param>
-    /// <param name="dewPointK">The dew point over water.</param>
-    /// <param name="frostPointK">The frost point where the dew point lies below 0 °C.</param>
-    /// <param name="related">Members that give the air.</param>
-    public static bool CheckDew(this RoomScope scope, RuleLimit margin, string reading, double steelK, string pointer, double dewPointK, double? frostPointK, IReadOnlyList<string> related)
+    /// <param name="steel">All steel that was read.</param>
+    /// <param name="air">The air.</param>
+    /// <param name="humidity">Its relative humidity, 0 to 1.</param>
+    /// <param name="humidityAt">The member that gives it.</param>
+    public static DewCheck CheckDew(this RoomScope scope, RuleLimit margin, IReadOnlyList<Reading> steel, Reading air, double humidity, string humidityAt)
     {
-        var point = frostPointK ?? dewPointK;
-        if (steelK <= point)
+        var dewPoint = DewPoint.OverWaterK(air.K, humidity, scope.Trace);
+        double? frostPoint = dewPoint < DewPoint.ZeroCelsiusK ? DewPoint.OverIceK(air.K, humidity, scope.Trace) : null;
+        var point = frostPoint ?? dewPoint;
+        var near = steel.Where(reading => Judged.IsBelow(reading.K, point + margin.Si)).OrderBy(reading => reading.K).ToArray();
+        if (near.Length > 0)
         {
-            scope.Find(SteelFindings.SteelAtDewPoint, pointer, Measure.Temperature(steelK), Measure.Temperature(point), related, words: Words());
-        }
-        else if (steelK < point + margin.Si)
-        {
-            scope.Find(SteelFindings.SteelNearDewPoint, pointer, Measure.TemperatureDifference(steelK - point), margin.Value, related, words: Words());
+            var coldest = near[0];
+            string[] related = [.. near.Skip(1).Select(reading => reading.Pointer), air.Pointer, humidityAt];
+            FindingWord[] words = [new("reading", coldest.Name), new("point", frostPoint is null ? "dew point" : "frost point")];
+            if (Judged.IsAbove(coldest.K, point))
+            {
+                scope.Find(SteelFindings.SteelNearDewPoint, coldest.Pointer, Measure.TemperatureDifference(coldest.K - point), margin.Value, related, words: words);
+            }
+            else
+            {
+                scope.Find(SteelFindings.SteelAtDewPoint, coldest.Pointer, Measure.Temperature(coldest.K), Measure.Temperature(point), related, words: words);
+            }
         }
 
-        return steelK >= point + margin.Si;
-
-        FindingWord[] Words() => [new("reading", reading), new("point", frostPointK is null ? "dew point" : "frost point")];
+        return new(dewPoint, frostPoint, near.Length == 0);
     }
 }

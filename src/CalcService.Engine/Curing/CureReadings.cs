@@ -42,13 +42,12 @@ internal static class CureReadings
     /// <summary>Holds each reading against the pouring range of the sheet.</summary>
     public static void Check(CureScope scope, TemperatureHistory? air)
     {
-        if (air is not null)
-        {
-            CheckRange(scope, "Air", air.At(0), CurePointers.Air);
-        }
-
-        CheckReading(scope, "Steel", scope.Input.Conditions.SteelK, CurePointers.Steel);
-        CheckReading(scope, "Compound", scope.Input.Conditions.CompoundK, CurePointers.Compound);
+        var conditions = scope.Input.Conditions;
+        var read = Reading.Taken(Reading.Of(Reading.Air, CurePointers.Air, air?.At(0)), Reading.Of(Reading.Steel, CurePointers.Steel, conditions.SteelK),
+            Reading.Of(Reading.Compound, CurePointers.Compound, conditions.CompoundK));
+        scope.CheckPouringRange(scope.Input.Compound, read);
+        AskReading(scope, "Steel", conditions.SteelK, CurePointers.Steel);
+        AskReading(scope, "Compound", conditions.CompoundK, CurePointers.Compound);
         if (scope.Input.Compound.Pouring is null)
         {
             scope.SheetSilent(CurePointers.PouringRange, "pouring range");
@@ -106,18 +105,11 @@ internal static class CureReadings
         };
     }
 
-    private static void CheckReading(CureScope scope, string reading, double? kelvins, string pointer)
+    private static void AskReading(CureScope scope, string reading, double? kelvins, string pointer)
     {
-        if (kelvins is { } read)
-        {
-            CheckRange(scope, reading, read, pointer);
-        }
-        else
+        if (kelvins is null)
         {
             scope.Find(CompoundFindings.ReadingMissing, pointer, words: new FindingWord("reading", reading + " temperature"));
         }
     }
-
-    private static void CheckRange(CureScope scope, string reading, double kelvins, string pointer) =>
-        scope.CheckPouringRange(scope.Input.Compound, reading, kelvins, pointer);
 }

@@ -1,7 +1,10 @@
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
 using CalcService.Engine.Releases;
+using CalcService.Engine.Ropes;
 using CalcService.Engine.Rules;
+using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Curing;
 
@@ -28,6 +31,7 @@ public static class CureSchedule
             scope.Find(CuringFindings.PourTimeNotStated, CurePointers.PourTime);
         }
 
+        CheckFit(scope);
         var air = CureReadings.Air(scope);
         CureReadings.Check(scope, air);
         var dose = CureReadings.Dose(scope, air);
@@ -70,6 +74,19 @@ public static class CureSchedule
         return cones is null ? (UniformCure.Of(scope, kinetics, times, releases.Lot, release), release)
             : cones.At(index, release.Slower) is { } cone ? (CoupledEnd.Of(scope, cone, release), release)
             : null;
+    }
+
+    /// <summary>Whether each rope goes with its socket, as the pour plan has it.</summary>
+    private static void CheckFit(CureScope scope)
+    {
+        for (var i = 0; i < scope.Input.Ends.Count; i++)
+        {
+            var (end, pointer) = (scope.Input.Ends[i], $"{CurePointers.Ends}/{i}");
+            new EndFit(end.Rope, RopeFacts.Of(end.Rope, pointer + "/rope", [], Trace.None), end.Basket, pointer, scope.Book.Pouring, scope.Findings.Add)
+            {
+                SocketBreakingForceN = end.SocketBreakingForceN, Metal = end.Metal, RopeRange = end.RopeRange,
+            }.Check();
+        }
     }
 
     private static CuredEnd Unknown(CureEnd end) =>

@@ -32,6 +32,15 @@ public sealed record CureEnd(string Id, int Quantity, Rope Rope, Basket Basket)
 
     /// <summary>Outside of the socket at its mouth.</summary>
     public double? OuterAtMouthM { get; init; }
+
+    /// <summary>Strength of the socket, where it is known.</summary>
+    public double? SocketBreakingForceN { get; init; }
+
+    /// <summary>What the socket is made of; null where nobody said.</summary>
+    public SocketMetal? Metal { get; init; }
+
+    /// <summary>The ropes that the socket's maker allows, where somebody said.</summary>
+    public RopeRange? RopeRange { get; init; }
 }
 
 /// <summary>A gel that somebody saw.</summary>

@@ -3,6 +3,7 @@ using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
 using CalcService.Engine.Rules.Edition202612;
+using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Curing;
 
@@ -24,10 +25,17 @@ public static partial class CuringFindings
             [.. new[] { Shared, Forecast, Observed, Coupled, Shop }.SelectMany(theme => theme).Distinct().OrderBy(definition => definition.Code, StringComparer.Ordinal)];
     }
 
+    /// <summary>Rope and socket, as in every room.</summary>
+    private static IReadOnlyList<FindingDefinition> Fit =>
+    [
+        FitFindings.WiresDoNotFit, FitFindings.RopeDoesNotEnter, FitFindings.FitDependsOnTolerance, FitFindings.RopeLoose, FitFindings.SocketWeaker,
+        BoundFindings.RopeOutsideRange, BoundFindings.SocketMetalUnfit, .. BoundFindings.OfRopeAndBasket,
+    ];
+
     /// <summary>What means the same in other rooms.</summary>
     private static IReadOnlyList<FindingDefinition> Shared =>
     [
         CompoundFindings.Demonstration, CompoundFindings.SheetSilent, CompoundFindings.ReadingMissing, CompoundFindings.OutsidePouringRange, CompoundFindings.DoseUnknown, CompoundFindings.DoseContradictsSheet,
-        CompoundFindings.GelTimeUnknown, CompoundFindings.GelBeforePourEnds, CompoundFindings.GelTimeExtrapolated, CompoundFindings.GelTimeFromOnePoint,
+        CompoundFindings.GelTimeUnknown, CompoundFindings.GelBeforePourEnds, CompoundFindings.GelTimeExtrapolated, CompoundFindings.GelTimeFromOnePoint, .. Fit,
     ];
 }

@@ -7,9 +7,9 @@ public sealed class FindingList
 
     public void Add(Finding finding) => _findings.Add(finding);
 
-    /// <summary>Worst first, then by pointer and code, so that the same input gives the same list.</summary>
+    /// <summary>Each fact once, worst first, then by pointer and code, so that the same input gives the same list.</summary>
     public IReadOnlyList<Finding> Sorted() =>
-        [.. _findings
+        [.. AlikeFindings.Joined(_findings)
             .OrderByDescending(finding => finding.Severity)
             .ThenBy(finding => finding.Pointer, StringComparer.Ordinal)
             .ThenBy(finding => finding.Definition.Code, StringComparer.Ordinal)];

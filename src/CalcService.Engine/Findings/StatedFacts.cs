@@ -62,6 +62,6 @@ public static class StatedFacts
 
         var isUnknown = purpose == Purpose.Pour && (missing[0].IsNeeded || missing[0].Stated == Stated.Unknown);
         scope.Find(NotStated, missing[0].Pointer, related: [.. missing.Skip(1).Select(fact => fact.Pointer)],
-            severity: isUnknown ? Severity.Unknown : Severity.Caution, words: new FindingWord("what", string.Join(", ", missing.Select(fact => fact.What))));
+            severity: isUnknown ? Severity.Unknown : Severity.Caution, words: new FindingWord("what", string.Join(", ", missing.Select(fact => fact.What).Distinct(StringComparer.Ordinal))));
     }
 }

@@ -5,9 +5,6 @@ using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Matching;
 
-/// <summary>Thinnest and thickest rope that the socket's maker allows.</summary>
-public sealed record RopeRange(double MinimumM, double MaximumM);
-
 /// <summary>A socket by what its maker states and what was measured.</summary>
 public sealed record MatchSocket
 {
@@ -18,6 +15,9 @@ public sealed record MatchSocket
 
     /// <summary>Where the sizes of the basket come from.</summary>
     public SizesFrom SizesFrom { get; init; }
+
+    /// <summary>What it is made of; null where nobody said.</summary>
+    public SocketMetal? Metal { get; init; }
 
     public double? OuterAtSmallEndM { get; init; }
 

@@ -8,7 +8,7 @@ namespace CalcService.Engine.Matching;
 public static partial class MatchingFindings
 {
     private static IReadOnlyList<FindingDefinition> Pair =>
-        [RopeStrengthMissing, RopeStrengthEstimated, SocketStrengthUnknown, RopeOutsideRange, StandardMissing, WiresCrowded, CoarseRope, SpiralBasketShort];
+        [RopeStrengthMissing, RopeStrengthEstimated, SocketStrengthUnknown, StandardMissing, WiresCrowded, CoarseRope, SpiralBasketShort];
 
     public static FindingDefinition RopeStrengthMissing { get; } = Unknown("rope-strength-missing", Actor.Office,
         "The breaking force of the rope isn't known, neither by certificate nor by class and grade.",
@@ -25,12 +25,6 @@ public static partial class MatchingFindings
         "Whether the socket is stronger than the rope can't be said without its strength.",
         "The breaking force of the socket is not given.",
         "Take it from the socket's maker or certificate.");
-
-    public static FindingDefinition RopeOutsideRange { get; } = Stop("rope-outside-socket-range", Actor.Lead,
-        "The rope is thinner or thicker than the socket's maker allows.",
-        "Rope of {measured}; the socket is made for {minimum} to {maximum}.",
-        "Take the size of socket that its maker gives for this rope.",
-        new("the socket maker's table, as the request states it", "ropeRange", Basis.DataSheet));
 
     public static FindingDefinition StandardMissing { get; } = Caution("socket-standard-missing", Actor.Office,
         "A socket that complies with no standard is used only after its maker was asked.",

@@ -19,7 +19,8 @@ public static partial class MatchingFindings
         FitFindings.FitDependsOnTolerance, FitFindings.RopeLoose, FitFindings.RopeIdentityMissing, FitFindings.RopeFactMissing, FitFindings.HighGrade,
         FitFindings.Stainless, FitFindings.SocketWeaker, FitFindings.BasketShort, FitFindings.ConeAngleUnusual,
         FitFindings.GeometryFromMemory, FitFindings.UsedRope, FitFindings.PlasticFilled, BroomFindings.LeftInBroom, BroomFindings.CleanerForbidden,
-        LoadFindings.ProofAboveRating, LoadFindings.ProofAboveShare, .. MineFindings.All,
+        LoadFindings.ProofAboveRating, LoadFindings.ProofAboveShare,
+        BoundFindings.RopeOutsideRange, BoundFindings.SocketMetalUnfit, .. BoundFindings.OfRopeAndBasket, .. MineFindings.All,
     ];
 
     // Getters, not fields: nobody says in which order the parts of a class set their fields.

@@ -11,15 +11,19 @@ internal static class PairChecks
     /// <summary>Up to eight strands with one layer of wires over a king wire.</summary>
     private static readonly string[] Coarse = ["6x7", "8x7"];
 
-    public static void Check(MatchScope scope, RopeFacts rope, IReadOnlyList<WireSpacing> wires, double angleRad)
+    public static void Check(MatchScope scope, RopeFacts rope, IReadOnlyList<WireSpacing> wires)
     {
         var (input, socket) = (scope.Input, scope.Input.Socket);
-        var fit = new EndFit(input.Rope, rope, socket.Basket, "", scope.Book.Pouring, scope.Findings.Add);
+        var fit = new EndFit(input.Rope, rope, socket.Basket, "", scope.Book.Pouring, scope.Findings.Add)
+        {
+            SocketBreakingForceN = socket.BreakingForceN, Metal = socket.Metal, RopeRange = socket.RopeRange, IsTypeTested = input.Duty?.TypeTested == true,
+        };
+        fit.Check();
         fit.CheckRope();
-        fit.CheckRoom(wires.Count > 0 && rope.MetallicAreaM2 is null ? [] : wires);
-        fit.CheckProportions(angleRad, socket.Basket.LengthM);
-        CheckRange(scope);
-        CheckStrength(scope, rope, fit);
+        fit.AskRope();
+        fit.AskWires(wires.Count > 0 && rope.MetallicAreaM2 is null ? [] : wires);
+        fit.CheckProportions();
+        AskStrength(scope, rope);
         if (wires.Count > 1 && wires[1].ClearM <= 0)
         {
             scope.Find(MatchingFindings.WiresCrowded, MatchPointers.Basket, Measure.Length(wires[1].ClearM), related: [MatchPointers.Rope + "/wireCount", MatchPointers.Rope + "/outerWireDiameter"]);
@@ -59,17 +63,7 @@ internal static class PairChecks
         }
     }
 
-    private static void CheckRange(MatchScope scope)
-    {
-        if (scope.Input.Socket.RopeRange is { } range && scope.Input.Rope.DiameterM is var diameter && (diameter < range.MinimumM || diameter > range.MaximumM))
-        {
-            var (minimum, maximum) = (Measure.Length(range.MinimumM), Measure.Length(range.MaximumM));
-            scope.Find(MatchingFindings.RopeOutsideRange, MatchPointers.RopeRange, Measure.Length(diameter), diameter < range.MinimumM ? minimum : maximum,
-                [MatchPointers.Diameter], words: [new("minimum", minimum), new("maximum", maximum)]);
-        }
-    }
-
-    private static void CheckStrength(MatchScope scope, RopeFacts rope, EndFit fit)
+    private static void AskStrength(MatchScope scope, RopeFacts rope)
     {
         if (rope.BreakingForceN is not { } breaking)
         {
@@ -80,11 +74,7 @@ internal static class PairChecks
             scope.Find(MatchingFindings.RopeStrengthEstimated, MatchPointers.BreakingForce, Measure.Force(breaking));
         }
 
-        if (scope.Input.Socket.BreakingForceN is { } socket)
-        {
-            fit.CheckStrength(socket);
-        }
-        else
+        if (scope.Input.Socket.BreakingForceN is null)
         {
             scope.Find(MatchingFindings.SocketStrengthUnknown, MatchPointers.SocketStrength);
         }

@@ -40,7 +40,7 @@ internal static class ServiceChecks
             RopeCore.Iwrc => CoreTreatment.Unlaid,
             _ => CoreTreatment.Unknown,
         };
-        if (scope.Input.Rope.IsPlasticFilled == true && scope.Input.Preparation?.PlasticLeftIn is null)
+        if (scope.Input.Rope.PlasticFilled == Fact.Yes && scope.Input.Preparation?.PlasticLeftIn is null)
         {
             scope.Find(FitFindings.PlasticFilled, MatchPointers.Rope + "/plasticFilled", related: [MatchPointers.Plastic]);
         }

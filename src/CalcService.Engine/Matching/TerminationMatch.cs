@@ -35,7 +35,7 @@ public static class TerminationMatch
         double? bond = rope.WireDiameterM is { } wire && input.Rope.Grade is { } grade
             ? MatchFormulas.BondNeededPa(wire, grade * 1e6, basket.LengthM, scope.Trace)
             : null;
-        PairChecks.Check(scope, rope, wires, angle);
+        PairChecks.Check(scope, rope, wires);
         PairChecks.CheckConstruction(scope, rope, bond);
         var working = DutyChecks.Check(scope, rope);
         LawChecks.Check(scope);

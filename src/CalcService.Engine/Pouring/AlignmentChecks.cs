@@ -1,3 +1,4 @@
+using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Pouring;
@@ -7,14 +8,9 @@ public static class AlignmentChecks
 {
     internal static void Check(PourScope scope, PourEnd end, PlannedEnd planned, string pointer)
     {
-        if (end.TiltRad is null || end.StraightBelowM is null)
-        {
-            scope.Find(PouringFindings.AlignmentNotStated, pointer + (end.TiltRad is null ? "/tilt" : "/straightBelow"),
-                related: end.TiltRad is null && end.StraightBelowM is null ? [pointer + "/straightBelow"] : []);
-        }
-
-        if (end.TiltRad is { } tilt && planned.Wires.Count > 0 && planned.Wires[0].ClearM is var gap and > 0
-            && TiltShiftM(end.GripLengthM, tilt, scope.Trace) is var shift && shift > gap)
+        // A rope that leans more is judged with all else that can't be.
+        if (end.TiltRad is { } tilt && !Judged.IsAbove(tilt, scope.Rules.Fit.MostTilt.Si) && planned.Wires.Count > 0 && planned.Wires[0].ClearM is var gap and > 0
+            && TiltShiftM(end.GripLengthM, tilt, scope.Trace) is var shift && Judged.IsAbove(shift, gap))
         {
             scope.Find(PouringFindings.RopeTilted, pointer + "/tilt", Measure.Length(shift), Measure.Length(gap));
         }

@@ -1,5 +1,6 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
+using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Pouring;
 
@@ -10,10 +11,9 @@ internal static class BroomChecks
     {
         CheckLeftInBroom(scope, end, pointer);
         CheckCleaning(scope, end, pointer);
-        if (end.Bore is Sockets.BoreState.OldResin or Sockets.BoreState.OldMetal)
+        if (end.Bore is BoreState.OldResin or BoreState.OldMetal)
         {
-            scope.Find(PouringFindings.BoreNotClean, pointer + "/socket/bore",
-                words: new FindingWord("what", end.Bore == Sockets.BoreState.OldResin ? "resin" : "metal"));
+            scope.Find(PouringFindings.BoreNotClean, pointer + "/socket/bore", words: new FindingWord("what", end.Bore == BoreState.OldResin ? "resin" : "metal"));
         }
 
         if (end.HasReleaseAgent)
@@ -26,10 +26,24 @@ internal static class BroomChecks
             scope.Find(PouringFindings.UsedRope, pointer + "/rope/used");
         }
 
-        var widest = scope.Rules.BroomAngle.Value!.Value;
-        if (end.BroomAngleRad is { } angle && Judged.IsAbove(angle, widest.Si))
+        CheckOpening(scope, end, pointer);
+    }
+
+    private static void CheckOpening(PourScope scope, PourEnd end, string pointer)
+    {
+        var (narrowest, widest) = (scope.Rules.Fit.NarrowBroom, scope.Rules.BroomAngle);
+        if (end.BroomAngleRad is not { } angle)
         {
-            scope.Find(PouringFindings.BroomWide, pointer + "/broomAngle", Measure.Angle(angle), widest);
+            return;
+        }
+
+        if (Judged.IsAbove(angle, widest.Si))
+        {
+            scope.Find(PouringFindings.BroomWide, pointer + "/broomAngle", Measure.Angle(angle), widest.Value);
+        }
+        else if (Judged.IsBelow(angle, narrowest.Si))
+        {
+            scope.Find(PouringFindings.BroomNarrow, pointer + "/broomAngle", Measure.Angle(angle), narrowest.Value);
         }
     }
 
@@ -42,11 +56,7 @@ internal static class BroomChecks
 
         if (end.Plastic == BroomPart.Left)
         {
-            scope.Find(PouringFindings.LeftInBroom, pointer + "/plastic", source: Sockets.BroomFindings.PlasticOnWires, words: new FindingWord("what", "plastic"));
-        }
-        else if (end.Rope.IsPlasticFilled == true && end.Plastic == BroomPart.Unknown)
-        {
-            scope.Find(PouringFindings.PlasticFilled, pointer + "/rope/plasticFilled", related: [pointer + "/plastic"]);
+            scope.Find(PouringFindings.LeftInBroom, pointer + "/plastic", source: BroomFindings.PlasticOnWires, words: new FindingWord("what", "plastic"));
         }
     }
 
@@ -60,6 +70,10 @@ internal static class BroomChecks
         if (end.DriedAt > scope.Input.PourAt)
         {
             scope.Find(PouringFindings.BroomNotDry, pointer + "/driedAt", related: [PourPointers.PourAt]);
+        }
+        else if (end.DriedAt is { } dried && (scope.Input.PourAt - dried).TotalSeconds is var since && Judged.IsAbove(since, scope.Rules.Fit.DriedFor.Si))
+        {
+            scope.Find(PouringFindings.BroomDriedLongAgo, pointer + "/driedAt", Measure.Duration(since), scope.Rules.Fit.DriedFor.Value, [PourPointers.PourAt]);
         }
     }
 }

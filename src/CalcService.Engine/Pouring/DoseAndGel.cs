@@ -12,7 +12,7 @@ namespace CalcService.Engine.Pouring;
 /// </summary>
 internal static class DoseAndGel
 {
-    public static DosePlan? Dose(PourScope scope)
+    public static SheetDose? Dose(PourScope scope)
     {
         var sheet = scope.Input.Compound;
         if (sheet.Doses.Count == 0)
@@ -21,79 +21,59 @@ internal static class DoseAndGel
             return null;
         }
 
-        if (Decides(scope) is not { } basis)
+        if (SheetDose.Of(scope, sheet, scope.Air, scope.Steel.Coldest, scope.Compound) is not { } asked)
         {
             return null;
         }
 
-        var (place, pointer, decides) = basis;
-        if (sheet.DosesPerKitAt(decides) is not { } doses)
-        {
-            scope.Find(PouringFindings.DoseUnknown, pointer, Measure.Temperature(decides), related: [PourPointers.Doses]);
-            return null;
-        }
-
-        CheckEdge(scope, pointer);
-        CheckUncertainty(scope, decides, pointer);
-        return new(doses, place, decides);
-    }
-
-    /// <summary>The reading that the dose goes by, or null where it is missing.</summary>
-    private static (string Place, string Pointer, double K)? Decides(PourScope scope)
-    {
-        var (air, steel, compound) = (scope.Conditions.AirK, scope.Steel.Coldest, scope.Conditions.CompoundK);
-        return DoseBasis.Of(scope.Input.Compound.DoseByTemperatureOf, air, steel?.K, compound) switch
-        {
-            (DosePlace.Air, var kelvins) => ("air", PourPointers.Air, kelvins),
-            (DosePlace.Steel, var kelvins) => (steel!.Place, steel.Pointer, kelvins),
-            (_, var kelvins) => ("compound", PourPointers.Compound, kelvins),
-            null => null,
-        };
+        CheckEdge(scope, asked.By);
+        CheckUncertainty(scope, asked.By);
+        return asked;
     }
 
     /// <summary>Where the sheet doesn't say which of them decides, air and steel should at least agree.</summary>
-    private static void CheckEdge(PourScope scope, string pointer)
+    private static void CheckEdge(PourScope scope, Reading by)
     {
         var sheet = scope.Input.Compound;
-        if (sheet.DoseByTemperatureOf is DosePlace.Air or DosePlace.Steel or DosePlace.Compound
-            || scope.Steel.Coldest is not { } steel || scope.Conditions.AirK is not { } air)
+        if (sheet.DoseByTemperatureOf is DosePlace.Air or DosePlace.Steel or DosePlace.Compound || scope.Steel.Coldest is not { } steel || scope.Air is not { } air)
         {
             return;
         }
 
-        var (bySteel, byAir) = (sheet.DosesPerKitAt(steel.K), sheet.DosesPerKitAt(air));
+        var (bySteel, byAir) = (sheet.DosesPerKitAt(steel.K), sheet.DosesPerKitAt(air.K));
         if (bySteel != byAir)
         {
-            scope.Find(PouringFindings.DoseEdge, pointer, related: [pointer == PourPointers.Air ? steel.Pointer : PourPointers.Air],
+            scope.Find(PouringFindings.DoseEdge, by.Pointer, related: [by.Pointer == air.Pointer ? steel.Pointer : air.Pointer],
                 words: [new("steelDoses", Text(bySteel)), new("airDoses", Text(byAir))]);
         }
     }
 
-    private static void CheckUncertainty(PourScope scope, double decides, string pointer)
+    private static void CheckUncertainty(PourScope scope, Reading by)
     {
         var sheet = scope.Input.Compound;
         if (scope.Conditions.UncertaintyK is { } uncertainty
-            && (sheet.DosesPerKitAt(decides - uncertainty), sheet.DosesPerKitAt(decides + uncertainty)) is var (cold, warm) && cold != warm)
+            && (sheet.DosesPerKitAt(by.K - uncertainty), sheet.DosesPerKitAt(by.K + uncertainty)) is var (cold, warm) && cold != warm)
         {
-            scope.Find(PouringFindings.DoseUncertain, pointer, Measure.Temperature(decides), Measure.TemperatureDifference(uncertainty),
+            scope.Find(PouringFindings.DoseUncertain, by.Pointer, Measure.Temperature(by.K), Measure.TemperatureDifference(uncertainty),
                 [PourPointers.Uncertainty], words: [new("lowDoses", Text(cold)), new("highDoses", Text(warm))]);
         }
     }
 
-    public static GelPlan? Gel(PourScope scope, DosePlan? dose)
+    public static GelPlan? Gel(PourScope scope, SheetDose? dose)
     {
-        if (scope.Input.Compound.PotLife is null)
+        var sheet = scope.Input.Compound;
+        if (sheet.PotLife is null)
         {
             scope.SheetSilent(PourPointers.PotLife, "pot life");
         }
 
-        if (scope.Input.Compound.GelTimes.Count == 0)
+        if (sheet.GelTimes.Count == 0)
         {
             scope.SheetSilent(PourPointers.GelTimes, "gel times");
             return null;
         }
 
-        if (dose is null || scope.Steel is not { Coldest: { } cold, Warmest: { } warm } || scope.Conditions is not { AirK: { } air, CompoundK: { } compound })
+        if (dose is null || scope.Steel is not { Coldest: { } cold, Warmest: { } warm } || scope is not { Air: { } air, Compound: { } compound })
         {
             return null;
         }
@@ -112,30 +92,24 @@ internal static class DoseAndGel
                 expected.Value, AssumptionOrigin.RuleSet);
         }
 
-        var vessel = Math.Max(compound, air);
-        var coldest = Math.Min(Math.Min(air, cold.K), compound);
-        CheckMeasured(scope, model, vessel, compound >= air ? PourPointers.Compound : PourPointers.Air);
-        if (warm.K > vessel)
-        {
-            CheckMeasured(scope, model, warm.K, warm.Pointer);
-        }
-
-        CheckMeasured(scope, model, coldest, coldest == cold.K ? cold.Pointer : coldest == air ? PourPointers.Air : PourPointers.Compound);
-        var inVessel = model.At(vessel, scope.Trace);
-        var inCold = model.At(coldest, scope.Trace);
+        var potLife = PotLife.Of(sheet, model, air, compound, scope.Trace)!;
+        var (vessel, coldest) = (potLife.By, Colder(Colder(air, cold), compound));
+        CheckMeasured(scope, model, warm.K > vessel.K ? [vessel, warm, coldest] : [vessel, coldest]);
+        var inCold = model.At(coldest.K, scope.Trace);
         // Steel that stood in the sun hastens the cone; the vessel doesn't know of it.
-        var inWarm = warm.K > vessel ? model.At(warm.K, scope.Trace) : inVessel;
-        double? potLife = scope.Input.Compound.PotLife is { } share ? MixFormulas.PotLifeS(share, inVessel.EarliestS, scope.Trace) : null;
-        return new(inVessel, new(inWarm.EarliestS, inCold.ExpectedS, inCold.LatestS), potLife);
+        var inWarm = warm.K > vessel.K ? model.At(warm.K, scope.Trace) : potLife.Gel;
+        return new(potLife.Gel, new(inWarm.EarliestS, inCold.ExpectedS, inCold.LatestS), potLife.S);
     }
 
-    private static void CheckMeasured(PourScope scope, GelModel model, double kelvins, string pointer)
+    private static Reading Colder(Reading one, Reading other) => other.K <= one.K ? other : one;
+
+    private static void CheckMeasured(PourScope scope, GelModel model, params IReadOnlyList<Reading> readings)
     {
-        if (!model.IsAssumed && !model.Measured.Contains(kelvins))
+        foreach (var outside in model.IsAssumed ? [] : OutsideRange.Of([.. readings.Distinct()], model.Measured))
         {
-            var (minimum, maximum) = (Measure.Temperature(model.Measured.MinimumK), Measure.Temperature(model.Measured.MaximumK));
-            scope.Find(PouringFindings.GelTimeExtrapolated, pointer, Measure.Temperature(kelvins),
-                kelvins < minimum.Si ? minimum : maximum, [PourPointers.GelTimes], words: [new("minimum", minimum), new("maximum", maximum)]);
+            scope.Find(PouringFindings.GelTimeExtrapolated, outside.Farthest.Pointer, Measure.Temperature(outside.Farthest.K), Measure.Temperature(outside.EdgeK),
+                [.. outside.Others, PourPointers.GelTimes],
+                words: [new("minimum", Measure.Temperature(model.Measured.MinimumK)), new("maximum", Measure.Temperature(model.Measured.MaximumK))]);
         }
     }
 

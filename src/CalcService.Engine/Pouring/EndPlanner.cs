@@ -25,7 +25,11 @@ internal static class EndPlanner
         {
             Preparation = PreparationNumbers.Of(scope, end),
         };
-        if (rope.MetallicAreaM2 is null)
+        if (rope.MetallicAreaM2 is null && scope.IsQuote)
+        {
+            scope.Assume(pointer + "/rope/metallicArea", "no metal is counted on in the basket", Measure.Area(0), AssumptionOrigin.Default);
+        }
+        else if (rope.MetallicAreaM2 is null)
         {
             scope.Find(PouringFindings.RopeAreaUnknown, pointer + "/rope/construction", related: [pointer + "/rope/core", pointer + "/rope/metallicArea"]);
         }

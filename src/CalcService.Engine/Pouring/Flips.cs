@@ -16,7 +16,8 @@ public sealed record Flip(string Reading, string When, double Value, Decision To
 /// </summary>
 internal static class Flips
 {
-    private const double Beyond = 1e-9;
+    /// <summary>More than the slack of a comparison, so that a check beyond an edge has changed its mind.</summary>
+    private const double Beyond = 1e-6;
 
     /// <summary>Findings that depend on how wet the air is.</summary>
     private static readonly FindingDefinition[] OfWetness = [PouringFindings.SteelAtDewPoint, PouringFindings.SteelNearDewPoint];
@@ -28,7 +29,7 @@ internal static class Flips
         PouringFindings.DoseUncertain, PouringFindings.DoseContradictsSheet, PouringFindings.DoseAboveMaximum,
         PouringFindings.GelTimeUnknown, PouringFindings.GelTimeExtrapolated, PouringFindings.GelTimeFromOnePoint, PouringFindings.PotLifeTooShort,
         PouringFindings.VapourAboveLaw, PouringFindings.VapourMayExceedLaw, PouringFindings.VapourAboveRecommended,
-        PouringFindings.VapourAboveOwnLimit, PouringFindings.VapourNotComputed,
+        PouringFindings.VapourAboveOwnLimit, PouringFindings.VapourAboveStricterLaw,
     ];
 
     public static IReadOnlyList<Flip> Find(PourScope scope, PlannedEnd[] ends, IReadOnlyList<Mix> mixes)

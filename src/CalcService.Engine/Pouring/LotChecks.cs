@@ -26,9 +26,25 @@ internal static class LotChecks
     public static LotReason? Find(PourScope scope, StockLot lot, LotDates dates) =>
         Expired(scope, dates) ?? NotSealed(lot) ?? Quarantined(lot) ?? StoredOutsideRange(scope, lot) ?? Reserved(scope, lot) ?? Undated(dates);
 
-    /// <summary>Whether it is known how the lot was stored. Where the sheet has a range, only numbers can tell.</summary>
-    public static bool IsStorageKnown(StockLot lot, TemperatureRange? range) =>
-        lot.Storage is { LowestK: not null, HighestK: not null } || (range is null && lot.Storage is { IsKnown: true });
+    /// <summary>What has to be known of a lot that is used.</summary>
+    public static IEnumerable<StatedFact> Facts(StockLot lot, TemperatureRange? range, string at)
+    {
+        yield return StatedFact.Of(at + "/state", "the state of the packs", lot.State, isNeeded: true);
+        yield return StatedFact.Of(at + "/quarantined", "whether the lot is held in quarantine", lot.Quarantined, isNeeded: true);
+        if (Storage(lot, range) is var stored && stored != Stated.Known)
+        {
+            yield return new(at + "/storage", "how cold and how warm the lot was stored", stored, IsNeeded: false);
+        }
+    }
+
+    /// <summary>Where the sheet has a range, only numbers can tell; where it has none, no rule asks but whether it is known.</summary>
+    private static Stated Storage(StockLot lot, TemperatureRange? range) => lot.Storage switch
+    {
+        { LowestK: not null, HighestK: not null } => Stated.Known,
+        { Known: Fact.Yes } when range is null => Stated.Known,
+        { Known: Fact.Unknown or Fact.No } when range is not null => Stated.Unknown,
+        _ => Stated.Absent,
+    };
 
     public static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
@@ -58,7 +74,7 @@ internal static class LotChecks
     };
 
     private static LotReason? Quarantined(StockLot lot) =>
-        lot.IsQuarantined ? new(PouringFindings.LotQuarantined, "quarantined") : null;
+        lot.Quarantined == Fact.Yes ? new(PouringFindings.LotQuarantined, "quarantined") : null;
 
     private static LotReason? StoredOutsideRange(PourScope scope, StockLot lot)
     {
@@ -77,11 +93,11 @@ internal static class LotChecks
         };
         return lot.Storage switch
         {
-            { LowestK: { } lowest } when lowest < range.MinimumK => Outside("lowest", lowest, minimum),
-            { HighestK: { } highest } when highest > range.MaximumK => Outside("highest", highest, maximum),
+            { LowestK: { } lowest } when Judged.IsBelow(lowest, range.MinimumK) => Outside("lowest", lowest, minimum),
+            { HighestK: { } highest } when Judged.IsAbove(highest, range.MaximumK) => Outside("highest", highest, maximum),
             // The coldest it was may be too warm, and the other way round.
-            { LowestK: { } lowest } when lowest > range.MaximumK => Outside("lowest", lowest, maximum),
-            { HighestK: { } highest } when highest < range.MinimumK => Outside("highest", highest, minimum),
+            { LowestK: { } lowest } when Judged.IsAbove(lowest, range.MaximumK) => Outside("lowest", lowest, maximum),
+            { HighestK: { } highest } when Judged.IsBelow(highest, range.MinimumK) => Outside("highest", highest, minimum),
             _ => null,
         };
     }

@@ -11,10 +11,13 @@ internal static class MixPlanner
 {
     private const double MillisecondsPerSecond = 1000;
 
+    /// <summary>A whole millisecond that rounding missed is one, to this many decimals.</summary>
+    private const int RoundingDecimals = 6;
+
     /// <summary>The mixes, or null where none could be found.</summary>
-    public static MixPlan? Plan(PourScope scope, PlannedEnd[] ends, DosePlan? dose, double? potLifeS)
+    public static MixPlan? Plan(PourScope scope, PlannedEnd[] ends, int? dosesPerKit, double? potLifeS)
     {
-        var shelf = new Shelf(scope, dose?.PerKit);
+        var shelf = new Shelf(scope, dosesPerKit);
         var problem = Problem(scope, ends, potLifeS);
         var need = problem.PerGroup + problem.Demands.Sum(demand => demand.Size * demand.Count);
         var usable = scope.Input.Compound.Kits.Sum(kit => (long)KitChoice.SizeOf(kit) * shelf.Count(kit.Code));
@@ -46,7 +49,7 @@ internal static class MixPlanner
         }
 
         var plan = MixPlan.From(scope, ends, cover, choice, shelf, potLifeS);
-        shelf.ReportUsed();
+        shelf.AskUsed();
         return plan;
     }
 
@@ -57,21 +60,23 @@ internal static class MixPlanner
     private static GroupedProblem Problem(PourScope scope, PlannedEnd[] ends, double? potLifeS)
     {
         var isTimed = PotLifeChecks.CanFillEach(scope, ends, potLifeS);
-        var mixingTime = isTimed ? (long)Math.Ceiling(scope.Input.Compound.MixingTimeS!.Value * MillisecondsPerSecond) : 0;
+        var mixingTime = isTimed ? UpToTheMillisecond(scope.Input.Compound.MixingTimeS!.Value) : 0;
         return new()
         {
             Items = [],
             Demands = [.. ends.Select((end, i) => new CoverDemand(
                 KitChoice.NeedOf((1 + scope.Allowance) * end.Fill.HighM3!.Value),
-                isTimed ? (long)Math.Ceiling(scope.PourTimeS(i)!.Value * MillisecondsPerSecond) : 0,
+                isTimed ? UpToTheMillisecond(scope.PourTimeS(i)!.Value) : 0,
                 end.Quantity))],
             PerGroup = KitChoice.NeedOf(scope.VesselResidueM3),
-            TimeLimit = isTimed ? (long)Math.Floor(potLifeS!.Value * MillisecondsPerSecond) : long.MaxValue,
+            TimeLimit = isTimed ? (long)Math.Floor(Math.Round(potLifeS!.Value * MillisecondsPerSecond, RoundingDecimals)) : long.MaxValue,
             RoundTime = mixingTime,
             SideBySide = scope.Mixers,
             Objective = Objective(scope),
         };
     }
+
+    private static long UpToTheMillisecond(double seconds) => (long)Math.Ceiling(Math.Round(seconds * MillisecondsPerSecond, RoundingDecimals));
 
     private static CoverObjective Objective(PourScope scope)
     {

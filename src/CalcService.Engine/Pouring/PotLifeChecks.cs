@@ -1,4 +1,4 @@
-using CalcService.Engine.Compounds;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Pouring;
@@ -10,7 +10,7 @@ internal static class PotLifeChecks
     public static void CheckGiven(PourScope scope)
     {
         var input = scope.Input;
-        if (input.PourTimeS is null && input.Ends.Any(end => end.PourTimeS is null))
+        if (!scope.IsQuote && input.PourTimeS is null && input.Ends.Any(end => end.PourTimeS is null))
         {
             scope.Find(PouringFindings.PourTimeMissing, PourPointers.PourTime);
         }
@@ -50,7 +50,7 @@ internal static class PotLifeChecks
             var need = KitChoice.NeedOf(((1 + scope.Allowance) * ends[i].Fill.HighM3!.Value) + scope.VesselResidueM3);
             var kits = (int)Math.Min(int.MaxValue, (need + largest - 1) / largest);
             var time = UseTimeS(kits, scope.Mixers, mixingTime, pourTime, Trace.None);
-            if (time > potLife)
+            if (Judged.IsAbove(time, potLife))
             {
                 can = false;
                 scope.Find(PouringFindings.PotLifeTooShort, PourPointers.PourTime, Measure.Duration(time), Measure.Duration(potLife),

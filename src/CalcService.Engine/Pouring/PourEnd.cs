@@ -6,7 +6,7 @@ namespace CalcService.Engine.Pouring;
 /// <summary>What the broom was cleaned with.</summary>
 public enum Cleaner
 {
-    /// <summary>Not said.</summary>
+    /// <summary>Somebody was asked and doesn't know.</summary>
     Unknown,
 
     /// <summary>Fresh solvent.</summary>
@@ -25,7 +25,7 @@ public enum Cleaner
 /// <summary>What became of a part of the rope that must not stay in the broom.</summary>
 public enum BroomPart
 {
-    /// <summary>Not said.</summary>
+    /// <summary>Somebody was asked and doesn't know.</summary>
     Unknown,
 
     /// <summary>The rope has none.</summary>
@@ -44,8 +44,14 @@ public sealed record PourEnd(string Id, int Quantity, Rope Rope, Basket Basket, 
     /// <summary>Where the sizes of the basket come from.</summary>
     public SizesFrom SizesFrom { get; init; }
 
-    /// <summary>State of the bore.</summary>
-    public BoreState Bore { get; init; }
+    /// <summary>State of the bore; null where nobody said.</summary>
+    public BoreState? Bore { get; init; }
+
+    /// <summary>What the socket is made of; null where nobody said.</summary>
+    public SocketMetal? Metal { get; init; }
+
+    /// <summary>The ropes that the socket's maker allows, where somebody said.</summary>
+    public RopeRange? RopeRange { get; init; }
 
     /// <summary>Temperature of this socket, where it was read by itself.</summary>
     public double? SocketTemperatureK { get; init; }
@@ -76,11 +82,14 @@ public sealed record PourEnd(string Id, int Quantity, Rope Rope, Basket Basket, 
     /// <summary>Included angle to which the broom is opened for cleaning.</summary>
     public double? BroomAngleRad { get; init; }
 
-    public BroomPart FibreCore { get; init; }
+    /// <summary>What became of the fibre core; null where nobody said.</summary>
+    public BroomPart? FibreCore { get; init; }
 
-    public BroomPart Plastic { get; init; }
+    /// <summary>What became of plastic; null where nobody said.</summary>
+    public BroomPart? Plastic { get; init; }
 
-    public Cleaner Cleaner { get; init; }
+    /// <summary>What the broom was cleaned with; null where nobody said.</summary>
+    public Cleaner? Cleaner { get; init; }
 
     public bool HasReleaseAgent { get; init; }
 

@@ -21,15 +21,18 @@ public static class PourPlan
         var scope = new PourScope(input, rules.Pouring, budget, cancellationToken);
         var ends = input.Ends.Select((end, index) => EndPlanner.Plan(scope, end, index)).ToArray();
         var (dewPoint, frostPoint) = ReadingChecks.Check(scope);
+        StatedOnTheDay.Check(scope, ends);
         var dose = DoseAndGel.Dose(scope);
         SheetChecks.Check(scope, dose);
         var gel = DoseAndGel.Gel(scope, dose);
+        var dosePlan = dose is null ? null : new DosePlan(dose.PerKit, dose.By.Place, dose.By.K);
         Assume(scope);
         PotLifeChecks.CheckGiven(scope);
         // Where the steel leaves no room in a basket, which is a stop of its own, nothing is planned to be mixed.
         var hasRoom = ends.All(end => end.Fill.HighM3 is not null);
-        var plan = hasRoom ? MixPlanner.Plan(scope, ends, dose, gel?.PotLifeS) : null;
+        var plan = hasRoom ? MixPlanner.Plan(scope, ends, dose?.PerKit, gel?.PotLifeS) : null;
 
+        scope.CheckAhead();
         var mixes = plan?.Mixes ?? [];
         CheckSizes(scope, mixes);
         var vapour = VapourCheck.Check(scope, mixes, gel);
@@ -37,7 +40,7 @@ public static class PourPlan
         var result = new PourPlanResult
         {
             Ends = ends,
-            Dose = dose,
+            Dose = dosePlan,
             Gel = gel,
             Mixes = mixes,
             Kits = plan?.Counts ?? [],
@@ -50,7 +53,7 @@ public static class PourPlan
             Vapour = vapour,
             ReadingsValidUntil = validUntil,
             WitnessSampleM3 = input.WitnessSampleM3,
-            TakeOff = TakeOffPlanner.Plan(scope, ends, plan, dose, gel),
+            TakeOff = TakeOffPlanner.Plan(scope, ends, plan, dosePlan, gel),
             Flips = Flips.Find(scope, ends, mixes),
             GelledAt = mixes.Count > 0 && gel is not null ? Instants.UpToTheMinute(Instants.After(mixes[^1].StartsAt, gel.InCone.LatestS)) : null,
         };

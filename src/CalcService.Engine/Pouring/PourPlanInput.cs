@@ -1,4 +1,6 @@
 using CalcService.Engine.Compounds;
+using CalcService.Engine.Findings;
+using CalcService.Engine.Rules;
 
 namespace CalcService.Engine.Pouring;
 
@@ -8,7 +10,7 @@ public sealed record Room(double VolumeM3, double AirChangesPerS);
 /// <summary>Where the pour is.</summary>
 public enum PourPlace
 {
-    /// <summary>Not said.</summary>
+    /// <summary>Somebody was asked and doesn't know.</summary>
     Unknown,
 
     /// <summary>In a room.</summary>
@@ -36,10 +38,17 @@ public sealed record PourConditions
     /// <summary>How far a temperature reading may be off, either way.</summary>
     public double? UncertaintyK { get; init; }
 
-    /// <summary>Whether something near the work can light the vapour.</summary>
-    public bool HasIgnitionSource { get; init; }
+    /// <summary>Whether something near the work can light the vapour; null where nobody said.</summary>
+    public Fact? IgnitionSource { get; init; }
 
-    public PourPlace Place { get; init; }
+    /// <summary>Null where nobody said.</summary>
+    public PourPlace? Place { get; init; }
+
+    /// <summary>The kind of workplace, by which laws set limits for the air.</summary>
+    public Workplace Workplace { get; init; }
+
+    /// <summary>Code of the jurisdiction whose limits for the air hold; null where nobody said.</summary>
+    public string? Jurisdiction { get; init; }
 
     public Room? Room { get; init; }
 
@@ -65,7 +74,7 @@ public sealed record OwnAirLimits(double? ShortTerm, double? TimeWeighted, strin
 /// <summary>When a dose goes into the mix.</summary>
 public enum DoseMoment
 {
-    /// <summary>Not said.</summary>
+    /// <summary>Somebody was asked and doesn't know.</summary>
     Unknown,
 
     /// <summary>Into the resin, stirred in before the hardener.</summary>
@@ -76,7 +85,7 @@ public enum DoseMoment
 }
 
 /// <summary>The dose that the crew means to give.</summary>
-public sealed record IntendedDose(int? PerKit, DoseMoment Added);
+public sealed record IntendedDose(int? PerKit, DoseMoment? Added);
 
 /// <summary>What the best set of kits is.</summary>
 public enum PourObjective
@@ -96,6 +105,9 @@ public sealed record PourPlanInput
 {
     /// <summary>Reference of the job. Lots that are kept for it are its own.</summary>
     public string? Reference { get; init; }
+
+    /// <summary>What the plan is for; it decides which facts have to be stated.</summary>
+    public Purpose Purpose { get; init; }
 
     public required DateTimeOffset PourAt { get; init; }
 

@@ -12,6 +12,8 @@ internal static class PourPointers
     public const string Mixers = "/crew/mixers";
     public const string Uncertainty = "/conditions/uncertainty";
     public const string IgnitionSource = "/conditions/ignitionSource";
+    public const string Workplace = "/conditions/workplace";
+    public const string Jurisdiction = "/conditions/jurisdiction";
     public const string Place = "/conditions/place";
     public const string MixingFactor = "/conditions/mixingFactor";
     public const string AirSpeed = "/conditions/airSpeed";

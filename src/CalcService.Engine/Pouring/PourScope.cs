@@ -42,6 +42,43 @@ internal record PourScope(PourPlanInput Input, PouringRules Rules, Budget Budget
     /// <summary>Whether the basket is so small that air stays caught at its small end.</summary>
     public bool NeedsVent(PourEnd end) => !Judged.IsAbove(end.Rope.DiameterM, Rules.VentUpTo.Si);
 
-    /// <summary>Only somebody who asks for a quote wants to know what it assumes: for the crew each line of the take-off says where it comes from.</summary>
-    public bool IsQuote => Input.Quote is not null;
+    /// <summary>Only somebody who asks for money wants to know what it assumes: for the crew each line of the take-off says where it comes from.</summary>
+    public bool HasPrices => Input.Quote is not null;
+
+    /// <summary>A quote asks for no facts and no readings.</summary>
+    public bool IsQuote => Input.Purpose == Purpose.Quote;
+
+    /// <summary>The air, where it was read.</summary>
+    public Reading? Air => Reading.Of(Reading.Air, PourPointers.Air, Conditions.AirK);
+
+    /// <summary>The compound before it is mixed, where it was read.</summary>
+    public Reading? Compound => Reading.Of(Reading.Compound, PourPointers.Compound, Conditions.CompoundK);
+
+    /// <summary>Facts of work that lies ahead: all of them are one finding, since each is asked for again at its hold point.</summary>
+    private List<StatedFact> Ahead { get; } = [];
+
+    /// <summary>Asks for the facts of one place.</summary>
+    public void Ask(IEnumerable<StatedFact> facts)
+    {
+        if (Input.Purpose == Purpose.Plan)
+        {
+            Ahead.AddRange(facts);
+        }
+        else
+        {
+            this.CheckStated(Input.Purpose, facts);
+        }
+    }
+
+    /// <summary>Says what of the work that lies ahead isn't stated yet.</summary>
+    public void CheckAhead() => this.CheckStated(Purpose.Plan, Ahead);
+
+    /// <summary>The sheet doesn't state what a safety rule needs; a quote does without.</summary>
+    public void SheetSilent(string pointer, string what)
+    {
+        if (!IsQuote)
+        {
+            SheetSilence.SheetSilent(this, pointer, what);
+        }
+    }
 }

@@ -10,13 +10,11 @@ public static partial class PouringFindings
 {
     private static IReadOnlyList<FindingDefinition> Broom =>
     [
-        LeftInBroom, PlasticFilled, CleanerForbidden, BroomNotDry, BoreNotClean, ReleaseAgent, UsedRope, BroomWide,
-        AlignmentNotStated, RopeTilted,
+        LeftInBroom, CleanerForbidden, BroomNotDry, BroomDriedLongAgo, BoreNotClean, ReleaseAgent, UsedRope, BroomWide, BroomNarrow,
+        RopeTilted, NoStraightRope, NotStated,
     ];
 
     public static FindingDefinition LeftInBroom => BroomFindings.LeftInBroom;
-
-    public static FindingDefinition PlasticFilled => FitFindings.PlasticFilled;
 
     public static FindingDefinition CleanerForbidden => BroomFindings.CleanerForbidden;
 
@@ -25,6 +23,12 @@ public static partial class PouringFindings
         "The broom is dry only after the pour is meant to start.",
         "Pour later, or dry the broom sooner.",
         new("solvent or water keeps the compound off the wires", "docs/pour-plans.md", Basis.Derived));
+
+    public static FindingDefinition BroomDriedLongAgo { get; } = Caution("broom-dried-long-ago", Actor.Crew,
+        "The broom was cleaned and dried so long before the pour that dust, damp or rust may have settled on the wires.",
+        "The broom was dry {measured} before the pour; at most {limit} is asked for.",
+        "Clean and dry it again right before the pour.",
+        Rules.Fit.DriedFor.Source, Rules.Fit.DriedFor);
 
     public static FindingDefinition BoreNotClean { get; } = Stop("bore-not-clean", Actor.Crew,
         "There is old resin or metal in the bore, so the new cone can't seat on the taper.",
@@ -46,15 +50,15 @@ public static partial class PouringFindings
         "Close it by hand without pliers before it is drawn in, and look for kinked wires.",
         Rules.BroomAngle.Source, Rules.BroomAngle);
 
-    public static FindingDefinition AlignmentNotStated { get; } = Caution("alignment-not-stated", Actor.Crew,
-        "Nobody says that rope and basket stand plumb and in line. A cone that sets askew loads the wires of one side.",
-        "It is not said how far the rope leans and how much of it hangs straight below the socket.",
-        "Measure tilt and straight length below the socket before the seal is closed; send both.",
-        Prudence);
+    public static FindingDefinition BroomNarrow { get; } = Caution("broom-too-narrow", Actor.Crew,
+        "The broom is hardly opened: solvent and compound don't reach all wires.",
+        "The broom is opened to {measured} included; at least {limit} is asked for.",
+        "Open it further, wire from wire, before it is cleaned.",
+        Rules.Fit.NarrowBroom.Source, Rules.Fit.NarrowBroom);
 
-    public static FindingDefinition RopeTilted { get; } = Caution("rope-tilted", Actor.Crew,
-        "The rope leans so far that the broom leaves the axis of the basket by more than the gap between two wires.",
-        "Over the basket the rope moves {measured} off the axis; the gap between wires at the small end is {limit}.",
-        "Plumb rope and basket again.",
-        Geometry);
+    public static FindingDefinition RopeTilted => BoundFindings.RopeTilted;
+
+    public static FindingDefinition NoStraightRope => BoundFindings.NoStraightRope;
+
+    public static FindingDefinition NotStated => StatedFacts.NotStated;
 }

@@ -10,8 +10,9 @@ public static partial class PouringFindings
     private static IReadOnlyList<FindingDefinition> Fit =>
     [
         WiresDoNotFit, RopeDoesNotEnter, RopeAreaUnknown, WireFitUnknown, FitDependsOnTolerance, RopeLoose,
-        RopeIdentityMissing, RopeFactMissing, HighGrade, Stainless, SocketWeaker, SocketStrengthMissing, BasketShort,
+        RopeIdentityMissing, RopeFactMissing, HighGrade, Stainless, SocketWeaker, BasketShort,
         ConeAngleUnusual, GeometryFromMemory, ServingShortensGrip, ServingFitUnknown, ServingDoesNotFit, VentSmallBasket,
+        NoCone, BasketTooShort, StrengthImplausible, RopeThin, RopeOutsideRange, SocketMetalUnfit,
     ];
 
     public static FindingDefinition WiresDoNotFit => FitFindings.WiresDoNotFit;
@@ -39,15 +40,21 @@ public static partial class PouringFindings
 
     public static FindingDefinition SocketWeaker => FitFindings.SocketWeaker;
 
-    public static FindingDefinition SocketStrengthMissing { get; } = Caution("socket-strength-missing", Actor.Office,
-        "The strength of socket or rope isn't known, so they are not compared.",
-        "The {what} is not known: socket and rope are not compared.",
-        "Give socket.breakingForce from the socket's maker, and the rope's certificate.",
-        Prudence);
-
     public static FindingDefinition BasketShort => FitFindings.BasketShort;
 
     public static FindingDefinition ConeAngleUnusual => FitFindings.ConeAngleUnusual;
+
+    public static FindingDefinition NoCone => BoundFindings.NoCone;
+
+    public static FindingDefinition BasketTooShort => BoundFindings.BasketTooShort;
+
+    public static FindingDefinition StrengthImplausible => BoundFindings.StrengthImplausible;
+
+    public static FindingDefinition RopeThin => BoundFindings.RopeThin;
+
+    public static FindingDefinition RopeOutsideRange => BoundFindings.RopeOutsideRange;
+
+    public static FindingDefinition SocketMetalUnfit => BoundFindings.SocketMetalUnfit;
 
     public static FindingDefinition GeometryFromMemory => FitFindings.GeometryFromMemory;
 

@@ -25,11 +25,7 @@ public static partial class PouringFindings
 
     public static FindingDefinition DoseContradictsSheet => CompoundFindings.DoseContradictsSheet;
 
-    public static FindingDefinition DoseAboveMaximum { get; } = Stop("dose-above-maximum", Actor.Lead,
-        "A dose is above the most that the sheet allows: the compound gels early, runs hot and may crack.",
-        "{measured} dose(s) a kit; the sheet allows {limit}.",
-        "Give no more than the sheet allows; warm the steel instead.",
-        Source.DataSheet("maximumDoses"));
+    public static FindingDefinition DoseAboveMaximum => DoseFindings.DoseAboveMaximum;
 
     public static FindingDefinition DoseAfterHardener { get; } = Stop("dose-after-hardener", Actor.Crew,
         "The dose goes into the resin and is stirred in before the hardener. Peroxide and accelerator together undiluted react violently.",

@@ -9,7 +9,7 @@ public static partial class PouringFindings
 {
     private static IReadOnlyList<FindingDefinition> Stock =>
     [
-        LotExpired, LotNotSealed, LotQuarantined, StorageOutsideRange, LotReserved, LotExpiryMissing, StorageUnknown,
+        LotExpired, LotNotSealed, LotQuarantined, StorageOutsideRange, LotReserved, LotExpiryMissing,
         ExpiryBeyondShelfLife, StockShort, StockDoesNotDivide, BudgetSpent,
     ];
 
@@ -42,12 +42,6 @@ public static partial class PouringFindings
         "Lot {lot} is kept for {job}.",
         "Plan without it, or have it released for this job.",
         new("the request says so", "stock", Basis.Derived));
-
-    public static FindingDefinition StorageUnknown { get; } = Caution("storage-unknown", Actor.Office,
-        "Nobody says how cold and how warm a lot that the plan uses was stored. Heat ages resin and hardener before their date.",
-        "The storage temperatures of lot {lot} are not known.",
-        "Ask who stored it and send the lowest and highest temperature; mix a witness sample first.",
-        Prudence);
 
     public static FindingDefinition LotExpiryMissing { get; } = Define("lot-expiry-missing", Actor.Office, [Severity.Unknown, Severity.Note],
         "A lot has no last good day, or a part that goes into the mix has none. It is not used; a missing fact where the plan would have needed it.",

@@ -7,23 +7,31 @@ namespace CalcService.Engine.Pouring;
 /// <content>Findings of the vapour and the place.</content>
 public static partial class PouringFindings
 {
+    private static IReadOnlyList<RuleLimit> LawLimits => [.. Rules.Air.SelectMany(air => air.Laws).SelectMany(law => law.Limits)];
+
     private static IReadOnlyList<FindingDefinition> Vapour =>
     [
-        VapourAboveLaw, VapourMayExceedLaw, VapourAboveRecommended, VapourNotComputed, RoomMissing, Outdoors,
-        ConfinedSpace, IgnitionSource, VapourAboveOwnLimit, RoomMeanOnly,
+        VapourAboveLaw, VapourMayExceedLaw, VapourAboveRecommended, VapourNotComputed, RoomMissing,
+        ConfinedSpace, IgnitionSource, VapourAboveOwnLimit, VapourAboveStricterLaw,
     ];
 
     public static FindingDefinition VapourAboveLaw { get; } = Stop("vapour-above-law", Actor.Lead,
         "The vapour in the room exceeds a legal limit even if the air mixes perfectly.",
-        "In the room {substance} reaches {measured} ({which}); the law allows {limit}.",
+        "In the room {substance} reaches {measured} ({which}); the law allows {limit} ({law}).",
         "Ventilate more, or pour less at a time.",
-        Rules.Air[0].LegalCeiling.Source, [.. Rules.Air.SelectMany(air => new[] { air.LegalCeiling, air.LegalTimeWeighted })]);
+        LawLimits[0].Source, [.. LawLimits]);
 
     public static FindingDefinition VapourMayExceedLaw { get; } = Caution("vapour-may-exceed-law", Actor.Lead,
         "The vapour near the work may exceed a legal limit where the air mixes badly.",
-        "Near the work {substance} may reach {measured} ({which}); the law allows {limit}.",
+        "Near the work {substance} may reach {measured} ({which}); the law allows {limit} ({law}).",
         "Ventilate more and measure the air where people breathe.",
-        Rules.Air[0].LegalCeiling.Source, [Rules.MixingFactor, .. Rules.Air.SelectMany(air => new[] { air.LegalCeiling, air.LegalTimeWeighted })]);
+        LawLimits[0].Source, [Rules.MixingFactor, .. LawLimits]);
+
+    public static FindingDefinition VapourAboveStricterLaw { get; } = Caution("vapour-above-stricter-law", Actor.Lead,
+        "It is not said in which kind of workplace or under which law the pour is, and the vapour may exceed a limit of one that is stricter.",
+        "Near the work {substance} may reach {measured} ({which}); {limit} is allowed in: {law}.",
+        "Give conditions.workplace and conditions.jurisdiction; keep the strictest limit that may hold.",
+        LawLimits[0].Source, [Rules.MixingFactor, .. LawLimits]);
 
     public static FindingDefinition VapourAboveRecommended { get; } = Caution("vapour-above-recommended", Actor.Lead,
         "The vapour in the room would exceed a recommended limit.",
@@ -41,15 +49,9 @@ public static partial class PouringFindings
         "The room is not given: vapour not computed.",
         "Give conditions.room, or conditions.place where the pour is outdoors.");
 
-    public static FindingDefinition Outdoors { get; } = Caution("outdoors", Actor.Crew,
-        "Outdoors no vapour is computed, and wind, sun and rain change the readings.",
-        "The pour is outdoors: vapour not computed.",
-        "Stand upwind, keep sun and rain off steel and compound, and read again right before the pour.",
-        Source.CommonPractice);
-
-    public static FindingDefinition IgnitionSource { get; } = Stop("ignition-source", Actor.Crew,
-        "Something near the work can light the vapour. However cold the day, the reaction heats the compound above its flash point.",
-        "There is an ignition source near {substance}, which can burn from {limit} on.",
+    public static FindingDefinition IgnitionSource { get; } = Define("ignition-source", Actor.Crew, [Severity.Stop, Severity.Unknown],
+        "Something near the work can light the vapour. However cold the day, the reaction heats the compound above its flash point; of a vapour that isn't known here nobody can say that it doesn't burn.",
+        "There is an ignition source near {substance}.",
         "Take away every flame, spark, hot surface and running engine before a kit is opened.",
         new("NIOSH Pocket Guide to Chemical Hazards", "styrene, flash point", Basis.Published), Rules.Air[0].FlashPoint);
 
@@ -64,10 +66,4 @@ public static partial class PouringFindings
         "In the room {substance} reaches {measured} ({which}); {from} allows {limit}.",
         "Ventilate more, or pour less at a time.",
         new("the limit of the request", "conditions.airLimits", Basis.Derived));
-
-    public static FindingDefinition RoomMeanOnly { get; } = Caution("room-mean-only", Actor.Lead,
-        "The vapour is computed as a mean of the room. Over the mouths and the vessel, where people breathe, it is higher.",
-        "The vapour near the work is guessed from the room's mean.",
-        "Measure the air where people breathe; give mixingFactor where it is known for this room.",
-        Rules.MixingFactor.Source, Rules.MixingFactor);
 }

@@ -1,3 +1,4 @@
+using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Pouring;
@@ -32,7 +33,7 @@ internal static class ReadingAge
         var read = new[] { (At: conditions.ReadAt ?? scope.Input.PourAt, Pointer: PourPointers.ReadAt) }
             .Concat(scope.Input.Ends.Select((end, i) => (At: end.SocketReadAt ?? DateTimeOffset.MaxValue, Pointer: $"{PourPointers.Ends}/{i}/socket/temperature/readAt")))
             .Where(reading => reading.At < DateTimeOffset.MaxValue).ToArray();
-        foreach (var (at, pointer) in read.Where(reading => (scope.Input.PourAt - reading.At).TotalSeconds > holds))
+        foreach (var (at, pointer) in read.Where(reading => Judged.IsAbove((scope.Input.PourAt - reading.At).TotalSeconds, holds)))
         {
             scope.Find(PouringFindings.ReadingsOld, pointer, Measure.Duration((scope.Input.PourAt - at).TotalSeconds), Measure.Duration(holds), [PourPointers.PourAt]);
         }

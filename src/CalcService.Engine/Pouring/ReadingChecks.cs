@@ -6,62 +6,58 @@ namespace CalcService.Engine.Pouring;
 /// <summary>Whether the day's readings allow a pour: pouring range and dew point.</summary>
 internal static class ReadingChecks
 {
-    private static readonly string[] AirAndHumidity = [PourPointers.Air, PourPointers.Humidity];
-
     /// <summary>Checks all readings and returns the dew point and, below 0 °C, the frost point.</summary>
     public static (double? DewPointK, double? FrostPointK) Check(PourScope scope)
     {
-        var conditions = scope.Conditions;
-        CheckReading(scope, "Air", conditions.AirK, PourPointers.Air);
-        CheckReading(scope, "Compound", conditions.CompoundK, PourPointers.Compound);
-        if (scope.Steel.Coldest is null)
-        {
-            ReportMissing(scope, "Steel", PourPointers.Steel);
-        }
-
-        foreach (var steel in scope.Steel.All)
-        {
-            CheckReading(scope, Name(steel), steel.K, steel.Pointer);
-        }
-
-        if (conditions.RelativeHumidity is null)
-        {
-            scope.Find(PouringFindings.ReadingMissing, PourPointers.Humidity, words: new FindingWord("reading", "Relative humidity"));
-        }
-
-        if (conditions is not { AirK: { } air, RelativeHumidity: { } humidity })
+        AskReadings(scope);
+        scope.CheckPouringRange(scope.Input.Compound, [.. Reading.Taken(scope.Air, scope.Compound), .. scope.Steel.All]);
+        if (scope.Air is not { } air || scope.Conditions.RelativeHumidity is not { } humidity)
         {
             return (null, null);
         }
 
-        var dewPoint = DewPoint.OverWaterK(air, humidity, scope.Trace);
-        double? frostPoint = dewPoint < DewPoint.ZeroCelsiusK ? DewPoint.OverIceK(air, humidity, scope.Trace) : null;
-        foreach (var steel in scope.Steel.All)
-        {
-            scope.CheckDew(scope.Rules.DewMargin, Name(steel), steel.K, steel.Pointer, dewPoint, frostPoint, AirAndHumidity);
-        }
-
-        return (dewPoint, frostPoint);
+        var dew = scope.CheckDew(scope.Rules.DewMargin, scope.Steel.All, air, humidity, PourPointers.Humidity);
+        return (dew.DewPointK, dew.FrostPointK);
     }
 
-    private static string Name(SteelReading steel) => steel.Place switch
+    /// <summary>For a pour that is done now; the work to come reads them at its hold point.</summary>
+    private static void AskReadings(PourScope scope)
     {
-        "socket" => "A socket",
-        "wires" => "A wire",
-        _ => "Steel",
-    };
-
-    private static void ReportMissing(PourScope scope, string reading, string pointer) =>
-        scope.Find(PouringFindings.ReadingMissing, pointer, words: new FindingWord("reading", reading + " temperature"));
-
-    private static void CheckReading(PourScope scope, string reading, double? kelvins, string pointer)
-    {
-        if (kelvins is not { } read)
+        if (scope.Input.Purpose != Purpose.Pour)
         {
-            ReportMissing(scope, reading, pointer);
             return;
         }
 
-        scope.CheckPouringRange(scope.Input.Compound, reading, read, pointer);
+        var missing = Missing(scope).ToArray();
+        if (missing.Length > 0)
+        {
+            var names = string.Join(", ", missing.Select(reading => reading.Name));
+            scope.Find(PouringFindings.ReadingMissing, missing[0].Pointer, related: [.. missing.Skip(1).Select(reading => reading.Pointer)],
+                words: new FindingWord("reading", char.ToUpperInvariant(names[0]) + names[1..]));
+        }
+    }
+
+    /// <summary>Readings that were not taken.</summary>
+    public static IEnumerable<(string Name, string Pointer)> Missing(PourScope scope)
+    {
+        if (scope.Air is null)
+        {
+            yield return ("air temperature", PourPointers.Air);
+        }
+
+        if (scope.Steel.Coldest is null)
+        {
+            yield return ("steel temperature", PourPointers.Steel);
+        }
+
+        if (scope.Compound is null)
+        {
+            yield return ("compound temperature", PourPointers.Compound);
+        }
+
+        if (scope.Conditions.RelativeHumidity is null)
+        {
+            yield return ("relative humidity", PourPointers.Humidity);
+        }
     }
 }

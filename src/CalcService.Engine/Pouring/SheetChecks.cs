@@ -1,13 +1,12 @@
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
-using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Pouring;
 
 /// <summary>Whether the sheet may be worked from, and whether the crew means to dose as it says.</summary>
 internal static class SheetChecks
 {
-    public static void Check(PourScope scope, DosePlan? dose)
+    public static void Check(PourScope scope, SheetDose? dose)
     {
         var sheet = scope.Input.Compound;
         if (sheet.Demonstration)
@@ -52,28 +51,6 @@ internal static class SheetChecks
     }
 
     /// <summary>Whether the crew means to give the dose of the sheet, and no more than the sheet allows.</summary>
-    public static void CheckDose(PourScope scope, DosePlan? dose)
-    {
-        if (scope.Input.IntendedDose?.PerKit is { } intended)
-        {
-            if (dose is not null && intended != dose.PerKit)
-            {
-                scope.Find(PouringFindings.DoseContradictsSheet, PourPointers.DosePerKit, Measure.Count(intended), Measure.Count(dose.PerKit), [PourPointers.Doses]);
-            }
-
-            CheckMaximum(scope, intended, PourPointers.DosePerKit);
-        }
-        else if (dose is not null)
-        {
-            CheckMaximum(scope, dose.PerKit, PourPointers.Doses);
-        }
-    }
-
-    private static void CheckMaximum(PourScope scope, int doses, string pointer)
-    {
-        if (scope.Input.Compound.MaximumDoses is { } most && doses > most)
-        {
-            scope.Find(PouringFindings.DoseAboveMaximum, pointer, Measure.Count(doses), Measure.Count(most), [PourPointers.MaximumDoses]);
-        }
-    }
+    public static void CheckDose(PourScope scope, SheetDose? dose) =>
+        SheetDose.Check(scope, scope.Input.Compound, dose, scope.Input.IntendedDose?.PerKit, PourPointers.DosePerKit);
 }

@@ -91,18 +91,12 @@ internal sealed class Shelf
         }
     }
 
-    /// <summary>Says of which lots that were taken nobody knows how they were stored.</summary>
-    public void ReportUsed()
+    /// <summary>Asks of the lots that were taken what nobody stated.</summary>
+    public void AskUsed()
     {
-        var range = _scope.Input.Compound.Storage;
         foreach (var index in _used)
         {
-            var lot = _scope.Input.Stock![index];
-            if (!LotChecks.IsStorageKnown(lot, range))
-            {
-                _scope.Find(PouringFindings.StorageUnknown, $"{PourPointers.Stock}/{index}/storage",
-                    related: range is null ? [] : [PourPointers.StorageRange], words: new FindingWord("lot", lot.Lot));
-            }
+            _scope.Ask(LotChecks.Facts(_scope.Input.Stock![index], _scope.Input.Compound.Storage, $"{PourPointers.Stock}/{index}"));
         }
     }
 

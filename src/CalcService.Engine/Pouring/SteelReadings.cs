@@ -1,10 +1,6 @@
-namespace CalcService.Engine.Pouring;
+using CalcService.Engine.Compounds;
 
-/// <summary>A temperature read on steel.</summary>
-/// <param name="Pointer">The member that gives it.</param>
-/// <param name="Place">steel, socket or wires.</param>
-/// <param name="K">The temperature.</param>
-internal sealed record SteelReading(string Pointer, string Place, double K);
+namespace CalcService.Engine.Pouring;
 
 /// <summary>
 /// Every steel that the compound will touch. Wires count as steel unless they were read by themselves; a socket that
@@ -14,18 +10,18 @@ internal sealed class SteelReadings
 {
     public SteelReadings(IReadOnlyList<PourEnd> ends, double? steelK)
     {
-        var all = new List<SteelReading>();
+        var all = new List<Reading>();
         var isComplete = true;
         if (steelK is { } steel)
         {
-            all.Add(new(PourPointers.Steel, "steel", steel));
+            all.Add(new(Reading.Steel, PourPointers.Steel, steel));
         }
 
         for (var i = 0; i < ends.Count; i++)
         {
             if (ends[i].SocketTemperatureK is { } socket)
             {
-                all.Add(new($"{PourPointers.Ends}/{i}/socket/temperature", "socket", socket));
+                all.Add(new(Reading.Socket, $"{PourPointers.Ends}/{i}/socket/temperature", socket));
             }
             else if (steelK is null)
             {
@@ -34,7 +30,7 @@ internal sealed class SteelReadings
 
             if (ends[i].Rope.TemperatureK is { } wires)
             {
-                all.Add(new($"{PourPointers.Ends}/{i}/rope/temperature", "wires", wires));
+                all.Add(new(Reading.Wires, $"{PourPointers.Ends}/{i}/rope/temperature", wires));
             }
         }
 
@@ -43,11 +39,11 @@ internal sealed class SteelReadings
         Warmest = isComplete ? all.MaxBy(reading => reading.K) : null;
     }
 
-    public SteelReading[] All { get; }
+    public Reading[] All { get; }
 
     /// <summary>Null where some steel wasn't read.</summary>
-    public SteelReading? Coldest { get; }
+    public Reading? Coldest { get; }
 
     /// <summary>Null where some steel wasn't read.</summary>
-    public SteelReading? Warmest { get; }
+    public Reading? Warmest { get; }
 }

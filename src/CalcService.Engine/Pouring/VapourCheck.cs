@@ -12,11 +12,12 @@ internal static class VapourCheck
 
     public static VapourResult? Check(PourScope scope, IReadOnlyList<Mix> mixes, GelPlan? gel)
     {
-        var conditions = scope.Conditions;
-        CheckIgnition(scope);
+        var (conditions, vapour) = (scope.Conditions, scope.Input.Compound.Vapour);
+        var limits = vapour is null ? null : LimitsOf(scope, vapour);
+        CheckIgnition(scope, vapour, limits);
         if (conditions.Place == PourPlace.Outdoors)
         {
-            scope.Find(PouringFindings.Outdoors, PourPointers.Place);
+            scope.Assume(PourPointers.Place, "no vapour is computed outdoors: stand upwind, keep sun and rain off steel and compound", null, AssumptionOrigin.RuleSet);
             return null;
         }
 
@@ -25,21 +26,36 @@ internal static class VapourCheck
             scope.Find(PouringFindings.ConfinedSpace, PourPointers.Place);
         }
 
+        if (scope.IsQuote && (conditions.Room is null || limits is null))
+        {
+            return null;
+        }
+
         if (conditions.Room is not { } room)
         {
             scope.Find(PouringFindings.RoomMissing, PourPointers.Room, related: [PourPointers.Place]);
             return null;
         }
 
-        return scope.Input.Compound.Vapour is { } vapour ? Check(scope, vapour, room, mixes, LastGelS(scope, mixes, gel)) : NotComputed(scope, "the sheet names no vapour");
+        if (limits is null)
+        {
+            scope.Find(PouringFindings.VapourNotComputed, PourPointers.Vapour,
+                words: new FindingWord("why", vapour is null ? "the sheet names no vapour" : "limits and vapour pressure of this substance are not known here"));
+            return null;
+        }
+
+        // Where it isn't known how much stays open, how warm and how long, the finding that says why has been made.
+        return LastGelS(scope, mixes, gel) is { } last && conditions is { CompoundK: { } compound, AirK: { } air }
+            ? Compute(scope, vapour!, limits, room, mixes, last, Math.Max(compound, air))
+            : null;
     }
 
-    private static void CheckIgnition(PourScope scope)
+    private static void CheckIgnition(PourScope scope, VapourSource? vapour, AirLimits? limits)
     {
-        if (scope.Conditions.HasIgnitionSource && scope.Input.Compound.Vapour is { } vapour && LimitsOf(scope, vapour) is { } limits)
+        if (scope.Conditions.IgnitionSource == Fact.Yes)
         {
-            scope.Find(PouringFindings.IgnitionSource, PourPointers.IgnitionSource, limit: limits.FlashPoint.Value, related: [PourPointers.Vapour],
-                words: new FindingWord("substance", limits.Substance));
+            scope.Find(PouringFindings.IgnitionSource, PourPointers.IgnitionSource, limit: limits?.FlashPoint.Value, related: [PourPointers.Vapour],
+                severity: limits is null ? Severity.Unknown : Severity.Stop, words: new FindingWord("substance", vapour?.Substance ?? "the compound's vapour"));
         }
     }
 
@@ -56,46 +72,30 @@ internal static class VapourCheck
         return null;
     }
 
-    private static VapourResult? Check(PourScope scope, VapourSource vapour, Room room, IReadOnlyList<Mix> mixes, double? lastGelS)
+    private static VapourResult Compute(PourScope scope, VapourSource vapour, AirLimits limits, Room room, IReadOnlyList<Mix> mixes, double gelS, double kelvins)
     {
-        var limits = LimitsOf(scope, vapour);
-        if (limits is null)
-        {
-            return NotComputed(scope, "limits and vapour pressure of this substance are not known here");
-        }
-
-        if (lastGelS is not { } gel || scope.Conditions is not { CompoundK: { } compound, AirK: { } air })
-        {
-            return NotComputed(scope, "it is not known how much stays open, how warm and how long");
-        }
-
         var (largest, mixed) = (0.0, 0.0);
         for (var i = 0; i < mixes.Count; i++)
         {
             (largest, mixed) = (Math.Max(largest, mixes[i].MixedM3), mixed + mixes[i].MixedM3);
         }
 
-        var source = SourceKgPerS(scope, limits, Math.Max(compound, air), largest);
+        var source = SourceKgPerS(scope, limits, kelvins, largest);
         var most = scope.Input.Compound.DensityKgPerM3 is { } density && vapour.MassFraction is { } share ? share * density * mixed / room.VolumeM3 : double.PositiveInfinity;
         VapourResult With(double mixingFactor, Trace trace)
         {
             var air = new RoomAir(source, vapour.DecayPerS ?? 0, room.VolumeM3, room.AirChangesPerS / mixingFactor);
-            var peak = air.ConcentrationKgPerM3(air.PeakTimeS(gel, trace), trace);
-            var mean = air.MeanKgPerM3(gel, WorkingDayS, trace);
+            var peak = air.ConcentrationKgPerM3(air.PeakTimeS(gelS, trace), trace);
+            var mean = air.MeanKgPerM3(gelS, WorkingDayS, trace);
             // No more than all of it can be in the air.
             return new(
                 RoomAir.AirFraction(Math.Min(peak, most), limits.MolarMassGPerMol, trace),
                 RoomAir.AirFraction(Math.Min(mean, most), limits.MolarMassGPerMol, trace));
         }
 
-        if (scope.Conditions.MixingFactor is null)
-        {
-            scope.Find(PouringFindings.RoomMeanOnly, PourPointers.MixingFactor, related: [PourPointers.Room]);
-        }
-
         var factor = scope.Conditions.MixingFactor ?? Assumed(scope, PourPointers.MixingFactor, scope.Rules.MixingFactor);
         var result = With(factor, scope.Trace);
-        Compare(scope, limits, result, surely: scope.Conditions.MixingFactor is null ? With(1, Trace.None) : result);
+        new VapourLimits(scope, limits, result, scope.Conditions.MixingFactor is null ? With(1, Trace.None) : result).Check();
         return result;
     }
 
@@ -126,58 +126,5 @@ internal static class VapourCheck
     {
         scope.Assume(pointer, rule.Text, rule.Value, AssumptionOrigin.RuleSet);
         return rule.Si;
-    }
-
-    /// <summary>
-    /// A stop only where the law's limit is exceeded without the assumed mixing factor, which is a rule of thumb: what
-    /// may be exceeded with it is a caution.
-    /// </summary>
-    private static void Compare(PourScope scope, AirLimits limits, VapourResult result, VapourResult surely)
-    {
-        Law(result.Peak, surely.Peak, limits.LegalCeiling, "peak");
-        Law(result.TimeWeighted, surely.TimeWeighted, limits.LegalTimeWeighted, "eight-hour mean");
-        Against(PouringFindings.VapourAboveRecommended, result.Peak, limits.RecommendedShortTerm, "peak");
-        Against(PouringFindings.VapourAboveRecommended, result.TimeWeighted, limits.RecommendedTimeWeighted, "eight-hour mean");
-        if (scope.Conditions.AirLimits is { } own)
-        {
-            Own(result.Peak, surely.Peak, own.ShortTerm, "shortTerm", "peak", own.From);
-            Own(result.TimeWeighted, surely.TimeWeighted, own.TimeWeighted, "timeWeighted", "eight-hour mean", own.From);
-        }
-
-        void Own(double may, double surely, double? limit, string member, string which, string? from)
-        {
-            if (may > limit)
-            {
-                scope.Find(PouringFindings.VapourAboveOwnLimit, $"{PourPointers.OwnAirLimits}/{member}", Measure.AirFraction(surely > limit ? surely : may),
-                    Measure.AirFraction(limit.Value), [PourPointers.Room], surely > limit ? Severity.Stop : Severity.Caution,
-                    words: [new("substance", limits.Substance), new("which", which), new("from", from ?? "the request")]);
-            }
-        }
-
-        void Law(double may, double surely, RuleLimit limit, string which)
-        {
-            if (!Against(PouringFindings.VapourAboveLaw, surely, limit, which))
-            {
-                Against(PouringFindings.VapourMayExceedLaw, may, limit, which);
-            }
-        }
-
-        bool Against(FindingDefinition definition, double reached, RuleLimit limit, string which)
-        {
-            if (reached <= limit.Si)
-            {
-                return false;
-            }
-
-            scope.Find(definition, PourPointers.Room, Measure.AirFraction(reached), limit.Value, [PourPointers.Ends], source: limit.Source,
-                words: [new("substance", limits.Substance), new("which", which)]);
-            return true;
-        }
-    }
-
-    private static VapourResult? NotComputed(PourScope scope, string why)
-    {
-        scope.Find(PouringFindings.VapourNotComputed, PourPointers.Vapour, words: new FindingWord("why", why));
-        return null;
     }
 }

@@ -3,6 +3,7 @@ using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Ropes;
 using CalcService.Engine.Rules;
+using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Proof;
 
@@ -25,6 +26,7 @@ public static class ProofLoadEvaluation
         }
 
         var rope = RopeFacts.Of(input.Rope, "/rope", scope.Assumptions, scope.Trace);
+        new EndFit(input.Rope, rope, input.Basket, "", rules.Pouring, scope.Findings.Add).Check();
         var proof = LoadChecks.ProofLoad(scope);
         var highest = input.Measured is { Count: > 0 } read ? read.Max(step => step.LoadN) : proof;
         LoadChecks.Check(scope, proof is { } meant && highest is { } found ? Math.Max(meant, found) : highest, rope.BreakingForceN);

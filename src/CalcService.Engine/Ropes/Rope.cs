@@ -1,3 +1,5 @@
+using CalcService.Engine.Findings;
+
 namespace CalcService.Engine.Ropes;
 
 /// <summary>What the middle of the rope is made of.</summary>
@@ -32,7 +34,7 @@ public enum WireFinish
 /// <summary>How the rope is lubricated.</summary>
 public enum Lubricant
 {
-    /// <summary>Not said.</summary>
+    /// <summary>Somebody was asked and doesn't know.</summary>
     Unknown,
 
     /// <summary>Dry, no lubricant.</summary>
@@ -96,10 +98,11 @@ public sealed record Rope
     /// <summary>Temperature of the wires, where it was read by itself.</summary>
     public double? TemperatureK { get; init; }
 
-    public Lubricant Lubricant { get; init; }
+    /// <summary>Null where nobody said.</summary>
+    public Lubricant? Lubricant { get; init; }
 
     /// <summary>Whether plastic fills the rope; null where nobody said.</summary>
-    public bool? IsPlasticFilled { get; init; }
+    public Fact? PlasticFilled { get; init; }
 
     public bool IsUsed { get; init; }
 

@@ -9,6 +9,9 @@ public sealed record RopeFacts
 
     public bool BreakingForceCertified { get; private init; }
 
+    /// <summary>What class, grade and diameter give, whatever the certificate says.</summary>
+    public double? EstimatedBreakingForceN { get; private init; }
+
     public double? MetallicAreaM2 { get; private init; }
 
     public double? MassKgPerM { get; private init; }
@@ -49,10 +52,18 @@ public sealed record RopeFacts
                 Measure.Length(wire.Value), AssumptionOrigin.Estimate));
         }
 
+        var estimate = EstimateN(rope, factors, rope.CertifiedBreakingForceN is null ? trace : Trace.None);
+        if (rope.CertifiedBreakingForceN is null && estimate is { } force)
+        {
+            assumptions.Add(new(pointer + "/certificate/breakingForce", "minimum breaking force estimated from the rope class and grade; a certificate beats it",
+                Measure.Force(force), AssumptionOrigin.Estimate));
+        }
+
         return new RopeFacts
         {
-            BreakingForceN = rope.CertifiedBreakingForceN ?? EstimatedBreakingForceN(rope, factors, pointer, assumptions, trace),
+            BreakingForceN = rope.CertifiedBreakingForceN ?? estimate,
             BreakingForceCertified = rope.CertifiedBreakingForceN is not null,
+            EstimatedBreakingForceN = estimate,
             MetallicAreaM2 = area,
             MassKgPerM = factors is null ? null : RopeFormulas.MassKgPerM(rope.DiameterM, factors.Mass, trace),
             WireCount = wires,
@@ -60,17 +71,6 @@ public sealed record RopeFacts
         };
     }
 
-    private static double? EstimatedBreakingForceN(
-        Rope rope, RopeFactors? factors, string pointer, ICollection<Assumption> assumptions, Trace trace)
-    {
-        if (factors is null || rope.Grade is not { } grade)
-        {
-            return null;
-        }
-
-        var force = RopeFormulas.BreakingForceN(rope.DiameterM, grade * 1e6, factors.BreakingForce, trace);
-        assumptions.Add(new(pointer + "/certificate/breakingForce", "minimum breaking force estimated from the rope class and grade; a certificate beats it",
-            Measure.Force(force), AssumptionOrigin.Estimate));
-        return force;
-    }
+    private static double? EstimateN(Rope rope, RopeFactors? factors, Trace trace) =>
+        factors is not null && rope.Grade is { } grade ? RopeFormulas.BreakingForceN(rope.DiameterM, grade * 1e6, factors.BreakingForce, trace) : null;
 }

@@ -2,23 +2,6 @@ using CalcService.Engine.Findings;
 
 namespace CalcService.Engine.Rules;
 
-/// <summary>A vapour with its limits in the air of a workplace.</summary>
-/// <param name="Substance">Name of the substance.</param>
-/// <param name="MolarMassGPerMol">M, g/mol.</param>
-/// <param name="LegalCeiling">Never to be exceeded.</param>
-/// <param name="LegalTimeWeighted">Mean over eight hours.</param>
-/// <param name="RecommendedShortTerm">Mean over fifteen minutes.</param>
-/// <param name="RecommendedTimeWeighted">Mean over a working day.</param>
-/// <param name="FlashPoint">From this temperature on its vapour can burn.</param>
-public sealed record AirLimits(
-    string Substance,
-    double MolarMassGPerMol,
-    RuleLimit LegalCeiling,
-    RuleLimit LegalTimeWeighted,
-    RuleLimit RecommendedShortTerm,
-    RuleLimit RecommendedTimeWeighted,
-    RuleLimit FlashPoint);
-
 /// <summary>The limits and defaults that a pour plan holds against.</summary>
 public sealed record PouringRules
 {
@@ -66,6 +49,9 @@ public sealed record PouringRules
     /// <summary>How the rope is seized.</summary>
     public required SeizingRules Seizing { get; init; }
 
+    /// <summary>What an end in a socket can't be.</summary>
+    public required FitRules Fit { get; init; }
+
     /// <summary>Vapours whose limits and properties are known.</summary>
     public required IReadOnlyList<AirLimits> Air { get; init; }
 
@@ -75,7 +61,7 @@ public sealed record PouringRules
         DewMargin, HighestOrdinaryGrade, BasketLengthInDiameters, ConeAngleLeast, ConeAngleMost, Allowance,
         AssumedActivationEnergy.Low, AssumedActivationEnergy.Expected, AssumedActivationEnergy.High, MixingFactor, AirSpeed,
         SheetAge, BroomAngle, VentUpTo, ReadingsValidFor,
-        .. Air.SelectMany(air => new[] { air.LegalCeiling, air.LegalTimeWeighted, air.RecommendedShortTerm, air.RecommendedTimeWeighted, air.FlashPoint }),
-        .. Seizing.All,
+        .. Air.SelectMany(air => air.All),
+        .. Seizing.All, .. Fit.All,
     ];
 }

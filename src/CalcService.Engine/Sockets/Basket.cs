@@ -14,6 +14,9 @@ public sealed record Basket
     /// <summary>How far each of the three sizes may be off, either way.</summary>
     public double ToleranceM { get; init; }
 
+    /// <summary>Whether an end of this rope, basket and compound was type tested.</summary>
+    public bool IsTypeTested { get; init; }
+
     /// <summary>tan α of the half-angle.</summary>
     public double Taper => (LargeEndDiameterM - SmallEndDiameterM) / (2 * LengthM);
 

@@ -19,7 +19,7 @@ public enum SizesFrom
 /// <summary>What the bore of a basket looks like.</summary>
 public enum BoreState
 {
-    /// <summary>Not said.</summary>
+    /// <summary>Somebody was asked and doesn't know.</summary>
     Unknown,
 
     /// <summary>Clean bare metal.</summary>

@@ -32,11 +32,11 @@ public static class FitFindings
         "Measure the basket more closely.",
         Geometry);
 
-    public static FindingDefinition RopeLoose { get; } = Note("rope-loose", Actor.Crew,
-        "The small end is more than twice as wide as the rope.",
+    public static FindingDefinition RopeLoose { get; } = Define("rope-loose", Actor.Crew, [Severity.Note, Severity.Stop],
+        "The small end is more than twice as wide as the rope; from three times on, a stop, nothing leads the rope and the cone is mostly resin.",
         "Small end of {measured} for a rope of {limit}.",
         "Check the units of both sizes; seal and centre the rope.",
-        Source.CommonPractice);
+        Bounds.WidestSmallEnd.Source, Bounds.LooseSmallEnd, Bounds.WidestSmallEnd);
 
     public static FindingDefinition RopeIdentityMissing { get; } = Unknown("rope-identity-missing", Actor.Office,
         "The construction or the core of the rope isn't known: a fibre core has to come out of the broom.",
@@ -44,8 +44,8 @@ public static class FitFindings
         "Take it from the rope's certificate.");
 
     public static FindingDefinition RopeFactMissing { get; } = Caution("rope-fact-missing", Actor.Office,
-        "A fact of the rope that asks for precautions in some cases isn't given.",
-        "The {what} of the rope is not given: {why}.",
+        "A fact of the rope that asks for precautions in some cases isn't given: above the ordinary grades special ones hold, and the finish decides how the wires are cleaned.",
+        "The {what} of the rope is not given.",
         "Take it from the rope's certificate.",
         Prudence);
 
@@ -96,6 +96,8 @@ public static class FitFindings
         "The rope is used.",
         "Cut back to sound rope, inspect it, and have a competent person say what it may carry.",
         Prudence);
+
+    private static FitRules Bounds => FitRules2026Dec.Rules;
 
     private static PouringRules Rules => PouringRules2026Dec.Rules;
 

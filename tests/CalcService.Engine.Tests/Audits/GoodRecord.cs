@@ -1,6 +1,7 @@
 using CalcService.Engine.Audits;
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Cones;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Ropes;
 using CalcService.Engine.Rules;
 using CalcService.Engine.Tests.Curing;
@@ -59,7 +60,7 @@ public static class GoodRecord
         },
     };
 
-    private static StockLot Lot => new("A-118", "small", 1, new(2027, 1, 31), null) { State = LotState.Sealed };
+    private static StockLot Lot => new("A-118", "small", 1, new(2027, 1, 31), null) { State = LotState.Sealed, Quarantined = Fact.No };
 
     public static DateTimeOffset After(double minutes) => MixedAt.AddMinutes(minutes);
 

@@ -10,17 +10,17 @@ public sealed class CompoundSheetTests
     {
         Name = "test",
         Kits = [],
-        Doses = [new(2 + Zero, 4 + Zero, 2), new(4 + Zero, 7 + Zero, 1), new(7 + Zero, 34 + Zero, 0)],
+        Doses = [new(2 + Zero, 4 + Zero, 5), new(4 + Zero, 7 + Zero, 2), new(7 + Zero, 34 + Zero, 0)],
     };
 
     // Bands are [from, below); the last includes its maximum.
     [Theory]
     [InlineData(1.999, null)]
-    [InlineData(2, 2)]
-    [InlineData(3.999, 2)]
-    [InlineData(4, 1)]
-    [InlineData(5, 1)]
-    [InlineData(6.999, 1)]
+    [InlineData(2, 5)]
+    [InlineData(3.999, 5)]
+    [InlineData(4, 2)]
+    [InlineData(5, 2)]
+    [InlineData(6.999, 2)]
     [InlineData(7, 0)]
     [InlineData(34, 0)]
     [InlineData(34.001, null)]

@@ -16,7 +16,7 @@ public sealed class CureKineticsTests
 
     [Theory]
     [InlineData(0)]
-    [InlineData(1)]
+    [InlineData(2)]
     public void Cure_at_one_temperature_gives_every_row_of_the_sheet_back(int doses)
     {
         var kinetics = CureKinetics.For(Sheet, doses, Assumed, Conversions)!;

@@ -35,7 +35,7 @@ public static class CureFindingCases
         new("gel-time-from-one-point", Severity.Caution, "/compound/sheet/gelTimes", Sheet(s => s with { GelTimes = [new(20 + Zero, 0, 1440)] })),
         new("gel-time-extrapolated", Severity.Caution, Air, Sheet(s => s with { GelTimes = [new(5 + Zero, 0, 3960), new(19 + Zero, 0, 1380)] })),
         new("gel-time-extrapolated", Severity.Caution, Steel, At(c => c with { SteelK = 36 + Zero }), "outside-pouring-range"),
-        new("dose-contradicts-sheet", Severity.Stop, "/doses", cure => cure with { Doses = 1 }),
+        new("dose-contradicts-sheet", Severity.Stop, "/doses", cure => cure with { Doses = 2 }),
     ];
 
     private static IEnumerable<CureFindingCase> Readings =>
@@ -80,14 +80,14 @@ public static class CureFindingCases
     private static IEnumerable<CureFindingCase> Heat =>
     [
         new("cone-steel-unknown", Severity.Unknown, "/ends/0/rope/construction", _ => OneEnd(end => end with { Rope = end.Rope with { Construction = "locked coil" } })),
-        new("wires-do-not-fit", Severity.Stop, "/ends/0/socket/basket", _ => OneEnd(end => end with { Rope = end.Rope with { DiameterM = 2 * end.Rope.DiameterM } })),
+        new("wires-do-not-fit", Severity.Stop, "/ends/0/socket/basket", _ => OneEnd(end => end with { Rope = end.Rope with { MetallicAreaM2 = 390e-6 } })),
         new("socket-wall-missing", Severity.Unknown, "/ends/0/socket/outerDiameter", _ => OneEnd(end => end with { OuterAtMouthM = null })),
         new("sheet-silent", Severity.Unknown, "/compound/sheet/cured/density", _ => Sheet(s => s with { DensityKgPerM3 = null })(GoodCure.Coupled)),
         new("sheet-silent", Severity.Unknown, "/compound/sheet/cured/specificHeat", _ => Sheet(s => s with { SpecificHeatJPerKgK = null })(GoodCure.Coupled)),
         new("sheet-silent", Severity.Unknown, "/compound/sheet/cured/conductivity", _ => Sheet(s => s with { ConductivityWPerMK = null })(GoodCure.Coupled)),
         new("sheet-silent", Severity.Unknown, "/compound/sheet/reaction", _ => Sheet(s => s with { Reaction = null })(GoodCure.Coupled)),
         new("peak-above-sheet", Severity.Stop, "/ends/0", _ => Sheet(s => s with { PeakLimitK = 20.1 + Zero })(GoodCure.Coupled)),
-        new("peak-upper-estimate", Severity.Note, "/ends/0", _ => GoodCure.Thick),
+        new("peak-upper-estimate", Severity.Note, "/ends/0", _ => GoodCure.Thick, "rope-loose"),
         new("cure-budget-spent", Severity.Unknown, "/ends", _ => GoodCure.Coupled) { Steps = 2000 },
     ];
 

@@ -116,22 +116,22 @@ public sealed class CureScheduleTests
     [Fact]
     public void Dose_goes_by_the_place_that_the_sheet_names()
     {
-        // 6 °C asks for one dose, 20 °C for none.
+        // 6 °C asks for two doses, 20 °C for none.
         int? Of(DosePlace place) => GoodCure.Schedule(GoodCure.Input with
         {
             Doses = null,
             Compound = GoodCure.Sheet with { DoseByTemperatureOf = place },
             Conditions = GoodCure.Input.Conditions with { SteelK = 6 + Zero },
         }).Result.Doses;
-        Assert.Equal([1, 1, 0, 1, 0], new[] { DosePlace.Unknown, DosePlace.Colder, DosePlace.Air, DosePlace.Steel, DosePlace.Compound }.Select(place => Of(place)!.Value));
+        Assert.Equal([2, 2, 0, 2, 0], new[] { DosePlace.Unknown, DosePlace.Colder, DosePlace.Air, DosePlace.Steel, DosePlace.Compound }.Select(place => Of(place)!.Value));
     }
 
     [Fact]
     public void Dose_that_is_not_given_is_that_of_the_colder_of_air_and_steel()
     {
         var schedule = GoodCure.Schedule(GoodCure.Input with { Doses = null, Conditions = GoodCure.Input.Conditions with { SteelK = 6 + Zero } });
-        Assert.Equal(1, schedule.Result.Doses);
-        Assert.Contains(schedule.Assumptions, assumption => assumption.Pointer == "/doses" && assumption.Value == Measure.Count(1));
+        Assert.Equal(2, schedule.Result.Doses);
+        Assert.Contains(schedule.Assumptions, assumption => assumption.Pointer == "/doses" && assumption.Value == Measure.Count(2));
     }
 
     [Fact]

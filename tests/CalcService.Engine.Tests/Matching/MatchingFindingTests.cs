@@ -2,6 +2,7 @@ using CalcService.Engine.Findings;
 using CalcService.Engine.Matching;
 using CalcService.Engine.Pouring;
 using CalcService.Engine.Tests.Findings;
+using CalcService.Engine.Tests.Sockets;
 
 namespace CalcService.Engine.Tests.Matching;
 
@@ -36,7 +37,7 @@ public sealed class MatchingFindingTests
     public void Finding_fills_every_word_of_its_message(int index, string what) => RoomFindings.FillTheirWords(what, MatchCases.All[index].Match().Findings);
 
     [Fact]
-    public void Cases_raise_every_finding_in_each_of_its_severities() => RoomFindings.AreAllRaised(MatchingFindings.All, MatchCases.All);
+    public void Cases_raise_every_finding_in_each_of_its_severities() => RoomFindings.AreAllRaised(MatchingFindings.All, [.. MatchCases.All, .. FitCases.All]);
 
     [Fact]
     public void Catalogue_holds_every_definition_once_in_the_order_of_codes() => RoomFindings.AreCatalogued(MatchingFindings.All, typeof(MatchingFindings));

@@ -13,7 +13,6 @@ public static class BroomCases
     [
         new("left-in-broom", Severity.Stop, At + "/fibreCore", End(end => end with { FibreCore = BroomPart.Left })),
         new("left-in-broom", Severity.Stop, At + "/plastic", End(end => end with { Plastic = BroomPart.Left })),
-        new("plastic-filled-rope", Severity.Caution, At + "/rope/plasticFilled", End(end => end with { Rope = end.Rope with { IsPlasticFilled = true } })),
         new("cleaner-forbidden", Severity.Stop, At + "/cleaner", End(end => end with { Cleaner = Cleaner.Acid })),
         new("cleaner-forbidden", Severity.Stop, At + "/cleaner", End(end => end with { Cleaner = Cleaner.Flux })),
         new("broom-not-dry", Severity.Stop, At + "/driedAt", End(end => end with { DriedAt = GoodPour.Input.PourAt.AddMinutes(1) })),
@@ -22,8 +21,10 @@ public static class BroomCases
         new("release-agent", Severity.Note, At + "/releaseAgent", End(end => end with { HasReleaseAgent = true })),
         new("used-rope", Severity.Caution, At + "/rope/used", End(end => end with { Rope = end.Rope with { IsUsed = true } })),
         new("broom-too-wide", Severity.Note, At + "/broomAngle", End(end => end with { BroomAngleRad = 91 * Math.PI / 180 })),
-        new("alignment-not-stated", Severity.Caution, At + "/tilt", End(end => end with { TiltRad = null })),
-        new("alignment-not-stated", Severity.Caution, At + "/straightBelow", End(end => end with { StraightBelowM = null })),
+        new("broom-too-narrow", Severity.Caution, At + "/broomAngle", End(end => end with { BroomAngleRad = 19.9 * Math.PI / 180 })),
+        new("broom-dried-long-ago", Severity.Caution, At + "/driedAt", End(end => end with { DriedAt = GoodPour.Input.PourAt.AddHours(-12).AddSeconds(-1) })),
+        new("rope-tilted", Severity.Unknown, At + "/tilt", End(end => end with { TiltRad = 5.1 * Math.PI / 180 })),
+        new("no-straight-rope", Severity.Stop, At + "/straightBelow", End(end => end with { StraightBelowM = 0 })),
         // Gap at the small end 0.40 mm (see the section shares), over 100 mm that is 0.23°.
         new("rope-tilted", Severity.Caution, At + "/tilt", End(end => end with { TiltRad = .3 * Math.PI / 180 })),
         new("serving-shortens-grip", Severity.Caution, At + "/servingInBasket",

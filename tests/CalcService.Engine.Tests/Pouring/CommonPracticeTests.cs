@@ -6,29 +6,29 @@ using CalcService.Engine.Tests.Numerics;
 namespace CalcService.Engine.Tests.Pouring;
 
 /// <summary>
-/// What the trade does, held against a plan: common practice, no source. The sheet is written here and belongs to no
-/// compound.
+/// What the trade does, held against a plan: common practice, no source. The sheet is invented here, in degrees
+/// Fahrenheit, and belongs to no compound.
 /// </summary>
 public sealed class CommonPracticeTests
 {
     private static readonly CompoundSheet Sheet = GoodPour.Sheet with
     {
-        Name = "practice of the trade",
-        Pouring = new(Fahrenheit(27), Fahrenheit(110)),
-        Doses = [new(Fahrenheit(27), Fahrenheit(35), 2), new(Fahrenheit(35), Fahrenheit(48), 1), new(Fahrenheit(48), Fahrenheit(110), 0)],
-        GelTimes = [new(Fahrenheit(65), 0, 15 * 60), new(Fahrenheit(40), 1, 15 * 60), new(Fahrenheit(30), 2, 15 * 60)],
-        MixingTimeS = 120,
-        ShelfLifeMonths = 18,
+        Name = "invented, in degrees Fahrenheit",
+        Pouring = new(Fahrenheit(33), Fahrenheit(100)),
+        Doses = [new(Fahrenheit(33), Fahrenheit(41), 5), new(Fahrenheit(41), Fahrenheit(53), 2), new(Fahrenheit(53), Fahrenheit(100), 0)],
+        GelTimes = [new(Fahrenheit(72), 0, 21 * 60), new(Fahrenheit(45), 2, 26 * 60), new(Fahrenheit(35), 5, 31 * 60)],
+        MixingTimeS = 100,
+        ShelfLifeMonths = 11,
         Storage = null,
     };
 
     [Theory]
-    [InlineData(27, 2)]
-    [InlineData(34.9, 2)]
-    [InlineData(35, 1)]
-    [InlineData(47.9, 1)]
-    [InlineData(48, 0)]
-    [InlineData(110, 0)]
+    [InlineData(33, 5)]
+    [InlineData(40.9, 5)]
+    [InlineData(41, 2)]
+    [InlineData(52.9, 2)]
+    [InlineData(53, 0)]
+    [InlineData(100, 0)]
     public void Dose_goes_by_the_band_of_the_cold_steel(double fahrenheit, int perKit)
     {
         var plan = At(fahrenheit);
@@ -37,22 +37,22 @@ public sealed class CommonPracticeTests
     }
 
     [Theory]
-    [InlineData(26.9)]
-    [InlineData(110.1)]
+    [InlineData(32.9)]
+    [InlineData(100.1)]
     public void Nobody_pours_outside_the_range(double fahrenheit) => Assert.Equal(Decision.DoNotProceed, At(fahrenheit).Decision);
 
     [Fact]
-    public void Compound_at_65_degrees_gels_in_a_quarter_of_an_hour_after_two_minutes_of_mixing()
+    public void Compound_gels_as_its_sheet_says_and_is_used_up_after_mixing_and_filling()
     {
-        var plan = At(65).Result;
-        Printed.Matches(15 * 60, plan.Gel!.InVessel.ExpectedS);
-        Printed.Matches(120 + (2 * 120), Assert.Single(plan.Mixes).UsedInS!.Value);
+        var plan = At(72).Result;
+        Printed.Matches(21 * 60, plan.Gel!.InVessel.ExpectedS);
+        Printed.Matches(100 + (2 * 120), Assert.Single(plan.Mixes).UsedInS!.Value);
     }
 
     [Theory]
-    [InlineData("2024-09-12", true)]
-    [InlineData("2024-09-11", false)]
-    public void Kit_keeps_for_eighteen_months(string madeOn, bool good)
+    [InlineData("2025-04-12", true)]
+    [InlineData("2025-04-11", false)]
+    public void Kit_keeps_as_long_as_the_sheet_says(string madeOn, bool good)
     {
         var lot = new StockLot("A", "small", 4, null, DateOnly.Parse(madeOn, System.Globalization.CultureInfo.InvariantCulture)) { Storage = GoodPour.Stored };
         var plan = GoodPour.Plan(GoodPour.Input with { Compound = Sheet, Stock = [lot] });
@@ -70,7 +70,7 @@ public sealed class CommonPracticeTests
 
     [Fact]
     public void Kits_are_mixed_whole() =>
-        Assert.All(At(65).Result.Mixes, mix => Assert.Equal(mix.MixedM3, mix.Kits.Sum(kit => kit.Count * Sheet.Kits.Single(known => known.Code == kit.Kit).VolumeM3), 1e-15));
+        Assert.All(At(72).Result.Mixes, mix => Assert.Equal(mix.MixedM3, mix.Kits.Sum(kit => kit.Count * Sheet.Kits.Single(known => known.Code == kit.Kit).VolumeM3), 1e-15));
 
     private static Outcome<PourPlanResult> At(double fahrenheit) => GoodPour.Plan(GoodPour.Input with
     {

@@ -3,6 +3,7 @@ using CalcService.Engine.Findings;
 using CalcService.Engine.Pouring;
 using CalcService.Engine.Ropes;
 using CalcService.Engine.Sockets;
+using CalcService.Engine.Tests.Sockets;
 
 namespace CalcService.Engine.Tests.Pouring;
 
@@ -13,7 +14,7 @@ public static class FindingCases
     private const string Air = "/conditions/airTemperature", Steel = "/conditions/steelTemperature", Compound = "/conditions/compoundTemperature";
     private const string Room = "/conditions/room", Rope = "/ends/0/rope", Basket = "/ends/0/socket/basket";
 
-    public static IReadOnlyList<FindingCase> All { get; } = [.. Readings, .. Sheets, .. DoseAndGel, .. Time, .. Kits, .. LotCases.All, .. RopeAndSocket, .. BroomCases.All, .. Vapour];
+    public static IReadOnlyList<FindingCase> All { get; } = [.. Readings, .. Sheets, .. DoseAndGel, .. Time, .. Kits, .. LotCases.All, .. RopeAndSocket, .. BroomCases.All, .. StatedCases.All, .. Bounds, .. Vapour];
 
     private static IEnumerable<FindingCase> Readings =>
     [
@@ -22,9 +23,9 @@ public static class FindingCases
         new("outside-pouring-range", Severity.Stop, Air, At(c => c with { AirK = 34.5 + Zero, RelativeHumidity = .2 }), "dose-edge"),
         new("outside-pouring-range", Severity.Stop, Steel, At(c => c with { SteelK = 34.5 + Zero }), "dose-edge"),
         new("outside-pouring-range", Severity.Stop, Compound, At(c => c with { CompoundK = 34.5 + Zero })),
-        new("reading-missing", Severity.Unknown, Air, At(c => c with { AirK = null }), "vapour-not-computed"),
-        new("reading-missing", Severity.Unknown, Steel, At(c => c with { SteelK = null }), "vapour-not-computed"),
-        new("reading-missing", Severity.Unknown, Compound, At(c => c with { CompoundK = null }), "vapour-not-computed"),
+        new("reading-missing", Severity.Unknown, Air, At(c => c with { AirK = null })),
+        new("reading-missing", Severity.Unknown, Steel, At(c => c with { SteelK = null })),
+        new("reading-missing", Severity.Unknown, Compound, At(c => c with { CompoundK = null })),
         new("reading-missing", Severity.Unknown, "/conditions/relativeHumidity", At(c => c with { RelativeHumidity = null })),
         new("readings-old", Severity.Caution, "/conditions/readAt", At(c => c with { ReadAt = GoodPour.Input.PourAt.AddMinutes(-61) })),
         new("readings-old", Severity.Caution, "/ends/0/socket/temperature/readAt",
@@ -37,26 +38,26 @@ public static class FindingCases
     [
         new("sheet-silent", Severity.Unknown, "/compound/sheet/pouring", Sheet(s => s with { Pouring = null })),
         new("sheet-old", Severity.Caution, "/compound/sheet/issuedOn", Sheet(s => s with { IssuedOn = new(2024, 3, 11) })),
-        new("dose-contradicts-sheet", Severity.Stop, "/dose/perKit", pour => pour with { IntendedDose = new(1, DoseMoment.BeforeHardener) }),
+        new("dose-contradicts-sheet", Severity.Stop, "/dose/perKit", pour => pour with { IntendedDose = new(2, DoseMoment.BeforeHardener) }),
         new("dose-above-maximum", Severity.Stop, "/dose/perKit", pour => pour with
         {
-            IntendedDose = new(2, DoseMoment.BeforeHardener), Compound = pour.Compound with { MaximumDoses = 1 },
+            IntendedDose = new(5, DoseMoment.BeforeHardener), Compound = pour.Compound with { MaximumDoses = 2 },
         }, "dose-contradicts-sheet"),
-        new("dose-above-maximum", Severity.Stop, "/compound/sheet/doses", Sheet(s => s with { MaximumDoses = 0, Doses = [new(2 + Zero, 34 + Zero, 1)] }), "gel-time-extrapolated"),
+        new("dose-above-maximum", Severity.Stop, "/compound/sheet/doses", Sheet(s => s with { MaximumDoses = 0, Doses = [new(2 + Zero, 34 + Zero, 2)] }), "gel-time-extrapolated"),
         new("dose-after-hardener", Severity.Stop, "/dose/added", pour => pour with { IntendedDose = new(null, DoseMoment.AfterHardener) }),
         new("dose-after-hardener", Severity.Stop, "/compound/sheet/mixingOrder", Sheet(s => s with { MixingOrder = [MixPart.Resin, MixPart.Hardener, MixPart.Dose] })),
     ];
 
     private static IEnumerable<FindingCase> DoseAndGel =>
     [
-        new("sheet-silent", Severity.Unknown, "/compound/sheet/doses", Sheet(s => s with { Doses = [] }), "vapour-not-computed"),
-        new("sheet-silent", Severity.Unknown, "/compound/sheet/gelTimes", Sheet(s => s with { GelTimes = [] }), "vapour-not-computed"),
-        new("dose-unknown", Severity.Unknown, Steel, Sheet(s => s with { Doses = [new(2 + Zero, 15 + Zero, 0)] }), "vapour-not-computed"),
+        new("sheet-silent", Severity.Unknown, "/compound/sheet/doses", Sheet(s => s with { Doses = [] })),
+        new("sheet-silent", Severity.Unknown, "/compound/sheet/gelTimes", Sheet(s => s with { GelTimes = [] })),
+        new("dose-unknown", Severity.Unknown, Steel, Sheet(s => s with { Doses = [new(2 + Zero, 15 + Zero, 0)] })),
         new("dose-uncertain", Severity.Caution, Steel, At(c => c with { AirK = 8 + Zero, SteelK = 7.5 + Zero, UncertaintyK = 1 })),
         new("dose-edge", Severity.Caution, Steel, At(c => c with { AirK = 8 + Zero, SteelK = 6 + Zero })),
-        new("gel-time-unknown", Severity.Unknown, "/compound/sheet/gelTimes", Sheet(s => s with { GelTimes = [new(20 + Zero, 1, 780)] }), "vapour-not-computed"),
+        new("gel-time-unknown", Severity.Unknown, "/compound/sheet/gelTimes", Sheet(s => s with { GelTimes = [new(20 + Zero, 1, 780)] })),
         new("gel-time-extrapolated", Severity.Caution, Air, Sheet(s => s with { GelTimes = [new(5 + Zero, 0, 3960), new(21 + Zero, 0, 1380)] })),
-        new("gel-time-extrapolated", Severity.Caution, Steel, Sheet(s => s with { GelTimes = [new(21 + Zero, 0, 1380), new(35 + Zero, 0, 600)] })),
+        new("gel-time-extrapolated", Severity.Caution, Compound, Sheet(s => s with { GelTimes = [new(21 + Zero, 0, 1380), new(35 + Zero, 0, 600)] })),
         new("gel-time-from-one-point", Severity.Caution, "/compound/sheet/gelTimes", Sheet(s => s with { GelTimes = [new(20 + Zero, 0, 1440)] })),
     ];
 
@@ -85,30 +86,29 @@ public static class FindingCases
         new("lot-expiry-missing", Severity.Note, "/stock/0/expiresOn",
             Stock(GoodPour.Lot("A", "small", 4, null), GoodPour.Lot("B", "small", 4, "2026-12-31"))),
         new("expiry-beyond-shelf-life", Severity.Caution, "/stock/0/expiresOn",
-            Stock(new StockLot("A", "small", 4, new(2027, 3, 2), new(2026, 1, 1)) { Storage = GoodPour.Stored })),
+            Stock(GoodPour.Lot("A", "small", 4, "2027-03-02") with { MadeOn = new(2026, 1, 1) })),
         new("stock-short", Severity.Caution, "/stock", Stock()),
-        new("budget-spent", Severity.Unknown, "/ends", pour => pour, "vapour-not-computed") { Steps = 10 },
+        new("budget-spent", Severity.Unknown, "/ends", pour => pour) { Steps = 10 },
         new("compound-demonstration", Severity.Caution, "/compound", Sheet(s => s with { Demonstration = true })),
     ];
 
     private static IEnumerable<FindingCase> RopeAndSocket =>
     [
         new("rope-area-unknown", Severity.Unknown, Rope + "/construction",
-            End(r => r with { Construction = "locked coil", WireCount = 100, OuterWireDiameterM = .001 }), "socket-strength-missing"),
-        new("wire-fit-unknown", Severity.Unknown, Rope + "/wireCount", End(r => r with { Construction = "locked coil", MetallicAreaM2 = 184e-6 }), "socket-strength-missing"),
+            End(r => r with { Construction = "locked coil", WireCount = 100, OuterWireDiameterM = .001 }), "facts-not-stated"),
+        new("wire-fit-unknown", Severity.Unknown, Rope + "/wireCount", End(r => r with { Construction = "locked coil", MetallicAreaM2 = 184e-6 }), "facts-not-stated"),
         new("wires-do-not-fit", Severity.Stop, Basket, End(r => r with { MetallicAreaM2 = 380e-6 })),
         new("fit-depends-on-tolerance", Severity.Caution, Basket + "/tolerance", End(r => r with { MetallicAreaM2 = 370e-6 })),
         new("fit-depends-on-tolerance", Severity.Caution, Basket + "/tolerance", End(r => r with { DiameterM = .0226, MetallicAreaM2 = 184e-6, CertifiedBreakingForceN = 252e3 }), "basket-short"),
         new("rope-loose", Severity.Note, Basket + "/smallEndDiameter", End(r => r with { DiameterM = .011 }), "vent-small-basket"),
         new("rope-identity-missing", Severity.Unknown, Rope + "/construction",
-            End(r => r with { Construction = null, MetallicAreaM2 = 184e-6, WireCount = 265, OuterWireDiameterM = .001 }), "socket-strength-missing"),
+            End(r => r with { Construction = null, MetallicAreaM2 = 184e-6, WireCount = 265, OuterWireDiameterM = .001 }), "facts-not-stated"),
         new("rope-identity-missing", Severity.Unknown, Rope + "/core",
             End(r => r with { Core = RopeCore.Unknown, MetallicAreaM2 = 184e-6, WireCount = 265, CertifiedBreakingForceN = 252e3 })),
         new("socket-weaker-than-rope", Severity.Stop, "/ends/0/socket/breakingForce", pour => pour with { Ends = [pour.Ends[0] with { SocketBreakingForceN = 252e3 }] }),
-        new("socket-strength-missing", Severity.Caution, "/ends/0/socket/breakingForce", pour => pour with { Ends = [pour.Ends[0] with { SocketBreakingForceN = null }] }),
         new("rope-does-not-enter", Severity.Stop, Basket + "/smallEndDiameter", Socket(b => b with { SmallEndDiameterM = .020 })),
         new("grade-above-ordinary", Severity.Caution, Rope + "/grade", End(r => r with { Grade = 2160 })),
-        new("rope-fact-missing", Severity.Caution, Rope + "/grade", End(r => r with { Grade = null }), "socket-strength-missing"),
+        new("rope-fact-missing", Severity.Caution, Rope + "/grade", End(r => r with { Grade = null }), "facts-not-stated"),
         new("rope-fact-missing", Severity.Caution, Rope + "/finish", End(r => r with { Finish = WireFinish.Unknown })),
         new("stainless-rope", Severity.Caution, Rope + "/finish", End(r => r with { Finish = WireFinish.Stainless })),
         new("basket-short", Severity.Note, Basket + "/length", Socket(b => b with { LengthM = .099 })),
@@ -116,20 +116,26 @@ public static class FindingCases
         new("cone-angle-unusual", Severity.Note, Basket, Socket(b => b with { LargeEndDiameterM = .060 })),
     ];
 
+    private static IEnumerable<FindingCase> Bounds =>
+    [
+        .. FitCases.All.Select(one => new FindingCase(one.Code, one.Severity, "/ends/0" + one.Pointer, one.In, [.. one.Besides, .. one.BesidesInAPlan])),
+    ];
+
     private static IEnumerable<FindingCase> Vapour =>
     [
-        new("room-mean-only", Severity.Caution, "/conditions/mixingFactor", At(c => c with { MixingFactor = null })),
         new("vapour-above-own-limit", Severity.Stop, "/conditions/airLimits/shortTerm", At(c => c with { AirLimits = new(.01e-6, null, "rule 4 of the yard") })),
         new("vapour-above-own-limit", Severity.Caution, "/conditions/airLimits/timeWeighted",
-            At(c => c with { MixingFactor = null, Room = new(40, 20.0 / 3600), AirLimits = new(null, .5e-6, null) }), "room-mean-only"),
-        new("vapour-above-law", Severity.Stop, Room, At(c => c with { Room = new(5, 0) }), "vapour-above-recommended"),
+            At(c => c with { MixingFactor = null, Room = new(40, 20.0 / 3600), AirLimits = new(null, .5e-6, null) })),
+        new("vapour-above-law", Severity.Stop, Room, At(c => c with { Room = new(5, 0) })),
         new("vapour-above-recommended", Severity.Caution, Room, At(c => c with { Room = new(8, 0) })),
         new("room-missing", Severity.Unknown, Room, At(c => c with { Room = null })),
         new("vapour-not-computed", Severity.Unknown, "/compound/sheet/vapour", Sheet(s => s with { Vapour = null })),
         new("vapour-not-computed", Severity.Unknown, "/compound/sheet/vapour", Sheet(s => s with { Vapour = new("acetone", .1) })),
-        new("vapour-may-exceed-law", Severity.Caution, Room, At(c => c with { MixingFactor = null, Room = new(1, 60.0 / 3600) }), "vapour-above-recommended", "room-mean-only"),
-        new("outdoors", Severity.Caution, "/conditions/place", At(c => c with { Place = PourPlace.Outdoors, Room = null })),
-        new("ignition-source", Severity.Stop, "/conditions/ignitionSource", At(c => c with { HasIgnitionSource = true })),
+        new("vapour-may-exceed-law", Severity.Caution, Room, At(c => c with { MixingFactor = null, Room = new(1, 60.0 / 3600) })),
+        new("vapour-above-stricter-law", Severity.Caution, Room, At(c => c with { Room = new(8, 0), Jurisdiction = null })),
+        new("ignition-source", Severity.Stop, "/conditions/ignitionSource", At(c => c with { IgnitionSource = Fact.Yes })),
+        new("ignition-source", Severity.Unknown, "/conditions/ignitionSource",
+            pour => At(c => c with { IgnitionSource = Fact.Yes })(Sheet(s => s with { Vapour = null })(pour)), "vapour-not-computed"),
         new("confined-space", Severity.Caution, "/conditions/place", At(c => c with { Place = PourPlace.Confined })),
     ];
 

@@ -1,7 +1,9 @@
 using CalcService.Engine.Compounds;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Pouring;
 using CalcService.Engine.Ropes;
 using CalcService.Engine.Rules;
+using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Tests.Pouring;
 
@@ -17,9 +19,9 @@ public static class GoodPour
         GelTimes =
         [
             new(5 + Zero, 0, 66 * 60), new(20 + Zero, 0, 24 * 60), new(35 + Zero, 0, 10 * 60),
-            new(0 + Zero, 1, 50 * 60), new(10 + Zero, 1, 24 * 60), new(20 + Zero, 1, 13 * 60),
+            new(0 + Zero, 2, 50 * 60), new(10 + Zero, 2, 24 * 60), new(20 + Zero, 2, 13 * 60),
         ],
-        Doses = [new(2 + Zero, 7 + Zero, 1), new(7 + Zero, 34 + Zero, 0)],
+        Doses = [new(2 + Zero, 7 + Zero, 2), new(7 + Zero, 34 + Zero, 0)],
         Pouring = new(2 + Zero, 34 + Zero),
         PotLife = .75,
         MixingTimeS = 90,
@@ -35,6 +37,7 @@ public static class GoodPour
         Conditions = new()
         {
             AirK = 22 + Zero, SteelK = 20 + Zero, CompoundK = 20 + Zero, RelativeHumidity = .5, Room = new(5000, 6.0 / 3600), MixingFactor = 10,
+            IgnitionSource = Fact.No, Workplace = Workplace.GeneralIndustry, Jurisdiction = "US",
         },
         Ends = [End("A", 2)],
         Mixers = 1,
@@ -47,13 +50,17 @@ public static class GoodPour
     public static PourEnd End(string id, int quantity) => new(
         id,
         quantity,
-        new() { DiameterM = .020, Construction = "6x36", Core = RopeCore.Iwrc, Grade = 1770, Finish = WireFinish.Bright },
+        new() { DiameterM = .020, Construction = "6x36", Core = RopeCore.Iwrc, Grade = 1770, Finish = WireFinish.Bright, PlasticFilled = Fact.No },
         new() { SmallEndDiameterM = .023, LargeEndDiameterM = .045, LengthM = .100, ToleranceM = .0005 },
         ToleranceStated: true,
         SocketBreakingForceN: 310e3)
     {
         TiltRad = 0,
         StraightBelowM = 1,
+        Bore = BoreState.Clean,
+        Metal = SocketMetal.CastSteel,
+        Cleaner = Cleaner.Solvent,
+        DriedAt = new(2026, 3, 12, 8, 0, 0, TimeSpan.FromHours(1)),
     };
 
     /// <summary>An end of unknown metal in a cylinder of 50 mm bore, so that its resin is the volume given.</summary>
@@ -71,12 +78,14 @@ public static class GoodPour
     }
 
     /// <summary>Storage with which nothing is wrong.</summary>
-    public static LotStorage Stored { get; } = new(8 + Zero, 22 + Zero, IsKnown: true);
+    public static LotStorage Stored { get; } = new(8 + Zero, 22 + Zero, Fact.Yes);
 
     public static StockLot Lot(string lot, string kit, int count, string? expiresOn) => new(lot, kit, count,
         expiresOn is null ? null : DateOnly.ParseExact(expiresOn, "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture), null)
     {
         Storage = Stored,
+        State = LotState.Sealed,
+        Quarantined = Fact.No,
     };
 
     public static Outcome<PourPlanResult> Plan(PourPlanInput input, long steps = Budget.DefaultSteps, bool trace = false) =>

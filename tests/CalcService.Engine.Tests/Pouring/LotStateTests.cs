@@ -26,7 +26,7 @@ public sealed class LotStateTests
     [InlineData(false, true)]
     [InlineData(true, false)]
     public void Lot_in_quarantine_is_never_used(bool quarantined, bool used) =>
-        Assert.Equal(used, IsUsed(Good with { IsQuarantined = quarantined }));
+        Assert.Equal(used, IsUsed(Good with { Quarantined = quarantined ? Fact.Yes : Fact.No }));
 
     [Theory]
     [InlineData(null, "JOB-1", true)]
@@ -50,21 +50,24 @@ public sealed class LotStateTests
     [InlineData(10.0, null, true)]
     [InlineData(null, null, true)]
     public void Lot_is_used_where_no_reading_lies_outside_the_storage_range(double? lowest, double? highest, bool used) =>
-        Assert.Equal(used, IsUsed(Good with { Storage = new(lowest + Zero, highest + Zero, IsKnown: true) }, WithRange));
+        Assert.Equal(used, IsUsed(Good with { Storage = new(lowest + Zero, highest + Zero, Fact.Yes) }, WithRange));
 
     [Theory]
-    [InlineData(null, null, false, true, true)]
-    [InlineData(null, null, true, true, true)] // known, but not against what the sheet asks
-    [InlineData(10.0, null, true, true, true)]
-    [InlineData(10.0, 20.0, false, true, false)]
-    [InlineData(null, null, false, false, true)]
-    [InlineData(null, null, true, false, false)] // the sheet asks for nothing
-    [InlineData(10.0, 20.0, false, false, false)]
-    [InlineData(null, 20.0, false, false, true)]
-    public void Storage_is_asked_for_where_nobody_can_tell(double? lowest, double? highest, bool known, bool range, bool asked)
+    [InlineData(null, null, null, true, Severity.Caution)]
+    [InlineData(null, null, Fact.Unknown, true, Severity.Unknown)]
+    [InlineData(null, null, Fact.No, true, Severity.Unknown)]
+    [InlineData(null, null, Fact.Yes, true, Severity.Caution)] // known, but not against what the sheet asks
+    [InlineData(10.0, null, Fact.Yes, true, Severity.Caution)]
+    [InlineData(10.0, 20.0, null, true, null)]
+    [InlineData(null, null, null, false, Severity.Caution)]
+    [InlineData(null, null, Fact.Yes, false, null)] // the sheet asks for nothing
+    [InlineData(null, null, Fact.Unknown, false, Severity.Caution)]
+    [InlineData(10.0, 20.0, null, false, null)]
+    [InlineData(null, 20.0, null, false, Severity.Caution)]
+    public void Storage_is_asked_for_where_nobody_can_tell(double? lowest, double? highest, Fact? known, bool range, Severity? asked)
     {
         var plan = Plan(range ? WithRange : pour => pour, Good with { Storage = new(lowest + Zero, highest + Zero, known) });
-        Assert.Equal(asked ? ["storage-unknown"] : [], plan.Findings.Select(finding => finding.Definition.Code));
+        Assert.Equal(asked is { } severity ? [("facts-not-stated", severity)] : [], plan.Findings.Select(finding => (finding.Definition.Code, finding.Severity)));
     }
 
     [Fact]
@@ -76,8 +79,8 @@ public sealed class LotStateTests
             Unstored("FIRST", 1, "2026-04-30"), Unstored("SECOND", 9, "2026-05-31"), Unstored("SPARE", 9, "2027-12-31"), Unstored("NONE", 0, "2026-04-01"));
 
         Assert.True(plan.Result.Mixes.Count > 1);
-        Assert.Equal(["/stock/0/storage", "/stock/1/storage"],
-            plan.Findings.Where(finding => finding.Definition == PouringFindings.StorageUnknown).Select(finding => finding.Pointer));
+        var asked = plan.Findings.Single(finding => finding.Definition == StatedFacts.NotStated);
+        Assert.Equal(["/stock/0/storage", "/stock/1/storage"], asked.Related.Prepend(asked.Pointer));
     }
 
     [Fact]
@@ -85,7 +88,7 @@ public sealed class LotStateTests
     {
         var plan = Plan(WithRange, Good with
         {
-            ExpiresOn = new(2026, 3, 11), State = LotState.Damaged, IsQuarantined = true, ReservedFor = "X", Storage = new(0 + Zero, 60 + Zero, IsKnown: true),
+            ExpiresOn = new(2026, 3, 11), State = LotState.Damaged, Quarantined = Fact.Yes, ReservedFor = "X", Storage = new(0 + Zero, 60 + Zero, Fact.Yes),
         });
         Assert.Equal(["lot-expired", "stock-short"], plan.Findings.Select(finding => finding.Definition.Code));
     }
@@ -106,7 +109,7 @@ public sealed class LotStateTests
     {
         var plan = Plan(
             pour => pour with { Ends = [GoodPour.End("A", 5)] },
-            Good with { Count = 1, State = LotState.Opened }, Good with { Count = 1, IsQuarantined = true });
+            Good with { Count = 1, State = LotState.Opened }, Good with { Count = 1, Quarantined = Fact.Yes });
         Assert.Equal(["lot-quarantined", "lot-not-sealed"],
             plan.Findings.Where(finding => finding.Severity == Severity.Stop).Select(finding => finding.Definition.Code).OrderByDescending(code => code, StringComparer.Ordinal));
     }

@@ -11,9 +11,9 @@ public sealed class PourBoundaryTests
     private const double Zero = GoodPour.Zero;
 
     [Theory]
-    [InlineData(2, 1)]
-    [InlineData(5, 1)]
-    [InlineData(6.999999, 1)]
+    [InlineData(2, 2)]
+    [InlineData(5, 2)]
+    [InlineData(6.999999, 2)]
     [InlineData(7, 0)]
     [InlineData(34, 0)]
     public void Dose_is_that_of_the_band_of_the_steel(double celsius, int doses)
@@ -23,8 +23,8 @@ public sealed class PourBoundaryTests
     }
 
     [Theory]
-    [InlineData(6, 20, "steel", 1)]
-    [InlineData(20, 6, "air", 1)]
+    [InlineData(6, 20, "steel", 2)]
+    [InlineData(20, 6, "air", 2)]
     [InlineData(20, 20, "steel", 0)]
     public void Dose_goes_by_the_colder_of_air_and_steel(double steel, double air, string place, int doses)
     {
@@ -40,7 +40,10 @@ public sealed class PourBoundaryTests
     public void Pouring_range_holds_both_its_ends(double celsius, bool stops)
     {
         var plan = Plan(c => c with { AirK = celsius + Zero, SteelK = celsius + Zero, CompoundK = celsius + Zero, RelativeHumidity = .2 });
-        Assert.Equal(stops ? 3 : 0, plan.Findings.Count(finding => finding.Definition == PouringFindings.OutsidePouringRange));
+        // One fact, however many readings show it.
+        var outside = plan.Findings.Where(finding => finding.Definition == PouringFindings.OutsidePouringRange).ToArray();
+        Assert.Equal(stops ? 1 : 0, outside.Length);
+        Assert.All(outside, finding => Assert.Equal(["/conditions/compoundTemperature", "/conditions/steelTemperature", "/compound/sheet/pouring"], finding.Related));
     }
 
     [Theory]
@@ -107,19 +110,19 @@ public sealed class PourBoundaryTests
 
     [Fact]
     public void Lot_marked_good_until_the_last_day_of_its_shelf_life_is_marked_right() =>
-        Assert.Empty(GoodPour.Plan(GoodPour.Input with { Stock = [new StockLot("A", "small", 4, new(2027, 3, 1), new(2026, 1, 1)) { Storage = GoodPour.Stored }] }).Findings);
+        Assert.Empty(GoodPour.Plan(GoodPour.Input with { Stock = [GoodPour.Lot("A", "small", 4, "2027-03-01") with { MadeOn = new(2026, 1, 1) }] }).Findings);
 
     [Theory]
-    [InlineData(1, 60, "vapour-above-recommended peak, vapour-may-exceed-law peak")]
+    [InlineData(1, 60, "vapour-may-exceed-law peak")]
     [InlineData(2, 60, "vapour-above-recommended peak")]
-    [InlineData(5, 0, "vapour-above-law eight-hour mean, vapour-above-recommended eight-hour mean, vapour-above-recommended peak")]
+    [InlineData(5, 0, "vapour-above-law eight-hour mean")]
     [InlineData(8, 0, "vapour-above-recommended eight-hour mean")]
-    public void Peak_and_mean_are_each_held_against_their_own_limits(double volumeM3, double changesPerHour, string expected)
+    public void Peak_and_mean_are_each_held_against_their_own_limits_and_the_one_passed_furthest_is_found(double volumeM3, double changesPerHour, string expected)
     {
         // A ventilated cabinet has a high peak and a low mean, a closed one keeps its peak all day. Only where nothing is
         // ventilated is the law exceeded without an assumed mixing factor.
         var plan = Plan(c => c with { Room = new(volumeM3, changesPerHour / 3600), MixingFactor = null });
-        var findings = plan.Findings.Where(finding => finding.Definition != PouringFindings.RoomMeanOnly).ToArray();
+        var findings = plan.Findings;
         Assert.Equal(expected, string.Join(", ", findings
             .Select(finding => $"{finding.Definition.Code} {finding.Words.Single(word => word.Name == "which").Text}").Order(StringComparer.Ordinal)));
         foreach (var finding in findings)

@@ -1,3 +1,4 @@
+using CalcService.Engine.Findings;
 using CalcService.Engine.Pouring;
 using CalcService.Engine.Pouring.Preparation;
 using CalcService.Engine.Provenance;
@@ -48,7 +49,7 @@ public sealed class SequenceTests
     [Fact]
     public void Lubricant_plastic_and_a_small_basket_add_their_steps()
     {
-        var tasks = Steps(Rope(rope => rope with { Lubricant = Lubricant.Heavy, IsPlasticFilled = true, DiameterM = .012 })).Select(step => step.Definition.Task).ToArray();
+        var tasks = Steps(Rope(rope => rope with { Lubricant = Lubricant.Heavy, PlasticFilled = Fact.Yes, DiameterM = .012 })).Select(step => step.Definition.Task).ToArray();
         Assert.Equal(["plastic", "degrease", "clean"], tasks.SkipWhile(task => task != "plastic").Take(3));
         Assert.Contains("vent", tasks);
     }
@@ -74,7 +75,7 @@ public sealed class SequenceTests
             Conditions = GoodPour.Input.Conditions with { SteelK = 6 + Zero, RelativeHumidity = .2 },
         };
         var words = Steps(pour).Single(step => step.Definition.Task == "mix").Words;
-        Assert.Equal("the filler, then the resin, then 1 dose, stirred in, then the hardener", words.Single(word => word.Name == "order").Text);
+        Assert.Equal("the filler, then the resin, then 2 doses, stirred in, then the hardener", words.Single(word => word.Name == "order").Text);
         Assert.Equal(", in clean steel pail", words.Single(word => word.Name == "vessel").Text);
     }
 

@@ -39,7 +39,7 @@ public sealed class SteelTests
         var end = GoodPour.End("A", 1);
         var pour = GoodPour.Input with { Ends = [end with { SocketTemperatureK = 6.9 + Zero }, end with { Id = "B" }] };
         var dose = GoodPour.Plan(pour).Result.Dose!;
-        Assert.Equal((1, "socket"), (dose.PerKit, dose.Place));
+        Assert.Equal((2, "socket"), (dose.PerKit, dose.Place));
         Assert.Equal(0, GoodPour.Plan(GoodPour.Input).Result.Dose!.PerKit);
     }
 
@@ -53,10 +53,10 @@ public sealed class SteelTests
     }
 
     [Theory]
-    [InlineData(DosePlace.Unknown, "steel", 1)]
-    [InlineData(DosePlace.Colder, "steel", 1)]
+    [InlineData(DosePlace.Unknown, "steel", 2)]
+    [InlineData(DosePlace.Colder, "steel", 2)]
     [InlineData(DosePlace.Air, "air", 0)]
-    [InlineData(DosePlace.Steel, "steel", 1)]
+    [InlineData(DosePlace.Steel, "steel", 2)]
     [InlineData(DosePlace.Compound, "compound", 0)]
     public void Sheet_may_say_which_temperature_its_doses_go_by(DosePlace by, string place, int perKit)
     {

@@ -5,6 +5,7 @@ using CalcService.Engine.Pouring;
 using CalcService.Engine.Proof;
 using CalcService.Engine.Reuse;
 using CalcService.Engine.Tests.Findings;
+using CalcService.Engine.Tests.Sockets;
 
 namespace CalcService.Engine.Tests.Proof;
 
@@ -79,7 +80,7 @@ public sealed class ProofFindingTests
     public void Finding_fills_every_word_of_its_message(int index, string what) => RoomFindings.FillTheirWords(what, ProofCases.All[index].Evaluate().Findings);
 
     [Fact]
-    public void Cases_raise_every_finding_in_each_of_its_severities() => RoomFindings.AreAllRaised(ProofFindings.All, ProofCases.All);
+    public void Cases_raise_every_finding_in_each_of_its_severities() => RoomFindings.AreAllRaised(ProofFindings.All, [.. ProofCases.All, .. FitCases.OfRopeAndBasket]);
 
     [Fact]
     public void Catalogue_holds_every_definition_of_the_room_once_in_the_order_of_codes() => RoomFindings.AreCatalogued(ProofFindings.All, typeof(ProofFindings));

@@ -64,7 +64,7 @@ public static class RecordAuditExamples
               {{Socket}},
               {{Conditions}},
               "mix": {
-                "kits": [{ "lot": "A-118", "kit": "small", "count": 1, "expiresOn": "2027-01-31", "state": "sealed" }],
+                "kits": [{ "lot": "A-118", "kit": "small", "count": 1, "expiresOn": "2027-01-31", "state": "sealed", "quarantined": "no" }],
                 "dosesPerKit": 0,
                 "baskets": 3,
                 "volume": { "value": 76, "unit": "mL" }
@@ -179,7 +179,7 @@ public static class RecordAuditExamples
               {{Conditions}},
               "mix": {
                 "kits": [{ "lot": "A-091", "kit": "small", "count": 1, "expiresOn": "2026-02-28", "state": "opened" }],
-                "dosesPerKit": 1,
+                "dosesPerKit": 2,
                 "baskets": 3,
                 "volume": { "value": 76, "unit": "mL" }
               },

@@ -125,7 +125,7 @@ public static class CureScheduleExamples
             {
               "reference": "JOB-0419",
               "compound": { "profile": "demonstration" },
-              "doses": 2,
+              "doses": 5,
               "mixedAt": "2026-03-13T07:00:00+01:00",
               "thermalModel": "uniform",
               "conditions": {

@@ -30,6 +30,9 @@ public static class CureScheduleMapping
         },
         Ends = request.Ends.Select(end => new Engine.Curing.CureEnd(end.Id, end.Quantity, end.Rope.ToEngine(), end.Socket.Basket.ToEngine())
         {
+            SocketBreakingForceN = end.Socket.BreakingForce?.Si,
+            Metal = end.Socket.Material?.Kind,
+            RopeRange = end.Socket.RopeRange?.ToEngine(),
             OuterAtSmallEndM = (end.Socket.OuterAtSmallEnd ?? end.Socket.OuterDiameter)?.Si,
             OuterAtMouthM = (end.Socket.OuterAtMouth ?? end.Socket.OuterDiameter)?.Si,
         }).ToArray(),

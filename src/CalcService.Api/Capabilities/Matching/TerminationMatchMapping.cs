@@ -75,7 +75,8 @@ public static class TerminationMatchMapping
         BreakingForceN = socket.BreakingForce?.Si,
         RatedLoadN = socket.RatedLoad?.Si,
         ProofRatingN = socket.ProofRating?.Si,
-        RopeRange = socket.RopeRange is { } range ? new(range.Minimum.Si, range.Maximum.Si) : null,
+        RopeRange = socket.RopeRange?.ToEngine(),
+        Metal = socket.Material?.Kind,
         Standard = socket.Standard,
     };
 

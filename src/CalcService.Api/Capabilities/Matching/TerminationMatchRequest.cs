@@ -72,23 +72,14 @@ public sealed record SocketToMatch
     [Kind(QuantityKind.Force)]
     public Quantity? ProofRating { get; init; }
 
+    /// <summary>What it is made of.</summary>
+    public SocketMaterial? Material { get; init; }
+
     /// <summary>Rope diameters that its maker allows.</summary>
     public RopeDiameters? RopeRange { get; init; }
 
     /// <summary>The standard that it is made to.</summary>
     public string? Standard { get; init; }
-}
-
-/// <summary>A range of rope diameters, both ends allowed.</summary>
-public sealed record RopeDiameters
-{
-    /// <summary>Thinnest rope.</summary>
-    [Kind(QuantityKind.Length)]
-    public required Quantity Minimum { get; init; }
-
-    /// <summary>Thickest rope.</summary>
-    [Kind(QuantityKind.Length)]
-    public required Quantity Maximum { get; init; }
 }
 
 /// <summary>What the end is for.</summary>

@@ -37,6 +37,7 @@ public sealed class SocketToMatchValidator : AbstractValidator<SocketToMatch>
             .Of(socket => socket.BreakingForce, .1, 100000, "kN", QuantityKind.Force)
             .Of(socket => socket.RatedLoad, .1, 100000, "kN", QuantityKind.Force)
             .Of(socket => socket.ProofRating, .1, 100000, "kN", QuantityKind.Force);
+        RuleFor(socket => socket.Material!).SetValidator(new SocketMaterialValidator());
         RuleFor(socket => socket.RopeRange!).SetValidator(new RopeDiametersValidator());
         RuleFor(socket => socket).Custom((socket, context) =>
         {
@@ -56,24 +57,6 @@ public sealed class SocketToMatchValidator : AbstractValidator<SocketToMatch>
             if (socket.RatedLoad?.Si > socket.BreakingForce?.Si)
             {
                 context.Contradict(nameof(SocketToMatch.RatedLoad), nameof(SocketToMatch.BreakingForce), "The rated load is above the breaking force.");
-            }
-        });
-    }
-}
-
-/// <summary>What a range of rope diameters may be.</summary>
-public sealed class RopeDiametersValidator : AbstractValidator<RopeDiameters>
-{
-    public RopeDiametersValidator()
-    {
-        this.Ranges()
-            .Of(range => range.Minimum, 1, 200, "mm", QuantityKind.Length)
-            .Of(range => range.Maximum, 1, 200, "mm", QuantityKind.Length);
-        RuleFor(range => range).Custom((range, context) =>
-        {
-            if (range.Minimum.Si > range.Maximum.Si)
-            {
-                context.Contradict(nameof(RopeDiameters.Minimum), nameof(RopeDiameters.Maximum), "The minimum is above the maximum.");
             }
         });
     }

@@ -7,7 +7,7 @@ public static class PourPlanExamples
 {
     public static IReadOnlyList<RequestExample> All { get; } =
     [
-        new("plan", "Six pendant ends on a cool morning, kits on the shelf", """
+        new("plan", "Six pendant ends on a cool morning, kits on the shelf, everything said", """
             {
               "reference": "JOB-0417",
               "pourAt": "2026-03-12T08:30:00+01:00",
@@ -18,24 +18,40 @@ public static class PourPlanExamples
                 "steelTemperature": { "value": 8, "unit": "degC" },
                 "compoundTemperature": { "value": 18, "unit": "degC" },
                 "relativeHumidity": { "value": 72, "unit": "%" },
+                "ignitionSource": "no",
+                "place": "indoors",
+                "workplace": "generalIndustry",
+                "jurisdiction": "US",
                 "room": { "volume": { "value": 180, "unit": "m3" }, "airChanges": { "value": 6, "unit": "1/h" } }
               },
               "ends": [
                 {
                   "id": "A",
                   "quantity": 6,
-                  "rope": { "diameter": { "value": 20, "unit": "mm" }, "construction": "6x36", "core": "iwrc", "grade": 1770, "finish": "bright" },
+                  "rope": { "diameter": { "value": 20, "unit": "mm" }, "construction": "6x36", "core": "iwrc", "grade": 1770, "finish": "bright",
+                    "plasticFilled": "no", "lubricant": "light" },
                   "socket": {
                     "basket": {
                       "smallEndDiameter": { "value": 23, "unit": "mm" },
                       "largeEndDiameter": { "value": 45, "unit": "mm" },
                       "length": { "value": 100, "unit": "mm" },
-                      "tolerance": { "value": 0.5, "unit": "mm" }
-                    }
-                  }
+                      "tolerance": { "value": 0.5, "unit": "mm" },
+                      "sizesFrom": "measured"
+                    },
+                    "material": { "kind": "castSteel" },
+                    "breakingForce": { "value": 310, "unit": "kN" },
+                    "bore": "clean"
+                  },
+                  "cleaner": "solvent",
+                  "driedAt": "2026-03-12T08:00:00+01:00",
+                  "tilt": { "value": 0, "unit": "deg" },
+                  "straightBelow": { "value": 1, "unit": "m" }
                 }
               ],
-              "stock": [ { "lot": "A-118", "kit": "small", "count": 4, "expiresOn": "2027-01-31" } ],
+              "stock": [
+                { "lot": "A-118", "kit": "small", "count": 4, "expiresOn": "2027-01-31", "state": "sealed", "quarantined": "no",
+                    "storage": { "lowest": { "value": 8, "unit": "degC" }, "highest": { "value": 22, "unit": "degC" } } }
+              ],
               "crew": { "mixers": 1, "pourTime": { "value": 2, "unit": "min" } },
               "allowance": { "value": 10, "unit": "%" },
               "objective": "leastCost"
@@ -51,6 +67,10 @@ public static class PourPlanExamples
                 "steelTemperature": { "value": 5, "unit": "degC" },
                 "compoundTemperature": { "value": 16, "unit": "degC" },
                 "relativeHumidity": { "value": 55, "unit": "%" },
+                "ignitionSource": "no",
+                "place": "indoors",
+                "workplace": "generalIndustry",
+                "jurisdiction": "US",
                 "room": { "volume": { "value": 180, "unit": "m3" }, "airChanges": { "value": 6, "unit": "1/h" } }
               },
               "ends": [
@@ -63,6 +83,8 @@ public static class PourPlanExamples
                     "core": "iwrc",
                     "grade": 1960,
                     "finish": "galvanized",
+                    "plasticFilled": "no",
+                    "lubricant": "light",
                     "certificate": { "number": "C-2207", "breakingForce": { "value": 460, "unit": "kN" } }
                   },
                   "socket": {
@@ -70,14 +92,22 @@ public static class PourPlanExamples
                       "smallEndDiameter": { "value": 29, "unit": "mm" },
                       "largeEndDiameter": { "value": 58, "unit": "mm" },
                       "length": { "value": 130, "unit": "mm" },
-                      "tolerance": { "value": 0.5, "unit": "mm" }
-                    }
-                  }
+                      "tolerance": { "value": 0.5, "unit": "mm" },
+                      "sizesFrom": "measured"
+                    },
+                    "material": { "kind": "castSteel" },
+                    "breakingForce": { "value": 560, "unit": "kN" },
+                    "bore": "clean"
+                  },
+                  "cleaner": "solvent",
+                  "driedAt": "2026-03-13T06:40:00+01:00",
+                  "tilt": { "value": 0, "unit": "deg" },
+                  "straightBelow": { "value": 1, "unit": "m" }
                 }
               ],
               "stock": [
-                { "lot": "A-118", "kit": "small", "count": 1, "expiresOn": "2027-01-31" },
-                { "lot": "A-102", "kit": "small", "count": 0, "expiresOn": "2026-01-31" }
+                { "lot": "A-118", "kit": "small", "count": 1, "expiresOn": "2027-01-31", "state": "sealed", "quarantined": "no",
+                    "storage": { "lowest": { "value": 8, "unit": "degC" }, "highest": { "value": 22, "unit": "degC" } } }
               ],
               "crew": { "mixers": 1, "pourTime": { "value": 2, "unit": "min" } }
             }
@@ -91,27 +121,45 @@ public static class PourPlanExamples
                 "airTemperature": { "value": 9, "unit": "degC" },
                 "steelTemperature": { "value": 8, "unit": "degC" },
                 "compoundTemperature": { "value": 18, "unit": "degC" },
-                "relativeHumidity": { "value": 97, "unit": "%" }
+                "relativeHumidity": { "value": 97, "unit": "%" },
+                "ignitionSource": "no",
+                "place": "indoors",
+                "workplace": "generalIndustry",
+                "jurisdiction": "US",
+                "room": { "volume": { "value": 180, "unit": "m3" }, "airChanges": { "value": 6, "unit": "1/h" } }
               },
               "ends": [
                 {
                   "id": "A",
                   "quantity": 1,
-                  "rope": { "diameter": { "value": 20, "unit": "mm" }, "construction": "6x36", "core": "iwrc", "grade": 1770, "finish": "bright" },
+                  "rope": { "diameter": { "value": 20, "unit": "mm" }, "construction": "6x36", "core": "iwrc", "grade": 1770, "finish": "bright",
+                    "plasticFilled": "no", "lubricant": "light" },
                   "socket": {
                     "basket": {
                       "smallEndDiameter": { "value": 23, "unit": "mm" },
                       "largeEndDiameter": { "value": 45, "unit": "mm" },
-                      "length": { "value": 100, "unit": "mm" }
-                    }
-                  }
+                      "length": { "value": 100, "unit": "mm" },
+                      "tolerance": { "value": 0.5, "unit": "mm" },
+                      "sizesFrom": "measured"
+                    },
+                    "material": { "kind": "castSteel" },
+                    "breakingForce": { "value": 310, "unit": "kN" },
+                    "bore": "clean"
+                  },
+                  "cleaner": "solvent",
+                  "driedAt": "2026-03-14T06:40:00+01:00",
+                  "tilt": { "value": 0, "unit": "deg" },
+                  "straightBelow": { "value": 1, "unit": "m" }
                 }
               ],
-              "stock": [ { "lot": "A-097", "kit": "medium", "count": 2, "expiresOn": "2026-02-28" } ],
+              "stock": [
+                { "lot": "A-097", "kit": "medium", "count": 2, "expiresOn": "2026-02-28", "state": "sealed", "quarantined": "no",
+                    "storage": { "lowest": { "value": 8, "unit": "degC" }, "highest": { "value": 22, "unit": "degC" } } }
+              ],
               "crew": { "mixers": 1, "pourTime": { "value": 2, "unit": "min" } }
             }
             """),
-        new("missing", "Nobody measured the steel: undetermined", """
+        new("missing", "Nobody measured the steel or looked into the bore: undetermined", """
             {
               "reference": "JOB-0420",
               "pourAt": "2026-03-14T07:00:00+01:00",
@@ -119,28 +167,77 @@ public static class PourPlanExamples
               "conditions": {
                 "airTemperature": { "value": 9, "unit": "degC" },
                 "compoundTemperature": { "value": 18, "unit": "degC" },
-                "relativeHumidity": { "value": 60, "unit": "%" }
+                "relativeHumidity": { "value": 60, "unit": "%" },
+                "ignitionSource": "no",
+                "place": "indoors",
+                "workplace": "generalIndustry",
+                "jurisdiction": "US",
+                "room": { "volume": { "value": 180, "unit": "m3" }, "airChanges": { "value": 6, "unit": "1/h" } }
               },
               "ends": [
                 {
                   "id": "A",
                   "quantity": 1,
-                  "rope": { "diameter": { "value": 20, "unit": "mm" }, "construction": "6x36", "core": "iwrc", "grade": 1770, "finish": "bright" },
+                  "rope": { "diameter": { "value": 20, "unit": "mm" }, "construction": "6x36", "core": "iwrc", "grade": 1770, "finish": "bright",
+                    "plasticFilled": "no", "lubricant": "light" },
                   "socket": {
                     "basket": {
                       "smallEndDiameter": { "value": 23, "unit": "mm" },
                       "largeEndDiameter": { "value": 45, "unit": "mm" },
-                      "length": { "value": 100, "unit": "mm" }
-                    }
+                      "length": { "value": 100, "unit": "mm" },
+                      "tolerance": { "value": 0.5, "unit": "mm" },
+                      "sizesFrom": "measured"
+                    },
+                    "material": { "kind": "castSteel" },
+                    "breakingForce": { "value": 310, "unit": "kN" }
+                  },
+                  "cleaner": "solvent",
+                  "driedAt": "2026-03-14T06:40:00+01:00",
+                  "tilt": { "value": 0, "unit": "deg" },
+                  "straightBelow": { "value": 1, "unit": "m" }
+                }
+              ],
+              "stock": [
+                { "lot": "A-118", "kit": "small", "count": 4, "expiresOn": "2027-01-31", "state": "sealed", "quarantined": "no",
+                    "storage": { "lowest": { "value": 8, "unit": "degC" }, "highest": { "value": 22, "unit": "degC" } } }
+              ],
+              "crew": { "mixers": 1, "pourTime": { "value": 2, "unit": "min" } }
+            }
+            """),
+        new("ahead", "Planned a week ahead: what the day itself makes is asked for at its hold point", """
+            {
+              "reference": "JOB-0421",
+              "purpose": "plan",
+              "pourAt": "2026-03-20T08:00:00+01:00",
+              "compound": { "profile": "demonstration" },
+              "conditions": { "room": { "volume": { "value": 180, "unit": "m3" }, "airChanges": { "value": 6, "unit": "1/h" } } },
+              "ends": [
+                {
+                  "id": "A",
+                  "quantity": 6,
+                  "rope": { "diameter": { "value": 20, "unit": "mm" }, "construction": "6x36", "core": "iwrc", "grade": 1770, "finish": "bright",
+                    "plasticFilled": "no", "lubricant": "light" },
+                  "socket": {
+                    "basket": {
+                      "smallEndDiameter": { "value": 23, "unit": "mm" },
+                      "largeEndDiameter": { "value": 45, "unit": "mm" },
+                      "length": { "value": 100, "unit": "mm" },
+                      "tolerance": { "value": 0.5, "unit": "mm" },
+                      "sizesFrom": "measured"
+                    },
+                    "material": { "kind": "castSteel" },
+                    "breakingForce": { "value": 310, "unit": "kN" }
                   }
                 }
               ],
+              "stock": [ { "lot": "A-118", "kit": "small", "count": 4, "expiresOn": "2027-01-31" } ],
               "crew": { "mixers": 1, "pourTime": { "value": 2, "unit": "min" } }
             }
             """),
         new("quote", "A quote with the caller's prices and rates, no stock", """
             {
               "reference": "Q-2032",
+              "purpose": "quote",
               "pourAt": "2026-04-20T08:00:00+02:00",
               "compound": { "profile": "demonstration" },
               "conditions": {
@@ -148,6 +245,8 @@ public static class PourPlanExamples
                 "steelTemperature": { "value": 12, "unit": "degC" },
                 "compoundTemperature": { "value": 15, "unit": "degC" },
                 "relativeHumidity": { "value": 50, "unit": "%" },
+                "workplace": "generalIndustry",
+                "jurisdiction": "US",
                 "room": { "volume": { "value": 400, "unit": "m3" }, "airChanges": { "value": 6, "unit": "1/h" } }
               },
               "ends": [

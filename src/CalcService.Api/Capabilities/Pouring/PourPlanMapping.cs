@@ -5,6 +5,7 @@ using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Pouring;
 using CalcService.Engine.Provenance;
+using CalcService.Engine.Rules;
 using CalcService.Engine.Sockets;
 
 namespace CalcService.Api.Capabilities.Pouring;
@@ -17,6 +18,7 @@ public static class PourPlanMapping
     public static PourPlanInput ToEngine(PourPlanRequest request, Engine.Compounds.CompoundSheet sheet) => new()
     {
         Reference = request.Reference,
+        Purpose = request.Purpose ?? Purpose.Pour,
         PourAt = request.PourAt,
         Compound = sheet,
         Conditions = new()
@@ -26,8 +28,10 @@ public static class PourPlanMapping
             CompoundK = request.Conditions?.CompoundTemperature?.Si,
             RelativeHumidity = request.Conditions?.RelativeHumidity?.Si,
             UncertaintyK = request.Conditions?.Uncertainty?.Si,
-            HasIgnitionSource = request.Conditions?.IgnitionSource == Fact.Yes,
-            Place = request.Conditions?.Place ?? PourPlace.Unknown,
+            IgnitionSource = request.Conditions?.IgnitionSource,
+            Place = request.Conditions?.Place,
+            Workplace = request.Conditions?.Workplace ?? Workplace.Unknown,
+            Jurisdiction = request.Conditions?.Jurisdiction,
             AirSpeedMPerS = request.Conditions?.AirSpeed?.Si,
             MixingFactor = request.Conditions?.MixingFactor?.Si,
             ReadAt = request.Conditions?.ReadAt,
@@ -42,7 +46,7 @@ public static class PourPlanMapping
         Allowance = request.Allowance?.Si,
         VesselResidueM3 = request.VesselResidue?.Si,
         WitnessSampleM3 = request.WitnessSample?.Si,
-        IntendedDose = request.Dose is { } dose ? new(dose.PerKit, dose.Added ?? DoseMoment.Unknown) : null,
+        IntendedDose = request.Dose is { } dose ? new(dose.PerKit, dose.Added) : null,
         Objective = request.Objective,
         Quote = request.Quote?.ToEngine(),
     };
@@ -51,7 +55,9 @@ public static class PourPlanMapping
         end.Id, end.Quantity, end.Rope.ToEngine(), end.Socket.Basket.ToEngine(), end.Socket.Basket.Tolerance is not null, end.Socket.BreakingForce?.Si, end.PourTime?.Si)
     {
         SizesFrom = end.Socket.Basket.SizesFrom ?? SizesFrom.Unknown,
-        Bore = end.Socket.Bore ?? BoreState.Unknown,
+        Bore = end.Socket.Bore,
+        Metal = end.Socket.Material?.Kind,
+        RopeRange = end.Socket.RopeRange?.ToEngine(),
         SocketTemperatureK = end.Socket.Temperature?.Value.Si,
         SocketReadAt = end.Socket.Temperature?.ReadAt,
         SocketMassKg = end.Socket.Mass?.Si,
@@ -62,9 +68,9 @@ public static class PourPlanMapping
         TiltRad = end.Tilt?.Si,
         StraightBelowM = end.StraightBelow?.Si,
         BroomAngleRad = end.BroomAngle?.Si,
-        FibreCore = end.FibreCore ?? BroomPart.Unknown,
-        Plastic = end.Plastic ?? BroomPart.Unknown,
-        Cleaner = end.Cleaner ?? Cleaner.Unknown,
+        FibreCore = end.FibreCore,
+        Plastic = end.Plastic,
+        Cleaner = end.Cleaner,
         HasReleaseAgent = end.ReleaseAgent == Fact.Yes,
         DriedAt = end.DriedAt,
     };

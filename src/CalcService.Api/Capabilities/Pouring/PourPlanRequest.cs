@@ -3,6 +3,7 @@ using CalcService.Api.Units;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Pouring;
 using CalcService.Engine.Provenance;
+using CalcService.Engine.Rules;
 
 namespace CalcService.Api.Capabilities.Pouring;
 
@@ -18,13 +19,16 @@ public sealed record PourPlanRequest : ICalculationRequest
     /// <summary>Units of the answer: metric (if absent) or inch.</summary>
     public UnitSystem? Units { get; init; }
 
+    /// <summary>What the plan is for. pour (if absent): it is done now, and every fact behind a stop has to be stated. plan: it lies ahead, and what the work itself makes is a hold point. quote: no fact and no reading is asked for.</summary>
+    public Purpose? Purpose { get; init; }
+
     /// <summary>When mixing starts. Expiry dates are judged at its offset.</summary>
     public required DateTimeOffset PourAt { get; init; }
 
     /// <summary>The compound.</summary>
     public required Compound Compound { get; init; }
 
-    /// <summary>The readings of the day. A reading that is missing is never taken from another.</summary>
+    /// <summary>The readings of the day. A reading that is missing is never taken from another. A quote needs none.</summary>
     public PourConditions? Conditions { get; init; }
 
     /// <summary>The rope ends to socket.</summary>
@@ -83,6 +87,12 @@ public sealed record PourConditions
 
     /// <summary>Whether a flame, spark, hot surface or running engine is near the work.</summary>
     public Fact? IgnitionSource { get; init; }
+
+    /// <summary>The kind of workplace, by which laws set limits for the air. Where nobody says, those of general industry hold, with a caution where a stricter one is passed.</summary>
+    public Workplace? Workplace { get; init; }
+
+    /// <summary>Code of the jurisdiction whose limits for the air hold: US or US-CA; US if absent, with a caution where a stricter one is passed.</summary>
+    public string? Jurisdiction { get; init; }
 
     /// <summary>Where the pour is. Outdoors no vapour is computed; elsewhere the room is needed.</summary>
     public PourPlace? Place { get; init; }

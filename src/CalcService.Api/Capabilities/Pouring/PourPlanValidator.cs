@@ -4,6 +4,7 @@ using CalcService.Api.Contract;
 using CalcService.Api.Validation;
 using CalcService.Engine.Pouring;
 using CalcService.Engine.Provenance;
+using CalcService.Engine.Rules;
 using FluentValidation;
 
 namespace CalcService.Api.Capabilities.Pouring;
@@ -93,6 +94,9 @@ public sealed class PourPlanValidator : AbstractValidator<PourPlanRequest>
 /// <summary>What readings may be.</summary>
 public sealed class PourConditionsValidator : AbstractValidator<PourConditions>
 {
+    private static IReadOnlyList<string> Jurisdictions { get; } =
+        [.. RuleBook.Current.Pouring.Air.SelectMany(air => air.Laws).Select(law => law.Jurisdiction).Distinct()];
+
     public PourConditionsValidator()
     {
         this.Ranges()
@@ -104,6 +108,9 @@ public sealed class PourConditionsValidator : AbstractValidator<PourConditions>
             .Of(conditions => conditions.AirSpeed, 0, 20, "m/s", QuantityKind.Speed)
             .Of(conditions => conditions.MixingFactor, 1, 100, "1", QuantityKind.Count)
             .Of(conditions => conditions.ValidFor, 1, 1440, "min", QuantityKind.Duration);
+        RuleFor(conditions => conditions.Jurisdiction)
+            .Must(code => code is null || Jurisdictions.Contains(code))
+            .WithErrorCode("unknown-jurisdiction").WithMessage($"No limits for the air are known there; known: {string.Join(", ", Jurisdictions)}.");
         RuleFor(conditions => conditions.AirLimits!).SetValidator(new AirLimitsValidator());
         RuleFor(conditions => conditions.Room!).SetValidator(new RoomValidator());
     }

@@ -67,19 +67,14 @@ internal static class HeatFacts
         HeatedEnd end, CuringRules rules, CancellationToken cancellationToken)
     {
         var area = end.AreaM2(scope);
-        // Wires that leave no room for compound make no cone.
-        var overfull = area is { } wires ? EndFit.Overfull(wires, end.Basket, end.Pointer) : null;
-        if (overfull is not null)
-        {
-            scope.Findings.Add(overfull);
-        }
-
+        // Wires that leave no room for compound make no cone, which the fit of the end finds.
+        var isOverfull = area is { } wires && EndFit.IsOverfull(wires, end.Basket);
         if (end is not { OuterAtSmallEndM: not null, OuterAtMouthM: not null })
         {
             scope.Find(HeatFindings.SocketWallMissing, end.Pointer + "/socket/outerDiameter", words: new FindingWord("end", end.Id));
         }
 
-        if (overfull is not null || area is not { } metal || end is not { OuterAtSmallEndM: { } small, OuterAtMouthM: { } mouth } || Materials(sheet) is not { } materials)
+        if (isOverfull || area is not { } metal || end is not { OuterAtSmallEndM: { } small, OuterAtMouthM: { } mouth } || Materials(sheet) is not { } materials)
         {
             return null;
         }

@@ -1,6 +1,5 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
-using CalcService.Engine.Sockets;
 using static CalcService.Engine.Findings.FindingKinds;
 
 namespace CalcService.Engine.Cones.Heat;
@@ -26,10 +25,8 @@ public static class HeatFindings
         "Send fewer kinds of ends at a time.",
         Model);
 
-    public static FindingDefinition WiresDoNotFit => FitFindings.WiresDoNotFit;
-
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<FindingDefinition> All => [ConeSteelUnknown, SocketWallMissing, BudgetSpent, WiresDoNotFit];
+    public static IReadOnlyList<FindingDefinition> All => [ConeSteelUnknown, SocketWallMissing, BudgetSpent];
 
     private static Source Model => new("heat and cure of the cone, its wires and its socket together", "docs/cone-heat.md", Basis.Derived);
 }

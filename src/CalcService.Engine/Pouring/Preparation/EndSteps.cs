@@ -1,3 +1,4 @@
+using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Ropes;
 
@@ -19,7 +20,7 @@ internal static class EndSteps
         yield return Step(StepCatalogue.Cut, broom);
         yield return Step(StepCatalogue.Open, new StepValue("broomAngle", scope.Rules.BroomAngle.Value!.Value));
         yield return Step(end.Rope.Core switch { RopeCore.Fibre => StepCatalogue.CoreFibre, RopeCore.Iwrc => StepCatalogue.CoreWire, _ => StepCatalogue.CoreUnknown });
-        if (end.Rope.IsPlasticFilled == true)
+        if (end.Rope.PlasticFilled == Fact.Yes)
         {
             yield return Step(StepCatalogue.Plastic);
         }

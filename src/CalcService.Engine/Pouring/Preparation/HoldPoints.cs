@@ -13,7 +13,7 @@ internal static class HoldPoints
     {
         foreach (var end in scope.Input.Ends)
         {
-            yield return new(StepCatalogue.Cut.Task, "fit", "Rope and socket are those of the plan and their certificates; the rope is thinner than the small end.", Lead)
+            yield return new(StepCatalogue.Cut.Task, "fit", "Rope and socket are those of the plan and their certificates; the socket is of steel and stronger than the rope; the rope is thinner than the small end.", Lead)
             {
                 End = end.Id, Reading = Measure.Length(end.Rope.OverallDiameterM), Maximum = Measure.Length(end.Basket.SmallEndDiameterM),
             };
@@ -29,7 +29,8 @@ internal static class HoldPoints
             yield return point;
         }
 
-        yield return new(StepCatalogue.Mix.Task, "lots", "Lots and dates on the packs are those of the plan; every pack is sealed and whole.", Lead);
+        yield return new(StepCatalogue.Mix.Task, "lots", "Lots and dates on the packs are those of the plan; no lot is quarantined; every pack is sealed and whole.", Lead);
+        yield return new(StepCatalogue.Mix.Task, "ignition", "No flame, spark, hot surface or running engine near the work.", Lead);
         foreach (var mix in plan.Mixes)
         {
             yield return new(StepCatalogue.Fill.Task, "stopPouring", "Nothing of the mix is poured after this time, or once it draws threads.", Lead) { Mix = mix.Number, At = mix.StopPouringAt };

@@ -33,7 +33,7 @@ internal static class LabourLines
         else if (task.DefaultMinutes is { } minutes)
         {
             (each, from) = ((decimal)minutes * SecondsPerMinute, "default");
-            if (scope.IsQuote)
+            if (scope.HasPrices)
             {
                 scope.Assume(QuotePointers.TaskTimes + task.Name, $"time to {task.Words}, {(isPerEnd ? "for each end" : "for the job")}; common practice, no source",
                     Measure.Duration((double)each), AssumptionOrigin.Default);
@@ -64,7 +64,7 @@ internal static class LabourLines
     {
         var isWait = task.Name == LabourTask.WaitForGel;
         var time = isWait ? WaitS(gel) : MixAndPourS(scope, plan);
-        if (time is { } seconds && scope.IsQuote)
+        if (time is { } seconds && scope.HasPrices)
         {
             scope.Assume(QuotePointers.TaskTimes + task.Name,
                 isWait ? "time to wait, one person once, until the latest gel in the cone" : "time to mix and pour, one person at each kit and each basket",

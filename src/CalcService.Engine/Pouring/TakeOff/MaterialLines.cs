@@ -8,7 +8,7 @@ internal static class MaterialLines
     public static IReadOnlyList<MaterialLine> Of(PourScope scope, Quote quote, IReadOnlyList<PlannedEnd> ends, List<string> missing)
     {
         var needs = scope.Input.Ends.Select((end, i) => EndNeeds.Of(scope, quote, end, ends[i])).ToArray();
-        if (scope.IsQuote)
+        if (scope.HasPrices)
         {
             Assume(scope, quote, needs);
         }

@@ -3,20 +3,18 @@ using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Rules.Edition202612;
 
-/// <summary>The limits of a pour in the edition of November 2026.</summary>
+/// <summary>The limits of a pour in the edition of December 2026.</summary>
 public static class PouringRules2026Dec
 {
     private static readonly Source ConeTradition = new("DIN 3092 and EN 13411-4 tradition", "", Basis.FromMemory);
     private static readonly Source Energy = new("J. Appl. Polym. Sci. 102", "p. 1870, redox-cured polyester", Basis.Published);
-    private static readonly Source Osha = new("29 CFR 1910.1000", "Table Z-2, styrene", Basis.Law);
-    private static readonly Source Niosh = new("NIOSH Pocket Guide to Chemical Hazards", "styrene", Basis.Published);
 
     public static PouringRules Rules { get; } = new()
     {
         DewMargin = Limit("steel at least this far above the dew point", Measure.TemperatureDifference(3),
             new("ISO 8502-4 and ISO 12944-7", "", Basis.FromMemory)),
         HighestOrdinaryGrade = Limit("above this grade special precautions, ask the rope supplier", Measure.Count(1960),
-            new("ISO 7595:1984; BS 7035:1989", "§1", Basis.Published)),
+            new("BS 7035:1989", "§1, note 2", Basis.Published)),
         BasketLengthInDiameters = Limit("basket at least this many rope diameters long", Measure.Count(5), ConeTradition),
         ConeAngleLeast = Limit("included angle of the cone at least", Measure.Angle(5 * Math.PI / 180), ConeTradition),
         ConeAngleMost = Limit("included angle of the cone at most", Measure.Angle(18 * Math.PI / 180), ConeTradition),
@@ -35,15 +33,8 @@ public static class PouringRules2026Dec
         VentUpTo = Limit("up to this rope diameter the seal of the basket gets a vent", Measure.Length(.016), Source.CommonPractice),
         ReadingsValidFor = Limit("a reading holds this long where nobody says how long", Measure.Duration(3600), Source.CommonPractice),
         Seizing = SeizingRules2026Dec.Rules,
-        Air =
-        [
-            new("styrene", 104.15,
-                LegalCeiling: Limit("styrene in air, ceiling (up to 600 ppm for 5 min in any 3 h)", Measure.AirFraction(200e-6), Osha),
-                LegalTimeWeighted: Limit("styrene in air, eight-hour mean", Measure.AirFraction(100e-6), Osha),
-                RecommendedShortTerm: Limit("styrene in air, short term", Measure.AirFraction(100e-6), Niosh),
-                RecommendedTimeWeighted: Limit("styrene in air, working-day mean", Measure.AirFraction(50e-6), Niosh),
-                FlashPoint: Limit("styrene, flash point", Measure.Temperature(31 + 273.15), Niosh)),
-        ],
+        Fit = FitRules2026Dec.Rules,
+        Air = AirRules2026Dec.All,
     };
 
     private static RuleLimit Limit(string text, Measure value, Source source) => new(PouringRules.General, text, value, source);

@@ -124,13 +124,13 @@ public sealed class PourPlanTests(Service service)
         Assert.Null(answer.At(reading == "relativeHumidity" ? "/result/dewPoint" : "/result/potLife"));
     }
 
-    /// <summary>Bands of the invented sheet: 2 doses from 2 to below 4 °C, 1 to below 7, none to 34 and at 34.</summary>
+    /// <summary>Bands of the invented sheet: 5 doses from 2 to below 4 °C, 2 to below 7, none to 34 and at 34.</summary>
     [Theory]
-    [InlineData(2, 2)]
-    [InlineData(3.999, 2)]
-    [InlineData(4, 1)]
-    [InlineData(5, 1)]
-    [InlineData(6.999, 1)]
+    [InlineData(2, 5)]
+    [InlineData(3.999, 5)]
+    [InlineData(4, 2)]
+    [InlineData(5, 2)]
+    [InlineData(6.999, 2)]
     [InlineData(7, 0)]
     [InlineData(34, 0)]
     public async Task Dose_is_that_of_the_band_of_the_colder_of_air_and_steel(double temperature, int doses)

@@ -52,11 +52,11 @@ public sealed class TakeOffTests(Service service)
     [Fact]
     public async Task Doses_on_the_shelf_have_not_to_be_bought()
     {
-        // At 5 °C one dose for each of two kits.
+        // At 5 °C two doses for each of two kits.
         var cold = Plans.Plan.With("/conditions/steelTemperature/value", 5);
-        Assert.Equal((2, 0, 2), Doses(await TakeOffAsync(cold)));
-        Assert.Equal((2, 1, 1), Doses(await TakeOffAsync(cold.With("/stock/0/doseCount", 1))));
-        Assert.Equal((2, 2, 0), Doses(await TakeOffAsync(cold.With("/stock/0/doseCount", 9))));
+        Assert.Equal((4, 0, 4), Doses(await TakeOffAsync(cold)));
+        Assert.Equal((4, 1, 3), Doses(await TakeOffAsync(cold.With("/stock/0/doseCount", 1))));
+        Assert.Equal((4, 4, 0), Doses(await TakeOffAsync(cold.With("/stock/0/doseCount", 9))));
 
         static (int, int, int) Doses(JsonNode takeOff) =>
             ((int)takeOff["doses"]!["needed"]!, (int)takeOff["doses"]!["fromStock"]!, (int)takeOff["doses"]!["toBuy"]!);

@@ -1,4 +1,5 @@
 using CalcService.Engine.Compounds;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Pouring.TakeOff;
 
 namespace CalcService.Engine.Tests.Pouring.TakeOff;
@@ -17,7 +18,7 @@ public sealed class TakeOffStockTests
         Assert.Equal(new KitLine("small", null, 2, 1, 3, 0, 19, 0), Kit([Lot with { Count = 9 }]));
         Assert.Equal(new KitLine("small", null, 2, 1, 3, 0, 19, 0), Kit([Lot, Lot with { Lot = "L2", Count = 1 }]));
         // A lot that may not be used is no spare either.
-        Assert.Equal(new KitLine("small", null, 2, 1, 2, 1, 19, 19), Kit([Lot, Lot with { Lot = "L2", IsQuarantined = true }]));
+        Assert.Equal(new KitLine("small", null, 2, 1, 2, 1, 19, 19), Kit([Lot, Lot with { Lot = "L2", Quarantined = Fact.Yes }]));
     }
 
     [Theory]
@@ -46,11 +47,11 @@ public sealed class TakeOffStockTests
     [Fact]
     public void Doses_are_for_all_kits_less_those_on_the_shelf()
     {
-        // At 5 °C one for each kit: two needed, one spare. At 2.50 each.
-        Assert.Equal(new DoseLine(1, 3, 0, 3, 2.5m, 7.5m), Doses(null));
-        Assert.Equal(new DoseLine(1, 3, 0, 3, 2.5m, 7.5m), Doses([Lot]));
-        Assert.Equal(new DoseLine(1, 3, 2, 1, 2.5m, 2.5m), Doses([Lot with { DoseCount = 2 }]));
-        Assert.Equal(new DoseLine(1, 3, 3, 0, 2.5m, 0), Doses([Lot with { DoseCount = 2 }, Lot with { Lot = "L2", Count = 0, DoseCount = 50 }]));
+        // At 5 °C two for each kit: two kits needed, one spare. At 2.50 each.
+        Assert.Equal(new DoseLine(2, 6, 0, 6, 2.5m, 15), Doses(null));
+        Assert.Equal(new DoseLine(2, 6, 0, 6, 2.5m, 15), Doses([Lot]));
+        Assert.Equal(new DoseLine(2, 6, 2, 4, 2.5m, 10), Doses([Lot with { DoseCount = 2 }]));
+        Assert.Equal(new DoseLine(2, 6, 6, 0, 2.5m, 0), Doses([Lot with { DoseCount = 2 }, Lot with { Lot = "L2", Count = 0, DoseCount = 50 }]));
     }
 
     [Theory]
@@ -62,7 +63,7 @@ public sealed class TakeOffStockTests
         var barred = Lot with { Lot = "L2", DoseCount = 50 };
         barred = why switch
         {
-            "quarantined" => barred with { IsQuarantined = true },
+            "quarantined" => barred with { Quarantined = Fact.Yes },
             "opened" => barred with { State = LotState.Opened },
             _ => barred with { DoseExpiresOn = new DateOnly(2026, 3, 11) },
         };

@@ -17,7 +17,7 @@ internal static class CureExamples
             "pouring": { "minimum": { "value": 2, "unit": "degC" }, "maximum": { "value": 34, "unit": "degC" } },
             "lowestCure": { "value": 2, "unit": "degC" },
             "doses": [
-              { "from": { "value": 2, "unit": "degC" }, "below": { "value": 7, "unit": "degC" }, "perKit": 1 },
+              { "from": { "value": 2, "unit": "degC" }, "below": { "value": 7, "unit": "degC" }, "perKit": 2 },
               { "from": { "value": 7, "unit": "degC" }, "below": { "value": 34, "unit": "degC" }, "perKit": 0 } ],
             "gelTimes": [
               { "temperature": { "value": 5, "unit": "degC" }, "doses": 0, "time": { "value": 66, "unit": "min" }, "measuredIn": { "selfHeating": "no" } },

@@ -13,14 +13,18 @@ internal static class BroomExamples
     public static IReadOnlyList<FindingExample> All { get; } =
     [
         new("left-in-broom", Severity.Stop, End + "/plastic", pour => pour.With(End + "/plastic", "left")),
-        new("plastic-filled-rope", Severity.Caution, Rope + "/plasticFilled", pour => pour.With(Rope + "/plasticFilled", "yes")),
         new("cleaner-forbidden", Severity.Stop, End + "/cleaner", pour => pour.With(End + "/cleaner", "acid")),
         new("broom-not-dry", Severity.Stop, End + "/driedAt", pour => pour.With(End + "/driedAt", "2026-03-12T09:00:00+01:00")),
         new("bore-not-clean", Severity.Stop, Socket + "/bore", pour => pour.With(Socket + "/bore", "oldResin")),
         new("release-agent", Severity.Note, End + "/releaseAgent", pour => pour.With(End + "/releaseAgent", "yes")),
         new("used-rope", Severity.Caution, Rope + "/used", pour => pour.With(Rope + "/used", "yes")),
         new("broom-too-wide", Severity.Note, End + "/broomAngle", pour => pour.With(End + "/broomAngle", Quantity(100, "deg"))),
-        new("alignment-not-stated", Severity.Caution, End + "/tilt", pour => pour.Without(End + "/tilt")),
+        new("broom-too-narrow", Severity.Caution, End + "/broomAngle", pour => pour.With(End + "/broomAngle", Quantity(15, "deg"))),
+        new("broom-dried-long-ago", Severity.Caution, End + "/driedAt", pour => pour.With(End + "/driedAt", "2026-03-09T08:00:00+01:00")),
+        new("facts-not-stated", Severity.Unknown, Socket + "/bore", pour => pour.Without(Socket + "/bore").Without(End + "/tilt")),
+        new("facts-not-stated", Severity.Caution, End + "/tilt", pour => pour.Without(End + "/tilt")),
+        new("rope-tilted", Severity.Unknown, End + "/tilt", pour => pour.With(End + "/tilt", Quantity(6, "deg"))),
+        new("no-straight-rope", Severity.Stop, End + "/straightBelow", pour => pour.With(End + "/straightBelow", Quantity(0, "m"))),
         new("rope-tilted", Severity.Caution, End + "/tilt", pour => pour.With(End + "/tilt", Quantity(1, "deg"))),
     ];
 }

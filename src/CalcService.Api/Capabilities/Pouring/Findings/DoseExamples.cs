@@ -19,7 +19,7 @@ internal static class DoseExamples
         new("dose-uncertain", Severity.Caution, Steel,
             pour => pour.With(Air, Quantity(8, "degC")).With(Steel, Quantity(7.5, "degC")).With("/conditions/uncertainty", Quantity(1, "K"))),
         new("gel-time-unknown", Severity.Unknown, GelTimes, pour => pour.With(GelTimes, GelTime(20, 1, 13))),
-        new("gel-time-extrapolated", Severity.Caution, Steel, pour => pour.With(GelTimes + "/1", GelTime(21, 0, 23)[0]!.DeepClone()).With(GelTimes + "/0", GelTime(25, 0, 18)[0]!.DeepClone())),
+        new("gel-time-extrapolated", Severity.Caution, "/conditions/compoundTemperature", pour => pour.With(GelTimes + "/1", GelTime(21, 0, 23)[0]!.DeepClone()).With(GelTimes + "/0", GelTime(25, 0, 18)[0]!.DeepClone())),
         new("gel-time-from-one-point", Severity.Caution, GelTimes, pour => pour.With(GelTimes, GelTime(20, 0, 24))),
         new("pour-time-missing", Severity.Unknown, "/crew/pourTime", pour => pour.Without("/crew/pourTime")),
         new("pot-life-too-short", Severity.Stop, "/crew/pourTime", pour => pour.With("/crew/pourTime", Quantity(20, "min"))),

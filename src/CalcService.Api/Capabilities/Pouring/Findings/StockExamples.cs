@@ -17,7 +17,6 @@ internal static class StockExamples
         .. AloneAndBesideAnother("storage-outside-range", "storage/highest", pour => pour.With(Lot + "/storage/highest", Quantity(31, "degC"))),
         .. AloneAndBesideAnother("lot-expiry-missing", "expiresOn", pour => pour.Without(Lot + "/expiresOn"), Severity.Unknown),
         new("lot-reserved", Severity.Note, Lot + "/reservedFor", BesideAnother(pour => pour.With(Lot + "/reservedFor", "JOB-2"))),
-        new("storage-unknown", Severity.Caution, Lot + "/storage", pour => pour.Without(Lot + "/storage")),
         new("expiry-beyond-shelf-life", Severity.Caution, Lot + "/expiresOn", pour => pour.With(Lot + "/madeOn", "2025-06-01")),
         new("stock-short", Severity.Caution, "/stock", pour => pour.With(Lot + "/count", 0)),
         // One small kit would fill three baskets, but the pot life is over after two.

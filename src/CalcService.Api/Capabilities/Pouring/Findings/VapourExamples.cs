@@ -22,10 +22,11 @@ internal static class VapourExamples
             .With(AirLimits, new JsonObject { ["timeWeighted"] = Quantity(.5, "ppm"), ["source"] = "rule 4 of the yard" })),
         new("vapour-not-computed", Severity.Unknown, Sheet + "/vapour", pour => pour.Without(Sheet + "/vapour")),
         new("room-missing", Severity.Unknown, Room, pour => pour.Without(Room)),
-        new("room-mean-only", Severity.Caution, MixingFactor, pour => pour.Without(MixingFactor)),
-        new("outdoors", Severity.Caution, Place, pour => pour.With(Place, "outdoors").Without(Room)),
+        new("vapour-above-stricter-law", Severity.Caution, Room, pour => pour.With(Room, Of(8, 0)).Without("/conditions/jurisdiction")),
         new("confined-space", Severity.Caution, Place, pour => pour.With(Place, "confined")),
         new("ignition-source", Severity.Stop, "/conditions/ignitionSource", pour => pour.With("/conditions/ignitionSource", "yes")),
+        new("ignition-source", Severity.Unknown, "/conditions/ignitionSource",
+            pour => pour.With("/conditions/ignitionSource", "yes").Without(Sheet + "/vapour")),
     ];
 
     private static JsonObject Of(double cubicMetres, double airChangesPerHour) =>

@@ -1,0 +1,15 @@
+using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
+using static CalcService.Engine.Findings.FindingKinds;
+
+namespace CalcService.Engine.Compounds;
+
+/// <summary>Findings of the dose that mean the same in every room that holds one against the sheet.</summary>
+public static class DoseFindings
+{
+    public static FindingDefinition DoseAboveMaximum { get; } = Stop("dose-above-maximum", Actor.Lead,
+        "A dose is above the most that the sheet allows: the compound gels early, runs hot and may crack.",
+        "{measured} dose(s) a kit; the sheet allows {limit}.",
+        "Give no more than the sheet allows; warm the steel instead.",
+        Source.DataSheet("maximumDoses"));
+}

@@ -1,0 +1,88 @@
+using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
+using CalcService.Engine.Rules;
+
+namespace CalcService.Engine.Pouring;
+
+/// <summary>The vapour against what law, recommendation and request allow. Of several limits of one kind the one that is passed the furthest is found.</summary>
+/// <param name="Scope">The plan.</param>
+/// <param name="Limits">The limits of the substance.</param>
+/// <param name="May">What may be reached near the work.</param>
+/// <param name="Surely">What is reached if the air mixes perfectly: an assumed mixing factor is a rule of thumb, and stops nobody.</param>
+internal sealed record VapourLimits(PourScope Scope, AirLimits Limits, VapourResult May, VapourResult Surely)
+{
+    private const string Peak = "peak", Mean = "eight-hour mean";
+
+    private sealed record Passed(string Which, double Reached, RuleLimit Limit, string Law)
+    {
+        public double Ratio => Reached / Limit.Si;
+    }
+
+    public void Check()
+    {
+        var (jurisdiction, workplace) = (Scope.Conditions.Jurisdiction, Scope.Conditions.Workplace);
+        var law = Limits.LawAt(jurisdiction, workplace);
+        // A peak says no more of a mean over fifteen minutes than that it may be above.
+        if (Worst(PassedOf(law with { ShortTerm = null }, Surely)) is { } above)
+        {
+            Find(PouringFindings.VapourAboveLaw, above);
+        }
+        else if (Worst(PassedOf(law, May)) is { } may)
+        {
+            Find(PouringFindings.VapourMayExceedLaw, may);
+        }
+        else
+        {
+            CheckStricter([.. Limits.LawsThatMayHold(jurisdiction, workplace).Where(other => other != law).SelectMany(other => PassedOf(other, May))]);
+        }
+
+        CheckOwn();
+    }
+
+    /// <summary>Laws that may hold as well, as far as it is said; else what is recommended.</summary>
+    private void CheckStricter(IReadOnlyList<Passed> stricter)
+    {
+        if (Worst(stricter) is { } passed)
+        {
+            Find(PouringFindings.VapourAboveStricterLaw, passed with { Law = string.Join(", ", stricter.Select(one => one.Law).Distinct()) });
+        }
+        else if (Worst([.. Over(May.Peak, Limits.RecommendedShortTerm, Peak, ""), .. Over(May.TimeWeighted, Limits.RecommendedTimeWeighted, Mean, "")]) is { } recommended)
+        {
+            Find(PouringFindings.VapourAboveRecommended, recommended);
+        }
+    }
+
+    private static IEnumerable<Passed> PassedOf(AirLaw law, VapourResult reached) =>
+        [.. Over(reached.Peak, law.Ceiling, Peak, law.Name), .. Over(reached.Peak, law.ShortTerm, Peak, law.Name), .. Over(reached.TimeWeighted, law.TimeWeighted, Mean, law.Name)];
+
+    private static IEnumerable<Passed> Over(double reached, RuleLimit? limit, string which, string law) =>
+        limit is not null && Judged.IsAbove(reached, limit.Si) ? [new(which, reached, limit, law)] : [];
+
+    private static Passed? Worst(IEnumerable<Passed> passed) => passed.MaxBy(one => one.Ratio);
+
+    private void Find(FindingDefinition definition, Passed passed) =>
+        Scope.Find(definition, PourPointers.Room, Measure.AirFraction(passed.Reached), passed.Limit.Value, [PourPointers.Ends], source: passed.Limit.Source,
+            words: [new("substance", Limits.Substance), new("which", passed.Which), new("law", passed.Law)]);
+
+    private void CheckOwn()
+    {
+        if (Scope.Conditions.AirLimits is not { } own)
+        {
+            return;
+        }
+
+        Check(May.Peak, Surely.Peak, own.ShortTerm, "shortTerm", Peak);
+        Check(May.TimeWeighted, Surely.TimeWeighted, own.TimeWeighted, "timeWeighted", Mean);
+
+        void Check(double may, double surely, double? limit, string member, string which)
+        {
+            if (limit is { } most && Judged.IsAbove(may, most))
+            {
+                var isSure = Judged.IsAbove(surely, most);
+                Scope.Find(PouringFindings.VapourAboveOwnLimit, $"{PourPointers.OwnAirLimits}/{member}", Measure.AirFraction(isSure ? surely : may),
+                    Measure.AirFraction(most), [PourPointers.Room], isSure ? Severity.Stop : Severity.Caution,
+                    words: [new("substance", Limits.Substance), new("which", which), new("from", own.From ?? "the request")]);
+            }
+        }
+    }
+}

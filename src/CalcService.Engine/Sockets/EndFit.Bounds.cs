@@ -1,0 +1,87 @@
+using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
+
+namespace CalcService.Engine.Sockets;
+
+/// <content>What can't be: sizes, strengths and positions that are a slip of the pen or the wrong part.</content>
+public sealed partial record EndFit
+{
+    private void CheckCone()
+    {
+        var (bounds, angle) = (Rules.Fit, Basket.IncludedAngleRad(Basket.SmallEndDiameterM, Basket.LargeEndDiameterM, Basket.LengthM, Trace.None));
+        if (Judged.IsBelow(angle, bounds.LeastCone.Si))
+        {
+            Add(BoundFindings.NoCone, BasketAt, Measure.Angle(angle), bounds.LeastCone.Value);
+        }
+
+        var inDiameters = (GripLengthM ?? Basket.LengthM) / Rope.DiameterM;
+        if (Judged.IsBelow(inDiameters, bounds.ShortestBasket.Si))
+        {
+            Add(BoundFindings.BasketTooShort, BasketAt + "/length", Measure.Count(inDiameters), bounds.ShortestBasket.Value, RopeAt + "/diameter");
+        }
+        else if (Judged.IsBelow(inDiameters, bounds.ShortBasket.Si) && !(IsTypeTested || Basket.IsTypeTested))
+        {
+            Add(BoundFindings.BasketTooShort, BasketAt + "/length", Measure.Count(inDiameters), bounds.ShortBasket.Value, RopeAt + "/diameter", Severity.Unknown);
+        }
+    }
+
+    private void CheckRopeItself()
+    {
+        var bounds = Rules.Fit;
+        if (Rope.CertifiedBreakingForceN is { } certified && Facts.EstimatedBreakingForceN is { } estimated
+            && Judged.IsAbove(Math.Abs(certified - estimated), bounds.StrengthSpread.Si * estimated))
+        {
+            Find(new(BoundFindings.StrengthImplausible, Severity.Unknown, RopeAt + "/certificate/breakingForce")
+            {
+                Measured = Measure.Force(certified), Limit = Measure.Force(estimated), Related = [RopeAt + "/diameter", RopeAt + "/grade"],
+                Words = [new("spread", bounds.StrengthSpread.Value!.Value)],
+            });
+        }
+
+        if (Rope.MeasuredDiameterM is { } measured && Judged.IsBelow(measured, (1 - bounds.Thinning.Si) * Rope.DiameterM))
+        {
+            Find(new(BoundFindings.RopeThin, Severity.Unknown, RopeAt + "/measuredDiameter")
+            {
+                Measured = Measure.Length(measured), Limit = Measure.Length((1 - bounds.Thinning.Si) * Rope.DiameterM), Related = [RopeAt + "/diameter"],
+            });
+        }
+    }
+
+    private void CheckPosition()
+    {
+        if (TiltRad is { } tilt && Judged.IsAbove(tilt, Rules.Fit.MostTilt.Si))
+        {
+            Add(BoundFindings.RopeTilted, Pointer + "/tilt", Measure.Angle(tilt), Rules.Fit.MostTilt.Value, severity: Severity.Unknown);
+        }
+
+        if (StraightBelowM is { } straight && !Judged.IsAbove(straight, 0))
+        {
+            Add(BoundFindings.NoStraightRope, Pointer + "/straightBelow");
+        }
+    }
+
+    private void CheckSocketItself()
+    {
+        if (Metal is SocketMetal.GreyIron)
+        {
+            Find(new(BoundFindings.SocketMetalUnfit, Severity.Stop, SocketAt + "/material/kind") { Words = [new("metal", "grey cast iron")] });
+        }
+        else if (Metal is SocketMetal.DuctileIron or SocketMetal.Other)
+        {
+            Find(new(BoundFindings.SocketMetalUnfit, Severity.Unknown, SocketAt + "/material/kind")
+            {
+                Words = [new("metal", Metal == SocketMetal.DuctileIron ? "ductile or malleable iron" : "another metal than steel")],
+            });
+        }
+
+        if (RopeRange is { } range && (Judged.IsBelow(Rope.DiameterM, range.MinimumM) || Judged.IsAbove(Rope.DiameterM, range.MaximumM)))
+        {
+            var (minimum, maximum) = (Measure.Length(range.MinimumM), Measure.Length(range.MaximumM));
+            Find(new(BoundFindings.RopeOutsideRange, Severity.Caution, SocketAt + "/ropeRange")
+            {
+                Measured = Measure.Length(Rope.DiameterM), Limit = Rope.DiameterM < range.MinimumM ? minimum : maximum, Related = [RopeAt + "/diameter"],
+                Words = [new("minimum", minimum), new("maximum", maximum)],
+            });
+        }
+    }
+}
