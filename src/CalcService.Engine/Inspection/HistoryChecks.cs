@@ -33,9 +33,10 @@ internal static class HistoryChecks
         }
 
         var limit = rule.Value!.Value;
-        var (fails, weight) = (Judged.IsAbove(hottest, limit.Si), sheet is null ? Severity.Caution : Severity.Stop);
-        scope.Check("heat", fails ? CheckOutcome.Fail : CheckOutcome.Pass, weight, rule, Measure.Temperature(hottest));
-        if (fails)
+        var isExceeded = Judged.IsAbove(hottest, limit.Si);
+        scope.Check("heat", !isExceeded ? CheckOutcome.Pass : sheet is null ? CheckOutcome.Undetermined : CheckOutcome.Fail, sheet is null ? Severity.Unknown : Severity.Stop, rule,
+            Measure.Temperature(hottest), missing: isExceeded && sheet is null ? [input.Compound is null ? InspectionPointers.Compound : InspectionPointers.SheetService] : []);
+        if (isExceeded)
         {
             scope.Find(sheet is null ? InspectionFindings.HotterThanRemembered : InspectionFindings.HotterThanSheet, InspectionPointers.Highest,
                 Measure.Temperature(hottest), limit, [InspectionPointers.Compound]);
@@ -70,7 +71,8 @@ internal static class HistoryChecks
     public static NextDue? CheckAge(InspectionScope scope)
     {
         var (input, rule) = (scope.Input, scope.Rules.ResocketAfter);
-        if (input.RuleSet != InspectionRules.Platform)
+        // The law speaks of ends that don't run onto a drum.
+        if (input.RuleSet != InspectionRules.Platform || input.IsAtDrum == true)
         {
             scope.Check("resocketing", CheckOutcome.NotApplicable, Severity.Note, rule);
             return null;

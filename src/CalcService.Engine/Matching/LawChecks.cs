@@ -32,9 +32,9 @@ internal static class LawChecks
         }
 
         var least = scope.Rules.MineAttachment.Value!.Value;
-        if (duty.Efficiency < least.Si)
+        if (duty.Efficiency is { } efficiency && Judged.IsBelow(efficiency, least.Si))
         {
-            scope.Find(MineFindings.AttachmentWeak, MatchPointers.Efficiency, Measure.Fraction(duty.Efficiency.Value), least);
+            scope.Find(MineFindings.AttachmentWeak, MatchPointers.Efficiency, Measure.Fraction(efficiency), least);
         }
         else if (duty.TypeTested != true)
         {
@@ -48,7 +48,6 @@ internal static class LawChecks
         void Say(string what, string member, bool isAtLeast, double found, RuleLimit limit)
         {
             var value = limit.Value!.Value;
-            // Sizes carry twelve digits, so equality is judged with that much room.
             if (isAtLeast ? Judged.IsBelow(found, value.Si) : Judged.IsAbove(found, value.Si))
             {
                 scope.Find(MatchingFindings.LiftProportions, $"{MatchPointers.Basket}/{member}", new Measure(found, value.Kind), value, [MatchPointers.Diameter],

@@ -20,7 +20,8 @@ internal static class PairChecks
         fit.CheckProportions(angleRad, socket.Basket.LengthM);
         CheckRange(scope);
         CheckStrength(scope, rope, fit);
-        if (wires.Count > 1 && wires[1].ClearM <= 0)
+        // Wires that touch are crowded.
+        if (wires.Count > 1 && rope.WireDiameterM is { } wire && !Judged.IsAbove(wires[1].CentresM, wire))
         {
             scope.Find(MatchingFindings.WiresCrowded, MatchPointers.Basket, Measure.Length(wires[1].ClearM), related: [MatchPointers.Rope + "/wireCount", MatchPointers.Rope + "/outerWireDiameter"]);
         }
@@ -53,7 +54,7 @@ internal static class PairChecks
 
         // 1x19, 1x37: one strand is all there is.
         if (construction?.StartsWith("1x", StringComparison.Ordinal) == true && rope.WireDiameterM is { } wire
-            && scope.Input.Socket.Basket.LengthM / wire is var inWires && inWires < scope.Rules.SpiralLengthInWires.Si)
+            && scope.Input.Socket.Basket.LengthM / wire is var inWires && Judged.IsBelow(inWires, scope.Rules.SpiralLengthInWires.Si))
         {
             scope.Find(MatchingFindings.SpiralBasketShort, MatchPointers.Basket + "/length", Measure.Count(inWires), scope.Rules.SpiralLengthInWires.Value);
         }
@@ -61,10 +62,17 @@ internal static class PairChecks
 
     private static void CheckRange(MatchScope scope)
     {
-        if (scope.Input.Socket.RopeRange is { } range && scope.Input.Rope.DiameterM is var diameter && (diameter < range.MinimumM || diameter > range.MaximumM))
+        if (scope.Input.Socket.RopeRange is not { } range)
+        {
+            return;
+        }
+
+        var diameter = scope.Input.Rope.DiameterM;
+        var isThin = Judged.IsBelow(diameter, range.MinimumM);
+        if (isThin || Judged.IsAbove(diameter, range.MaximumM))
         {
             var (minimum, maximum) = (Measure.Length(range.MinimumM), Measure.Length(range.MaximumM));
-            scope.Find(MatchingFindings.RopeOutsideRange, MatchPointers.RopeRange, Measure.Length(diameter), diameter < range.MinimumM ? minimum : maximum,
+            scope.Find(MatchingFindings.RopeOutsideRange, MatchPointers.RopeRange, Measure.Length(diameter), isThin ? minimum : maximum,
                 [MatchPointers.Diameter], words: [new("minimum", minimum), new("maximum", maximum)]);
         }
     }

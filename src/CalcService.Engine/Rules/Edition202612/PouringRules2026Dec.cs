@@ -16,7 +16,7 @@ public static class PouringRules2026Dec
         DewMargin = Limit("steel at least this far above the dew point", Measure.TemperatureDifference(3),
             new("ISO 8502-4 and ISO 12944-7", "", Basis.FromMemory)),
         HighestOrdinaryGrade = Limit("above this grade special precautions, ask the rope supplier", Measure.Count(1960),
-            new("ISO 7595:1984; BS 7035:1989", "§1", Basis.Published)),
+            new("BS 7035:1989", "§1, note 2", Basis.Published)),
         BasketLengthInDiameters = Limit("basket at least this many rope diameters long", Measure.Count(5), ConeTradition),
         ConeAngleLeast = Limit("included angle of the cone at least", Measure.Angle(5 * Math.PI / 180), ConeTradition),
         ConeAngleMost = Limit("included angle of the cone at most", Measure.Angle(18 * Math.PI / 180), ConeTradition),
