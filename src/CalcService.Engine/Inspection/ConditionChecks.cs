@@ -11,15 +11,15 @@ internal static class ConditionChecks
     {
         var input = scope.Input;
         var bad = false;
-        bad |= Look(scope, EndCondition.Cracked, InspectionPointers.Cracks, Seen(input.Cracks), InspectionFindings.EndCracked, "cracks");
-        bad |= Look(scope, EndCondition.Corroded, InspectionPointers.Corrosion, input.Corrosion, InspectionFindings.EndCorroded, "corrosion", InspectionFindings.SurfaceCorroded);
-        bad |= Look(scope, EndCondition.Worn, InspectionPointers.Wear, input.Wear, InspectionFindings.EndWorn, "wear", InspectionFindings.LightlyWorn);
+        bad |= Look(scope, EndCondition.Cracked, InspectionPointers.Cracks, Seen(input.Cracks), InspectionFindings.EndCracked, "whether it is cracked");
+        bad |= Look(scope, EndCondition.Corroded, InspectionPointers.Corrosion, input.Corrosion, InspectionFindings.EndCorroded, "how far it is corroded", InspectionFindings.SurfaceCorroded);
+        bad |= Look(scope, EndCondition.Worn, InspectionPointers.Wear, input.Wear, InspectionFindings.EndWorn, "how far it is worn", InspectionFindings.LightlyWorn);
         bad |= Look(scope, EndCondition.Bent, InspectionPointers.Bend, Seen(input.BendAtMouth), InspectionFindings.EndBent, "whether the rope is bent where it leaves the socket");
         bad |= Look(scope, EndCondition.ImproperlyApplied, InspectionPointers.Improper, Seen(input.ImproperlyApplied), InspectionFindings.EndImproper, "whether the end was put together rightly");
         bad |= Look(scope, EndCondition.Slipped, InspectionPointers.Movement, Seen(input.ConeMovement), InspectionFindings.ConeMoved, "whether the cone or a wire has moved");
         if (input.RustBleed is null)
         {
-            scope.Find(InspectionFindings.NotLookedAt, InspectionPointers.RustBleed, words: new FindingWord("what", "whether rust bleeds from the end"));
+            scope.Miss(InspectionPointers.RustBleed, "whether rust bleeds from the end");
         }
         else if (input.RustBleed == true)
         {
@@ -47,7 +47,7 @@ internal static class ConditionChecks
         switch (seen)
         {
             case Degree.Unknown:
-                scope.Find(InspectionFindings.NotLookedAt, pointer, words: new FindingWord("what", what));
+                scope.Miss(pointer, what);
                 break;
             case Degree.Light:
                 scope.Find(onlyLight!, pointer);

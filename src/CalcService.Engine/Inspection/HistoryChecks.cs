@@ -108,11 +108,10 @@ internal static class HistoryChecks
         }
 
         var least = rule.Value!.Value;
-        var missing = new List<string>();
+        var missing = new List<(string Pointer, string What)>();
         if (evidence.ResinByDesign is null)
         {
-            missing.Add(InspectionPointers.ByDesign);
-            scope.Find(MineFindings.EvidenceMissing, InspectionPointers.ByDesign, words: new FindingWord("what", "that the socket is designed for resin instead of zinc"));
+            missing.Add((InspectionPointers.ByDesign, MineFindings.ByDesign));
         }
         else if (evidence.ResinByDesign == false)
         {
@@ -122,16 +121,16 @@ internal static class HistoryChecks
         var weak = evidence.Efficiency is { } share && Judged.IsBelow(share, least.Si);
         if (evidence.Efficiency is null)
         {
-            missing.Add(InspectionPointers.Efficiency);
-            scope.Find(MineFindings.EvidenceMissing, InspectionPointers.Efficiency, words: new FindingWord("what", "that the end holds the share of the rope's strength that the law asks for"));
+            missing.Add((InspectionPointers.Efficiency, MineFindings.Holds));
         }
         else if (weak)
         {
             scope.Find(MineFindings.AttachmentWeak, InspectionPointers.Efficiency, Measure.Fraction(evidence.Efficiency.Value), least);
         }
 
+        MineFindings.Miss(scope, missing);
         scope.Check("attachment", weak || evidence.ResinByDesign == false ? CheckOutcome.Fail : missing.Count > 0 ? CheckOutcome.Undetermined : CheckOutcome.Pass,
-            Severity.Stop, rule, evidence.Efficiency is { } held ? Measure.Fraction(held) : null, least.Si / evidence.Efficiency, missing);
+            Severity.Stop, rule, evidence.Efficiency is { } held ? Measure.Fraction(held) : null, least.Si / evidence.Efficiency, [.. missing.Select(one => one.Pointer)]);
     }
 
     private static int WholeMonths(DateOnly from, DateOnly to)

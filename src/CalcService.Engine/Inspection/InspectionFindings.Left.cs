@@ -11,7 +11,7 @@ public static partial class InspectionFindings
 
     public static FindingDefinition CutBeyond { get; } = Caution("cut-beyond-damage", Actor.Inspector,
         "How far beyond the damage a rope is cut comes from manuals of the US Army and Navy; elsewhere it is a guide.",
-        "Cut off {measured up}: {limit up} beyond the damage.",
+        "Cut off {measured up} of rope from the socket on, at least: {limit up} beyond the damage.",
         "Ask the rope's maker or the code of the machine whether more has to go.",
         Rules.CutBeyond.Source, Rules.CutBeyond);
 

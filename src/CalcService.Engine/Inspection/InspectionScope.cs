@@ -32,6 +32,21 @@ internal sealed record InspectionScope(InspectionInput Input, RuleBook Book, Bud
         Find(Holds(limit) ? definition : InspectionFindings.LimitElsewhere, pointer, measured, limit.Value, related, source: limit.Source,
             words: [new("rule", limit.Text), new("document", limit.Source.Document), new("clause", limit.Source.Clause)]);
 
+    private List<(string Pointer, string What)> NotLookedAt { get; } = [];
+
+    /// <summary>Keeps something that nobody looked at.</summary>
+    public void Miss(string pointer, string what) => NotLookedAt.Add((pointer, what));
+
+    /// <summary>Says all that nobody looked at in one finding.</summary>
+    public void SayMissed()
+    {
+        if (NotLookedAt.Count > 0)
+        {
+            Find(InspectionFindings.NotLookedAt, NotLookedAt[0].Pointer, related: [.. NotLookedAt.Skip(1).Select(one => one.Pointer)],
+                words: new FindingWord("what", string.Join(", ", NotLookedAt.Select(one => one.What))));
+        }
+    }
+
     /// <summary>Keeps a check; what is missing only counts where it is undetermined.</summary>
     public void Check(string id, CheckOutcome outcome, Severity severity, RuleLimit limit, Measure? measured = null, double? use = null, params IReadOnlyList<string> missing) =>
         Checks.Add(new(id, outcome, severity, measured, limit, missing) { Use = use });

@@ -29,6 +29,7 @@ public static class ServiceInspection
 
         var wires = WireChecks.Check(scope);
         var endIsBad = ConditionChecks.Check(scope);
+        scope.SayMissed();
         SizeChecks.Check(scope);
         HistoryChecks.CheckHeat(scope);
         HistoryChecks.CheckChemicals(scope);

@@ -23,7 +23,7 @@ internal static class WireChecks
         var rows = WireRow.Of(scope);
         if (scope.Input.BrokenWires is not { } wires)
         {
-            scope.Find(InspectionFindings.NotLookedAt, InspectionPointers.Wires, words: new FindingWord("what", "whether wires are broken"));
+            scope.Miss(InspectionPointers.Wires, "whether wires are broken");
             foreach (var row in rows)
             {
                 scope.Check(row.Rule.Id, CheckOutcome.Undetermined, Severity.Unknown, row.Rule.Limit, missing: [InspectionPointers.Wires]);

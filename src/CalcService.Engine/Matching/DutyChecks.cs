@@ -43,7 +43,8 @@ internal static class DutyChecks
     private static double Efficiency(MatchScope scope, MatchDuty duty)
     {
         var efficiency = scope.Given(duty.Efficiency, MatchPointers.Efficiency, scope.Rules.Efficiency);
-        if (duty.TypeTested != true)
+        // A mine has to show it: that is asked for by itself.
+        if (duty.TypeTested != true && duty.Use != DutyUse.MineHoist)
         {
             scope.Find(MatchingFindings.EfficiencyNotTested, MatchPointers.TypeTested, Measure.Fraction(efficiency));
         }

@@ -22,9 +22,10 @@ internal static class LawChecks
 
     private static void CheckMine(MatchScope scope, MatchDuty duty)
     {
+        var missing = new List<(string Pointer, string What)>();
         if (duty.ResinByDesign is null)
         {
-            scope.Find(MineFindings.EvidenceMissing, MatchPointers.ResinByDesign, words: new FindingWord("what", "that the socket is designed for resin instead of zinc"));
+            missing.Add((MatchPointers.ResinByDesign, MineFindings.ByDesign));
         }
         else if (duty.ResinByDesign == false)
         {
@@ -38,8 +39,10 @@ internal static class LawChecks
         }
         else if (duty.TypeTested != true)
         {
-            scope.Find(MineFindings.EvidenceMissing, MatchPointers.TypeTested, words: new FindingWord("what", "that the end holds the share of the rope's strength that the law asks for"));
+            missing.Add((MatchPointers.TypeTested, MineFindings.Holds));
         }
+
+        MineFindings.Miss(scope, missing);
     }
 
     private static void CheckLift(MatchScope scope)

@@ -40,8 +40,8 @@ public static class InspectionCases
         new("broken-wires-not-placed", Severity.Unknown, "/rope/function", "broken-wires-running-lay open, broken-wires-standing-lay open, broken-wires-rotation-resistant-six-diameters open, broken-wires-rotation-resistant-thirty-diameters open", input => Rope(r => r with { Function = RopeFunction.Unknown })(At(6, WirePlace.Lay, 5, 2)(input))),
         new(Elsewhere, Severity.Unknown, Wires, "broken-wires-naval-fitting elsewhere", At(1, WirePlace.Mouth, null, 1)),
         new(Elsewhere, Severity.Unknown, Wires, "broken-wires-mine-end elsewhere, broken-wires-naval-fitting elsewhere", At(5, WirePlace.Mouth, null, 2)),
-        new(Elsewhere, Severity.Unknown, Wires, "broken-wires-running-lay elsewhere", input => At(200, WirePlace.Lay, 5, 2)(GoodInspection.Under(MatchingRules.MineHoist))),
-        new(Elsewhere, Severity.Unknown, Wires, "broken-wires-running-lay elsewhere", input => At(200, WirePlace.Lay, 5, 2)(GoodInspection.Under(InspectionRules.Platform))),
+        new(Elsewhere, Severity.Unknown, Wires, "broken-wires-running-lay elsewhere, broken-wires-naval-lay elsewhere", input => At(200, WirePlace.Lay, 5, 2)(GoodInspection.Under(MatchingRules.MineHoist))),
+        new(Elsewhere, Severity.Unknown, Wires, "broken-wires-running-lay elsewhere, broken-wires-naval-lay elsewhere", input => At(200, WirePlace.Lay, 5, 2)(GoodInspection.Under(InspectionRules.Platform))),
         new("core-wires-broken", Severity.Caution, Wires, "", At(1, WirePlace.Core, 5, 1)),
     ];
 

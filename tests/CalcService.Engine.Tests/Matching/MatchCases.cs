@@ -92,7 +92,7 @@ public static class MatchCases
     private static IEnumerable<MatchCase> Laws =>
     [
         new("mine-evidence-missing", Severity.Unknown, "/duty/resinByDesign", Mine(d => d)),
-        new("mine-evidence-missing", Severity.Unknown, "/duty/typeTested", Mine(d => d with { ResinByDesign = true, TypeTested = null }), "efficiency-not-tested"),
+        new("mine-evidence-missing", Severity.Unknown, "/duty/typeTested", Mine(d => d with { ResinByDesign = true, TypeTested = null })),
         new("mine-medium-not-by-design", Severity.Stop, "/duty/resinByDesign", Mine(d => d with { ResinByDesign = false })),
         new("mine-attachment-weak", Severity.Stop, "/duty/efficiency", Mine(d => d with { ResinByDesign = true, Efficiency = .79 })),
         new("lift-proportions", Severity.Caution, Basket + "/smallEndDiameter", Lift(.023, .045, .100)),
