@@ -18,7 +18,7 @@ internal sealed record InspectionScope(InspectionInput Input, RuleBook Book, Bud
     public bool Holds(RuleLimit limit) =>
         Input.RuleSet is null or PouringRules.General || limit.RuleSet == Input.RuleSet || limit.RuleSet == PouringRules.General;
 
-    /// <summary>How much a limit weighs where it is exceeded: one that holds stops; whether one of another rule set holds, nobody knows.</summary>
+    /// <summary>How much a limit weighs where it is exceeded: one that holds stops; of one of another rule set nobody knows.</summary>
     public Severity WeightOf(RuleLimit limit) => Holds(limit) ? Severity.Stop : Severity.Unknown;
 
     /// <summary>What a check comes to where its limit is exceeded.</summary>
@@ -48,6 +48,7 @@ internal sealed record InspectionScope(InspectionInput Input, RuleBook Book, Bud
     }
 
     /// <summary>Keeps a check; what is missing only counts where it is undetermined.</summary>
-    public void Check(string id, CheckOutcome outcome, Severity severity, RuleLimit limit, Measure? measured = null, double? use = null, params IReadOnlyList<string> missing) =>
+    public void Check(
+        string id, CheckOutcome outcome, Severity severity, RuleLimit limit, Measure? measured = null, double? use = null, params IReadOnlyList<string> missing) =>
         Checks.Add(new(id, outcome, severity, measured, limit, missing) { Use = use });
 }

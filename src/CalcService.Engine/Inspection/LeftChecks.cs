@@ -38,8 +38,8 @@ public static class LeftChecks
         }
         else
         {
-            scope.Check("drum-turns", isFew ? scope.OutcomeOf(rule) : CheckOutcome.Pass, scope.WeightOf(rule), rule, Measure.Count(left), left > 0 ? rule.Si / left : null,
-                isFew ? scope.MissingOf(rule) : []);
+            scope.Check("drum-turns", isFew ? scope.OutcomeOf(rule) : CheckOutcome.Pass, scope.WeightOf(rule), rule,
+                Measure.Count(left), left > 0 ? rule.Si / left : null, isFew ? scope.MissingOf(rule) : []);
             if (isFew)
             {
                 scope.Exceed(InspectionFindings.DrumTurnsFew, InspectionPointers.DrumTurns, rule, Measure.Count(left), []);

@@ -58,19 +58,25 @@ internal static class WireChecks
             return null;
         }
 
-        var isOpen = Judged.IsBelow(count.Low, limit.Si) || row.HangsOnFunction;
-        var verdict = isOpen ? new Verdict(row, CheckOutcome.Undetermined, count.High, Missing(scope, row, wires)) : new(row, scope.OutcomeOf(limit), count.Low, []);
-        scope.Check(rule.Id, verdict.Outcome, isOpen ? Severity.Unknown : scope.WeightOf(limit), limit, Measure.Count(verdict.Count), verdict.Use,
-            isOpen ? verdict.Missing : scope.MissingOf(limit));
+        if (Judged.IsBelow(count.Low, limit.Si) || row.HangsOnFunction)
+        {
+            var open = new Verdict(row, CheckOutcome.Undetermined, count.High, Missing(scope, row, wires));
+            scope.Check(rule.Id, open.Outcome, Severity.Unknown, limit, Measure.Count(open.Count), open.Use, open.Missing);
+            return open;
+        }
+
+        var verdict = new Verdict(row, scope.OutcomeOf(limit), count.Low, []);
+        scope.Check(rule.Id, verdict.Outcome, scope.WeightOf(limit), limit, Measure.Count(verdict.Count), verdict.Use, scope.MissingOf(limit));
         return verdict;
     }
 
     /// <summary>Rows of one question say one thing: the one that is exceeded most says it.</summary>
-    private static Verdict Strictest(IEnumerable<Verdict> verdicts) =>
-        verdicts.OrderByDescending(one => one.Use).ThenBy(one => one.Row.Rule.Limit.Si).ThenBy(one => one.Row.Rule.Id, StringComparer.Ordinal).First();
+    private static Verdict Strictest(IEnumerable<Verdict> verdicts) => verdicts
+        .OrderByDescending(one => one.Use).ThenBy(one => one.Row.Rule.Limit.Si).ThenBy(one => one.Row.Rule.Id, StringComparer.Ordinal).First();
 
-    private static void Say(InspectionScope scope, Verdict verdict) => scope.Exceed(InspectionFindings.BrokenWires, InspectionPointers.Wires,
-        verdict.Row.Rule.Limit, Measure.Count(verdict.Count), [InspectionPointers.RuleSet, InspectionPointers.Function]);
+    private static void Say(InspectionScope scope, Verdict verdict) => scope.Exceed(
+        InspectionFindings.BrokenWires, InspectionPointers.Wires, verdict.Row.Rule.Limit, Measure.Count(verdict.Count),
+        [InspectionPointers.RuleSet, InspectionPointers.Function]);
 
     /// <summary>Wires that nobody placed are one fact, however many rows hang on it.</summary>
     private static void SayUnplaced(InspectionScope scope, IReadOnlyList<Verdict> open)
@@ -81,9 +87,9 @@ internal static class WireChecks
         }
 
         var worst = Strictest(open);
-        var missing = open.Prepend(worst).SelectMany(one => one.Missing).Distinct(StringComparer.Ordinal).ToArray();
+        string[] missing = [.. open.Prepend(worst).SelectMany(one => one.Missing).Append(InspectionPointers.Wires).Distinct(StringComparer.Ordinal)];
         var limit = worst.Row.Rule.Limit;
-        scope.Find(InspectionFindings.WiresNotPlaced, missing[0], Measure.Count(worst.Count), limit.Value, [.. missing.Skip(1).Append(InspectionPointers.Wires).Except([missing[0]])],
+        scope.Find(InspectionFindings.WiresNotPlaced, missing[0], Measure.Count(worst.Count), limit.Value, missing[1..],
             source: limit.Source, words: [new("rule", limit.Text), new("document", limit.Source.Document)]);
     }
 

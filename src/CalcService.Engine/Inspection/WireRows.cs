@@ -23,8 +23,9 @@ internal sealed record WireRow(BrokenWireRule Rule, int Question, bool HangsOnFu
     public static IReadOnlyList<WireRow> Of(InspectionScope scope)
     {
         var function = scope.Input.Rope.Function;
-        var rows = function == RopeFunction.Unknown ? Known.SelectMany(one => For(scope, one)).DistinctBy(row => row.Rule) : For(scope, function);
-        return [.. rows.Select(row => row with { HangsOnFunction = function == RopeFunction.Unknown && Known.Except(row.Rule.Functions).Any() })];
+        return function != RopeFunction.Unknown ? [.. For(scope, function)]
+            : [.. Known.SelectMany(one => For(scope, one)).DistinctBy(row => row.Rule)
+                .Select(row => row with { HangsOnFunction = Known.Except(row.Rule.Functions).Any() })];
     }
 
     private static IEnumerable<WireRow> For(InspectionScope scope, RopeFunction function)

@@ -20,23 +20,26 @@ internal static class DutyChecks
 
         var factor = FactorChecks.Factor(scope, rule?.DesignFactor);
         var efficiency = Efficiency(scope, duty);
-        double? limit = rope.BreakingForceN is { } breaking && factor is { } f ? MatchFormulas.WorkingLoadLimitN(breaking, efficiency, f.Value, scope.Trace) : null;
+        double? limit = rope.BreakingForceN is { } breaking && factor is { } by
+            ? MatchFormulas.WorkingLoadLimitN(breaking, efficiency, by.Value, scope.Trace) : null;
         if (duty.LoadN is { } load)
         {
             if (limit is { } most && Judged.IsAbove(load, most))
             {
                 // By a factor that is only remembered nobody knows what the rope may carry.
-                scope.Find(MatchingFindings.LoadAboveLimit, MatchPointers.Load, Measure.Force(load), Measure.Force(most), [MatchPointers.DesignFactor],
-                    factor!.IsRemembered ? Severity.Unknown : Severity.Stop, factor.Rule?.Source);
+                scope.Find(MatchingFindings.LoadAboveLimit, MatchPointers.Load, Measure.Force(load), Measure.Force(most),
+                    [MatchPointers.DesignFactor], factor!.IsRemembered ? Severity.Unknown : Severity.Stop, factor.Rule?.Source);
             }
 
             if (socket.RatedLoadN is { } rated && Judged.IsAbove(load, rated))
             {
-                scope.Find(MatchingFindings.LoadAboveRating, MatchPointers.Load, Measure.Force(load), Measure.Force(rated), [MatchPointers.SocketRating]);
+                scope.Find(MatchingFindings.LoadAboveRating, MatchPointers.Load, Measure.Force(load), Measure.Force(rated),
+                    [MatchPointers.SocketRating]);
             }
         }
 
-        var working = new WorkingLoad(factor?.Value, factor is null ? null : factor.Rule is null ? "request" : "ruleSet", efficiency, limit, duty.LoadN, null);
+        var from = factor is null ? null : factor.Rule is null ? "request" : "ruleSet";
+        var working = new WorkingLoad(factor?.Value, from, efficiency, limit, duty.LoadN, null);
         return working with { ProofLoadN = ProofLoad(scope, working, rule?.ProofFactor, rope.BreakingForceN) };
     }
 
@@ -65,12 +68,13 @@ internal static class DutyChecks
             scope.Assume(MatchPointers.ProofLoad, rule!.Text, Measure.Force(proof), AssumptionOrigin.RuleSet);
         }
 
-        if (scope.Input.Socket.ProofRatingN is { } rating && ProofLimits.AboveRating(proof, rating, MatchPointers.ProofLoad, MatchPointers.ProofRating) is { } aboveRating)
+        const string At = MatchPointers.ProofLoad;
+        if (scope.Input.Socket.ProofRatingN is { } rating && ProofLimits.AboveRating(proof, rating, At, MatchPointers.ProofRating) is { } aboveRating)
         {
             scope.Findings.Add(aboveRating);
         }
 
-        if (breakingN is { } breaking && ProofLimits.AboveShare(proof, breaking, scope.Rules, MatchPointers.ProofLoad, MatchPointers.BreakingForce) is { } aboveShare)
+        if (breakingN is { } breaking && ProofLimits.AboveShare(proof, breaking, scope.Rules, At, MatchPointers.BreakingForce) is { } aboveShare)
         {
             scope.Findings.Add(aboveShare);
         }

@@ -22,16 +22,19 @@ internal static class FactorChecks
             return ByRule(scope, remembered, laws);
         }
 
-        var missed = laws.Where(law => Judged.IsBelow(given, law.Limit.Si)).OrderByDescending(law => law.Severity).ThenByDescending(law => law.Limit.Si).FirstOrDefault();
+        var missed = laws.Where(law => Judged.IsBelow(given, law.Limit.Si))
+            .OrderByDescending(law => law.Severity).ThenByDescending(law => law.Limit.Si).FirstOrDefault();
         if (missed is not null)
         {
-            scope.Find(MatchingFindings.DesignFactorBelowLaw, missed.Pointer, Measure.Count(given), missed.Limit.Value, [.. new[] { MatchPointers.DesignFactor, MatchPointers.Use }.Except([missed.Pointer])],
-                missed.Severity, missed.Limit.Source, new("document", missed.Limit.Source.Document), new("clause", missed.Limit.Source.Clause), new("why", missed.Why));
+            var (limit, source) = (missed.Limit.Value, missed.Limit.Source);
+            string[] related = [MatchPointers.DesignFactor, MatchPointers.Use, MatchPointers.Function, MatchPointers.Construction];
+            scope.Find(MatchingFindings.DesignFactorBelowLaw, missed.Pointer, Measure.Count(given), limit, [.. related.Except([missed.Pointer])],
+                missed.Severity, source, new("document", source.Document), new("clause", source.Clause), new("why", missed.Why));
         }
         else if (remembered is not null && Judged.IsBelow(given, remembered.Si))
         {
-            scope.Find(MatchingFindings.DesignFactorBelowRule, MatchPointers.DesignFactor, Measure.Count(given), remembered.Value, [MatchPointers.Use],
-                source: remembered.Source, words: new FindingWord("document", remembered.Source.Document));
+            scope.Find(MatchingFindings.DesignFactorBelowRule, MatchPointers.DesignFactor, Measure.Count(given), remembered.Value,
+                [MatchPointers.Use], source: remembered.Source, words: new FindingWord("document", remembered.Source.Document));
         }
 
         return new(given, null, false);

@@ -22,14 +22,18 @@ internal static class HoistingLaw
     public static IEnumerable<LawFactor> Of(MatchScope scope)
     {
         var duty = scope.Input.Duty;
-        return [.. duty.Use == DutyUse.HoistRope ? Hoisting(scope.Rules, duty, IsRotationResistant(scope.Input)) : [],
-            .. duty is { LiftsPersons: true, Use: not (DutyUse.MineHoist or DutyUse.Lift or DutyUse.Mooring) } ? Persons(scope.Rules, IsRotationResistant(scope.Input)) : []];
+        var isResistant = IsRotationResistant(scope.Input);
+        var hangsPersons = duty is { LiftsPersons: true, Use: not (DutyUse.MineHoist or DutyUse.Lift or DutyUse.Mooring) };
+        return [.. duty.Use == DutyUse.HoistRope ? Hoisting(scope.Rules, duty, isResistant) : [], .. hangsPersons ? Persons(scope.Rules, isResistant) : []];
     }
 
     /// <summary>Null where nobody says what the rope does and its class doesn't tell.</summary>
-    private static bool? IsRotationResistant(MatchInput input) =>
-        input.Rope.Function == RopeFunction.RotationResistant || input.Duty.RotationResistance != RotationResistance.Unknown || Strands(input.Rope.Construction) >= ManyStrands ? true
-        : input.Rope.Function == RopeFunction.Unknown ? null : false;
+    private static bool? IsRotationResistant(MatchInput input)
+    {
+        var function = input.Rope.Function;
+        var isSaid = function == RopeFunction.RotationResistant || input.Duty.RotationResistance != RotationResistance.Unknown;
+        return isSaid || Strands(input.Rope.Construction) >= ManyStrands ? true : function == RopeFunction.Unknown ? null : false;
+    }
 
     /// <summary>Strands by the designation: 18 of an 18x7.</summary>
     private static int Strands(string? construction) =>
@@ -51,17 +55,19 @@ internal static class HoistingLaw
         yield return new(rules.RotationResistantLeast, Severity.Stop, MatchPointers.DesignFactor, "no rotation resistant rope goes lower");
         if (duty is not { RotationResistance: RotationResistance.TypeI, MakersApproval: true })
         {
-            var (severity, pointer, why) = duty.RotationResistance switch
+            yield return (duty.RotationResistance, duty.MakersApproval, duty.DutyCycle) switch
             {
-                RotationResistance.Unknown => (Severity.Unknown, MatchPointers.RotationResistance, "nobody says of which type the rotation resistant rope is"),
-                RotationResistance.TypeI => duty.MakersApproval == false
-                    ? (Severity.Stop, MatchPointers.MakersApproval, "the makers of rope and machine don't both approve less in writing")
-                    : (Severity.Unknown, MatchPointers.MakersApproval, "nobody says that the makers of rope and machine both approve less in writing"),
-                _ => duty.DutyCycle == true
-                    ? (Severity.Stop, MatchPointers.DesignFactor, "types II and III go no lower on duty cycle or for repeated lifts")
-                    : (Severity.Unknown, MatchPointers.DesignFactor, "types II and III go lower only for single lifts under (e)(3), which are for a qualified person to inspect and record"),
+                (RotationResistance.Unknown, _, _) => new(rules.RotationResistant, Severity.Unknown, MatchPointers.RotationResistance,
+                    "nobody says of which type the rotation resistant rope is"),
+                (RotationResistance.TypeI, false, _) => new(rules.RotationResistant, Severity.Stop, MatchPointers.MakersApproval,
+                    "the makers of rope and machine don't both approve less in writing"),
+                (RotationResistance.TypeI, _, _) => new(rules.RotationResistant, Severity.Unknown, MatchPointers.MakersApproval,
+                    "nobody says that the makers of rope and machine both approve less in writing"),
+                (_, _, true) => new(rules.RotationResistant, Severity.Stop, MatchPointers.DesignFactor,
+                    "types II and III go no lower on duty cycle or for repeated lifts"),
+                _ => new(rules.RotationResistant, Severity.Unknown, MatchPointers.DesignFactor,
+                    "types II and III go lower only for single lifts under (e)(3), which a qualified person inspects and records"),
             };
-            yield return new(rules.RotationResistant, severity, pointer, why);
         }
     }
 
@@ -70,9 +76,10 @@ internal static class HoistingLaw
         yield return new(rules.Persons, Severity.Stop, MatchPointers.DesignFactor, "it hangs persons");
         if (isResistant != false)
         {
+            var limit = rules.PersonsRotationResistant;
             yield return isResistant == true
-                ? new(rules.PersonsRotationResistant, Severity.Stop, MatchPointers.DesignFactor, "it hangs persons by rotation resistant rope")
-                : new(rules.PersonsRotationResistant, Severity.Unknown, MatchPointers.Function, "it hangs persons, and nobody says whether the rope is rotation resistant");
+                ? new(limit, Severity.Stop, MatchPointers.DesignFactor, "it hangs persons by rotation resistant rope")
+                : new(limit, Severity.Unknown, MatchPointers.Function, "it hangs persons, and nobody says whether the rope is rotation resistant");
         }
     }
 }

@@ -8,6 +8,10 @@ public static class MatchingRules2026Dec
 {
     private static readonly Source Cranes = new("ASME B30.5", "", Basis.FromMemory);
     private static readonly Source MineLaw = new("30 CFR 56.19025, 57.19025, 75.1435, 77.1435", "(a), (b)", Basis.Law);
+    private static readonly Source MineFactor = new("30 CFR 56.19021, 57.19021, 75.1431, 77.1431",
+        "(a)(1), (b)(1): 7.0 for no length; less 0.001 for each foot of rope on a winding drum, 0.0005 on a friction drum", Basis.FromMemory);
+    private static readonly Source LiftFactor =
+        new("EN 81-20", "5.5.2.2: 12 with three ropes or more, 16 with two, more by calculation", Basis.FromMemory);
     private static readonly Source Lifts = new("ASME A17.1", "2.20.9.4", Basis.FromMemory);
     private static readonly Source OldStandard = new("BS 7035:1989", "§1", Basis.Published);
     private static readonly Source Elements = new("docs/termination-matches.md", "against finite elements", Basis.Derived);
@@ -21,8 +25,8 @@ public static class MatchingRules2026Dec
                     new("DOE-STD-1090-96; NAVEDTRA 14080", "11.3.2.2, 15.4.7.1; chapter 3, proof testing slings", Basis.Published))),
             new(DutyUse.Pendant, Factor("pendant", 3, Cranes), null),
             new(DutyUse.HoistRope, Factor("hoist-rope", 3.5, Cranes), null),
-            new(DutyUse.MineHoist, Factor(MatchingRules.MineHoist, 7, new("30 CFR 56.19021, 57.19021, 75.1431, 77.1431", "(a)(1), (b)(1): 7.0 for no length; less 0.001 for each foot of rope on a winding drum, 0.0005 on a friction drum", Basis.FromMemory)), null),
-            new(DutyUse.Lift, Factor(MatchingRules.Lift, 12, new("EN 81-20", "5.5.2.2: 12 with three ropes or more, 16 with two, more by calculation", Basis.FromMemory)), null),
+            new(DutyUse.MineHoist, Factor(MatchingRules.MineHoist, 7, MineFactor), null),
+            new(DutyUse.Lift, Factor(MatchingRules.Lift, 12, LiftFactor), null),
             new(DutyUse.Mooring, Factor("mooring", 1.67, new("API RP 2SK, intact", "", Basis.FromMemory)), null),
         ],
         RotationResistantLeast = Hoisting("design factor of a rotation resistant hoist rope, at least, whatever its type", 3.5, "(e)(2)(ii)"),
