@@ -11,6 +11,7 @@ namespace CalcService.Api.Answers;
 public static class AnswerText
 {
     private const int MessageDigits = 4;
+    private const string Up = " up";
 
     private static readonly Dictionary<string, string> Signs = new(StringComparer.Ordinal)
     {
@@ -22,14 +23,18 @@ public static class AnswerText
     public static string Of(Measure measure, UnitSystem units, int digits) => Of(Quantity.From(measure, units), digits);
 
     /// <summary>A quantity as a person writes it.</summary>
-    public static string Of(Quantity quantity, int digits) => CanonicalNumber.Write(Rounding.ToDigits(quantity.Value, digits))
-        + (Signs.TryGetValue(quantity.Unit, out var sign) ? sign : " " + quantity.Unit);
+    public static string Of(Quantity quantity, int digits) => Write(Rounding.ToDigits(quantity.Value, digits), quantity.Unit);
 
-    /// <summary>Fills a finding's template: {measured}, {limit} and its own words by name.</summary>
+    /// <summary>A quantity that is a least one: what is printed is never less.</summary>
+    public static string AtLeast(Quantity quantity, int digits) => Write(Rounding.UpToDigits(quantity.Value, digits), quantity.Unit);
+
+    /// <summary>Fills a finding's template: {measured}, {limit} and its own words by name, rounded up where "up" follows the name.</summary>
     public static string Fill(string template, Finding finding, UnitSystem units) => Template.Of(template).Fill((finding, units),
         static (from, name) =>
         {
             var (finding, units) = from;
+            var isLeast = name.EndsWith(Up, StringComparison.Ordinal);
+            name = isLeast ? name[..^Up.Length] : name;
             var word = Find(finding.Words, name);
             var measure = name switch
             {
@@ -37,7 +42,7 @@ public static class AnswerText
                 "limit" => finding.Limit,
                 _ => word.Value,
             };
-            return word.Text ?? Or(measure, units);
+            return word.Text ?? (isLeast && measure is { } least ? AtLeast(Quantity.From(least, units), MessageDigits) : Or(measure, units));
         });
 
     /// <summary>Fills a step's template with its numbers and words by name.</summary>
@@ -56,6 +61,8 @@ public static class AnswerText
             var word = Find(step.Words, name);
             return word.Text ?? Or(word.Value, units);
         });
+
+    private static string Write(double value, string unit) => CanonicalNumber.Write(value) + (Signs.TryGetValue(unit, out var sign) ? sign : " " + unit);
 
     private static FindingWord Find(IReadOnlyList<FindingWord> words, string name)
     {

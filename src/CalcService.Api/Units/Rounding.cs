@@ -1,4 +1,5 @@
 using System.Globalization;
+using CalcService.Engine.Findings;
 
 namespace CalcService.Api.Units;
 
@@ -30,6 +31,13 @@ public static class Rounding
             < 0 and >= -22 => size * PowersOfTen[-next] >= 1 ? next : least,
             _ => (int)Math.Floor(Math.Log10(size)),
         };
+    }
+
+    /// <summary>The least number with so many digits that isn't below the value, but for rounding in its last bits.</summary>
+    public static double UpToDigits(double value, int digits)
+    {
+        var nearest = ToDigits(value, digits);
+        return Judged.IsBelow(nearest, value) ? ToDigits(nearest + Math.Pow(10, DecimalExponent(Math.Abs(value)) - digits + 1), digits) : nearest;
     }
 
     /// <summary>The nearest double to the value with so many digits; −0 becomes 0, non-finite values stay as they are.</summary>

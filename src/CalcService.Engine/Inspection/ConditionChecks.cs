@@ -10,16 +10,22 @@ internal static class ConditionChecks
     public static bool Check(InspectionScope scope)
     {
         var input = scope.Input;
-        var bad = false;
-        bad |= Look(scope, EndCondition.Cracked, InspectionPointers.Cracks, Seen(input.Cracks), InspectionFindings.EndCracked, "cracks");
-        bad |= Look(scope, EndCondition.Corroded, InspectionPointers.Corrosion, input.Corrosion, InspectionFindings.EndCorroded, "corrosion");
-        bad |= Look(scope, EndCondition.Worn, InspectionPointers.Wear, input.Wear, InspectionFindings.EndWorn, "wear");
-        bad |= Look(scope, EndCondition.Bent, InspectionPointers.Bend, Seen(input.BendAtMouth), InspectionFindings.EndBent, "whether the rope is bent where it leaves the socket");
-        bad |= Look(scope, EndCondition.ImproperlyApplied, InspectionPointers.Improper, Seen(input.ImproperlyApplied), InspectionFindings.EndImproper, "whether the end was put together rightly");
-        bad |= Look(scope, EndCondition.Slipped, InspectionPointers.Movement, Seen(input.ConeMovement), InspectionFindings.ConeMoved, "whether the cone or a wire has moved");
+        bool[] bad =
+        [
+            Look(scope, EndCondition.Cracked, InspectionPointers.Cracks, Seen(input.Cracks), InspectionFindings.EndCracked, "whether it is cracked"),
+            Look(scope, EndCondition.Corroded, InspectionPointers.Corrosion, input.Corrosion, InspectionFindings.EndCorroded,
+                "how far it is corroded", InspectionFindings.SurfaceCorroded),
+            Look(scope, EndCondition.Worn, InspectionPointers.Wear, input.Wear, InspectionFindings.EndWorn, "how far it is worn", InspectionFindings.LightlyWorn),
+            Look(scope, EndCondition.Bent, InspectionPointers.Bend, Seen(input.BendAtMouth), InspectionFindings.EndBent,
+                "whether the rope is bent where it leaves the socket"),
+            Look(scope, EndCondition.ImproperlyApplied, InspectionPointers.Improper, Seen(input.ImproperlyApplied), InspectionFindings.EndImproper,
+                "whether it was put together rightly"),
+            Look(scope, EndCondition.Slipped, InspectionPointers.Movement, Seen(input.ConeMovement), InspectionFindings.ConeMoved,
+                "whether the cone or a wire has moved"),
+        ];
         if (input.RustBleed is null)
         {
-            scope.Find(InspectionFindings.NotLookedAt, InspectionPointers.RustBleed, words: new FindingWord("what", "whether rust bleeds from the end"));
+            scope.Miss(InspectionPointers.RustBleed, "whether rust bleeds from the end");
         }
         else if (input.RustBleed == true)
         {
@@ -32,26 +38,31 @@ internal static class ConditionChecks
                 words: new FindingWord("state", input.Lubricant == LubricantState.Dry ? "dry or gone" : "not told"));
         }
 
-        return bad;
+        return bad.Contains(true);
     }
 
     private static Degree Seen(bool? fact) => fact switch { null => Degree.Unknown, false => Degree.None, _ => Degree.Heavy };
 
-    private static bool Look(InspectionScope scope, EndCondition condition, string pointer, Degree seen, FindingDefinition definition, string what)
+    private static bool Look(
+        InspectionScope scope, EndCondition condition, string pointer, Degree seen, FindingDefinition definition, string what, FindingDefinition? onlyLight = null)
     {
         var rules = scope.Rules.Conditions.Where(rule => rule.Condition == condition).Select(rule => rule.Limit).ToArray();
-        // A rule of the chosen set comes first, then one that holds for all, then one borrowed from another set.
-        var rule = Array.Find(rules, limit => limit.RuleSet == scope.Input.RuleSet) ?? Array.Find(rules, limit => limit.RuleSet == PouringRules.General) ?? rules[0];
-        var weight = seen == Degree.Light ? Severity.Caution : scope.WeightOf(rule);
+        // A rule of the chosen set comes first, then the one that holds for all: there is one for each condition.
+        var rule = Array.Find(rules, limit => limit.RuleSet == scope.Input.RuleSet)
+            ?? Array.Find(rules, limit => limit.RuleSet == PouringRules.General)!;
         var outcome = seen switch { Degree.Unknown => CheckOutcome.Undetermined, Degree.Heavy => CheckOutcome.Fail, _ => CheckOutcome.Pass };
-        scope.Check("end-" + Id(condition), outcome, weight, rule, missing: outcome == CheckOutcome.Undetermined ? [pointer] : []);
-        if (seen == Degree.Unknown)
+        scope.Check("end-" + Id(condition), outcome, Severity.Stop, rule, missing: outcome == CheckOutcome.Undetermined ? [pointer] : []);
+        switch (seen)
         {
-            scope.Find(InspectionFindings.NotLookedAt, pointer, words: new FindingWord("what", what));
-        }
-        else if (seen != Degree.None)
-        {
-            scope.Find(definition, pointer, severity: weight, source: rule.Source, words: [new("document", rule.Source.Document), new("degree", seen == Degree.Light ? "lightly" : "badly")]);
+            case Degree.Unknown:
+                scope.Miss(pointer, what);
+                break;
+            case Degree.Light:
+                scope.Find(onlyLight!, pointer);
+                break;
+            case Degree.Heavy:
+                scope.Find(definition, pointer, source: rule.Source, words: new FindingWord("document", rule.Source.Document));
+                break;
         }
 
         return seen == Degree.Heavy;

@@ -33,9 +33,10 @@ internal static class HistoryChecks
         }
 
         var limit = rule.Value!.Value;
-        var (fails, weight) = (Judged.IsAbove(hottest, limit.Si), sheet is null ? Severity.Caution : Severity.Stop);
-        scope.Check("heat", fails ? CheckOutcome.Fail : CheckOutcome.Pass, weight, rule, Measure.Temperature(hottest));
-        if (fails)
+        var isExceeded = Judged.IsAbove(hottest, limit.Si);
+        scope.Check("heat", !isExceeded ? CheckOutcome.Pass : sheet is null ? CheckOutcome.Undetermined : CheckOutcome.Fail, sheet is null ? Severity.Unknown : Severity.Stop, rule,
+            Measure.Temperature(hottest), missing: isExceeded && sheet is null ? [input.Compound is null ? InspectionPointers.Compound : InspectionPointers.SheetService] : []);
+        if (isExceeded)
         {
             scope.Find(sheet is null ? InspectionFindings.HotterThanRemembered : InspectionFindings.HotterThanSheet, InspectionPointers.Highest,
                 Measure.Temperature(hottest), limit, [InspectionPointers.Compound]);
@@ -70,7 +71,8 @@ internal static class HistoryChecks
     public static NextDue? CheckAge(InspectionScope scope)
     {
         var (input, rule) = (scope.Input, scope.Rules.ResocketAfter);
-        if (input.RuleSet != InspectionRules.Platform)
+        // The law speaks of ends that don't run onto a drum.
+        if (input.RuleSet != InspectionRules.Platform || input.IsAtDrum == true)
         {
             scope.Check("resocketing", CheckOutcome.NotApplicable, Severity.Note, rule);
             return null;
@@ -106,11 +108,10 @@ internal static class HistoryChecks
         }
 
         var least = rule.Value!.Value;
-        var missing = new List<string>();
+        var missing = new List<(string Pointer, string What)>();
         if (evidence.ResinByDesign is null)
         {
-            missing.Add(InspectionPointers.ByDesign);
-            scope.Find(MineFindings.EvidenceMissing, InspectionPointers.ByDesign, words: new FindingWord("what", "that the socket is designed for resin instead of zinc"));
+            missing.Add((InspectionPointers.ByDesign, MineFindings.ByDesign));
         }
         else if (evidence.ResinByDesign == false)
         {
@@ -120,16 +121,16 @@ internal static class HistoryChecks
         var weak = evidence.Efficiency is { } share && Judged.IsBelow(share, least.Si);
         if (evidence.Efficiency is null)
         {
-            missing.Add(InspectionPointers.Efficiency);
-            scope.Find(MineFindings.EvidenceMissing, InspectionPointers.Efficiency, words: new FindingWord("what", "that the end holds the share of the rope's strength that the law asks for"));
+            missing.Add((InspectionPointers.Efficiency, MineFindings.Holds));
         }
         else if (weak)
         {
             scope.Find(MineFindings.AttachmentWeak, InspectionPointers.Efficiency, Measure.Fraction(evidence.Efficiency.Value), least);
         }
 
+        MineFindings.Miss(scope, missing);
         scope.Check("attachment", weak || evidence.ResinByDesign == false ? CheckOutcome.Fail : missing.Count > 0 ? CheckOutcome.Undetermined : CheckOutcome.Pass,
-            Severity.Stop, rule, evidence.Efficiency is { } held ? Measure.Fraction(held) : null, least.Si / evidence.Efficiency, missing);
+            Severity.Stop, rule, evidence.Efficiency is { } held ? Measure.Fraction(held) : null, least.Si / evidence.Efficiency, [.. missing.Select(one => one.Pointer)]);
     }
 
     private static int WholeMonths(DateOnly from, DateOnly to)

@@ -10,8 +10,11 @@ public static partial class InspectionFindings
 {
     private const string TakeOut = "Take the end out of service. Cut it off and socket again where enough rope is left.";
 
+    private const string Decide = "Take the end out of service and have a competent person decide at once whether it is a hazard. "
+        + "Unless it is found to be none, cut it off and socket again where enough rope is left.";
+
     private static IReadOnlyList<FindingDefinition> Ends =>
-        [EndCracked, EndCorroded, EndWorn, EndBent, EndImproper, ConeMoved, RustBleeds, LubricantPoor];
+        [EndCracked, EndCorroded, SurfaceCorroded, EndWorn, LightlyWorn, EndBent, EndImproper, ConeMoved, RustBleeds, LubricantPoor];
 
     public static FindingDefinition EndCracked { get; } = Stop("end-cracked", Actor.Inspector,
         "A crack in the socket or its pin.",
@@ -19,28 +22,40 @@ public static partial class InspectionFindings
         "Take the end out of service; the socket is not used again.",
         OfTheLimit, LimitsOf(EndCondition.Cracked));
 
-    public static FindingDefinition EndCorroded { get; } = StopOrBorrowed("end-corroded", Actor.Inspector,
-        "Corrosion of the socket, or of the rope where it leaves it. On the surface only it is a caution.",
-        "The end is {degree} corroded ({document}).",
-        TakeOut + " Where only the surface is touched, clean and protect it and look at it more often.",
+    public static FindingDefinition EndCorroded { get; } = Stop("end-corroded", Actor.Inspector,
+        "Corrosion of the socket, or of the rope where it leaves it, that has eaten into the section.",
+        "The end is badly corroded ({document}).",
+        Decide,
         OfTheLimit, LimitsOf(EndCondition.Corroded));
 
-    public static FindingDefinition EndWorn { get; } = StopOrBorrowed("end-worn", Actor.Inspector,
-        "Wear of the socket, its pin or its ears. Where no size has changed it is a caution.",
-        "The end is {degree} worn ({document}).",
-        TakeOut + " Where no size has changed, look at it more often.",
+    public static FindingDefinition SurfaceCorroded { get; } = Caution("end-corroded-on-the-surface", Actor.Inspector,
+        "Corrosion of the socket, or of the rope where it leaves it, on the surface only: size and strength are as they were.",
+        "The end is corroded on its surface.",
+        "Clean and protect it, and look at it more often.",
+        Source.CommonPractice);
+
+    public static FindingDefinition EndWorn { get; } = Stop("end-worn", Actor.Inspector,
+        "Wear of the socket, its pin or its ears that has changed a size.",
+        "The end is badly worn ({document}).",
+        Decide,
         OfTheLimit, LimitsOf(EndCondition.Worn));
 
-    public static FindingDefinition EndBent { get; } = StopOrBorrowed("end-bent", Actor.Inspector,
+    public static FindingDefinition LightlyWorn { get; } = Caution("end-worn-lightly", Actor.Inspector,
+        "Wear of the socket, its pin or its ears that has changed no size.",
+        "The end is lightly worn.",
+        "Look at it more often.",
+        Source.CommonPractice);
+
+    public static FindingDefinition EndBent { get; } = Stop("end-bent", Actor.Inspector,
         "The end connection is bent, or the rope is bent where it leaves the socket: its wires tire there.",
         "The end is bent ({document}).",
-        TakeOut + " Find out what bends it.",
+        Decide + " Find out what bends it.",
         OfTheLimit, LimitsOf(EndCondition.Bent));
 
-    public static FindingDefinition EndImproper { get; } = StopOrBorrowed("end-improperly-applied", Actor.Inspector,
+    public static FindingDefinition EndImproper { get; } = Stop("end-improperly-applied", Actor.Inspector,
         "The end was not put together as it has to be.",
         "The end is improperly applied ({document}).",
-        TakeOut,
+        Decide,
         OfTheLimit, LimitsOf(EndCondition.ImproperlyApplied));
 
     public static FindingDefinition ConeMoved { get; } = Stop("cone-moved", Actor.Inspector,

@@ -15,7 +15,7 @@ public static partial class InspectionFindings
         SocketingDateMissing, ResocketingOverdue,
     ];
 
-    public static FindingDefinition DiameterReduced { get; } = StopOrBorrowed("diameter-reduced", Actor.Inspector,
+    public static FindingDefinition DiameterReduced { get; } = Stop("diameter-reduced", Actor.Inspector,
         "The rope has become thinner than its rule allows.",
         "The rope has lost {measured} of its diameter; {document} allows {limit}.",
         "Take the rope out of service.",
@@ -27,7 +27,7 @@ public static partial class InspectionFindings
         "Measure the rope, and take the baseline from its first record.",
         Rules.NominalDiameterLoss, Rules.BaselineDiameterLoss);
 
-    public static FindingDefinition StrengthLost { get; } = StopOrBorrowed("strength-lost", Actor.Inspector,
+    public static FindingDefinition StrengthLost { get; } = Stop("strength-lost", Actor.Inspector,
         "A nondestructive test found more loss of strength than the rule allows.",
         "The rope has lost {measured} of its strength; {document} allows {limit}.",
         "Take the rope out of service.",
@@ -51,11 +51,11 @@ public static partial class InspectionFindings
         "Take the end out of service, cut it off and socket again; ask the compound's maker.",
         Source.DataSheet("service"));
 
-    public static FindingDefinition HotterThanRemembered { get; } = Caution("perhaps-overheated", Actor.Inspector,
-        "The end was hotter than resin sockets are remembered to stand, and no sheet says otherwise.",
+    public static FindingDefinition HotterThanRemembered { get; } = Unknown("perhaps-overheated", Actor.Inspector,
+        "The end was hotter than resin sockets are remembered to stand, and no sheet says otherwise: nobody knows whether the compound still holds.",
         "The end has seen {measured}; resin is remembered to stand {limit}.",
-        "Find the compound's sheet; without it, cut off and socket again.",
-        Rules.RememberedHighest.Source, Rules.RememberedHighest);
+        "Leave the end unloaded until the compound's sheet, or its maker, says that it stands this; without either, cut off and socket again.",
+        Rules.RememberedHighest);
 
     public static FindingDefinition ChemicalsNotTold { get; } = Caution("chemicals-not-told", Actor.Office,
         "Oils, solvents, acids or alkalis can attack a set compound.",

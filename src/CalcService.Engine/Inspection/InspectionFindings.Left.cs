@@ -10,12 +10,12 @@ public static partial class InspectionFindings
     private static IReadOnlyList<FindingDefinition> Left => [CutBeyond, DrumTurnsFew, DrumTurnsMissing, RopeLeftShort, RopeLeftUnknown];
 
     public static FindingDefinition CutBeyond { get; } = Caution("cut-beyond-damage", Actor.Inspector,
-        "How far beyond the damage a rope is cut comes from an army's manual; elsewhere it is a guide.",
-        "Cut off {measured}: {limit} beyond the damage.",
+        "How far beyond the damage a rope is cut comes from manuals of the US Army and Navy; elsewhere it is a guide.",
+        "Cut off {measured up} of rope from the socket on, at least: {limit up} beyond the damage.",
         "Ask the rope's maker or the code of the machine whether more has to go.",
         Rules.CutBeyond.Source, Rules.CutBeyond);
 
-    public static FindingDefinition DrumTurnsFew { get; } = StopOrBorrowed("drum-turns-few", Actor.Inspector,
+    public static FindingDefinition DrumTurnsFew { get; } = Stop("drum-turns-few", Actor.Inspector,
         "Fewer turns stay on the drum than hold the rope.",
         "{measured} turns stay on the drum; at least {limit} are asked for.",
         "Shorten the working length or fit a longer rope.",

@@ -4,7 +4,6 @@ using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
 using CalcService.Engine.Rules.Edition202612;
 using CalcService.Engine.Sockets;
-using static CalcService.Engine.Findings.FindingKinds;
 
 namespace CalcService.Engine.Inspection;
 
@@ -27,11 +26,6 @@ public static partial class InspectionFindings
 
     private static FindingDefinition Unknown(string code, Actor actor, string meaning, string message, string action, params RuleLimit[] limits) =>
         FindingKinds.Unknown(code, actor, meaning, message, action, Prudence, limits);
-
-    /// <summary>A stop by its own rule set, a caution where the rule is borrowed from another.</summary>
-    private static FindingDefinition StopOrBorrowed(string code, Actor actor, string meaning, string message, string action, Source source, params RuleLimit[] limits) =>
-        Define(code, actor, [Severity.Stop, Severity.Caution], meaning + " A stop where the rule set holds or none is named, a caution where the limit is borrowed from another rule set.",
-            message, action, source, limits);
 
     /// <summary>Its own class, so that it is made when all parts have been.</summary>
     private static class Catalogue

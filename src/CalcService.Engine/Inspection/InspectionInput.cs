@@ -102,6 +102,9 @@ public sealed record InspectionInput
 
     public DateOnly? SocketedOn { get; init; }
 
+    /// <summary>Whether it is the end at the drum.</summary>
+    public bool? IsAtDrum { get; init; }
+
     /// <summary>Diameter when the rope was new and had taken load.</summary>
     public double? BaselineDiameterM { get; init; }
 

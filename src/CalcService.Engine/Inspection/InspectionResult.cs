@@ -3,7 +3,7 @@ using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Inspection;
 
-/// <summary>What becomes of the end, one to one with the decision.</summary>
+/// <summary>What becomes of the end, by the findings on the end itself; in the order of decisions.</summary>
 public enum ServiceDisposition
 {
     /// <summary>It goes on serving.</summary>

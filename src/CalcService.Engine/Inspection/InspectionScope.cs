@@ -9,16 +9,46 @@ internal sealed record InspectionScope(InspectionInput Input, RuleBook Book, Bud
 {
     public InspectionRules Rules => Book.Inspection;
 
-    /// <summary>Where nobody names a rule set, or the general one, the strictest known limit holds.</summary>
-    public bool IsGeneral { get; } = Input.RuleSet is null or PouringRules.General;
-
     public List<InspectionCheck> Checks { get; } = [];
 
-    /// <summary>How much a limit weighs here: its own rule set and the general one stop; borrowed from another set it is a caution.</summary>
-    public Severity WeightOf(RuleLimit limit) =>
-        IsGeneral || limit.RuleSet == Input.RuleSet || limit.RuleSet == PouringRules.General ? Severity.Stop : Severity.Caution;
+    /// <summary>
+    /// Whether a limit holds here: by the rule set that is named, or for every end. Where nobody names a set, or the general one, the
+    /// strictest known limit holds.
+    /// </summary>
+    public bool Holds(RuleLimit limit) =>
+        Input.RuleSet is null or PouringRules.General || limit.RuleSet == Input.RuleSet || limit.RuleSet == PouringRules.General;
+
+    /// <summary>How much a limit weighs where it is exceeded: one that holds stops; of one of another rule set nobody knows.</summary>
+    public Severity WeightOf(RuleLimit limit) => Holds(limit) ? Severity.Stop : Severity.Unknown;
+
+    /// <summary>What a check comes to where its limit is exceeded.</summary>
+    public CheckOutcome OutcomeOf(RuleLimit limit) => Holds(limit) ? CheckOutcome.Fail : CheckOutcome.Undetermined;
+
+    /// <summary>What would settle a check whose limit is exceeded.</summary>
+    public IReadOnlyList<string> MissingOf(RuleLimit limit) => Holds(limit) ? [] : [InspectionPointers.RuleSet];
+
+    /// <summary>Says that a limit is exceeded: by the room's own finding where it holds, else that somebody has to read its clause.</summary>
+    public void Exceed(FindingDefinition definition, string pointer, RuleLimit limit, Measure measured, IReadOnlyList<string> related) =>
+        Find(Holds(limit) ? definition : InspectionFindings.LimitElsewhere, pointer, measured, limit.Value, related, source: limit.Source,
+            words: [new("rule", limit.Text), new("document", limit.Source.Document), new("clause", limit.Source.Clause)]);
+
+    private List<(string Pointer, string What)> NotLookedAt { get; } = [];
+
+    /// <summary>Keeps something that nobody looked at.</summary>
+    public void Miss(string pointer, string what) => NotLookedAt.Add((pointer, what));
+
+    /// <summary>Says all that nobody looked at in one finding.</summary>
+    public void SayMissed()
+    {
+        if (NotLookedAt.Count > 0)
+        {
+            Find(InspectionFindings.NotLookedAt, NotLookedAt[0].Pointer, related: [.. NotLookedAt.Skip(1).Select(one => one.Pointer)],
+                words: new FindingWord("what", string.Join(", ", NotLookedAt.Select(one => one.What))));
+        }
+    }
 
     /// <summary>Keeps a check; what is missing only counts where it is undetermined.</summary>
-    public void Check(string id, CheckOutcome outcome, Severity severity, RuleLimit limit, Measure? measured = null, double? use = null, params IReadOnlyList<string> missing) =>
+    public void Check(
+        string id, CheckOutcome outcome, Severity severity, RuleLimit limit, Measure? measured = null, double? use = null, params IReadOnlyList<string> missing) =>
         Checks.Add(new(id, outcome, severity, measured, limit, missing) { Use = use });
 }

@@ -23,7 +23,8 @@ public static class LeftChecks
         var turns = input.DrumTurnsLeft is not { } now ? null
             : cut is { } off && input.DrumDiameterM is { } drum ? TurnsAfterCut(now, off, drum, scope.Trace)
             : cut is null || Judged.IsBelow(now, rule.Si) ? now : (double?)null;
-        bool? drumEnough = turns is { } after ? !Judged.IsBelow(after, rule.Si) : null;
+        var isFew = turns is { } after && Judged.IsBelow(after, rule.Si);
+        bool? drumEnough = turns is null || (isFew && !scope.Holds(rule)) ? null : !isFew;
         var missingPointer = input.DrumTurnsLeft is null ? InspectionPointers.DrumTurns : InspectionPointers.DrumDiameter;
         if (turns is null && (isMine || input.DrumTurnsLeft is not null))
         {
@@ -37,11 +38,11 @@ public static class LeftChecks
         }
         else
         {
-            var weight = scope.WeightOf(rule);
-            scope.Check("drum-turns", drumEnough == true ? CheckOutcome.Pass : CheckOutcome.Fail, weight, rule, Measure.Count(left), left > 0 ? rule.Si / left : null);
-            if (drumEnough == false)
+            scope.Check("drum-turns", isFew ? scope.OutcomeOf(rule) : CheckOutcome.Pass, scope.WeightOf(rule), rule,
+                Measure.Count(left), left > 0 ? rule.Si / left : null, isFew ? scope.MissingOf(rule) : []);
+            if (isFew)
             {
-                scope.Find(InspectionFindings.DrumTurnsFew, InspectionPointers.DrumTurns, Measure.Count(left), rule.Value, severity: weight);
+                scope.Exceed(InspectionFindings.DrumTurnsFew, InspectionPointers.DrumTurns, rule, Measure.Count(left), []);
             }
         }
 
@@ -57,7 +58,8 @@ public static class LeftChecks
         }
 
         bool? enough = lengthEnough == false || drumEnough == false ? false : lengthEnough ?? drumEnough;
-        return (cut, new(turns, enough == true && turns is null && input.DrumTurnsLeft is not null ? null : enough));
+        // Turns that were counted, and of which nobody knows whether they are enough, leave it open.
+        return (cut, new(turns, enough == true && drumEnough is null && input.DrumTurnsLeft is not null ? null : enough));
     }
 
     /// <summary>n′ = n − l/(π·D): full turns on a drum of diameter D (m, to the middle of the rope) after l (m) is cut off.</summary>

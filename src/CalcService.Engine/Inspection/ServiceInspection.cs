@@ -29,6 +29,7 @@ public static class ServiceInspection
 
         var wires = WireChecks.Check(scope);
         var endIsBad = ConditionChecks.Check(scope);
+        scope.SayMissed();
         SizeChecks.Check(scope);
         HistoryChecks.CheckHeat(scope);
         HistoryChecks.CheckChemicals(scope);
@@ -41,7 +42,7 @@ public static class ServiceInspection
         var findings = scope.Findings.Sorted();
         var result = new InspectionResult
         {
-            Disposition = (ServiceDisposition)FindingList.DecisionOf(findings),
+            Disposition = (ServiceDisposition)scope.Findings.Decide(IsOnTheEnd),
             Checks = scope.Checks,
             CutFromM = cut,
             Left = left,
@@ -51,15 +52,14 @@ public static class ServiceInspection
         return new(result, findings, InspectionNotes.All, scope.Assumptions, scope.Trace.Steps);
     }
 
+    /// <summary>The rope that is left and the compound's being invented decide, and don't dispose of the end.</summary>
+    private static bool IsOnTheEnd(Finding finding) => finding.Definition != CompoundFindings.Demonstration
+        && finding.Pointer is not (InspectionPointers.DrumTurns or InspectionPointers.DrumDiameter or InspectionPointers.LengthLeft);
+
     /// <summary>The worst check first, and among checks alike the one nearest to its limit.</summary>
     private static InspectionCheck? Strictest(IEnumerable<InspectionCheck> checks) => checks
         .Where(check => check.Outcome != CheckOutcome.NotApplicable)
-        .OrderByDescending(check => check.Outcome switch
-        {
-            CheckOutcome.Fail => check.Severity == Severity.Stop ? 3 : 1,
-            CheckOutcome.Undetermined => 2,
-            _ => 0,
-        })
+        .OrderByDescending(check => check.Outcome switch { CheckOutcome.Fail => 2, CheckOutcome.Undetermined => 1, _ => 0 })
         .ThenByDescending(check => check.Use ?? 0)
         .ThenBy(check => check.Limit.Value?.Si ?? 0)
         .ThenBy(check => check.Id, StringComparer.Ordinal)

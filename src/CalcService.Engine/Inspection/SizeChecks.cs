@@ -66,12 +66,12 @@ public static class SizeChecks
 
     private static void Judge(InspectionScope scope, string id, RuleLimit rule, double lost, FindingDefinition definition, string pointer, IReadOnlyList<string> related)
     {
-        var (limit, weight) = (rule.Value!.Value, scope.WeightOf(rule));
-        var fails = Judged.IsAbove(lost, limit.Si);
-        scope.Check(id, fails ? CheckOutcome.Fail : CheckOutcome.Pass, weight, rule, Measure.Fraction(lost), lost / limit.Si);
-        if (fails)
+        var isExceeded = Judged.IsAbove(lost, rule.Si);
+        scope.Check(id, isExceeded ? scope.OutcomeOf(rule) : CheckOutcome.Pass, scope.WeightOf(rule), rule, Measure.Fraction(lost), lost / rule.Si,
+            isExceeded ? scope.MissingOf(rule) : []);
+        if (isExceeded)
         {
-            scope.Find(definition, pointer, Measure.Fraction(lost), limit, related, weight, rule.Source, new FindingWord("document", rule.Source.Document));
+            scope.Exceed(definition, pointer, rule, Measure.Fraction(lost), related);
         }
     }
 }

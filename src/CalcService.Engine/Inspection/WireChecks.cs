@@ -1,6 +1,5 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
-using CalcService.Engine.Ropes;
 using CalcService.Engine.Rules;
 
 namespace CalcService.Engine.Inspection;
@@ -8,24 +7,26 @@ namespace CalcService.Engine.Inspection;
 /// <summary>Broken wires against every row that holds for this rope.</summary>
 internal static class WireChecks
 {
-    /// <summary>Rows that answer the same question: a rule set without a row of its own borrows those of the others.</summary>
-    private static readonly WireWindow[][] Questions =
-    [
-        [WireWindow.Lay, WireWindow.LayBeyondEnds, WireWindow.Strand, WireWindow.SixDiameters, WireWindow.ThirtyDiameters],
-        [WireWindow.End, WireWindow.FittingLay],
-        [WireWindow.Valley],
-    ];
+    /// <summary>What came of one row that is not passed.</summary>
+    /// <param name="Row">The row.</param>
+    /// <param name="Outcome">Whether it rejects or is open.</param>
+    /// <param name="Count">How many wires count; the most that may where it is open.</param>
+    /// <param name="Missing">Members that would settle it; none where the count itself is certain.</param>
+    private sealed record Verdict(WireRow Row, CheckOutcome Outcome, int Count, IReadOnlyList<string> Missing)
+    {
+        public double Use => Count / Row.Rule.Limit.Si;
+    }
 
     /// <returns>The farthest broken wire of known place where a row rejects; else null.</returns>
     public static double? Check(InspectionScope scope)
     {
-        var rope = scope.Input.Rope;
+        var rows = WireRow.Of(scope);
         if (scope.Input.BrokenWires is not { } wires)
         {
-            scope.Find(InspectionFindings.NotLookedAt, InspectionPointers.Wires, words: new FindingWord("what", "whether wires are broken"));
-            foreach (var rule in Applied(scope, rope.Function))
+            scope.Miss(InspectionPointers.Wires, "whether wires are broken");
+            foreach (var row in rows)
             {
-                scope.Check(rule.Id, CheckOutcome.Undetermined, Severity.Unknown, rule.Limit, missing: [InspectionPointers.Wires]);
+                scope.Check(row.Rule.Id, CheckOutcome.Undetermined, Severity.Unknown, row.Rule.Limit, missing: [InspectionPointers.Wires]);
             }
 
             return null;
@@ -36,76 +37,70 @@ internal static class WireChecks
             scope.Find(InspectionFindings.CoreBroken, InspectionPointers.Wires);
         }
 
-        var rows = rope.Function == RopeFunction.Unknown
-            ? [.. Enum.GetValues<RopeFunction>().SelectMany(function => Applied(scope, function)).Distinct()]
-            : Applied(scope, rope.Function);
-        var failed = new List<BrokenWireRule>();
-        foreach (var rule in rows)
+        var verdicts = rows.Select(row => Judge(scope, row, wires)).OfType<Verdict>().ToArray();
+        foreach (var question in verdicts.Where(one => one.Missing.Count == 0).GroupBy(one => (one.Row.Question, one.Outcome)))
         {
-            var hangsOnFunction = rope.Function == RopeFunction.Unknown && rule.Functions.Count < Enum.GetValues<RopeFunction>().Length - 1;
-            if (CheckRow(scope, rule, wires, hangsOnFunction) == CheckOutcome.Fail)
-            {
-                failed.Add(rule);
-            }
+            Say(scope, Strictest(question));
         }
 
-        SayStricter(scope, wires, [.. rows.Select(rule => rule.Id)]);
-        return failed.Count == 0 ? null : FarthestM(wires);
+        SayUnplaced(scope, [.. verdicts.Where(one => one.Missing.Count > 0)]);
+        return verdicts.Any(one => one.Outcome == CheckOutcome.Fail) ? wires.Select(WireCount.PlaceM).Max() : null;
     }
 
-    private static List<BrokenWireRule> Applied(InspectionScope scope, RopeFunction function)
+    /// <summary>Writes the check; null where it is passed.</summary>
+    private static Verdict? Judge(InspectionScope scope, WireRow row, IReadOnlyList<BrokenWires> wires)
     {
-        var holding = scope.Rules.BrokenWires.Where(rule => rule.Functions.Contains(function)).ToArray();
-        var applied = new List<BrokenWireRule>();
-        foreach (var question in Questions)
-        {
-            var rows = holding.Where(rule => question.Contains(rule.Window)).ToArray();
-            var own = Array.FindAll(rows, rule => rule.Limit.RuleSet == scope.Input.RuleSet);
-            applied.AddRange(own.Length > 0 ? own : rows);
-        }
-
-        return applied;
-    }
-
-    private static CheckOutcome CheckRow(InspectionScope scope, BrokenWireRule rule, IReadOnlyList<BrokenWires> wires, bool hangsOnFunction)
-    {
+        var (rule, limit) = (row.Rule, row.Rule.Limit);
         var count = WireCount.Of(wires, rule.Window, scope.Input.Rope);
-        var limit = rule.Limit.Value!.Value;
-        var (measured, weight) = (Measure.Count(count.High), scope.WeightOf(rule.Limit));
-        var use = count.High / limit.Si;
-        if (count.High < limit.Si)
+        if (Judged.IsBelow(count.High, limit.Si))
         {
-            scope.Check(rule.Id, CheckOutcome.Pass, weight, rule.Limit, measured, use);
-            return CheckOutcome.Pass;
+            scope.Check(rule.Id, CheckOutcome.Pass, scope.WeightOf(limit), limit, Measure.Count(count.High), count.High / limit.Si);
+            return null;
         }
 
-        if (count.Low < limit.Si || hangsOnFunction)
+        if (Judged.IsBelow(count.Low, limit.Si) || row.HangsOnFunction)
         {
-            var missing = Missing(scope, rule, wires, hangsOnFunction);
-            // What is only a caution where it is certain can't weigh more where it isn't.
-            var unsure = weight == Severity.Stop ? Severity.Unknown : Severity.Caution;
-            scope.Check(rule.Id, CheckOutcome.Undetermined, unsure, rule.Limit, measured, use, missing);
-            scope.Find(InspectionFindings.WiresNotPlaced, missing[0], measured, limit, [InspectionPointers.Wires, .. missing.Skip(1)], unsure, rule.Limit.Source,
-                [new("rule", rule.Limit.Text), new("document", rule.Limit.Source.Document)]);
-            return CheckOutcome.Undetermined;
+            var open = new Verdict(row, CheckOutcome.Undetermined, count.High, Missing(scope, row, wires));
+            scope.Check(rule.Id, open.Outcome, Severity.Unknown, limit, Measure.Count(open.Count), open.Use, open.Missing);
+            return open;
         }
 
-        measured = Measure.Count(count.Low);
-        scope.Check(rule.Id, CheckOutcome.Fail, weight, rule.Limit, measured, count.Low / limit.Si);
-        scope.Find(InspectionFindings.BrokenWires, InspectionPointers.Wires, measured, limit, [InspectionPointers.RuleSet, InspectionPointers.Function], weight, rule.Limit.Source,
-            new("rule", rule.Limit.Text), new("document", rule.Limit.Source.Document));
-        return CheckOutcome.Fail;
+        var verdict = new Verdict(row, scope.OutcomeOf(limit), count.Low, []);
+        scope.Check(rule.Id, verdict.Outcome, scope.WeightOf(limit), limit, Measure.Count(verdict.Count), verdict.Use, scope.MissingOf(limit));
+        return verdict;
     }
 
-    private static List<string> Missing(InspectionScope scope, BrokenWireRule rule, IReadOnlyList<BrokenWires> wires, bool hangsOnFunction)
+    /// <summary>Rows of one question say one thing: the one that is exceeded most says it.</summary>
+    private static Verdict Strictest(IEnumerable<Verdict> verdicts) => verdicts
+        .OrderByDescending(one => one.Use).ThenBy(one => one.Row.Rule.Limit.Si).ThenBy(one => one.Row.Rule.Id, StringComparer.Ordinal).First();
+
+    private static void Say(InspectionScope scope, Verdict verdict) => scope.Exceed(
+        InspectionFindings.BrokenWires, InspectionPointers.Wires, verdict.Row.Rule.Limit, Measure.Count(verdict.Count),
+        [InspectionPointers.RuleSet, InspectionPointers.Function]);
+
+    /// <summary>Wires that nobody placed are one fact, however many rows hang on it.</summary>
+    private static void SayUnplaced(InspectionScope scope, IReadOnlyList<Verdict> open)
+    {
+        if (open.Count == 0)
+        {
+            return;
+        }
+
+        var worst = Strictest(open);
+        string[] missing = [.. open.Prepend(worst).SelectMany(one => one.Missing).Append(InspectionPointers.Wires).Distinct(StringComparer.Ordinal)];
+        var limit = worst.Row.Rule.Limit;
+        scope.Find(InspectionFindings.WiresNotPlaced, missing[0], Measure.Count(worst.Count), limit.Value, missing[1..],
+            source: limit.Source, words: [new("rule", limit.Text), new("document", limit.Source.Document)]);
+    }
+
+    private static List<string> Missing(InspectionScope scope, WireRow row, IReadOnlyList<BrokenWires> wires)
     {
         var missing = new List<string>();
-        if (hangsOnFunction)
+        if (row.HangsOnFunction)
         {
             missing.Add(InspectionPointers.Function);
         }
 
-        var hangsOnLay = rule.Window is not (WireWindow.End or WireWindow.SixDiameters or WireWindow.ThirtyDiameters);
         for (var i = 0; i < wires.Count; i++)
         {
             if (wires[i].Place == WirePlace.Unknown)
@@ -113,18 +108,18 @@ internal static class WireChecks
                 missing.Add($"{InspectionPointers.Wires}/{i}/place");
             }
 
-            if (WireCount.PlaceM(wires[i]) is null && rule.Window != WireWindow.End)
+            if (WireCount.PlaceM(wires[i]) is null)
             {
                 missing.Add($"{InspectionPointers.Wires}/{i}/fromMouth");
             }
 
-            if (rule.Window == WireWindow.Strand && wires[i].InOneStrand is null)
+            if (row.Rule.Window == WireWindow.Strand && wires[i].InOneStrand is null)
             {
                 missing.Add($"{InspectionPointers.Wires}/{i}/inOneStrand");
             }
         }
 
-        if (hangsOnLay && scope.Input.Rope.LayLengthM is null)
+        if (row.Rule.Window is not (WireWindow.SixDiameters or WireWindow.ThirtyDiameters) && scope.Input.Rope.LayLengthM is null)
         {
             missing.Add(InspectionPointers.LayLength);
         }
@@ -132,20 +127,4 @@ internal static class WireChecks
         // Strands of neighbouring groups may be the same one: only looking again can tell.
         return missing.Count > 0 ? missing : [InspectionPointers.Wires];
     }
-
-    /// <summary>A row of another rule set that would reject what this one lets pass is worth knowing.</summary>
-    private static void SayStricter(InspectionScope scope, IReadOnlyList<BrokenWires> wires, string[] applied)
-    {
-        foreach (var rule in scope.Rules.BrokenWires.Where(rule => !applied.Contains(rule.Id) && rule.Functions.Contains(scope.Input.Rope.Function)))
-        {
-            var count = WireCount.Of(wires, rule.Window, scope.Input.Rope).Low;
-            if (count >= rule.Limit.Si)
-            {
-                scope.Find(InspectionFindings.StricterElsewhere, InspectionPointers.Wires, Measure.Count(count), rule.Limit.Value, [InspectionPointers.RuleSet], source: rule.Limit.Source,
-                    words: [new("rule", rule.Limit.Text), new("document", rule.Limit.Source.Document)]);
-            }
-        }
-    }
-
-    private static double? FarthestM(IReadOnlyList<BrokenWires> wires) => wires.Select(WireCount.PlaceM).Max();
 }

@@ -1,3 +1,4 @@
+using CalcService.Engine.Findings;
 using CalcService.Engine.Ropes;
 using CalcService.Engine.Rules;
 
@@ -8,8 +9,6 @@ namespace CalcService.Engine.Inspection;
 /// <param name="High">As many as may.</param>
 public readonly record struct WireCount(int Low, int High)
 {
-    private const double Slack = 1e-9;
-
     /// <param name="wires">Wires found broken.</param>
     /// <param name="window">Over what they are counted.</param>
     /// <param name="rope">The rope.</param>
@@ -23,10 +22,9 @@ public readonly record struct WireCount(int Low, int High)
         };
         return window switch
         {
-            WireWindow.End => new(Sum(wires, one => one.Place == WirePlace.Mouth), Sum(wires, one => one.Place is WirePlace.Mouth or WirePlace.Unknown)),
-            WireWindow.FittingLay => new(
-                Sum(wires, one => PlaceM(one) <= least + Slack),
-                Sum(wires, one => PlaceM(one) is not { } at || at <= most + Slack)),
+            WireWindow.EndLay => new(
+                Sum(wires, one => one.Place == WirePlace.Mouth || (PlaceM(one) is { } at && !Judged.IsAbove(at, least))),
+                Sum(wires, one => one.Place == WirePlace.Mouth || PlaceM(one) is not { } at || !Judged.IsAbove(at, most))),
             WireWindow.Valley => Together([.. wires.Where(one => one.Place == WirePlace.Valley)],
                 [.. wires.Where(one => one.Place is WirePlace.Valley or WirePlace.Unknown)], least, most),
             WireWindow.LayBeyondEnds => Together([.. wires.Where(one => one.Place is not (WirePlace.Mouth or WirePlace.Unknown))],
@@ -47,7 +45,7 @@ public readonly record struct WireCount(int Low, int High)
 
     /// <summary>Most wires of known place in any stretch of this length.</summary>
     private static int Densest(IReadOnlyList<BrokenWires> wires, double lengthM) =>
-        wires.Select(PlaceM).OfType<double>().Select(from => Sum(wires, one => PlaceM(one) is { } at && at >= from && at <= from + lengthM + Slack)).DefaultIfEmpty().Max();
+        wires.Select(PlaceM).OfType<double>().Select(from => Sum(wires, one => PlaceM(one) is { } at && at >= from && !Judged.IsAbove(at - from, lengthM))).DefaultIfEmpty().Max();
 
     private static int Sum(IEnumerable<BrokenWires> wires, Func<BrokenWires, bool> isIn) => wires.Where(isIn).Sum(one => one.Count);
 }

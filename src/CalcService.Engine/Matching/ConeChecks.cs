@@ -6,36 +6,27 @@ namespace CalcService.Engine.Matching;
 /// <summary>What the load transfer is worth knowing for.</summary>
 internal static class ConeChecks
 {
-    private static readonly Dictionary<string, string> Loads = new(StringComparer.Ordinal)
+    /// <summary>The loads that the end is meant for. At the rope's breaking force the confined compound yields at nearly every lip.</summary>
+    private static readonly Dictionary<string, string> Meant = new(StringComparer.Ordinal)
     {
-        ["workingLoad"] = "working load", ["proofLoad"] = "proof load", ["breakingForce"] = "breaking force of the rope",
+        ["workingLoad"] = "working load", ["proofLoad"] = "proof load",
     };
 
-    public static void Check(MatchScope scope, ConeTransfer transfer, double lengthInDiameters)
+    public static void Check(MatchScope scope, ConeTransfer transfer)
     {
-        foreach (var one in transfer.Cases.Where(one => one.Utilisation > 1))
+        // The higher of the two says it: it is one fact.
+        var above = transfer.Cases.Where(one => Meant.ContainsKey(one.Name) && one.Utilisation is { } use && Judged.IsAbove(use, 1));
+        if (above.MaxBy(one => one.Utilisation) is { } worst)
         {
-            scope.Find(MatchingFindings.CompoundOverstressed, MatchPointers.Strength, Measure.Stress(one.LipPressurePa),
+            scope.Find(MatchingFindings.CompoundOverstressed, MatchPointers.Strength, Measure.Stress(worst.LipPressurePa),
                 Measure.Stress(scope.Input.Compound.Cured.CompressiveStrengthPa!.Value), [MatchPointers.Basket],
-                one.Name == "breakingForce" ? Severity.Note : Severity.Caution, words: new FindingWord("load", Loads[one.Name]));
+                words: new FindingWord("load", Meant[worst.Name]));
         }
 
-        var first = transfer.Cases[0];
-        var said = scope.Rules.LowerThird.Value!.Value;
-        if (first.State.Shares is { } shares && shares.Lower <= said.Si)
+        if (!Judged.IsAbove(transfer.Cone.Friction, transfer.Cone.Basket.Taper))
         {
-            scope.Find(MatchingFindings.LowerThird, MatchPointers.Basket, Measure.Fraction(shares.Lower), said,
-                words: new FindingWord("load", Measure.Force(first.State.LoadN)));
-        }
-
-        if (Judged.IsBelow(lengthInDiameters, scope.Book.Pouring.BasketLengthInDiameters.Si))
-        {
-            scope.Find(MatchingFindings.ShortCone, MatchPointers.Basket + "/length", Measure.Count(lengthInDiameters));
-        }
-
-        if (transfer.Cone.Friction <= transfer.Cone.Basket.Taper)
-        {
-            scope.Find(MatchingFindings.NotSelfLocking, MatchPointers.Friction, Measure.Count(transfer.Cone.Friction), Measure.Count(transfer.Cone.Basket.Taper), [MatchPointers.Basket]);
+            scope.Find(MatchingFindings.NotSelfLocking, MatchPointers.Friction, Measure.Count(transfer.Cone.Friction),
+                Measure.Count(transfer.Cone.Basket.Taper), [MatchPointers.Basket]);
         }
     }
 }

@@ -18,59 +18,36 @@ internal static class DutyChecks
             scope.Find(MatchingFindings.DutyMissing, MatchPointers.Use);
         }
 
-        var factor = Factor(scope, duty, rule?.DesignFactor);
+        var factor = FactorChecks.Factor(scope, rule?.DesignFactor);
         var efficiency = Efficiency(scope, duty);
-        double? limit = rope.BreakingForceN is { } breaking && factor is { } f ? MatchFormulas.WorkingLoadLimitN(breaking, efficiency, f, scope.Trace) : null;
+        double? limit = rope.BreakingForceN is { } breaking && factor is { } by
+            ? MatchFormulas.WorkingLoadLimitN(breaking, efficiency, by.Value, scope.Trace) : null;
         if (duty.LoadN is { } load)
         {
-            if (load > limit)
+            if (limit is { } most && Judged.IsAbove(load, most))
             {
-                scope.Find(MatchingFindings.LoadAboveLimit, MatchPointers.Load, Measure.Force(load), Measure.Force(limit.Value), [MatchPointers.DesignFactor],
-                    duty.DesignFactor is null ? Severity.Caution : Severity.Stop, duty.DesignFactor is null ? rule?.DesignFactor?.Source : null);
+                // By a factor that is only remembered nobody knows what the rope may carry.
+                scope.Find(MatchingFindings.LoadAboveLimit, MatchPointers.Load, Measure.Force(load), Measure.Force(most),
+                    [MatchPointers.DesignFactor], factor!.IsRemembered ? Severity.Unknown : Severity.Stop, factor.Rule?.Source);
             }
 
-            if (load > socket.RatedLoadN)
+            if (socket.RatedLoadN is { } rated && Judged.IsAbove(load, rated))
             {
-                scope.Find(MatchingFindings.LoadAboveRating, MatchPointers.Load, Measure.Force(load), Measure.Force(socket.RatedLoadN.Value), [MatchPointers.SocketRating]);
+                scope.Find(MatchingFindings.LoadAboveRating, MatchPointers.Load, Measure.Force(load), Measure.Force(rated),
+                    [MatchPointers.SocketRating]);
             }
         }
 
-        var working = new WorkingLoad(factor, factor is null ? null : duty.DesignFactor is null ? "ruleSet" : "request", efficiency, limit, duty.LoadN, null);
+        var from = factor is null ? null : factor.Rule is null ? "request" : "ruleSet";
+        var working = new WorkingLoad(factor?.Value, from, efficiency, limit, duty.LoadN, null);
         return working with { ProofLoadN = ProofLoad(scope, working, rule?.ProofFactor, rope.BreakingForceN) };
-    }
-
-    private static double? Factor(MatchScope scope, MatchDuty duty, RuleLimit? rule)
-    {
-        var remembered = rule?.Value!.Value;
-        if (duty.DesignFactor is { } given)
-        {
-            if (given < remembered?.Si)
-            {
-                scope.Find(MatchingFindings.DesignFactorBelowRule, MatchPointers.DesignFactor, Measure.Count(given), remembered, [MatchPointers.Use],
-                    source: rule!.Source, words: new FindingWord("document", rule.Source.Document));
-            }
-
-            return given;
-        }
-
-        if (rule is not null)
-        {
-            scope.Assume(MatchPointers.DesignFactor, rule.Text, remembered, AssumptionOrigin.RuleSet);
-            scope.Find(MatchingFindings.DesignFactorFromMemory, MatchPointers.DesignFactor, remembered, related: [MatchPointers.Use],
-                source: rule.Source, words: new FindingWord("document", rule.Source.Document));
-        }
-        else if (duty.Use != DutyUse.Unknown)
-        {
-            scope.Find(MatchingFindings.DesignFactorMissing, MatchPointers.DesignFactor, related: [MatchPointers.Use]);
-        }
-
-        return remembered?.Si;
     }
 
     private static double Efficiency(MatchScope scope, MatchDuty duty)
     {
         var efficiency = scope.Given(duty.Efficiency, MatchPointers.Efficiency, scope.Rules.Efficiency);
-        if (duty.TypeTested != true)
+        // A mine has to show it: that is asked for by itself.
+        if (duty.TypeTested != true && duty.Use != DutyUse.MineHoist)
         {
             scope.Find(MatchingFindings.EfficiencyNotTested, MatchPointers.TypeTested, Measure.Fraction(efficiency));
         }
@@ -91,14 +68,15 @@ internal static class DutyChecks
             scope.Assume(MatchPointers.ProofLoad, rule!.Text, Measure.Force(proof), AssumptionOrigin.RuleSet);
         }
 
-        if (proof > scope.Input.Socket.ProofRatingN)
+        const string At = MatchPointers.ProofLoad;
+        if (scope.Input.Socket.ProofRatingN is { } rating && ProofLimits.AboveRating(proof, rating, At, MatchPointers.ProofRating) is { } aboveRating)
         {
-            scope.Find(LoadFindings.ProofAboveRating, MatchPointers.ProofLoad, Measure.Force(proof), Measure.Force(scope.Input.Socket.ProofRatingN.Value), [MatchPointers.ProofRating]);
+            scope.Findings.Add(aboveRating);
         }
 
-        if (proof > scope.Rules.ProofShare.Si * breakingN)
+        if (breakingN is { } breaking && ProofLimits.AboveShare(proof, breaking, scope.Rules, At, MatchPointers.BreakingForce) is { } aboveShare)
         {
-            scope.Find(LoadFindings.ProofAboveShare, MatchPointers.ProofLoad, Measure.Force(proof), scope.Rules.ProofShare.Value, [MatchPointers.BreakingForce]);
+            scope.Findings.Add(aboveShare);
         }
 
         return proof;

@@ -22,9 +22,10 @@ internal static class LawChecks
 
     private static void CheckMine(MatchScope scope, MatchDuty duty)
     {
+        var missing = new List<(string Pointer, string What)>();
         if (duty.ResinByDesign is null)
         {
-            scope.Find(MineFindings.EvidenceMissing, MatchPointers.ResinByDesign, words: new FindingWord("what", "that the socket is designed for resin instead of zinc"));
+            missing.Add((MatchPointers.ResinByDesign, MineFindings.ByDesign));
         }
         else if (duty.ResinByDesign == false)
         {
@@ -32,14 +33,16 @@ internal static class LawChecks
         }
 
         var least = scope.Rules.MineAttachment.Value!.Value;
-        if (duty.Efficiency < least.Si)
+        if (duty.Efficiency is { } efficiency && Judged.IsBelow(efficiency, least.Si))
         {
-            scope.Find(MineFindings.AttachmentWeak, MatchPointers.Efficiency, Measure.Fraction(duty.Efficiency.Value), least);
+            scope.Find(MineFindings.AttachmentWeak, MatchPointers.Efficiency, Measure.Fraction(efficiency), least);
         }
         else if (duty.TypeTested != true)
         {
-            scope.Find(MineFindings.EvidenceMissing, MatchPointers.TypeTested, words: new FindingWord("what", "that the end holds the share of the rope's strength that the law asks for"));
+            missing.Add((MatchPointers.TypeTested, MineFindings.Holds));
         }
+
+        MineFindings.Miss(scope, missing);
     }
 
     private static void CheckLift(MatchScope scope)
@@ -48,7 +51,6 @@ internal static class LawChecks
         void Say(string what, string member, bool isAtLeast, double found, RuleLimit limit)
         {
             var value = limit.Value!.Value;
-            // Sizes carry twelve digits, so equality is judged with that much room.
             if (isAtLeast ? Judged.IsBelow(found, value.Si) : Judged.IsAbove(found, value.Si))
             {
                 scope.Find(MatchingFindings.LiftProportions, $"{MatchPointers.Basket}/{member}", new Measure(found, value.Kind), value, [MatchPointers.Diameter],

@@ -36,6 +36,22 @@ public sealed record MatchSocket
     public string? Standard { get; init; }
 }
 
+/// <summary>Types of rotation resistant rope by 29 CFR 1926.1414(e)(1).</summary>
+public enum RotationResistance
+{
+    /// <summary>Not said, or the rope isn't rotation resistant.</summary>
+    Unknown,
+
+    /// <summary>Fifteen outer strands or more, three layers or more.</summary>
+    TypeI,
+
+    /// <summary>Ten outer strands or more, two layers or more.</summary>
+    TypeII,
+
+    /// <summary>Nine outer strands at most, two layers.</summary>
+    TypeIII,
+}
+
 /// <summary>What the end is for. Null where nobody said.</summary>
 public sealed record MatchDuty
 {
@@ -55,6 +71,18 @@ public sealed record MatchDuty
 
     /// <summary>Whether the socket is designed for resin.</summary>
     public bool? ResinByDesign { get; init; }
+
+    /// <summary>The type of a rotation resistant rope.</summary>
+    public RotationResistance RotationResistance { get; init; }
+
+    /// <summary>Whether the makers of rope and machine both approve the design factor in writing.</summary>
+    public bool? MakersApproval { get; init; }
+
+    /// <summary>Whether the work is duty cycle or made of repeated lifts.</summary>
+    public bool? DutyCycle { get; init; }
+
+    /// <summary>Whether it lifts persons.</summary>
+    public bool? LiftsPersons { get; init; }
 }
 
 /// <summary>What the end meets in service. Null where nobody said.</summary>

@@ -10,6 +10,7 @@ internal static class MatchPointers
     public const string SheetChemicals = "/compound/sheet/chemicals";
     public const string Rope = "/rope";
     public const string Diameter = "/rope/diameter";
+    public const string Function = "/rope/function";
     public const string Construction = "/rope/construction";
     public const string BreakingForce = "/rope/certificate/breakingForce";
     public const string Basket = "/socket/basket";
@@ -27,6 +28,9 @@ internal static class MatchPointers
     public const string Efficiency = "/duty/efficiency";
     public const string TypeTested = "/duty/typeTested";
     public const string ResinByDesign = "/duty/resinByDesign";
+    public const string RotationResistance = "/duty/rotationResistance";
+    public const string MakersApproval = "/duty/makersApproval";
+    public const string LiftsPersons = "/duty/liftsPersons";
     public const string Lowest = "/service/lowest";
     public const string Highest = "/service/highest";
     public const string Chemicals = "/service/chemicals";

@@ -8,7 +8,7 @@ namespace CalcService.Engine.Matching;
 public static partial class MatchingFindings
 {
     private static IReadOnlyList<FindingDefinition> Cone =>
-        [TransferNotComputed, CompoundOverstressed, WallAssumed, LowerThird, ShortCone, NotSelfLocking];
+        [TransferNotComputed, CompoundOverstressed, WallAssumed, NotSelfLocking];
 
     private static Source Model => new("load transfer in the cone", "docs/termination-matches.md", Basis.Derived);
 
@@ -18,8 +18,8 @@ public static partial class MatchingFindings
         "Give what is missing; the answer otherwise stands.",
         Model);
 
-    public static FindingDefinition CompoundOverstressed { get; } = Define("compound-overstressed", Actor.Lead, [Severity.Caution, Severity.Note],
-        "The pressure at the small end is above the compound's compressive strength: a caution at the working or proof load, a note at the breaking force, where the confined compound yields locally.",
+    public static FindingDefinition CompoundOverstressed { get; } = Caution("compound-overstressed", Actor.Lead,
+        "At the working or proof load the pressure at the small end is above the compound's compressive strength.",
         "At the {load} the cone presses {measured} at the small end; the sheet gives a compressive strength of {limit}.",
         "Take a longer or wider basket for this load, or ask the compound's maker.",
         Model, Rules.LipFactor);
@@ -29,18 +29,6 @@ public static partial class MatchingFindings
         "The wall of the socket is taken as {measured} of the bore.",
         "Measure the outside of the socket at the small end and at the mouth.",
         Rules.WallRatio.Source, Rules.WallRatio);
-
-    public static FindingDefinition LowerThird { get; } = Note("lower-third", Actor.Lead,
-        "The trade says that the lower third takes more than two thirds of the load. What the model gives depends on load and shrinkage.",
-        "At {load} the model gives the lower third {measured} of the load; the trade says more than {limit}.",
-        "Nothing to do: the model is not tuned to the saying. Look at the pressure at the small end instead.",
-        Rules.LowerThird.Source, Rules.LowerThird);
-
-    public static FindingDefinition ShortCone { get; } = Note("load-transfer-short-cone", Actor.Lead,
-        "In cones shorter than five rope diameters the model errs on the lower third by up to 11 % against finite elements.",
-        "The cone is {measured} rope diameters long: its thirds are less sure.",
-        "Take the shares of the thirds as a guide.",
-        new("axisymmetric finite elements with contact", "docs/termination-matches.md", Basis.Derived));
 
     public static FindingDefinition NotSelfLocking { get; } = Note("cone-not-self-locking", Actor.Lead,
         "Friction is below the taper, so the cone lets go when the load does.",

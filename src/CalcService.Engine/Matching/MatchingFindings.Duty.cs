@@ -9,7 +9,7 @@ public static partial class MatchingFindings
 {
     private static IReadOnlyList<FindingDefinition> Duty =>
     [
-        DutyMissing, DesignFactorMissing, DesignFactorFromMemory, DesignFactorBelowRule, LoadAboveLimit, LoadAboveRating,
+        DutyMissing, DesignFactorMissing, DesignFactorFromMemory, DesignFactorBelowRule, DesignFactorBelowLaw, LoadAboveLimit, LoadAboveRating,
         EfficiencyNotTested, LiftProportions,
     ];
 
@@ -29,17 +29,23 @@ public static partial class MatchingFindings
         "Read the code that holds for the machine, and give its design factor.",
         new("the document that the limit names", "", Basis.FromMemory), [.. Rules.Duties.Select(duty => duty.DesignFactor!)]);
 
-    public static FindingDefinition DesignFactorBelowRule { get; } = Caution("design-factor-below-rule", Actor.Office,
-        "The request's design factor is below the one that the rules remember for the duty.",
+    public static FindingDefinition DesignFactorBelowRule { get; } = Unknown("design-factor-below-rule", Actor.Office,
+        "The request's design factor is below the one that the rules remember for the duty: whether less is allowed, nobody knows.",
         "Design factor {measured}; {document} is remembered to have {limit}.",
-        "Check which code holds for the machine.",
-        new("the document that the limit names", "", Basis.FromMemory), [.. Rules.Duties.Select(duty => duty.DesignFactor!)]);
+        "Read the code that holds for the machine, and have a competent person say which factor holds, before anything is made for this load.",
+        [.. Rules.Duties.Select(duty => duty.DesignFactor!)]);
 
-    public static FindingDefinition LoadAboveLimit { get; } = Define("load-above-working-limit", Actor.Office, [Severity.Stop, Severity.Caution],
-        "The load of the duty is above what rope, end and design factor allow: a stop with the request's own factor, a caution with a remembered one.",
+    public static FindingDefinition DesignFactorBelowLaw { get; } = Define("design-factor-below-law", Actor.Office, [Severity.Stop, Severity.Unknown],
+        "A law asks for a larger design factor, for rotation resistant hoist rope or for what hangs persons. Undetermined where that hangs on a fact that nobody gave.",
+        "Design factor {measured}; {document}, {clause}, asks for {limit}: {why}.",
+        "Take a stronger rope or less load. Where the clause has an exception, have a competent person read it, and send the fact that it hangs on.",
+        Stated, Rules.RotationResistantLeast, Rules.RotationResistant, Rules.Persons, Rules.PersonsRotationResistant);
+
+    public static FindingDefinition LoadAboveLimit { get; } = Define("load-above-working-limit", Actor.Office, [Severity.Stop, Severity.Unknown],
+        "The load of the duty is above what rope, end and design factor allow: a stop with the request's own factor or a law's, undetermined with one that is only remembered.",
         "The load of {measured} is above the working load limit of {limit}.",
-        "Take a stronger rope and socket, or less load.",
-        Stated, [.. Rules.Duties.Select(duty => duty.DesignFactor!)]);
+        "Take a stronger rope and socket, or less load; or give the design factor that the code of the machine asks for.",
+        Stated, [.. Rules.Duties.Select(duty => duty.DesignFactor!), Rules.RotationResistant, Rules.Persons, Rules.PersonsRotationResistant]);
 
     public static FindingDefinition LoadAboveRating { get; } = Stop("load-above-socket-rating", Actor.Office,
         "The load is above the rated load of the socket.",

@@ -24,7 +24,8 @@ internal static class PairChecks
         fit.AskWires(wires.Count > 0 && rope.MetallicAreaM2 is null ? [] : wires);
         fit.CheckProportions();
         AskStrength(scope, rope);
-        if (wires.Count > 1 && wires[1].ClearM <= 0)
+        // Wires that touch are crowded.
+        if (wires.Count > 1 && rope.WireDiameterM is { } wire && !Judged.IsAbove(wires[1].CentresM, wire))
         {
             scope.Find(MatchingFindings.WiresCrowded, MatchPointers.Basket, Measure.Length(wires[1].ClearM), related: [MatchPointers.Rope + "/wireCount", MatchPointers.Rope + "/outerWireDiameter"]);
         }
@@ -57,7 +58,7 @@ internal static class PairChecks
 
         // 1x19, 1x37: one strand is all there is.
         if (construction?.StartsWith("1x", StringComparison.Ordinal) == true && rope.WireDiameterM is { } wire
-            && scope.Input.Socket.Basket.LengthM / wire is var inWires && inWires < scope.Rules.SpiralLengthInWires.Si)
+            && scope.Input.Socket.Basket.LengthM / wire is var inWires && Judged.IsBelow(inWires, scope.Rules.SpiralLengthInWires.Si))
         {
             scope.Find(MatchingFindings.SpiralBasketShort, MatchPointers.Basket + "/length", Measure.Count(inWires), scope.Rules.SpiralLengthInWires.Value);
         }

@@ -76,18 +76,20 @@ internal static class ServiceChecks
             return;
         }
 
-        var (lowest, highest) = (scope.Rules.ServiceLowest.Value!.Value, scope.Rules.ServiceHighest.Value!.Value);
-        if (range?.Contains(at) == false)
+        if (range is not null && Beyond(at, range.MinimumK, range.MaximumK) is { } edge)
         {
-            var (minimum, maximum) = (Measure.Temperature(range.MinimumK), Measure.Temperature(range.MaximumK));
-            scope.Find(MatchingFindings.ServiceOutsideSheet, pointer, Measure.Temperature(at), at < range.MinimumK ? minimum : maximum, [MatchPointers.SheetService],
-                words: [new("minimum", minimum), new("maximum", maximum)]);
+            scope.Find(MatchingFindings.ServiceOutsideSheet, pointer, Measure.Temperature(at), Measure.Temperature(edge), [MatchPointers.SheetService],
+                words: [new("minimum", Measure.Temperature(range.MinimumK)), new("maximum", Measure.Temperature(range.MaximumK))]);
         }
-        else if (at < lowest.Si || at > highest.Si)
+        else if (Beyond(at, scope.Rules.ServiceLowest.Si, scope.Rules.ServiceHighest.Si) is { } old)
         {
-            scope.Find(MatchingFindings.ServiceBeyondOldStandard, pointer, Measure.Temperature(at), at < lowest.Si ? lowest : highest);
+            scope.Find(MatchingFindings.ServiceBeyondOldStandard, pointer, Measure.Temperature(at), Measure.Temperature(old));
         }
     }
+
+    /// <summary>The edge of a range that a temperature is beyond; null where it is inside.</summary>
+    private static double? Beyond(double kelvins, double lowest, double highest) =>
+        Judged.IsBelow(kelvins, lowest) ? lowest : Judged.IsAbove(kelvins, highest) ? highest : null;
 
     private static void CheckChemical(MatchScope scope, string substance, string pointer)
     {

@@ -45,7 +45,7 @@ public static class TerminationMatch
         var transfer = TransferPlanner.Plan(scope, rope, working);
         if (transfer is not null)
         {
-            ConeChecks.Check(scope, transfer, lengthInDiameters);
+            ConeChecks.Check(scope, transfer);
         }
 
         var result = new MatchResult

@@ -88,7 +88,7 @@ public static class LoadChecks
     }
 
     /// <summary>P = k·W: the rated load, pulled straight, times the factor of the rule set; in N.</summary>
-    [Formula("required-proof-load", "proof test of slings with poured sockets", "DOE-STD-1090; NAVEDTRA 14080", Basis.Published, Symbol = "P", Name = "required proof load",
+    [Formula("required-proof-load", "DOE-STD-1090-96; NAVEDTRA 14080", "11.3.2.2, 15.4.7.1; chapter 3, proof testing slings", Basis.Published, Symbol = "P", Name = "required proof load",
         Expression = "k·W", Kind = QuantityKind.Force, Range = "one leg, pulled straight")]
     public static double RequiredProofLoadN(double ratedLoadN, double factor, Trace trace) =>
         trace.Step("required-proof-load", factor * ratedLoadN, new("k", Measure.Count(factor)), new("W", Measure.Force(ratedLoadN)));

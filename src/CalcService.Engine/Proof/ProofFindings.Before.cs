@@ -21,7 +21,7 @@ public static partial class ProofFindings
         "The proof load is less than the rule set asks for.",
         "A proof load of {measured} is meant; the rule set asks for {limit}.",
         "Load to what the rule set asks for, or take the rated load down.",
-        new("DOE-STD-1090; NAVEDTRA 14080", "proof test of slings", Basis.Published), [.. LoadFindings.ProofFactors]);
+        LoadFindings.ProofFactors[0].Source, [.. LoadFindings.ProofFactors]);
 
     public static FindingDefinition RatingMissing { get; } = Unknown("proof-rating-missing", Actor.Office,
         "Whether the socket may be loaded so far is for its maker to say.",

@@ -21,7 +21,7 @@ public static partial class ReuseFindings
 
     private static Source Prudence => Source.NotGiven(Document);
 
-    private static Source EndConnections => new("29 CFR", "1926.1413: end connections", Basis.Law);
+    private static Source EndConnections => new("what has lost section or shape has lost strength that nobody knows", "docs/reuse-assessments.md", Basis.Derived);
 
     /// <summary>What the operator or maker allows, as the request states it.</summary>
     private static Source Stated => new("the maker's or operator's limits, as the request states them", "limits", Basis.DataSheet);

@@ -21,11 +21,8 @@ public enum WireWindow
     /// <summary>Thirty rope diameters.</summary>
     ThirtyDiameters,
 
-    /// <summary>At the end connection.</summary>
-    End,
-
-    /// <summary>One rope lay from the fitting.</summary>
-    FittingLay,
+    /// <summary>At the end connection: in the one rope lay that begins where the rope leaves it.</summary>
+    EndLay,
 
     /// <summary>In the valleys between the strands, in one rope lay.</summary>
     Valley,

@@ -11,6 +11,18 @@ public sealed record MatchingRules
     /// <summary>What each duty asks.</summary>
     public required IReadOnlyList<DutyRule> Duties { get; init; }
 
+    /// <summary>Least design factor of a rotation resistant hoist rope.</summary>
+    public required RuleLimit RotationResistantLeast { get; init; }
+
+    /// <summary>The same where nothing gives leave to go lower.</summary>
+    public required RuleLimit RotationResistant { get; init; }
+
+    /// <summary>Least factor of what hangs a platform with persons.</summary>
+    public required RuleLimit Persons { get; init; }
+
+    /// <summary>The same for rotation resistant rope.</summary>
+    public required RuleLimit PersonsRotationResistant { get; init; }
+
     /// <summary>K_T, strength of the end over that of the rope.</summary>
     public required RuleLimit Efficiency { get; init; }
 
@@ -41,9 +53,6 @@ public sealed record MatchingRules
     /// <summary>Warmest service that an older standard allows for resin.</summary>
     public required RuleLimit ServiceHighest { get; init; }
 
-    /// <summary>Share of the load that the trade expects in the lower third.</summary>
-    public required RuleLimit LowerThird { get; init; }
-
     /// <summary>Friction between cone and socket: low, expected, high.</summary>
     public required (RuleLimit Low, RuleLimit Expected, RuleLimit High) Friction { get; init; }
 
@@ -63,8 +72,9 @@ public sealed record MatchingRules
     public IReadOnlyList<RuleLimit> All =>
     [
         .. Duties.SelectMany(duty => new[] { duty.DesignFactor, duty.ProofFactor }).OfType<RuleLimit>(),
+        RotationResistantLeast, RotationResistant, Persons, PersonsRotationResistant,
         Efficiency, MineAttachment, LiftTaperLength, LiftSmallEndExcess, LiftMouthLeast, LiftMouthMost, SpiralLengthInWires, ProofShare,
-        ServiceLowest, ServiceHighest, LowerThird, Friction.Low, Friction.Expected, Friction.High, ShrinkageShare, WallRatio,
+        ServiceLowest, ServiceHighest, Friction.Low, Friction.Expected, Friction.High, ShrinkageShare, WallRatio,
         RadialStiffening, LipFactor,
     ];
 }

@@ -19,5 +19,5 @@ public static class BroomFindings
         "Acid or flux on the wires: neither belongs under resin. What stays on the wire keeps the compound off it and goes on eating the wire.",
         "The broom is cleaned with {cleaner}.",
         "Clean with fresh solvent for each end. A broom that had acid or flux on it is cut off and made new.",
-        new("API RP 9B", "socketing with resin", Basis.Published), []);
+        new("what acid or flux leaves on a wire keeps the compound off it and eats the wire", "docs/pour-plans.md", Basis.Derived), []);
 }

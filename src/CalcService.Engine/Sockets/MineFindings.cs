@@ -9,6 +9,12 @@ public static class MineFindings
 {
     private static readonly RuleLimit Least = MatchingRules2026Dec.Rules.MineAttachment;
 
+    /// <summary>Evidence of the medium.</summary>
+    internal const string ByDesign = "that the socket is designed for resin instead of zinc";
+
+    /// <summary>Evidence of the strength.</summary>
+    internal const string Holds = "that the end holds the share of the rope's strength that the law asks for";
+
     public static FindingDefinition EvidenceMissing { get; } = new("mine-evidence-missing", Actor.Inspector, [Severity.Unknown],
         "A mine's attachment needs evidence: of its strength, and that it is designed for a medium other than zinc.",
         "There is no evidence {what}.",
@@ -16,7 +22,7 @@ public static class MineFindings
         Source.NotGiven("docs/termination-matches.md"), [Least]);
 
     public static FindingDefinition MediumNotByDesign { get; } = new("mine-medium-not-by-design", Actor.Inspector, [Severity.Stop],
-        "In a mine a socket is poured with zinc unless another medium is a feature of its design.",
+        "In a mine a socket is poured with zinc unless another medium is a feature of its design: its maker's own, or one that a registered professional engineer approved.",
         "The socket is not designed for resin.",
         "Pour it as its design says, or take a socket that is designed for resin; an end in service is taken out.",
         Least.Source, []);
@@ -26,6 +32,16 @@ public static class MineFindings
         "The end holds {measured} of the rope; the law asks for {limit}.",
         "Take another attachment.",
         Least.Source, [Least]);
+
+    /// <summary>Says all evidence that is missing in one finding.</summary>
+    internal static void Miss(RoomScope scope, IReadOnlyList<(string Pointer, string What)> missing)
+    {
+        if (missing.Count > 0)
+        {
+            scope.Find(EvidenceMissing, missing[0].Pointer, related: [.. missing.Skip(1).Select(one => one.Pointer)],
+                words: new FindingWord("what", string.Join(" and ", missing.Select(one => one.What))));
+        }
+    }
 
     internal static IReadOnlyList<FindingDefinition> All => [EvidenceMissing, MediumNotByDesign, AttachmentWeak];
 }

@@ -41,6 +41,6 @@ public sealed class ServiceInspectionSheetTests(Service service)
         request.Headers.Add("Accept", "image/svg+xml");
         var picture = await Reply.SendAsync(service.Client, request);
         Assert.Equal((200, "image/svg+xml"), (picture.Status, picture.MediaType));
-        Assert.Contains("cut here: 910 mm", XDocument.Parse(picture.Text).Root!.Value, StringComparison.Ordinal);
+        Assert.Contains("cut here: 915 mm", XDocument.Parse(picture.Text).Root!.Value, StringComparison.Ordinal);
     }
 }

@@ -123,7 +123,7 @@ public static class AuditCases
 
     private static IEnumerable<AuditCase> Load =>
     [
-        // DOE-STD-1090: -5 %, +0 %.
+        // DOE-STD-1090-96: -5 %, +0 %.
         new("test-load-short", Severity.Stop, "/proof/load", "proof-load", Loaded(proof => proof with { LoadN = 94.9e3 })),
         new("test-load-over", Severity.Caution, "/proof/load", "proof-load", Loaded(proof => proof with { LoadN = 100.1e3 })),
         new("wire-slipped", Severity.Stop, "/proof/wireSlip", "wire-slip", Loaded(proof => proof with { WireSlip = true })),

@@ -10,7 +10,7 @@ namespace CalcService.Engine.Tests.Inspection;
 /// <param name="Code">The finding.</param>
 /// <param name="Severity">How much it weighs.</param>
 /// <param name="Pointer">The member it points to.</param>
-/// <param name="Open">Every check that isn't passed: with its weight where it fails, else open.</param>
+/// <param name="Open">Every check that isn't passed: with its weight where it fails; elsewhere where another set's limit is exceeded, sheet where a sheet would tell; else open.</param>
 /// <param name="Change">What is wrong with the end.</param>
 /// <param name="Besides">Codes that follow from the same fault.</param>
 public sealed record InspectionCase(
@@ -26,6 +26,7 @@ public static class InspectionCases
     private const string Cut = "cut-beyond-damage";
     private const string Left = "rope-left-unknown";
     private const string Naval = InspectionRules.Naval;
+    private const string Elsewhere = "limit-of-another-rule-set";
 
     public static IReadOnlyList<InspectionCase> All { get; } = [.. Broken, .. Ends, .. Sizes, .. History, .. Rest];
 
@@ -34,11 +35,13 @@ public static class InspectionCases
         new("rule-set-missing", Severity.Unknown, "/ruleSet", "", input => input with { RuleSet = null }),
         new("not-looked-at", Severity.Unknown, Wires, "broken-wires-running-lay open, broken-wires-running-strand open, broken-wires-mine-end open, broken-wires-naval-fitting open, broken-wires-mine-valley open", input => input with { BrokenWires = null }),
         new("broken-wires-reject", Severity.Stop, Wires, "broken-wires-running-lay Stop", At(6, WirePlace.Lay, 5, 2), Cut, Left),
-        new("broken-wires-reject", Severity.Caution, Wires, "broken-wires-naval-fitting Caution", At(1, WirePlace.Mouth, null, 1), Cut, Left),
         new("broken-wires-not-placed", Severity.Unknown, Wires + "/0/inOneStrand", "broken-wires-running-strand open", At(3, WirePlace.Lay, 5, null)),
-        new("broken-wires-not-placed", Severity.Caution, Wires + "/0/fromMouth", "broken-wires-naval-fitting open", At(1, WirePlace.Lay, null, 1)),
+        new("broken-wires-not-placed", Severity.Unknown, Wires + "/0/fromMouth", "broken-wires-naval-fitting open", At(1, WirePlace.Lay, null, 1)),
         new("broken-wires-not-placed", Severity.Unknown, "/rope/function", "broken-wires-running-lay open, broken-wires-standing-lay open, broken-wires-rotation-resistant-six-diameters open, broken-wires-rotation-resistant-thirty-diameters open", input => Rope(r => r with { Function = RopeFunction.Unknown })(At(6, WirePlace.Lay, 5, 2)(input))),
-        new("stricter-rule-elsewhere", Severity.Note, Wires, "", input => Rope(r => r with { Function = RopeFunction.Standing })(At(1, WirePlace.Mouth, null, 1)(input))),
+        new(Elsewhere, Severity.Unknown, Wires, "broken-wires-naval-fitting elsewhere", At(1, WirePlace.Mouth, null, 1)),
+        new(Elsewhere, Severity.Unknown, Wires, "broken-wires-mine-end elsewhere, broken-wires-naval-fitting elsewhere", At(5, WirePlace.Mouth, null, 2)),
+        new(Elsewhere, Severity.Unknown, Wires, "broken-wires-running-lay elsewhere, broken-wires-naval-lay elsewhere", input => At(200, WirePlace.Lay, 5, 2)(GoodInspection.Under(MatchingRules.MineHoist))),
+        new(Elsewhere, Severity.Unknown, Wires, "broken-wires-running-lay elsewhere, broken-wires-naval-lay elsewhere", input => At(200, WirePlace.Lay, 5, 2)(GoodInspection.Under(InspectionRules.Platform))),
         new("core-wires-broken", Severity.Caution, Wires, "", At(1, WirePlace.Core, 5, 1)),
     ];
 
@@ -46,14 +49,14 @@ public static class InspectionCases
     [
         new("end-cracked", Severity.Stop, "/inspection/cracks", "end-cracked Stop", input => input with { Cracks = true }, Cut, Left),
         new("end-corroded", Severity.Stop, "/inspection/corrosion", "end-corroded Stop", input => input with { Corrosion = Degree.Heavy }, Cut, Left),
-        new("end-corroded", Severity.Caution, "/inspection/corrosion", "", input => input with { Corrosion = Degree.Light }),
-        new("end-corroded", Severity.Caution, "/inspection/corrosion", "end-corroded Caution", input => input with { RuleSet = Naval, Corrosion = Degree.Heavy }, Cut, Left),
+        new("end-corroded", Severity.Stop, "/inspection/corrosion", "end-corroded Stop", input => input with { RuleSet = Naval, Corrosion = Degree.Heavy }, Cut, Left),
+        new("end-corroded-on-the-surface", Severity.Caution, "/inspection/corrosion", "", input => input with { Corrosion = Degree.Light }),
         new("end-worn", Severity.Stop, "/inspection/wear", "end-worn Stop", input => input with { Wear = Degree.Heavy }, Cut, Left),
-        new("end-worn", Severity.Caution, "/inspection/wear", "", input => input with { Wear = Degree.Light }),
+        new("end-worn-lightly", Severity.Caution, "/inspection/wear", "", input => input with { Wear = Degree.Light }),
         new("end-bent", Severity.Stop, "/inspection/bendAtMouth", "end-bent Stop", input => input with { BendAtMouth = true }, Cut, Left),
-        new("end-bent", Severity.Caution, "/inspection/bendAtMouth", "end-bent Caution", input => input with { RuleSet = Naval, BendAtMouth = true }, Cut, Left),
+        new("end-bent", Severity.Stop, "/inspection/bendAtMouth", "end-bent Stop", input => input with { RuleSet = Naval, BendAtMouth = true }, Cut, Left),
         new("end-improperly-applied", Severity.Stop, "/inspection/improperlyApplied", "end-improperly-applied Stop", input => input with { ImproperlyApplied = true }, Cut, Left),
-        new("end-improperly-applied", Severity.Caution, "/inspection/improperlyApplied", "end-improperly-applied Caution", input => input with { RuleSet = Naval, ImproperlyApplied = true }, Cut, Left),
+        new("end-improperly-applied", Severity.Stop, "/inspection/improperlyApplied", "end-improperly-applied Stop", input => input with { RuleSet = Naval, ImproperlyApplied = true }, Cut, Left),
         new("cone-moved", Severity.Stop, "/inspection/coneMovement", "end-slipped Stop", input => input with { ConeMovement = true }, Cut, Left),
         new("not-looked-at", Severity.Unknown, "/inspection/cracks", "end-cracked open", input => input with { Cracks = null }),
         new("not-looked-at", Severity.Unknown, "/inspection/rustBleed", "", input => input with { RustBleed = null }),
@@ -65,11 +68,11 @@ public static class InspectionCases
     private static IEnumerable<InspectionCase> Sizes =>
     [
         new("diameter-reduced", Severity.Stop, "/rope/measuredDiameter", "diameter-nominal Stop", Rope(r => r with { MeasuredDiameterM = .0189 })),
-        new("diameter-reduced", Severity.Caution, "/rope/measuredDiameter", "diameter-nominal Caution", input => Rope(r => r with { MeasuredDiameterM = .0189 })(input with { RuleSet = Naval })),
+        new(Elsewhere, Severity.Unknown, "/rope/measuredDiameter", "diameter-nominal elsewhere", input => Rope(r => r with { MeasuredDiameterM = .0189 })(input with { RuleSet = Naval })),
         new("diameter-not-measured", Severity.Unknown, "/rope/measuredDiameter", "diameter-nominal open", Rope(r => r with { MeasuredDiameterM = null })),
         new("diameter-not-measured", Severity.Unknown, "/inspection/baselineDiameter", "diameter-baseline open", Mine(input => input with { BaselineDiameterM = null })),
         new("strength-lost", Severity.Stop, "/inspection/strengthLoss", "strength Stop", Mine(input => input with { StrengthLoss = .11 })),
-        new("strength-lost", Severity.Caution, "/inspection/strengthLoss", "strength Caution", input => input with { StrengthLoss = .11 }),
+        new(Elsewhere, Severity.Unknown, "/inspection/strengthLoss", "strength elsewhere", input => input with { StrengthLoss = .11 }),
     ];
 
     private static IEnumerable<InspectionCase> History =>
@@ -79,7 +82,7 @@ public static class InspectionCases
         new("compound-not-known", Severity.Caution, "/compound", "", input => input with { Compound = null, Chemicals = [] }),
         new("highest-temperature-missing", Severity.Unknown, "/inspection/highestTemperature", "heat open", input => input with { HighestTemperatureK = null }),
         new("overheated", Severity.Stop, "/inspection/highestTemperature", "heat Stop", input => input with { HighestTemperatureK = 60.1 + GoodInspection.Zero }),
-        new("perhaps-overheated", Severity.Caution, "/inspection/highestTemperature", "heat Caution",
+        new("perhaps-overheated", Severity.Unknown, "/inspection/highestTemperature", "heat sheet",
             input => input with { Compound = null, Chemicals = [], HighestTemperatureK = 115.1 + GoodInspection.Zero }, "compound-not-known"),
         new("chemicals-not-told", Severity.Caution, "/inspection/chemicals", "", input => input with { Chemicals = null }),
         new("met-unlisted-chemical", Severity.Unknown, "/inspection/chemicals/1", "", input => input with { Chemicals = ["sea water", "brine"] }),
@@ -98,7 +101,7 @@ public static class InspectionCases
         new(Cut, Severity.Caution, Wires, "broken-wires-running-lay Stop", At(6, WirePlace.Lay, 5, 2), "broken-wires-reject", Left),
         new(Left, Severity.Caution, "/inspection/lengthLeft", "broken-wires-running-lay Stop", At(6, WirePlace.Lay, 5, 2), "broken-wires-reject", Cut),
         new("drum-turns-few", Severity.Stop, "/inspection/drumTurnsLeft", "drum-turns Stop", Mine(input => input with { DrumTurnsLeft = 2.9 })),
-        new("drum-turns-few", Severity.Caution, "/inspection/drumTurnsLeft", "drum-turns Caution", input => input with { DrumTurnsLeft = 2.9 }),
+        new(Elsewhere, Severity.Unknown, "/inspection/drumTurnsLeft", "drum-turns elsewhere", input => input with { DrumTurnsLeft = 2.9 }),
         new("drum-turns-missing", Severity.Unknown, "/inspection/drumTurnsLeft", "drum-turns open", Mine(input => input with { DrumTurnsLeft = null })),
         new("drum-turns-missing", Severity.Unknown, "/inspection/drumDiameter", "broken-wires-running-lay Stop, drum-turns open", input => At(6, WirePlace.Lay, 5, 2)(input with { DrumTurnsLeft = 9 }), "broken-wires-reject", Cut),
         new("rope-left-short", Severity.Stop, "/inspection/lengthLeft", "broken-wires-running-lay Stop", input => At(6, WirePlace.Lay, 5, 2)(input with { LengthLeftM = 5.9 }), "broken-wires-reject", Cut),

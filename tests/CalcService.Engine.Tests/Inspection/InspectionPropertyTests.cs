@@ -33,7 +33,7 @@ public sealed class InspectionPropertyTests
         }
 
         var before = GoodInspection.Inspect(end).Result.Checks.ToDictionary(check => check.Id);
-        var told = end with { BrokenWires = [.. end.BrokenWires!.Select(one => one with { Place = one.Place == WirePlace.Unknown ? WirePlace.Mouth : one.Place, FromMouthM = one.FromMouthM ?? 0, InOneStrand = one.InOneStrand ?? one.Count })] };
+        var told = end with { BrokenWires = [.. end.BrokenWires!.Select(one => one with { Place = one.Place != WirePlace.Unknown ? one.Place : one.FromMouthM is null ? WirePlace.Mouth : WirePlace.Lay, FromMouthM = one.FromMouthM ?? 0, InOneStrand = one.InOneStrand ?? one.Count })] };
         Assert.All(GoodInspection.Inspect(told).Result.Checks.Where(check => check.Outcome == CheckOutcome.Fail && check.Id.StartsWith("broken-wires", StringComparison.Ordinal)),
             check => Assert.NotEqual(CheckOutcome.Pass, before[check.Id].Outcome));
     }, iter: 2000);

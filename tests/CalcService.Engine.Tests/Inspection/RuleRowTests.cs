@@ -39,15 +39,23 @@ public sealed class RuleRowTests
         { Crane, RopeFunction.Standing, [Mouth(1)], "standing-end", false },
         { Crane, RopeFunction.Standing, [Mouth(2)], "standing-end", true },
         { Crane, RopeFunction.Pendant, [Mouth(2)], "standing-end", true },
-        // 30 CFR 77.1437(a): more than one broken wire at an attachment, whatever the rope does.
+        // In a lay at an end connection: the one at the mouth and the one 60 mm away lie in the same lay of 130 mm.
+        { Crane, RopeFunction.Pendant, [Mouth(1), Lay(1, .06, 1)], "standing-end", true },
+        { Crane, RopeFunction.Pendant, [Lay(1, .06, 1), Lay(1, .13, 1)], "standing-end", true },
+        { Crane, RopeFunction.Pendant, [Mouth(1), Lay(1, .131, 1)], "standing-end", false },
+        // 30 CFR 56.19027, 57.19027, 75.1437, 77.1437, each (a): more than one broken wire at an attachment, whatever the rope does.
         { Mine, RopeFunction.Running, [Mouth(1)], "mine-end", false },
         { Mine, RopeFunction.Running, [Mouth(2)], "mine-end", true },
         { Mine, RopeFunction.Standing, [Mouth(2)], "mine-end", true },
         { Mine, RopeFunction.Unknown, [Mouth(2)], "mine-end", true },
-        // 30 CFR 77.1434(b): more than one broken wire in the valley in one lay.
+        // 30 CFR 56.19024, 57.19024, 75.1434, 77.1434, each (b): more than one broken wire in the valley in one lay.
         { Mine, RopeFunction.Running, [new(1, WirePlace.Valley, 4, 1)], "mine-valley", false },
         { Mine, RopeFunction.Running, [new(1, WirePlace.Valley, 4, 1), new(1, WirePlace.Valley, 4.1, 1)], "mine-valley", true },
-        // US Navy: one broken wire within one lay of a fitting.
+        // US Navy Towing Manual, appendix B: six in a lay, three in a strand, one within one lay of an end fitting.
+        { Naval, RopeFunction.Running, [Lay(5, 4, 2)], "naval-lay", false },
+        { Naval, RopeFunction.Standing, [Lay(6, 4, 2)], "naval-lay", true },
+        { Naval, RopeFunction.Running, [Lay(3, 4, 2)], "naval-strand", false },
+        { Naval, RopeFunction.Sling, [Lay(3, 4, 3)], "naval-strand", true },
         { Naval, RopeFunction.Standing, [Lay(1, .131, 1)], "naval-fitting", false },
         { Naval, RopeFunction.Standing, [Lay(1, .13, 1)], "naval-fitting", true },
         { Naval, RopeFunction.Running, [Mouth(1)], "naval-fitting", true },
@@ -82,7 +90,7 @@ public sealed class RuleRowTests
         Assert.DoesNotContain(checks, id => id.Contains("running", StringComparison.Ordinal) || id.Contains("rotation", StringComparison.Ordinal));
     }
 
-    /// <summary>Sizes of the law on both sides: 5 % of nominal (29 CFR 1926.1413(a)(2)(ii)(B)), 6 % of baseline and 10 % strength (30 CFR 77.1434(g), (h)), three turns (77.1436(b)).</summary>
+    /// <summary>Sizes of the law on both sides: 5 % of nominal (29 CFR 1926.1413(a)(2)(ii)(B)), 6 % of baseline and 10 % strength (30 CFR 77.1434(g), (h)), three turns (77.1436(b)); turns dispose of no end.</summary>
     [Theory]
     [InlineData(Crane, .0190, .020, 0, 5, true)]
     [InlineData(Crane, .01899, .020, 0, 5, false)]
@@ -91,7 +99,6 @@ public sealed class RuleRowTests
     [InlineData(Mine, .0190, .020, .10, 5, true)]
     [InlineData(Mine, .0190, .020, .101, 5, false)]
     [InlineData(Mine, .0190, .020, 0, 3, true)]
-    [InlineData(Mine, .0190, .020, 0, 2.99, false)]
     public void Sizes_are_held_against_the_law(string ruleSet, double measuredM, double baselineM, double strengthLoss, double turns, bool serves)
     {
         var good = GoodInspection.Under(ruleSet);
@@ -102,7 +109,14 @@ public sealed class RuleRowTests
         Assert.Equal(serves ? ServiceDisposition.Serve : ServiceDisposition.Withdraw, inspection.Result.Disposition);
     }
 
-    /// <summary>WAC 296-870-30025: socketed again within 24 months.</summary>
+    /// <summary>30 CFR 77.1436(b): three full turns.</summary>
+    [Theory]
+    [InlineData(3, Decision.Proceed)]
+    [InlineData(2.99, Decision.DoNotProceed)]
+    public void Turns_on_the_drum_of_a_mine_are_three_at_least(double turns, Decision decision) =>
+        Assert.Equal(decision, GoodInspection.Inspect(GoodInspection.Under(Mine) with { DrumTurnsLeft = turns }).Decision);
+
+    /// <summary>WAC 296-870-30025(1): non-drum ends are socketed again within 24 months.</summary>
     [Theory]
     [InlineData("2024-03-12", ServiceDisposition.Serve)]
     [InlineData("2024-03-11", ServiceDisposition.Withdraw)]
@@ -114,19 +128,31 @@ public sealed class RuleRowTests
         Assert.Equal(new DateOnly(2026, 3, made.Day), result.NextDue!.On);
     }
 
+    /// <summary>The law speaks of ends that are not at a drum.</summary>
+    [Theory]
+    [InlineData(null, Decision.DoNotProceed)]
+    [InlineData(false, Decision.DoNotProceed)]
+    [InlineData(true, Decision.Proceed)]
+    public void End_at_the_drum_of_a_platform_has_no_day(bool? isAtDrum, Decision decision)
+    {
+        var inspection = GoodInspection.Inspect(GoodInspection.Under(InspectionRules.Platform) with { SocketedOn = new(2024, 3, 11), IsAtDrum = isAtDrum });
+        Assert.Equal((decision, isAtDrum == true), (inspection.Decision, inspection.Result.NextDue is null));
+    }
+
     [Fact]
     public void Rows_name_document_and_clause() => Assert.All(RuleBook.Current.Inspection.All.Where(limit => limit.RuleSet != PouringRules.General), limit =>
     {
-        Assert.True(limit.Source.Basis is Basis.Law or Basis.Published);
+        // A condition's stop is our own rule beside the law's clause.
+        Assert.True(limit.Source.Basis is Basis.Law or Basis.Published || (limit.Value is null && limit.Source.Basis is Basis.Derived));
         Assert.NotEmpty(limit.Source.Clause);
     });
 
-    /// <summary>TM 5-3810-288-12: 0.91 m beyond the damage.</summary>
+    /// <summary>TM 5-3810-288-12, NAVFAC MO-118: 3 ft = 914.4 mm beyond the broken wires.</summary>
     [Fact]
     public void Cut_lies_beyond_the_farthest_wire()
     {
-        Printed.Matches(.91, GoodInspection.Inspect(GoodInspection.With(RopeFunction.Standing, Mouth(2))).Result.CutFromM!.Value);
-        Printed.Matches(4.91, GoodInspection.Inspect(GoodInspection.With(RopeFunction.Standing, Mouth(2), Lay(1, 4, 1))).Result.CutFromM!.Value);
+        Printed.Matches(.9144, GoodInspection.Inspect(GoodInspection.With(RopeFunction.Standing, Mouth(2))).Result.CutFromM!.Value);
+        Printed.Matches(4.9144, GoodInspection.Inspect(GoodInspection.With(RopeFunction.Standing, Mouth(2), Lay(1, 4, 1))).Result.CutFromM!.Value);
     }
 
     private static BrokenWires Lay(int count, double fromMouthM, int inOneStrand) => new(count, WirePlace.Lay, fromMouthM, inOneStrand);

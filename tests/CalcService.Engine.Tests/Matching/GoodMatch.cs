@@ -41,7 +41,6 @@ public static class GoodMatch
             RopeRange = new(.018, .020),
             Standard = "EN 13411-4",
         },
-        // Light enough that the lower third takes more than the two thirds of the trade.
         Duty = new() { Use = DutyUse.Sling, LoadN = 25e3, DesignFactor = 5, Efficiency = 1, TypeTested = true },
         Service = new() { LowestK = -10 + Zero, HighestK = 40 + Zero, Chemicals = ["Sea water"] },
         Preparation = new(CoreTreatment.Unlaid, BroomCleaner.Solvent, PlasticLeftIn: false),

@@ -43,8 +43,7 @@ public static class MatchCases
         new("wires-do-not-fit", Severity.Stop, Basket, RopeOf(r => r with { MetallicAreaM2 = 380e-6 })),
         new("fit-depends-on-tolerance", Severity.Caution, Basket + "/tolerance", BasketOf(b => b with { ToleranceM = .003 })),
         new("wires-crowded", Severity.Caution, Basket, RopeOf(r => r with { OuterWireDiameterM = .0018 })),
-        new("basket-short", Severity.Note, Basket + "/length", BasketOf(b => b with { LengthM = .098 }), "load-transfer-short-cone"),
-        new("load-transfer-short-cone", Severity.Note, Basket + "/length", BasketOf(b => b with { LengthM = .098 }), "basket-short"),
+        new("basket-short", Severity.Note, Basket + "/length", BasketOf(b => b with { LengthM = .098 })),
         new("cone-angle-unusual", Severity.Note, Basket, BasketOf(b => b with { LengthM = .300 })),
     ];
 
@@ -77,9 +76,11 @@ public static class MatchCases
         new("duty-missing", Severity.Unknown, "/duty/use", Duty(d => d with { Use = DutyUse.Unknown })),
         new("design-factor-missing", Severity.Unknown, "/duty/designFactor", Duty(d => d with { Use = DutyUse.Other, DesignFactor = null })),
         new("design-factor-from-memory", Severity.Caution, "/duty/designFactor", Duty(d => d with { DesignFactor = null })),
-        new("design-factor-below-rule", Severity.Caution, "/duty/designFactor", Duty(d => d with { DesignFactor = 4.9 })),
-        new("load-above-working-limit", Severity.Stop, "/duty/load", Duty(d => d with { LoadN = 51e3 }), "lower-third"),
-        new("load-above-working-limit", Severity.Caution, "/duty/load", Duty(d => d with { LoadN = 51e3, DesignFactor = null }), "lower-third", "design-factor-from-memory"),
+        new("design-factor-below-rule", Severity.Unknown, "/duty/designFactor", Duty(d => d with { DesignFactor = 4.9 })),
+        new("design-factor-below-law", Severity.Stop, "/duty/designFactor", Duty(d => d with { DesignFactor = 4.9, LiftsPersons = true })),
+        new("design-factor-below-law", Severity.Unknown, "/rope/function", Hoist(RopeFunction.Unknown, d => d with { DesignFactor = 4.9 })),
+        new("load-above-working-limit", Severity.Stop, "/duty/load", Duty(d => d with { LoadN = 51e3 })),
+        new("load-above-working-limit", Severity.Unknown, "/duty/load", Duty(d => d with { LoadN = 51e3, DesignFactor = null }), "design-factor-from-memory"),
         new("load-above-socket-rating", Severity.Stop, "/duty/load", Socket(s => s with { RatedLoadN = 24e3 })),
         new("proof-above-socket-rating", Severity.Stop, "/duty/proofLoad", Socket(s => s with { ProofRatingN = 49e3 })),
         new("proof-above-half-breaking", Severity.Caution, "/duty/proofLoad",
@@ -91,11 +92,11 @@ public static class MatchCases
     private static IEnumerable<MatchCase> Laws =>
     [
         new("mine-evidence-missing", Severity.Unknown, "/duty/resinByDesign", Mine(d => d)),
-        new("mine-evidence-missing", Severity.Unknown, "/duty/typeTested", Mine(d => d with { ResinByDesign = true, TypeTested = null }), "efficiency-not-tested"),
+        new("mine-evidence-missing", Severity.Unknown, "/duty/typeTested", Mine(d => d with { ResinByDesign = true, TypeTested = null })),
         new("mine-medium-not-by-design", Severity.Stop, "/duty/resinByDesign", Mine(d => d with { ResinByDesign = false })),
         new("mine-attachment-weak", Severity.Stop, "/duty/efficiency", Mine(d => d with { ResinByDesign = true, Efficiency = .79 })),
         new("lift-proportions", Severity.Caution, Basket + "/smallEndDiameter", Lift(.023, .045, .100)),
-        new("lift-proportions", Severity.Caution, Basket + "/length", Lift(.022, .0451, .0949), "basket-short", "load-transfer-short-cone"),
+        new("lift-proportions", Severity.Caution, Basket + "/length", Lift(.022, .0451, .0949), "basket-short"),
         new("lift-proportions", Severity.Caution, Basket + "/largeEndDiameter", Lift(.022, .0449, .100)),
         new("lift-proportions", Severity.Caution, Basket + "/largeEndDiameter", Lift(.022, .0601, .150)),
     ];
@@ -128,10 +129,8 @@ public static class MatchCases
         new("load-transfer-not-computed", Severity.Caution, "/compound/sheet/cured", Sheet(s => s with { Cured = s.Cured with { ModulusPa = null } })),
         new("load-transfer-not-computed", Severity.Caution, "/socket/basket", input => input) { Steps = 100 },
         new("compound-overstressed", Severity.Caution, "/compound/sheet/cured/compressiveStrength", Sheet(s => s with { Cured = s.Cured with { CompressiveStrengthPa = 60e6 } })),
-        new("compound-overstressed", Severity.Note, "/compound/sheet/cured/compressiveStrength", Sheet(s => s with { Cured = s.Cured with { CompressiveStrengthPa = 110e6 } })),
         new("socket-wall-assumed", Severity.Note, "/socket/outerAtSmallEnd", Socket(s => s with { OuterAtSmallEndM = null })),
         new("socket-wall-assumed", Severity.Note, "/socket/outerAtMouth", Socket(s => s with { OuterAtMouthM = null })),
-        new("lower-third", Severity.Note, Basket, Duty(d => d with { LoadN = 50e3 })),
         new("cone-not-self-locking", Severity.Note, "/cone/friction", input => input with { Friction = .1 }),
     ];
 
@@ -142,6 +141,9 @@ public static class MatchCases
     private static Func<MatchInput, MatchInput> BasketOf(Func<Basket, Basket> change) => Socket(s => s with { Basket = change(s.Basket) });
 
     private static Func<MatchInput, MatchInput> Duty(Func<MatchDuty, MatchDuty> change) => input => input with { Duty = change(input.Duty) };
+
+    private static Func<MatchInput, MatchInput> Hoist(RopeFunction function, Func<MatchDuty, MatchDuty> change) => input =>
+        RopeOf(r => r with { Function = function })(Duty(d => change(d with { Use = DutyUse.HoistRope }))(input));
 
     private static Func<MatchInput, MatchInput> Mine(Func<MatchDuty, MatchDuty> change) =>
         Duty(d => change(d with { Use = DutyUse.MineHoist, DesignFactor = 7 }));

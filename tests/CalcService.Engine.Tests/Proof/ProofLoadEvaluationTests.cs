@@ -13,13 +13,13 @@ namespace CalcService.Engine.Tests.Proof;
 public sealed class ProofLoadEvaluationTests
 {
     [Fact]
-    [Verifies("required-proof-load", Check.WorkedExample, "DOE-STD-1090; NAVEDTRA 14080: twice the vertical rated load; 45 kN ask for 90 kN")]
+    [Verifies("required-proof-load", Check.WorkedExample, "DOE-STD-1090-96; NAVEDTRA 14080: twice the vertical rated load; 45 kN ask for 90 kN")]
     public void Sling_is_proof_loaded_to_twice_its_rated_load()
     {
         Printed.Matches(90e3, LoadChecks.RequiredProofLoadN(45e3, 2, Trace.None));
         var result = GoodProof.Evaluate(GoodProof.Before with { RatedLoadN = 45e3 }).Result;
         Printed.Matches(90e3, result.ProofLoadN!.Value);
-        // DOE-STD-1090: test loads within -5 %, +0 %.
+        // DOE-STD-1090-96: test loads within -5 %, +0 %.
         Printed.Matches(85.5e3, result.LeastTestLoadN!.Value);
         Printed.Matches(90e3, result.MostTestLoadN!.Value);
         Assert.Equal([22.5e3, 45e3, 67.5e3, 90e3], result.Steps.Select(step => Math.Round(step.LoadN, 6)));
@@ -31,7 +31,7 @@ public sealed class ProofLoadEvaluationTests
     [InlineData(100.8e3, Decision.Proceed)]
     [InlineData(100.81e3, Decision.ProceedWithCare)]
     public void Test_load_counts_from_95_to_100_percent_of_the_proof_load(double loadN, Decision decision) =>
-        // DOE-STD-1090; the proof load is 100.8 kN.
+        // DOE-STD-1090-96; the proof load is 100.8 kN.
         Assert.Equal(decision, GoodProof.Evaluate(GoodProof.After with { Measured = [new(loadN, .0013)] }).Decision);
 
     /// <summary>By hand: twice 50.4 kN are 100.8 kN, 40 % of 252 kN; 95 % of them are 95.76 kN; 12:00 is two hours before 14:00.</summary>

@@ -231,7 +231,7 @@ public sealed class ReuseEvidenceTests
         Assert.Equal(CheckOutcome.Pass, Of(input, "taper").Outcome);
     }
 
-    /// <summary>The load that is meant, else the rated one; the proof load that is given, else twice the rated load (DOE-STD-1090).</summary>
+    /// <summary>The load that is meant, else the rated one; the proof load that is given, else twice the rated load (DOE-STD-1090-96).</summary>
     [Fact]
     public void Loads_that_are_not_given_follow_from_the_rated_load()
     {

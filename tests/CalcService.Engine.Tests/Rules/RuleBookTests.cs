@@ -19,7 +19,7 @@ public sealed class RuleBookTests
     {
         // ISO 8502-4 and ISO 12944-7, from memory: 3 K above the dew point.
         { "dew margin, K", 3, Si(Pouring.DewMargin) },
-        // BS 7035:1989 §1: special precautions above 1960 N/mm².
+        // BS 7035:1989 §1, note 2: special precautions above 1960 N/mm².
         { "grade", 1960, Si(Pouring.HighestOrdinaryGrade) },
         // DIN 3092 and EN 13411-4 tradition, from memory: five diameters, 5 to 18 degrees.
         { "basket length, d", 5, Si(Pouring.BasketLengthInDiameters) },
@@ -95,20 +95,25 @@ public sealed class RuleBookTests
     /// <summary>The same for the match of rope and socket.</summary>
     public static TheoryData<string, double, double> MatchLimits => new()
     {
-        // From memory of ASME B30.9, B30.5, 30 CFR 57.19021 (short ropes), EN 81-20, API RP 2SK (intact).
+        // From memory of ASME B30.9, B30.5, EN 81-20 (three ropes), API RP 2SK (intact); 30 CFR 57.19021 for no length of rope.
         { "design factor of a sling", 5, Si(Duty(DutyUse.Sling).DesignFactor!) },
         { "design factor of a pendant", 3, Si(Duty(DutyUse.Pendant).DesignFactor!) },
         { "design factor of a hoist rope", 3.5, Si(Duty(DutyUse.HoistRope).DesignFactor!) },
         { "design factor in a mine", 7, Si(Duty(DutyUse.MineHoist).DesignFactor!) },
         { "design factor in a lift", 12, Si(Duty(DutyUse.Lift).DesignFactor!) },
         { "design factor of a mooring", 1.67, Si(Duty(DutyUse.Mooring).DesignFactor!) },
-        // DOE-STD-1090; NAVEDTRA 14080: twice the vertical rated load.
+        // 29 CFR 1926.1414(e)(2): never below 3.5, else 5. 29 CFR 1926.1431(g)(3): five times, rotation resistant ten times.
+        { "rotation resistant, never below", 3.5, Si(Matching.RotationResistantLeast) },
+        { "rotation resistant", 5, Si(Matching.RotationResistant) },
+        { "hanging persons", 5, Si(Matching.Persons) },
+        { "hanging persons by rotation resistant rope", 10, Si(Matching.PersonsRotationResistant) },
+        // DOE-STD-1090-96 11.3.2.2, 15.4.7.1; NAVEDTRA 14080: twice the vertical rated load.
         { "proof factor of a sling", 2, Si(Duty(DutyUse.Sling).ProofFactor!) },
         // EN 13411-4:2021: K_T = 1.0.
         { "efficiency", 1, Si(Matching.Efficiency) },
-        // 30 CFR 57.19025, 75.1435: 80 percent.
+        // 30 CFR 56.19025, 57.19025, 75.1435, 77.1435, each (a): 80 percent of the nominal strength.
         { "attachment in a mine", .8, Si(Matching.MineAttachment) },
-        // ASME A17.1 2.20.9.4: 4 3/4 diameters, 2 1/4 to 3 diameters; WAC 296-96-24163: 3/32 in.
+        // From memory of ASME A17.1 2.20.9.4: 4 3/4 diameters, 2 1/4 to 3 diameters, 3/32 in.
         { "taper of a lift, d", 4.75, Si(Matching.LiftTaperLength) },
         { "small end of a lift, mm over the rope", 2.38125, Si(Matching.LiftSmallEndExcess) * 1e3 },
         { "mouth of a lift, least, d", 2.25, Si(Matching.LiftMouthLeast) },
@@ -120,8 +125,6 @@ public sealed class RuleBookTests
         // BS 7035:1989: -20 to +70 °C.
         { "coldest service, degC", -20, Si(Matching.ServiceLowest) - 273.15 },
         { "warmest service, degC", 70, Si(Matching.ServiceHighest) - 273.15 },
-        // Common practice, no source: more than two thirds.
-        { "lower third", 2.0 / 3, Si(Matching.LowerThird) },
         // Common practice, no source.
         { "friction low", .1, Si(Matching.Friction.Low) },
         { "friction", .2, Si(Matching.Friction.Expected) },
@@ -164,19 +167,21 @@ public sealed class RuleBookTests
         // 30 CFR 77.1437(a), 77.1434(b): more than one.
         { "mine, at the attachment", 1 + 1, Wires("mine-end") },
         { "mine, in the valleys", 1 + 1, Wires("mine-valley") },
-        // US Navy: one within one lay of a fitting.
+        // US Navy Towing Manual, appendix B: six in a lay, three in a strand, one within one lay of a fitting.
+        { "naval, in a lay", 6, Wires("naval-lay") },
+        { "naval, in a strand", 3, Wires("naval-strand") },
         { "naval, at a fitting", 1, Wires("naval-fitting") },
         // 29 CFR 1926.1413: 5 %; 30 CFR 77.1434(g), (h): 6 % and 10 %; 77.1436(b): three turns.
         { "loss of nominal diameter", .05, Si(Inspection.NominalDiameterLoss) },
         { "loss of baseline diameter", .06, Si(Inspection.BaselineDiameterLoss) },
         { "loss of strength", .10, Si(Inspection.StrengthLoss) },
         { "turns on the drum", 3, Si(Inspection.DrumTurns) },
-        // WAC 296-870-30025: 24 months. TM 5-3810-288-12: 0.91 m.
+        // WAC 296-870-30025(1): 24 months. TM 5-3810-288-12, NAVFAC MO-118: 3 ft of 0.3048 m.
         { "resocketing, months", 24, Si(Inspection.ResocketAfter) },
-        { "cut beyond the damage, m", .91, Si(Inspection.CutBeyond) },
+        { "cut beyond the damage, m", 3 * .3048, Si(Inspection.CutBeyond) },
         // EN 13411-4 Annex E, from memory: 115 °C.
         { "warmest service of resin, degC", 115, Si(Inspection.RememberedHighest) - 273.15 },
-        // DOE-STD-1090: -5 %, +0 %.
+        // DOE-STD-1090-96 11.3.4.2, 11.3.5.2, 15.4.7: -5 %, +0 %.
         { "test load below", .05, Si(Proof.Under) },
         { "test load above", 0, Si(Proof.Over) },
         // Common practice, no source: quarter steps; half of the shrinkage either way, which for 0.4 % is the band .002 to .006.

@@ -38,7 +38,7 @@ internal static class EndPicture
         if (cut is not null)
         {
             svg.Line(X(cut.Si), Axis - 45, X(cut.Si), Axis + 45, width: 2, dash: "6 4");
-            svg.Label(X(cut.Si), Axis + 62, $"cut here: {AnswerText.Of(cut, Digits)} from the socket", X(cut.Si) > (Mouth + End) / 2 ? "end" : "start", bold: true);
+            svg.Label(X(cut.Si), Axis + 62, $"cut here: {AnswerText.AtLeast(cut, Digits)} from the socket", X(cut.Si) > (Mouth + End) / 2 ? "end" : "start", bold: true);
         }
 
         var unplaced = wires.Where(one => PlaceM(one) is null).Sum(one => one.Count);

@@ -45,6 +45,24 @@ public static class ServiceInspectionExamples
               }
             }
             """),
+        new("care", "A crane's pendant with rust on its surface and a dry rope: it serves, with care", """
+            {
+              "reference": "PENDANT-6",
+              "assessedOn": "2026-03-12",
+              "ruleSet": "construction-crane",
+              "compound": { "profile": "demonstration" },
+              "rope": {
+                "diameter": { "value": 28, "unit": "mm" }, "construction": "6x36", "core": "iwrc",
+                "function": "pendant", "layLength": { "value": 180, "unit": "mm" }, "measuredDiameter": { "value": 27.6, "unit": "mm" }
+              },
+              "inspection": {
+                "brokenWires": [ { "count": 1, "place": "mouth", "inOneStrand": 1 } ],
+                "coneMovement": "no", "rustBleed": "no", "bendAtMouth": "no", "cracks": "no", "improperlyApplied": "no",
+                "corrosion": "light", "wear": "none", "lubricant": "dry",
+                "highestTemperature": { "value": 40, "unit": "degC" }, "chemicals": []
+              }
+            }
+            """),
         new("hold", "A mine's hoist rope without evidence for its attachment, its baseline lost: undetermined", """
             {
               "reference": "SHAFT-2",

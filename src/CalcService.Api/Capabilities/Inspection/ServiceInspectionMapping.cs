@@ -35,6 +35,7 @@ public static class ServiceInspectionMapping
             HighestTemperatureK = found.HighestTemperature?.Si,
             Chemicals = found.Chemicals,
             SocketedOn = found.SocketedOn,
+            IsAtDrum = Known(found.AtDrum),
             BaselineDiameterM = found.BaselineDiameter?.Si,
             StrengthLoss = found.StrengthLoss?.Si,
             LengthLeftM = found.LengthLeft?.Si,

@@ -80,6 +80,9 @@ public sealed record InspectedEnd
     /// <summary>Day of socketing.</summary>
     public DateOnly? SocketedOn { get; init; }
 
+    /// <summary>Whether it is the end at the drum; of a platform's hoisting ropes the other ends are socketed again after a time.</summary>
+    public Fact? AtDrum { get; init; }
+
     /// <summary>Diameter of the rope when it was new and had taken load.</summary>
     [Kind(QuantityKind.Length)]
     public Quantity? BaselineDiameter { get; init; }

@@ -21,7 +21,7 @@ public static class ServiceInspectionSheet
             var result = answer.Result;
             page.Add("h2", "Cut and rope left").Table(["Cut off", "Turns on the drum then", "Enough rope left", "Next due", "Strictest check"],
             [
-                [Or(result.CutFrom, "no cut"), Or(result.RopeLeft.DrumTurns, "not known"), result.RopeLeft.Enough.ToString().ToUpperInvariant(),
+                [result.CutFrom is { } cut ? AnswerText.AtLeast(cut, Digits) : "no cut", Or(result.RopeLeft.DrumTurns, "not known"), result.RopeLeft.Enough.ToString().ToUpperInvariant(),
                     result.NextDue is { } due ? Reading.Texts.Write(due.On) + ": " + due.Rule : "no day set", result.Strictest?.Id ?? "none"],
             ]);
             page.Add("h2", "Checks").Table(["Check", "Came out", "Found", "Limit", "Rule", "Found now", "By"],

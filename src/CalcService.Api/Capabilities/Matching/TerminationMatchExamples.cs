@@ -50,21 +50,26 @@ public static class TerminationMatchExamples
               "cone": { "friction": { "value": 0.2, "unit": "1" } }
             }
             """),
-        new("care", "A pendant of high grade without certificate, wall of the socket not measured", """
+        new("care", "A pendant of high grade without certificate: proceed with care", """
             {
               "reference": "PENDANT-3",
               "compound": { "profile": "demonstration" },
-              "rope": { "diameter": { "value": 28, "unit": "mm" }, "construction": "6x36", "core": "iwrc", "grade": 2160, "finish": "galvanized" },
+              "rope": {
+                "diameter": { "value": 28, "unit": "mm" }, "construction": "6x36", "core": "iwrc", "grade": 2160, "finish": "galvanized", "function": "pendant"
+              },
               "socket": {
                 "basket": {
                   "smallEndDiameter": { "value": 32, "unit": "mm" },
                   "largeEndDiameter": { "value": 63, "unit": "mm" },
-                  "length": { "value": 140, "unit": "mm" }
+                  "length": { "value": 140, "unit": "mm" },
+                  "tolerance": { "value": 0.5, "unit": "mm" }
                 },
-                "breakingForce": { "value": 720, "unit": "kN" }
+                "outerDiameter": { "value": 100, "unit": "mm" },
+                "breakingForce": { "value": 720, "unit": "kN" },
+                "standard": "EN 13411-4"
               },
-              "duty": { "use": "pendant", "load": { "value": 150, "unit": "kN" } },
-              "service": { "lowest": { "value": -25, "unit": "degC" }, "highest": { "value": 45, "unit": "degC" } }
+              "duty": { "use": "pendant", "load": { "value": 150, "unit": "kN" }, "designFactor": { "value": 3, "unit": "1" }, "typeTested": "yes" },
+              "service": { "lowest": { "value": -15, "unit": "degC" }, "highest": { "value": 45, "unit": "degC" }, "chemicals": [] }
             }
             """),
         new("stop", "A rope too thick and too strong for its socket, cleaned with acid, warmer than the sheet allows", """
@@ -77,6 +82,7 @@ public static class TerminationMatchExamples
                 "core": "iwrc",
                 "grade": 1960,
                 "finish": "bright",
+                "function": "running",
                 "certificate": { "breakingForce": { "value": 485, "unit": "kN" } }
               },
               "socket": {

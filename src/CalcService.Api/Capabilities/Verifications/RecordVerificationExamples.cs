@@ -51,8 +51,8 @@ public static class RecordVerificationExamples
                   "measured": null,
                   "limit": null,
                   "source": {
-                    "document": "DOE-STD-1090; NAVEDTRA 14080",
-                    "clause": "proof test of slings",
+                    "document": "DOE-STD-1090-96; NAVEDTRA 14080",
+                    "clause": "11.3.2.2, 15.4.7.1; chapter 3, proof testing slings",
                     "basis": "published"
                   },
                   "missing": ["/test/proofLoad"]

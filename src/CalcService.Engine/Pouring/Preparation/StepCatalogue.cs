@@ -6,7 +6,7 @@ namespace CalcService.Engine.Pouring.Preparation;
 public static class StepCatalogue
 {
     private static readonly Source Iso = new("ISO 17558", "§4.5", Basis.Published);
-    private static readonly Source Api = new("API RP 9B", "socketing with resin", Basis.Published);
+    private static readonly Source Api = new("API RP 9B", "socketing with resin", Basis.FromMemory);
     private static readonly Source Navy = new("NAVEDTRA 14081", "seizing of wire rope", Basis.Published);
 
     public static StepDefinition Measure { get; } = new("measure",

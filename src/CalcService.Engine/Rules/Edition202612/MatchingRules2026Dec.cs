@@ -7,9 +7,13 @@ namespace CalcService.Engine.Rules.Edition202612;
 public static class MatchingRules2026Dec
 {
     private static readonly Source Cranes = new("ASME B30.5", "", Basis.FromMemory);
-    private static readonly Source MineLaw = new("30 CFR", "57.19025, 75.1435", Basis.Law);
-    private static readonly Source Lifts = new("ASME A17.1", "2.20.9.4", Basis.Published);
-    private static readonly Source OldStandard = new("BS 7035:1989", "service temperature", Basis.Published);
+    private static readonly Source MineLaw = new("30 CFR 56.19025, 57.19025, 75.1435, 77.1435", "(a), (b)", Basis.Law);
+    private static readonly Source MineFactor = new("30 CFR 56.19021, 57.19021, 75.1431, 77.1431",
+        "(a)(1), (b)(1): 7.0 for no length; less 0.001 for each foot of rope on a winding drum, 0.0005 on a friction drum", Basis.FromMemory);
+    private static readonly Source LiftFactor =
+        new("EN 81-20", "5.5.2.2: 12 with three ropes or more, 16 with two, more by calculation", Basis.FromMemory);
+    private static readonly Source Lifts = new("ASME A17.1", "2.20.9.4", Basis.FromMemory);
+    private static readonly Source OldStandard = new("BS 7035:1989", "§1", Basis.Published);
     private static readonly Source Elements = new("docs/termination-matches.md", "against finite elements", Basis.Derived);
 
     public static MatchingRules Rules { get; } = new()
@@ -18,19 +22,23 @@ public static class MatchingRules2026Dec
         [
             new(DutyUse.Sling, Factor("sling", 5, new("ASME B30.9", "", Basis.FromMemory)),
                 Limit("sling", "poured sockets of slings are proof loaded to this many times the vertical rated load", Measure.Count(2),
-                    new("DOE-STD-1090; NAVEDTRA 14080", "proof test of slings", Basis.Published))),
+                    new("DOE-STD-1090-96; NAVEDTRA 14080", "11.3.2.2, 15.4.7.1; chapter 3, proof testing slings", Basis.Published))),
             new(DutyUse.Pendant, Factor("pendant", 3, Cranes), null),
             new(DutyUse.HoistRope, Factor("hoist-rope", 3.5, Cranes), null),
-            new(DutyUse.MineHoist, Factor(MatchingRules.MineHoist, 7, new("30 CFR 57.19021, for a short rope; less with its length", "", Basis.FromMemory)), null),
-            new(DutyUse.Lift, Factor(MatchingRules.Lift, 12, new("EN 81-20", "", Basis.FromMemory)), null),
+            new(DutyUse.MineHoist, Factor(MatchingRules.MineHoist, 7, MineFactor), null),
+            new(DutyUse.Lift, Factor(MatchingRules.Lift, 12, LiftFactor), null),
             new(DutyUse.Mooring, Factor("mooring", 1.67, new("API RP 2SK, intact", "", Basis.FromMemory)), null),
         ],
+        RotationResistantLeast = Hoisting("design factor of a rotation resistant hoist rope, at least, whatever its type", 3.5, "(e)(2)(ii)"),
+        RotationResistant = Hoisting("design factor of a rotation resistant hoist rope without leave to go lower", 5, "(e)(2)(i), (iii), (iv)"),
+        Persons = Persons("strength of what hangs a personnel platform, over the most that is meant to hang", 5),
+        PersonsRotationResistant = Persons("strength of rotation resistant rope that hangs a personnel platform, over the most that is meant to hang", 10),
         Efficiency = General("strength of a resin socketed end over that of the rope", Measure.Fraction(1),
             new("EN 13411-4:2021", "K_T", Basis.Published)),
-        MineAttachment = Limit(MatchingRules.MineHoist, "attachment at least this share of the rope's strength", Measure.Fraction(.80), MineLaw),
+        MineAttachment = Limit(MatchingRules.MineHoist, "attachment at least this share of the rope's nominal strength", Measure.Fraction(.80), MineLaw),
         LiftTaperLength = Limit(MatchingRules.Lift, "tapered basket at least this many rope diameters long", Measure.Count(4.75), Lifts),
         LiftSmallEndExcess = Limit(MatchingRules.Lift, "small end at most this much wider than the rope", Measure.Length(3.0 / 32 * .0254),
-            new("ASME A17.1 2.20.9.4; WAC", "296-96-24163", Basis.Law)),
+            Lifts),
         LiftMouthLeast = Limit(MatchingRules.Lift, "mouth at least this many rope diameters wide", Measure.Count(2.25), Lifts),
         LiftMouthMost = Limit(MatchingRules.Lift, "mouth at most this many rope diameters wide", Measure.Count(3), Lifts),
         SpiralLengthInWires = General("basket for spiral strand at least this many outer-wire diameters long", Measure.Count(50),
@@ -39,7 +47,6 @@ public static class MatchingRules2026Dec
             new("rules for proof loading of wire rope ends", "", Basis.FromMemory)),
         ServiceLowest = General("coldest service of a resin socket in an older standard", Measure.Temperature(-20 + 273.15), OldStandard),
         ServiceHighest = General("warmest service of a resin socket in an older standard", Measure.Temperature(70 + 273.15), OldStandard),
-        LowerThird = General("share of the load that the lower third of the cone is said to take", Measure.Fraction(2.0 / 3), Source.CommonPractice),
         Friction = (
             General("friction between cone and socket, low", Measure.Count(.1), Source.CommonPractice),
             General("friction between cone and socket, expected", Measure.Count(.2), Source.CommonPractice),
@@ -53,6 +60,12 @@ public static class MatchingRules2026Dec
 
     private static RuleLimit Factor(string ruleSet, double factor, Source source) =>
         Limit(ruleSet, "design factor, breaking force over working load", Measure.Count(factor), source);
+
+    private static RuleLimit Hoisting(string text, double factor, string clause) =>
+        Limit(InspectionRules.ConstructionCrane, text, Measure.Count(factor), new("29 CFR 1926.1414", clause, Basis.Law));
+
+    private static RuleLimit Persons(string text, double factor) =>
+        Limit(InspectionRules.ConstructionCrane, text, Measure.Count(factor), new("29 CFR 1926.1431", "(g)(3)", Basis.Law));
 
     private static RuleLimit General(string text, Measure value, Source source) => Limit(PouringRules.General, text, value, source);
 

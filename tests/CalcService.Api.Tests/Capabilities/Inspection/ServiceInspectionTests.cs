@@ -9,11 +9,12 @@ public sealed class ServiceInspectionTests(Service service)
     private const string End = "/inspection";
 
     [Theory]
-    [InlineData("serve", "proceedWithCare", "serveWithCare")]
+    [InlineData("serve", "proceedWithCare", "serve")]
+    [InlineData("care", "proceedWithCare", "serveWithCare")]
     [InlineData("withdraw", "doNotProceed", "withdraw")]
     [InlineData("hold", "undetermined", "hold")]
     [InlineData("overdue", "doNotProceed", "withdraw")]
-    public async Task Disposition_is_one_to_one_with_the_decision(string example, string decision, string disposition)
+    public async Task Example_decides_and_disposes_as_it_says(string example, string decision, string disposition)
     {
         var answer = await service.AnswerAsync(Inspections.Path, Inspections.Example(example));
         Assert.Equal((decision, disposition), ((string?)answer["decision"], (string?)answer.At("/result/disposition")));
@@ -25,7 +26,7 @@ public sealed class ServiceInspectionTests(Service service)
     [InlineData(End + "/cracks", "\"yes\"", "doNotProceed", "end-cracked")]
     [InlineData(End + "/cracks", "\"unknown\"", "undetermined", "not-looked-at")]
     [InlineData(End + "/coneMovement", "\"yes\"", "doNotProceed", "cone-moved")]
-    [InlineData(End + "/corrosion", "\"light\"", "proceedWithCare", "end-corroded")]
+    [InlineData(End + "/corrosion", "\"light\"", "proceedWithCare", "end-corroded-on-the-surface")]
     [InlineData(End + "/highestTemperature/value", "90", "doNotProceed", "overheated")]
     [InlineData(End, "null", "undetermined", "not-looked-at")]
     [InlineData("/ruleSet", "null", "undetermined", "rule-set-missing")]
@@ -39,7 +40,7 @@ public sealed class ServiceInspectionTests(Service service)
         Assert.Equal(decision, (string?)answer["decision"]);
     }
 
-    /// <summary>29 CFR 1926.1413(a)(2)(ii)(A)(3): two at an end connection; US Navy: one within one lay of a fitting. Cut: TM 5-3810-288-12, 0.91 m.</summary>
+    /// <summary>29 CFR 1926.1413(a)(2)(ii)(A)(3): two at an end connection; US Navy Towing Manual, appendix B: one within one lay of a fitting. Cut: TM 5-3810-288-12, NAVFAC MO-118, 3 ft.</summary>
     [Fact]
     public async Task Wires_at_the_socket_of_a_pendant_are_judged_by_the_rule_set_that_is_named()
     {
@@ -50,14 +51,53 @@ public sealed class ServiceInspectionTests(Service service)
         var two = await service.AnswerAsync(Inspections.Path, Inspections.Example("withdraw"));
         var check = two.At("/result/strictest")!;
         Assert.Equal(("fail", "29 CFR 1926.1413", "law"), ((string?)check["outcome"], (string?)check.At("/source/document"), (string?)check.At("/source/basis")));
-        Assert.Equal(910, (double)two.At("/result/cutFrom/value")!, 1e-9);
+        Assert.Equal(914.4, (double)two.At("/result/cutFrom/value")!, 1e-9);
         Assert.Equal("yes", (string?)two.At("/result/ropeLeft/enough"));
         Assert.Equal("broken-wires-standing-end", (string?)two.At("/result/strictest/id"));
     }
 
+    /// <summary>A limit that is exceeded never passes: not one of another rule set, not one that is counted over the lay at the mouth.</summary>
+    [Theory]
+    [InlineData("mine-hoist", "running", 200, "lay", 3.5, "undetermined", "limit-of-another-rule-set")]
+    [InlineData("platform", "running", 200, "lay", 3.5, "undetermined", "limit-of-another-rule-set")]
+    [InlineData("naval", "running", 200, "lay", 3.5, "doNotProceed", "broken-wires-reject")]
+    [InlineData("construction-crane", "running", 5, "mouth", null, "undetermined", "limit-of-another-rule-set")]
+    [InlineData("mine-hoist", "running", 200, "unknown", null, "undetermined", "broken-wires-not-placed")]
+    [InlineData("platform", "running", 1, "unknown", null, "undetermined", "broken-wires-not-placed")]
+    public async Task Broken_wires_beyond_a_limit_of_any_rule_set_never_pass(string ruleSet, string function, int count, string place, double? fromMouth, string decision, string code)
+    {
+        var group = new JsonObject { ["count"] = count, ["place"] = place, ["inOneStrand"] = 1 };
+        if (fromMouth is { } from)
+        {
+            group["fromMouth"] = NodeEdits.Quantity(from, "m");
+        }
+
+        var answer = await service.AnswerAsync(Inspections.Path,
+            Inspections.Serve.With("/ruleSet", ruleSet).With("/rope/function", function).With(End + "/brokenWires", new JsonArray(group)));
+        Assert.Equal(decision, (string?)answer["decision"]);
+        Assert.Contains(code, Plans.Codes(answer));
+        Assert.NotEqual("serveWithCare", (string?)answer.At("/result/disposition"));
+    }
+
+    /// <summary>29 CFR 1926.1413(a)(2)(ii)(A)(3): more than one in a lay at an end connection; the lay is 180 mm.</summary>
+    [Theory]
+    [InlineData(60, "doNotProceed")]
+    [InlineData(181, "proceedWithCare")]
+    public async Task Wire_within_the_lay_at_a_pendants_socket_counts_with_the_one_at_its_mouth(double fromMouth, string decision)
+    {
+        var second = new JsonObject { ["count"] = 1, ["place"] = "lay", ["fromMouth"] = NodeEdits.Quantity(fromMouth, "mm"), ["inOneStrand"] = 1 };
+        var first = new JsonObject { ["count"] = 1, ["place"] = "mouth", ["inOneStrand"] = 1 };
+        Assert.Equal(decision, (string?)(await service.AnswerAsync(Inspections.Path, Inspections.Example("care").With(End + "/brokenWires", new JsonArray(first, second))))["decision"]);
+    }
+
+    /// <summary>An ordinary whole job: everything said, nothing wrong.</summary>
+    [Fact]
+    public async Task Ordinary_inspection_with_everything_said_has_at_most_two_findings_besides_the_demonstrations() =>
+        Assert.InRange(Plans.Codes(await service.AnswerAsync(Inspections.Path, Inspections.Serve)).Count(code => code != "compound-demonstration"), 0, 2);
+
     [Fact]
     public async Task Platform_is_told_the_day_by_which_it_is_socketed_again() =>
-        // WAC 296-870-30025: 24 months after 11 March 2024.
+        // WAC 296-870-30025(1): 24 months after 11 March 2024.
         Assert.Equal("2026-03-11", (string?)(await service.AnswerAsync(Inspections.Path, Inspections.Example("overdue"))).At("/result/nextDue/on"));
 
     [Fact]

@@ -28,7 +28,7 @@ public sealed class TerminationMatchTests(Service service)
     public async Task Match_of_the_example_has_the_loads_worked_out_by_hand()
     {
         var loads = (await service.AnswerAsync(Matches.Path, Matches.Match)).At("/result/loads")!;
-        // 252 kN at a design factor of 5; twice the rated load for a sling (DOE-STD-1090; NAVEDTRA 14080).
+        // 252 kN at a design factor of 5; twice the rated load for a sling (DOE-STD-1090-96; NAVEDTRA 14080).
         Assert.Equal(50.4, Value(loads, "/workingLoadLimit"), 1e-9);
         Assert.Equal(45 / 50.4 * 100, Value(loads, "/utilisation"), 1e-4);
         Assert.Equal(90, Value(loads, "/proofLoad"), 1e-9);
@@ -53,6 +53,41 @@ public sealed class TerminationMatchTests(Service service)
         Assert.Contains(code, Plans.Codes(answer));
         Assert.Equal(decision, (string?)answer["decision"]);
     }
+
+    /// <summary>29 CFR 1926.1414(e)(2): a rotation resistant hoist rope with 3.5 never passes on what nobody said.</summary>
+    [Theory]
+    [InlineData("{}", "undetermined")]
+    [InlineData("""{"rotationResistance":"typeI","makersApproval":"no"}""", "doNotProceed")]
+    [InlineData("""{"rotationResistance":"typeI","makersApproval":"yes"}""", "proceedWithCare")]
+    [InlineData("""{"rotationResistance":"typeII","dutyCycle":"yes"}""", "doNotProceed")]
+    [InlineData("""{"rotationResistance":"typeIII","dutyCycle":"no"}""", "undetermined")]
+    public async Task Rotation_resistant_hoist_rope_needs_more_than_a_factor_of_three_and_a_half(string facts, string decision)
+    {
+        var duty = JsonNode.Parse(facts)!.AsObject();
+        duty["use"] = "hoistRope";
+        duty["load"] = NodeEdits.Quantity(45, "kN");
+        duty["designFactor"] = NodeEdits.Quantity(3.5, "1");
+        duty["typeTested"] = "yes";
+        var answer = await service.AnswerAsync(Matches.Path, Matches.Match.With("/rope/function", "rotationResistant").With("/duty", duty));
+        Assert.Equal(decision, (string?)answer["decision"]);
+    }
+
+    /// <summary>Half is half in pounds as in kilonewtons.</summary>
+    [Theory]
+    [InlineData(40_000, 20_000, "lbf", false)]
+    [InlineData(40_100, 20_050, "lbf", false)]
+    [InlineData(40_000, 20_010, "lbf", true)]
+    public async Task Proof_load_of_half_the_breaking_force_is_not_above_it(double breaking, double proof, string unit, bool isAbove)
+    {
+        var match = Matches.Match.With("/rope/certificate/breakingForce", NodeEdits.Quantity(breaking, unit)).With("/duty/proofLoad", NodeEdits.Quantity(proof, unit))
+            .With("/duty/load", NodeEdits.Quantity(5, "kN"));
+        Assert.Equal(isAbove, Plans.Codes(await service.AnswerAsync(Matches.Path, match)).Contains("proof-above-half-breaking"));
+    }
+
+    /// <summary>An ordinary whole job: everything said, nothing wrong.</summary>
+    [Fact]
+    public async Task Ordinary_match_with_everything_said_has_at_most_two_findings_besides_the_demonstrations() =>
+        Assert.InRange(Plans.Codes(await service.AnswerAsync(Matches.Path, Matches.Match)).Count(code => code != "compound-demonstration"), 0, 2);
 
     [Fact]
     public async Task Chemical_is_looked_up_on_the_sheet_that_came_with_the_request()

@@ -17,7 +17,7 @@ public sealed class ProofLoadEvaluationTests(Service service)
         Assert.Equal((decision, verdict, phase), ((string?)answer["decision"], (string?)answer.At("/result/verdict"), (string?)answer.At("/result/phase")));
     }
 
-    /// <summary>DOE-STD-1090, NAVEDTRA 14080: twice the rated load of 45 kN; DOE-STD-1090: -5 %, +0 %.</summary>
+    /// <summary>DOE-STD-1090-96, NAVEDTRA 14080: twice the rated load of 45 kN; DOE-STD-1090-96: -5 %, +0 %.</summary>
     [Fact]
     public async Task Proof_load_of_a_sling_is_that_of_the_standard()
     {

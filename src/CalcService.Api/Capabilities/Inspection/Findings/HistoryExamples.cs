@@ -14,14 +14,12 @@ internal static class HistoryExamples
     public static IReadOnlyList<FindingExample> All { get; } =
     [
         new("diameter-reduced", Severity.Stop, Measured, end => end.With(Measured, Quantity(18.9, "mm"))),
-        new("diameter-reduced", Severity.Caution, Measured, end => end.With(Measured, Quantity(18.9, "mm")).With("/ruleSet", "naval")),
         new("diameter-not-measured", Severity.Unknown, Measured, end => end.Without(Measured)),
         new("strength-lost", Severity.Stop, "/inspection/strengthLoss", end => Found(Mine(end), "strengthLoss", Quantity(11, "%"))),
-        new("strength-lost", Severity.Caution, "/inspection/strengthLoss", end => Found(end, "strengthLoss", Quantity(11, "%"))),
         new("compound-not-known", Severity.Caution, "/compound", end => end.Without("/compound").With(Chemicals, new JsonArray())),
         new("highest-temperature-missing", Severity.Unknown, Highest, end => end.Without(Highest)),
         new("overheated", Severity.Stop, Highest, end => end.With(Highest, Quantity(61, "degC"))),
-        new("perhaps-overheated", Severity.Caution, Highest, end => end.Without("/compound").With(Chemicals, new JsonArray()).With(Highest, Quantity(116, "degC"))),
+        new("perhaps-overheated", Severity.Unknown, Highest, end => end.Without("/compound").With(Chemicals, new JsonArray()).With(Highest, Quantity(116, "degC"))),
         new("chemicals-not-told", Severity.Caution, Chemicals, end => end.Without(Chemicals)),
         new("met-unlisted-chemical", Severity.Unknown, Chemicals + "/0", end => end.With(Chemicals, new JsonArray("brine"))),
         new("met-limited-chemical", Severity.Caution, Chemicals + "/0", end => end.With(Chemicals, new JsonArray("diesel"))),

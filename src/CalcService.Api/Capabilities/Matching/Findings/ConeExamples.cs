@@ -14,10 +14,7 @@ internal static class ConeExamples
     [
         new("load-transfer-not-computed", Severity.Caution, Sheet + "/cured", match => match.Without(Sheet + "/cured/modulus")),
         new("compound-overstressed", Severity.Caution, Compressive, match => match.With(Compressive, Quantity(60, "MPa"))),
-        new("compound-overstressed", Severity.Note, Compressive, match => match.With(Compressive, Quantity(120, "MPa"))),
         new("socket-wall-assumed", Severity.Note, Socket + "/outerAtMouth", match => match.Without(Socket + "/outerAtMouth")),
-        new("lower-third", Severity.Note, Basket, match => match.With("/duty/load", Quantity(50, "kN"))),
-        new("load-transfer-short-cone", Severity.Note, Basket + "/length", match => match.With(Basket + "/length", Quantity(98, "mm"))),
         new("cone-not-self-locking", Severity.Note, "/cone/friction", match => match.With("/cone/friction", Quantity(.1, "1"))),
     ];
 }

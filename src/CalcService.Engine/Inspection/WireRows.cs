@@ -1,0 +1,44 @@
+using CalcService.Engine.Ropes;
+using CalcService.Engine.Rules;
+
+namespace CalcService.Engine.Inspection;
+
+/// <summary>A row of broken wires that is asked of a rope.</summary>
+/// <param name="Rule">The row.</param>
+/// <param name="Question">Which question it answers; rows of one question say the same thing about the same wires.</param>
+/// <param name="HangsOnFunction">Whether it holds only if the rope turns out to do what the row is for.</param>
+internal sealed record WireRow(BrokenWireRule Rule, int Question, bool HangsOnFunction)
+{
+    /// <summary>Rows that answer the same question: a rule set without a row of its own borrows those of the others.</summary>
+    private static readonly WireWindow[][] Questions =
+    [
+        [WireWindow.Lay, WireWindow.LayBeyondEnds, WireWindow.Strand, WireWindow.SixDiameters, WireWindow.ThirtyDiameters],
+        [WireWindow.EndLay],
+        [WireWindow.Valley],
+    ];
+
+    private static readonly RopeFunction[] Known = [.. Enum.GetValues<RopeFunction>().Where(function => function != RopeFunction.Unknown)];
+
+    /// <summary>The rows for this rope; those of every function where nobody says what it does.</summary>
+    public static IReadOnlyList<WireRow> Of(InspectionScope scope)
+    {
+        var function = scope.Input.Rope.Function;
+        return function != RopeFunction.Unknown ? [.. For(scope, function)]
+            : [.. Known.SelectMany(one => For(scope, one)).DistinctBy(row => row.Rule)
+                .Select(row => row with { HangsOnFunction = Known.Except(row.Rule.Functions).Any() })];
+    }
+
+    private static IEnumerable<WireRow> For(InspectionScope scope, RopeFunction function)
+    {
+        var holding = scope.Rules.BrokenWires.Where(rule => rule.Functions.Contains(function)).ToArray();
+        for (var question = 0; question < Questions.Length; question++)
+        {
+            var rows = Array.FindAll(holding, rule => Questions[question].Contains(rule.Window));
+            var own = Array.FindAll(rows, rule => rule.Limit.RuleSet == scope.Input.RuleSet);
+            foreach (var rule in own.Length > 0 ? own : rows)
+            {
+                yield return new(rule, question, false);
+            }
+        }
+    }
+}

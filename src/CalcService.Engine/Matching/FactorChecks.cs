@@ -1,0 +1,67 @@
+using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
+using CalcService.Engine.Rules;
+
+namespace CalcService.Engine.Matching;
+
+/// <summary>The design factor that a match counts with.</summary>
+/// <param name="Value">Breaking force over working load.</param>
+/// <param name="Rule">The rule that it comes from; null where the request gives it.</param>
+/// <param name="IsRemembered">Whether that rule is only remembered.</param>
+internal sealed record TakenFactor(double Value, RuleLimit? Rule, bool IsRemembered);
+
+/// <summary>The design factor: the request's, else the rule's; and whether a rule asks for more.</summary>
+internal static class FactorChecks
+{
+    /// <returns>Null where neither request nor rules have one.</returns>
+    public static TakenFactor? Factor(MatchScope scope, RuleLimit? remembered)
+    {
+        var laws = HoistingLaw.Of(scope).ToArray();
+        if (scope.Input.Duty.DesignFactor is not { } given)
+        {
+            return ByRule(scope, remembered, laws);
+        }
+
+        var missed = laws.Where(law => Judged.IsBelow(given, law.Limit.Si))
+            .OrderByDescending(law => law.Severity).ThenByDescending(law => law.Limit.Si).FirstOrDefault();
+        if (missed is not null)
+        {
+            var (limit, source) = (missed.Limit.Value, missed.Limit.Source);
+            string[] related = [MatchPointers.DesignFactor, MatchPointers.Use, MatchPointers.Function, MatchPointers.Construction];
+            scope.Find(MatchingFindings.DesignFactorBelowLaw, missed.Pointer, Measure.Count(given), limit, [.. related.Except([missed.Pointer])],
+                missed.Severity, source, new("document", source.Document), new("clause", source.Clause), new("why", missed.Why));
+        }
+        else if (remembered is not null && Judged.IsBelow(given, remembered.Si))
+        {
+            scope.Find(MatchingFindings.DesignFactorBelowRule, MatchPointers.DesignFactor, Measure.Count(given), remembered.Value,
+                [MatchPointers.Use], source: remembered.Source, words: new FindingWord("document", remembered.Source.Document));
+        }
+
+        return new(given, null, false);
+    }
+
+    private static TakenFactor? ByRule(MatchScope scope, RuleLimit? remembered, IEnumerable<LawFactor> laws)
+    {
+        // The largest holds: it keeps the others too.
+        var law = laws.MaxBy(one => one.Limit.Si)?.Limit;
+        var isLaw = law is not null && (remembered is null || law.Si >= remembered.Si);
+        if ((isLaw ? law : remembered) is not { } rule)
+        {
+            if (scope.Input.Duty.Use != DutyUse.Unknown)
+            {
+                scope.Find(MatchingFindings.DesignFactorMissing, MatchPointers.DesignFactor, related: [MatchPointers.Use]);
+            }
+
+            return null;
+        }
+
+        scope.Assume(MatchPointers.DesignFactor, rule.Text, rule.Value, AssumptionOrigin.RuleSet);
+        if (!isLaw)
+        {
+            scope.Find(MatchingFindings.DesignFactorFromMemory, MatchPointers.DesignFactor, rule.Value, related: [MatchPointers.Use],
+                source: rule.Source, words: new FindingWord("document", rule.Source.Document));
+        }
+
+        return new(rule.Si, rule, !isLaw);
+    }
+}
