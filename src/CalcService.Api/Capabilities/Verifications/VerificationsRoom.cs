@@ -6,7 +6,7 @@ namespace CalcService.Api.Capabilities.Verifications;
 /// <summary>The room of verifications: its services and its paths.</summary>
 public static class VerificationsRoom
 {
-    public static void AddVerifications(this IServiceCollection services) => services.AddSingleton<RecordVerificationCapability>();
+    public static void AddVerifications(this IServiceCollection services) => services.AddCapability<RecordVerificationCapability>();
 
     public static void MapVerifications(this IEndpointRouteBuilder app) => app.MapCalculation<RecordVerificationCapability>(
         "verifyRecord",

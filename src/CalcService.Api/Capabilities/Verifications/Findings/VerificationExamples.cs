@@ -1,0 +1,14 @@
+using CalcService.Api.Pages;
+using CalcService.Engine.Findings;
+
+namespace CalcService.Api.Capabilities.Verifications.Findings;
+
+/// <summary>An archived answer that matches, and what raises each finding of its own.</summary>
+internal static class VerificationExamples
+{
+    public static OperationExamples Operation { get; } = new("/v1/record-verifications", RecordVerificationExamples.All.Single(example => example.Name == "match").Json,
+    [
+        new("answer-differs", Severity.Stop, "/answer", archived => archived.With("/answer/decision", "proceed")),
+        new("answer-not-verifiable", Severity.Unknown, "/answer", archived => archived.With("/answer/provenance/engine", "0")),
+    ]);
+}
