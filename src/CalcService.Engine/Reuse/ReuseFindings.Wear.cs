@@ -35,7 +35,7 @@ public static partial class ReuseFindings
 
     public static FindingDefinition NotAsDrawn { get; } = Unknown("size-not-as-drawn", Actor.Inspector,
         "A size has more metal than the drawing's. Steel does not grow: it is another socket's drawing, a socket that isn't bare, or a slip.",
-        "{what} measures {measured}; the drawing has {limit}.",
+        "Measured {measured} for {what}; the drawing has {limit}.",
         "Clean to bare metal, measure again, and compare the mark with the drawing.",
         Rules.FarOffDrawing);
 

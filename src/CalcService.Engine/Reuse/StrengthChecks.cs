@@ -70,8 +70,7 @@ internal static class StrengthChecks
             scope.Find(ReuseFindings.YieldsAtProof, guess ?? pointer, Measure.Fraction(part.AtProof), limit, guess is null ? [] : [pointer],
                 guess is null ? Severity.Stop : Severity.Unknown, words: new FindingWord("what", Names[id]));
         }
-
-        if (stressed)
+        else if (stressed)
         {
             scope.Find(ReuseFindings.HighlyStressed, pointer, Measure.Fraction(part.AtRated), limit, words: new FindingWord("what", Names[id]));
         }
