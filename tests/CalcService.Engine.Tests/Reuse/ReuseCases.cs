@@ -61,7 +61,7 @@ public static class ReuseCases
         new("outside-worn", Severity.Stop, "/socket/measured/outerDiameter", "outside",
             input => Limits(limits => limits with { OutsideLoss = .01 })(Found(found => found with { OuterAtMouthM = .069 })(input))),
         new("half-worn-away", Severity.Stop, "/socket/measured/earThickness", "metal-left", Found(found => found with { EarThicknessM = .016 / 3 }),
-            "ear-thin", "yields-at-proof-load", "socket-weaker-than-rope"),
+            "ear-thin", "yields-at-proof-load", "stress-above-design", "socket-weaker-than-rope"),
         new("pits-deep", Severity.Stop, "/socket/measured/pitDepth", "pits", Found(found => found with { PitDepthM = .0009 })),
         new("pin-worn", Severity.Caution, "/socket/measured/pinDiameter", "pin-wear", Found(found => found with { PinDiameterM = .0342 })),
     ];
