@@ -30,6 +30,17 @@ public sealed record ConeState(
     /// <summary>Pressure at the edge of the small end.</summary>
     public double EdgePressurePa => Stations[0].PressurePa;
 
-    /// <summary>Highest hoop stress at the bore.</summary>
+    /// <summary>Highest hoop stress at the bore of the socket that the cone was solved in.</summary>
     public double HoopPa => Stations.Max(station => station.HoopPa);
+
+    /// <summary>
+    /// Where the bore is stressed most if the wall is another than the cone was solved in, as in a worn socket: its pressure
+    /// with the outside over the bore there. A place without a wall is stressed without end; not a number where one isn't known.
+    /// </summary>
+    public (double PressurePa, double WallRatio) MostStressed(Func<double, double> wallRatioAt)
+    {
+        var places = Stations.Select(station => (station.PressurePa, WallRatio: wallRatioAt(station.XM))).ToArray();
+        return places.Any(place => double.IsNaN(place.WallRatio)) ? (double.NaN, double.NaN)
+            : places.MaxBy(place => place.WallRatio > 1 ? place.PressurePa * ConeFormulas.LameFactor(place.WallRatio) : double.PositiveInfinity);
+    }
 }

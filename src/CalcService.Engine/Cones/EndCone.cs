@@ -11,6 +11,9 @@ internal sealed record EndCone(RoomScope Scope, MatchingRules Rules, CuredCompou
 {
     private const string Sheet = "/compound/sheet/cured";
 
+    /// <summary>Where a property of the cured compound is asked for.</summary>
+    public Func<string, string> CuredAt { get; init; } = member => $"{Sheet}/{member}";
+
     public double? OuterAtSmallEndM { get; init; }
 
     public double? OuterAtMouthM { get; init; }
@@ -32,16 +35,31 @@ internal sealed record EndCone(RoomScope Scope, MatchingRules Rules, CuredCompou
         var afterGel = Cured.ShrinkageAfterGel ?? (Cured.VolumetricShrinkage!.Value * Rules.ShrinkageShare.Si);
         if (Cured.ShrinkageAfterGel is null)
         {
-            Scope.Assume(Sheet + "/shrinkageAfterGel", Rules.ShrinkageShare.Text, Measure.Fraction(afterGel), AssumptionOrigin.RuleSet);
+            Scope.Assume(CuredAt("shrinkageAfterGel"), Rules.ShrinkageShare.Text, Measure.Fraction(afterGel), AssumptionOrigin.RuleSet);
         }
 
         return afterGel;
     }
 
+    /// <summary>The cone as it is to be expected, for every room that asks what load transfer does to the socket. Only where nothing is lacking.</summary>
+    /// <param name="friction">Friction, where the request gives it.</param>
+    /// <param name="frictionAt">The member that would give it.</param>
+    /// <param name="coolingK">Cooling from the peak.</param>
+    public Cone Expected(double? friction, string frictionAt, double coolingK = 0)
+    {
+        var rule = Rules.Friction.Expected;
+        if (friction is null)
+        {
+            Scope.Assume(frictionAt, rule.Text, rule.Value, AssumptionOrigin.RuleSet);
+        }
+
+        return With(friction ?? rule.Si, ConeFormulas.Shrinkage(ShrinkageAfterGel(), Cured.ExpansionPerK ?? 0, coolingK, Scope.Trace));
+    }
+
     /// <summary>The cone with this friction and shrinkage. Only where nothing is lacking.</summary>
     public Cone With(double friction, double shrinkage)
     {
-        Scope.Assume(Sheet + "/modulus", Rules.RadialStiffening.Text, Rules.RadialStiffening.Value, AssumptionOrigin.RuleSet);
+        Scope.Assume(CuredAt("modulus"), Rules.RadialStiffening.Text, Rules.RadialStiffening.Value, AssumptionOrigin.RuleSet);
         return new()
         {
             Basket = Basket,

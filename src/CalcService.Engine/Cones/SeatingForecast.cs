@@ -8,7 +8,9 @@ public sealed record SeatingBand(double LowM, double HighM)
 {
     /// <summary>What stands against a reading, with the end of the band that it is held against; no finding inside the band.</summary>
     internal (FindingDefinition? Against, double LimitM) Judge(double readM) =>
-        readM < LowM ? (TestFindings.SeatingLittle, LowM) : readM > HighM ? (TestFindings.SeatingMuch, HighM) : (null, LowM);
+        Judged.IsBelow(readM, LowM) ? (TestFindings.SeatingLittle, LowM)
+        : Judged.IsAbove(readM, HighM) ? (TestFindings.SeatingMuch, HighM)
+        : (null, LowM);
 }
 
 /// <summary>How far the cone may be expected to move under a load: a band over friction and shrinkage, since neither is known well.</summary>

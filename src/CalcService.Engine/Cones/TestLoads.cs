@@ -1,12 +1,14 @@
 using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
+using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Cones;
 
-/// <summary>What a test load has to lie between to count.</summary>
+/// <summary>What a test load has to lie between to count. Every room that knows a proof load asks here for its limits.</summary>
 /// <param name="LeastN">Least that counts.</param>
 /// <param name="MostN">Most that is meant.</param>
-internal readonly record struct TestLoads(double LeastN, double MostN)
+public readonly record struct TestLoads(double LeastN, double MostN)
 {
     public static TestLoads Of(double proofN, ProofRules rules) => new(proofN * (1 - rules.Under.Si), proofN * (1 + rules.Over.Si));
 
@@ -15,4 +17,17 @@ internal readonly record struct TestLoads(double LeastN, double MostN)
         Judged.IsBelow(loadN, LeastN) ? (TestFindings.TestLoadShort, LeastN)
         : Judged.IsAbove(loadN, MostN) ? (TestFindings.TestLoadOver, MostN)
         : (null, LeastN);
+
+    /// <summary>P = k·W: the rated load, pulled straight, times the factor of the rule set; in N.</summary>
+    [Formula("required-proof-load", "DOE-STD-1090-96; NAVEDTRA 14080", "11.3.2.2, 15.4.7.1; chapter 3, proof testing slings", Basis.Published, Symbol = "P", Name = "required proof load",
+        Expression = "k·W", Kind = QuantityKind.Force, Range = "one leg, pulled straight")]
+    public static double RequiredN(double ratedLoadN, double factor, Trace trace) =>
+        trace.Step("required-proof-load", factor * ratedLoadN, new("k", Measure.Count(factor)), new("W", Measure.Force(ratedLoadN)));
+
+    /// <summary>What stands against a proof load, meant or read, in a socket with this rating.</summary>
+    internal static FindingDefinition? AgainstRating(double loadN, double ratingN) => Judged.IsAbove(loadN, ratingN) ? LoadFindings.ProofAboveRating : null;
+
+    /// <summary>What stands against a proof load, meant or read, on a rope with this breaking force.</summary>
+    internal static FindingDefinition? AgainstRope(double loadN, double breakingN, MatchingRules rules) =>
+        Judged.IsAbove(loadN, rules.ProofShare.Si * breakingN) ? LoadFindings.ProofAboveShare : null;
 }

@@ -1,8 +1,8 @@
+using CalcService.Engine.Cones;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Ropes;
 using CalcService.Engine.Rules;
-using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Matching;
 
@@ -58,7 +58,7 @@ internal static class DutyChecks
     private static double? ProofLoad(MatchScope scope, WorkingLoad working, RuleLimit? rule, double? breakingN)
     {
         var duty = scope.Input.Duty;
-        if ((duty.ProofLoadN ?? (rule?.Si * working.JudgedN)) is not { } proof)
+        if ((duty.ProofLoadN ?? (rule is not null && working.JudgedN is { } judged ? TestLoads.RequiredN(judged, rule.Si, scope.Trace) : null)) is not { } proof)
         {
             return null;
         }
@@ -68,15 +68,14 @@ internal static class DutyChecks
             scope.Assume(MatchPointers.ProofLoad, rule!.Text, Measure.Force(proof), AssumptionOrigin.RuleSet);
         }
 
-        const string At = MatchPointers.ProofLoad;
-        if (scope.Input.Socket.ProofRatingN is { } rating && ProofLimits.AboveRating(proof, rating, At, MatchPointers.ProofRating) is { } aboveRating)
+        if (scope.Input.Socket.ProofRatingN is { } rating && TestLoads.AgainstRating(proof, rating) is { } overRating)
         {
-            scope.Findings.Add(aboveRating);
+            scope.Find(overRating, MatchPointers.ProofLoad, Measure.Force(proof), Measure.Force(rating), [MatchPointers.ProofRating]);
         }
 
-        if (breakingN is { } breaking && ProofLimits.AboveShare(proof, breaking, scope.Rules, At, MatchPointers.BreakingForce) is { } aboveShare)
+        if (breakingN is { } breaking && TestLoads.AgainstRope(proof, breaking, scope.Rules) is { } overRope)
         {
-            scope.Findings.Add(aboveShare);
+            scope.Find(overRope, MatchPointers.ProofLoad, Measure.Fraction(proof / breaking), scope.Rules.ProofShare.Value, [MatchPointers.BreakingForce]);
         }
 
         return proof;

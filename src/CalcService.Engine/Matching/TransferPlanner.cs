@@ -56,18 +56,12 @@ internal static class TransferPlanner
             return null;
         }
 
-        return end.With(scope.Given(scope.Input.Friction, MatchPointers.Friction, rules.Friction.Expected), Shrinkage(scope, end.ShrinkageAfterGel()));
-    }
-
-    private static double Shrinkage(MatchScope scope, double afterGel)
-    {
-        var cured = scope.Input.Compound.Cured;
-        if (cured.ExpansionPerK is not null && scope.Input.CoolingK is null)
+        if (end.Cured.ExpansionPerK is not null && scope.Input.CoolingK is null)
         {
             scope.Assume(MatchPointers.Cooling, "the cone is taken as set at its temperature in service", Measure.TemperatureDifference(0), AssumptionOrigin.Default);
         }
 
-        return ConeFormulas.Shrinkage(afterGel, cured.ExpansionPerK ?? 0, scope.Input.CoolingK ?? 0, scope.Trace);
+        return end.Expected(scope.Input.Friction, MatchPointers.Friction, scope.Input.CoolingK ?? 0);
     }
 
     private static ConeCase Case(MatchScope scope, string name, Cone cone, ConeState state)

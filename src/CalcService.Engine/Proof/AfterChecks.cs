@@ -14,18 +14,34 @@ internal static class AfterChecks
         Look(scope, "cracks", ProofPointers.Cracks, seen.Cracks, TestFindings.Cracked, "whether anything cracked");
         Look(scope, "asymmetry", ProofPointers.Asymmetry, seen.Asymmetry, ProofFindings.SeatedAskew, "whether the cone seated straight");
         Look(scope, "creep", ProofPointers.Creep, seen.CreepUnderHold, TestFindings.Creeps, "whether the cone went on moving under the held load");
-        CheckLoad(scope, proofN, steps);
-        CheckSeating(scope, steps);
+        if (scope.Has(StatedFact.Of(ProofPointers.Steps, "which loads were held", steps.Count > 0, isNeeded: true), "test-load", TestFindings.TestLoadShort))
+        {
+            CheckLoad(scope, proofN, steps);
+            SeatingChecks.Check(scope, steps);
+        }
+        else
+        {
+            scope.Write("seating", CheckOutcome.Undetermined, TestFindings.SeatingLittle, missing: [ProofPointers.Steps]);
+        }
     }
 
-    private static void Look(ProofScope scope, string id, string pointer, bool? fact, FindingDefinition definition, string what) =>
-        scope.MustNotBe(id, fact, pointer, definition, new(ProofFindings.NotWatched, pointer, what));
+    private static void Look(ProofScope scope, string id, string pointer, Fact? fact, FindingDefinition definition, string what)
+    {
+        if (!scope.Has(StatedFact.Of(pointer, what, fact, isNeeded: true), id, definition))
+        {
+            return;
+        }
+
+        scope.Write(id, fact == Fact.Yes ? CheckOutcome.Fail : CheckOutcome.Pass, definition);
+        if (fact == Fact.Yes)
+        {
+            scope.Find(definition, pointer);
+        }
+    }
 
     private static void CheckLoad(ProofScope scope, double? proofN, IReadOnlyList<ProofStep> steps)
     {
-        const string Id = "test-load";
-        if (scope.IsOpen(Id, TestFindings.TestLoadShort, steps.Count == 0 ? [new(ProofFindings.NotWatched, ProofPointers.Steps, "which loads were held")] : [])
-            || proofN is not { } proof)
+        if (proofN is not { } proof)
         {
             return;
         }
@@ -33,43 +49,10 @@ internal static class AfterChecks
         var highest = Measure.Force(steps.Max(step => step.LoadN));
         var (against, limitN) = TestLoads.Of(proof, scope.Book.Proof).Judge(highest.Si);
         var limit = Measure.Force(limitN);
-        scope.Write(Id, against is null ? CheckOutcome.Pass : CheckOutcome.Fail, against ?? TestFindings.TestLoadShort, highest, limit);
+        scope.Write("test-load", against is null ? CheckOutcome.Pass : CheckOutcome.Fail, against ?? TestFindings.TestLoadShort, highest, limit);
         if (against is not null)
         {
             scope.Find(against, ProofPointers.Steps, highest, limit, [ProofPointers.ProofLoad]);
-        }
-    }
-
-    private static void CheckSeating(ProofScope scope, IReadOnlyList<ProofStep> steps)
-    {
-        var input = scope.Input;
-        if (steps.All(step => step.SeatingM is null))
-        {
-            scope.Find(TestFindings.SeatingNotRead, ProofPointers.Steps);
-            scope.Write("seating", CheckOutcome.Undetermined, TestFindings.SeatingLittle, missing: [ProofPointers.Steps]);
-            return;
-        }
-
-        if (input.ReadAt == SeatingPlace.Unknown || input.ReadUnderLoad != true)
-        {
-            var pointer = input.ReadAt == SeatingPlace.Unknown ? ProofPointers.ReadAt : ProofPointers.UnderLoad;
-            scope.Find(TestFindings.SeatingPlaceUnknown, pointer, related: [ProofPointers.Steps]);
-            scope.Write("seating", CheckOutcome.Undetermined, TestFindings.SeatingLittle, missing: [pointer]);
-            return;
-        }
-
-        for (var i = 0; i < steps.Count; i++)
-        {
-            if (steps[i] is { SeatingM: { } read, Expected: { } band })
-            {
-                var (against, limitM) = band.Judge(read);
-                scope.Write($"seating-step-{i + 1}", against is null ? CheckOutcome.Pass : CheckOutcome.Fail, against ?? TestFindings.SeatingLittle,
-                    Measure.Length(read), Measure.Length(limitM));
-                if (against is not null)
-                {
-                    scope.Find(against, $"{ProofPointers.Steps}/{i}/seating", Measure.Length(read), Measure.Length(limitM));
-                }
-            }
         }
     }
 }

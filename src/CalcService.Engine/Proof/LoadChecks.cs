@@ -1,3 +1,4 @@
+using CalcService.Engine.Cones;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Sockets;
@@ -5,32 +6,27 @@ using CalcService.Engine.Sockets;
 namespace CalcService.Engine.Proof;
 
 /// <summary>What has to be right before anything is loaded.</summary>
-public static class LoadChecks
+internal static class LoadChecks
 {
     /// <returns>The proof load; null where nobody can say.</returns>
-    internal static double? ProofLoad(ProofScope scope)
+    public static double? ProofLoad(ProofScope scope)
     {
         var input = scope.Input;
         var rule = scope.Book.Matching.Duties.Select(duty => duty.ProofFactor).FirstOrDefault(factor => factor is not null && factor.RuleSet == input.RuleSet);
-        double? byRule = rule is not null && input.RatedLoadN is { } rated ? RequiredProofLoadN(rated, rule.Si, scope.Trace) : null;
+        double? byRule = rule is not null && input.RatedLoadN is { } rated ? TestLoads.RequiredN(rated, rule.Si, scope.Trace) : null;
         var meant = input.ProofLoadN ?? byRule;
-        if (rule is not null && byRule is null)
-        {
-            scope.Find(LoadFindings.RatedLoadMissing, ProofPointers.RatedLoad);
-            Open(scope, meant, ProofPointers.RatedLoad);
-            return meant;
-        }
-
         // Without a rule set nobody knows whether it asks for more.
-        if (input.RuleSet is null || meant is not { } proof)
+        var missing = input.RuleSet is null ? ProofPointers.RuleSet
+            : rule is not null && byRule is null ? ProofPointers.RatedLoad
+            : meant is null ? ProofPointers.ProofLoad
+            : null;
+        if (missing is not null)
         {
-            var pointer = input.RuleSet is null ? ProofPointers.RuleSet : ProofPointers.ProofLoad;
-            scope.Find(ProofFindings.ProofLoadUnknown, pointer, related: [ProofPointers.ProofLoad]);
-            Open(scope, meant, pointer);
+            Open(scope, meant, missing);
             return meant;
         }
 
-        var isShort = byRule is { } least && Judged.IsBelow(proof, least);
+        var (proof, isShort) = (meant!.Value, byRule is { } least && Judged.IsBelow(meant.Value, least));
         scope.Write("proof-load", isShort ? CheckOutcome.Fail : byRule is null ? CheckOutcome.NotApplicable : CheckOutcome.Pass, ProofFindings.ProofBelowRule, Measure.Force(proof),
             byRule is { } asked ? Measure.Force(asked) : null);
         if (isShort)
@@ -41,72 +37,82 @@ public static class LoadChecks
         return proof;
     }
 
-    private static void Open(ProofScope scope, double? meantN, string missing) =>
-        scope.Write("proof-load", CheckOutcome.Undetermined, ProofFindings.ProofBelowRule, meantN is { } meant ? Measure.Force(meant) : null, missing: [missing]);
-
     /// <param name="scope">The evaluation.</param>
     /// <param name="highestN">The highest load that is meant, or was read.</param>
     /// <param name="breakingN">Breaking force of the rope.</param>
-    internal static void Check(ProofScope scope, double? highestN, double? breakingN)
+    public static void Check(ProofScope scope, double? highestN, double? breakingN)
     {
-        var input = scope.Input;
-        var share = scope.Book.Matching.ProofShare.Value!.Value;
-        if (input.ProofRatingN is not { } rating)
-        {
-            scope.Find(ProofFindings.RatingMissing, ProofPointers.ProofRating);
-            scope.Write("socket-rating", CheckOutcome.Undetermined, LoadFindings.ProofAboveRating, missing: [ProofPointers.ProofRating]);
-        }
-        else if (highestN is { } high)
-        {
-            var isAbove = Judged.IsAbove(high, rating);
-            scope.Write("socket-rating", isAbove ? CheckOutcome.Fail : CheckOutcome.Pass, LoadFindings.ProofAboveRating, Measure.Force(high), Measure.Force(rating));
-            if (isAbove)
-            {
-                scope.Find(LoadFindings.ProofAboveRating, ProofPointers.ProofRating, Measure.Force(high), Measure.Force(rating), [ProofPointers.ProofLoad]);
-            }
-        }
-
-        if (breakingN is null)
-        {
-            scope.Find(ProofFindings.BreakingForceMissing, ProofPointers.Certificate);
-        }
-        else if (highestN is { } high)
-        {
-            var isAbove = Judged.IsAbove(high, share.Si * breakingN.Value);
-            scope.Write("half-of-breaking-force", isAbove ? CheckOutcome.Fail : CheckOutcome.Pass, LoadFindings.ProofAboveShare, Measure.Fraction(high / breakingN.Value), share);
-            if (isAbove)
-            {
-                scope.Find(LoadFindings.ProofAboveShare, ProofPointers.ProofLoad, Measure.Force(high), share, [ProofPointers.Certificate]);
-            }
-        }
-
+        CheckRating(scope, highestN);
+        CheckRope(scope, highestN, breakingN);
         CheckCure(scope);
-        if (input.ExclusionZone != true)
+        if (scope.Input.ExclusionZone != true && scope.Input.Purpose != Purpose.Quote)
         {
             scope.Find(ProofFindings.ZoneNotSet, ProofPointers.Zone);
         }
     }
 
-    /// <summary>P = k·W: the rated load, pulled straight, times the factor of the rule set; in N.</summary>
-    [Formula("required-proof-load", "DOE-STD-1090-96; NAVEDTRA 14080", "11.3.2.2, 15.4.7.1; chapter 3, proof testing slings", Basis.Published, Symbol = "P", Name = "required proof load",
-        Expression = "k·W", Kind = QuantityKind.Force, Range = "one leg, pulled straight")]
-    public static double RequiredProofLoadN(double ratedLoadN, double factor, Trace trace) =>
-        trace.Step("required-proof-load", factor * ratedLoadN, new("k", Measure.Count(factor)), new("W", Measure.Force(ratedLoadN)));
+    private static void Open(ProofScope scope, double? meantN, string missing)
+    {
+        scope.Write("proof-load", CheckOutcome.Undetermined, ProofFindings.ProofBelowRule, meantN is { } meant ? Measure.Force(meant) : null, missing: [missing]);
+        if (scope.Input.Purpose != Purpose.Quote)
+        {
+            scope.Find(missing == ProofPointers.RatedLoad ? LoadFindings.RatedLoadMissing : ProofFindings.ProofLoadUnknown, missing,
+                related: missing == ProofPointers.RuleSet ? [ProofPointers.ProofLoad] : []);
+        }
+    }
+
+    private static void CheckRating(ProofScope scope, double? highestN)
+    {
+        const string Id = "socket-rating";
+        var rating = scope.Input.ProofRatingN;
+        if (scope.Has(StatedFact.Of(ProofPointers.ProofRating, "the proof rating of the socket", rating is not null, isNeeded: true), Id, LoadFindings.ProofAboveRating)
+            && highestN is { } high)
+        {
+            var against = TestLoads.AgainstRating(high, rating!.Value);
+            Show(scope, Id, against, LoadFindings.ProofAboveRating, ProofPointers.ProofRating, ProofPointers.ProofLoad, Measure.Force(high), Measure.Force(rating.Value));
+        }
+    }
+
+    private static void CheckRope(ProofScope scope, double? highestN, double? breakingN)
+    {
+        if (breakingN is not { } breaking)
+        {
+            if (scope.Input.Purpose != Purpose.Quote)
+            {
+                scope.Find(ProofFindings.BreakingForceMissing, ProofPointers.Certificate);
+            }
+        }
+        else if (highestN is { } high)
+        {
+            var against = TestLoads.AgainstRope(high, breaking, scope.Book.Matching);
+            Show(scope, "half-of-breaking-force", against, LoadFindings.ProofAboveShare, ProofPointers.ProofLoad, ProofPointers.Certificate,
+                Measure.Fraction(high / breaking), scope.Book.Matching.ProofShare.Value!.Value);
+        }
+    }
 
     private static void CheckCure(ProofScope scope)
     {
-        if (scope.Input.ProofLoadFrom is not { } from)
+        const string Id = "cure";
+        var from = scope.Input.ProofLoadFrom;
+        if (!scope.Has(StatedFact.Of(ProofPointers.ProofLoadFrom, "from when on the cure allows the load", from is not null, isNeeded: true), Id, ProofFindings.NotCured))
         {
-            scope.Find(ProofFindings.CureNotTold, ProofPointers.ProofLoadFrom);
-            scope.Write("cure", CheckOutcome.Undetermined, ProofFindings.NotCured, missing: [ProofPointers.ProofLoadFrom]);
             return;
         }
 
-        var early = from - scope.Input.TestedAt;
-        scope.Write("cure", early > TimeSpan.Zero ? CheckOutcome.Fail : CheckOutcome.Pass, ProofFindings.NotCured, Measure.Duration(-early.TotalSeconds), Measure.Duration(0));
+        var early = from!.Value - scope.Input.TestedAt;
+        scope.Write(Id, early > TimeSpan.Zero ? CheckOutcome.Fail : CheckOutcome.Pass, ProofFindings.NotCured, Measure.Duration(-early.TotalSeconds), Measure.Duration(0));
         if (early > TimeSpan.Zero)
         {
             scope.Find(ProofFindings.NotCured, "/testedAt", Measure.Duration(early.TotalSeconds), related: [ProofPointers.ProofLoadFrom]);
+        }
+    }
+
+    private static void Show(ProofScope scope, string id, FindingDefinition? against, FindingDefinition rule, string pointer, string related, Measure found, Measure limit)
+    {
+        scope.Write(id, against is null ? CheckOutcome.Pass : CheckOutcome.Fail, rule, found, limit);
+        if (against is not null)
+        {
+            scope.Find(against, pointer, found, limit, [related]);
         }
     }
 }

@@ -7,13 +7,7 @@ namespace CalcService.Engine.Proof;
 /// <content>Findings of the test.</content>
 public static partial class ProofFindings
 {
-    private static IReadOnlyList<FindingDefinition> After => [NotWatched, SeatedAskew];
-
-    public static FindingDefinition NotWatched { get; } = Unknown("test-not-watched", Actor.Crew,
-        "The record doesn't say something that the verdict hangs on.",
-        "Nobody says {what}.",
-        "Look at the end; where it can't be seen any more, load again and watch.",
-        Prudence);
+    private static IReadOnlyList<FindingDefinition> After => [SeatedAskew];
 
     public static FindingDefinition SeatedAskew { get; } = Stop("seated-askew", Actor.Lead,
         "The cone seated on one side: wires there carry more than their share.", "The cone did not seat straight.", TestFindings.Out, TestFindings.LetsGo);

@@ -9,7 +9,7 @@ namespace CalcService.Engine.Proof;
 public static partial class ProofFindings
 {
     private static IReadOnlyList<FindingDefinition> Before =>
-        [ProofLoadUnknown, ProofBelowRule, RatingMissing, BreakingForceMissing, CureNotTold, NotCured, ZoneNotSet];
+        [ProofLoadUnknown, ProofBelowRule, BreakingForceMissing, NotCured, ZoneNotSet];
 
     public static FindingDefinition ProofLoadUnknown { get; } = Unknown("proof-load-unknown", Actor.Lead,
         "Which proof load is asked for is not known: no rule set is named, or it sets none and the request gives none.",
@@ -23,23 +23,11 @@ public static partial class ProofFindings
         "Load to what the rule set asks for, or take the rated load down.",
         LoadFindings.ProofFactors[0].Source, [.. LoadFindings.ProofFactors]);
 
-    public static FindingDefinition RatingMissing { get; } = Unknown("proof-rating-missing", Actor.Office,
-        "Whether the socket may be loaded so far is for its maker to say.",
-        "The proof rating of the socket is not given.",
-        "Ask the socket's maker.",
-        Prudence);
-
     public static FindingDefinition BreakingForceMissing { get; } = Caution("test-share-unknown", Actor.Lead,
         "What share of the rope's breaking force the test load is, isn't known.",
         "The breaking force of the rope is not known.",
         "Give the certificate, or class and grade of the rope.",
         ProofShare.Source, ProofShare);
-
-    public static FindingDefinition CureNotTold { get; } = Unknown("cure-not-told", Actor.Lead,
-        "Whether the compound is cured enough for the load isn't known.",
-        "Nobody says from when on the end may be proof loaded.",
-        "Take the time from the cure schedule and from the hardness.",
-        Prudence);
 
     public static FindingDefinition NotCured { get; } = Stop("not-cured-for-proof", Actor.Lead,
         "The test is before the time from which on the cure allows it.",

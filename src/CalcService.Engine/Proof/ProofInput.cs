@@ -1,5 +1,6 @@
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Cones;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Ropes;
 using CalcService.Engine.Sockets;
 
@@ -10,24 +11,27 @@ namespace CalcService.Engine.Proof;
 /// <param name="SeatingM">How far the cone had moved, where it was read.</param>
 public sealed record MeasuredStep(double LoadN, double? SeatingM);
 
-/// <summary>What was seen during and after the test. Null where nobody said.</summary>
+/// <summary>What was seen during and after the test. Null where nobody said, which is not the same as unknown.</summary>
 public sealed record ProofObservations
 {
-    public bool? WireSlip { get; init; }
+    public Fact? WireSlip { get; init; }
 
-    public bool? Cracks { get; init; }
+    public Fact? Cracks { get; init; }
 
     /// <summary>Whether the cone came out of line or seated on one side.</summary>
-    public bool? Asymmetry { get; init; }
+    public Fact? Asymmetry { get; init; }
 
     /// <summary>Whether the cone went on moving under the held load.</summary>
-    public bool? CreepUnderHold { get; init; }
+    public Fact? CreepUnderHold { get; init; }
 }
 
 /// <summary>An end that is to be proof loaded, or was.</summary>
 public sealed record ProofInput
 {
     public required DateTimeOffset TestedAt { get; init; }
+
+    /// <summary>What the answer is for.</summary>
+    public Purpose Purpose { get; init; }
 
     /// <summary>The rule set that sets the proof load; null where nobody said.</summary>
     public string? RuleSet { get; init; }

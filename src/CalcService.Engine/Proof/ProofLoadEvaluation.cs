@@ -38,6 +38,7 @@ public static class ProofLoadEvaluation
             AfterChecks.Check(scope, proof, steps);
         }
 
+        scope.CheckStated();
         TestLoads? loads = proof is { } asked ? TestLoads.Of(asked, rules.Proof) : null;
         var findings = scope.Findings.Sorted();
         return new(

@@ -4,7 +4,25 @@ using CalcService.Engine.Rules;
 namespace CalcService.Engine.Proof;
 
 /// <summary>What the steps of one evaluation share: the question and the rules.</summary>
-internal sealed record ProofScope(ProofInput Input, RuleBook Book, Budget Budget, CancellationToken CancellationToken) : CheckScope(Budget);
+internal sealed record ProofScope(ProofInput Input, RuleBook Book, Budget Budget, CancellationToken CancellationToken) : CheckScope(Budget)
+{
+    private readonly List<StatedFact> _facts = [];
+
+    /// <summary>Asks for a fact behind a stop rule; where it isn't stated, its check stays open and false comes back.</summary>
+    public bool Has(StatedFact fact, string checkId, FindingDefinition rule)
+    {
+        _facts.Add(fact);
+        if (fact.Stated != Stated.Known)
+        {
+            Write(checkId, CheckOutcome.Undetermined, rule, missing: [fact.Pointer]);
+        }
+
+        return fact.Stated == Stated.Known;
+    }
+
+    /// <summary>Says in one finding which of the facts asked for nobody stated.</summary>
+    public void CheckStated() => this.CheckStated(Input.Purpose, _facts);
+}
 
 /// <summary>Names of the members that findings of an evaluation point to.</summary>
 internal static class ProofPointers

@@ -96,19 +96,29 @@ internal static class HistoryChecks
 
     private static void CheckHeat(ReuseScope scope, ConeRemoval removal)
     {
+        const string Id = "removal-heat";
         var (own, rules) = (scope.Input.Limits.RemovalTemperatureK, scope.Rules);
-        // A maker may allow less than the rule; what he allows beyond it doesn't change the steel.
-        var isOwn = own < rules.RemovalHot.Si;
-        var limit = isOwn ? Measure.Temperature(own!.Value) : rules.RemovalHot.Value!.Value;
-        var source = isOwn ? WearChecks.StatedBy(scope) : rules.RemovalHot.Source;
+        // The maker knows his steel; memory only knows steels of its kind.
+        var limit = own is { } stated ? Measure.Temperature(stated) : rules.RemovalHot.Value!.Value;
+        var source = own is null ? rules.RemovalHot.Source : WearJudge.StatedBy(scope);
         Measure? reached = removal.MaximumTemperatureK is { } temperature ? Measure.Temperature(temperature) : null;
-        List<Gap> gaps = [];
+        List<Gap> gaps = own is null ? [] : [.. WearJudge.SourceGaps(scope)];
         if (reached is null && removal.Method != RemovalMethod.PressedCold)
         {
             gaps.Add(new(ReuseFindings.RemovalUnknown, ReusePointers.Temperature, "highest temperature"));
         }
 
-        scope.MustNotExceed("removal-heat", reached, limit, ReusePointers.Temperature, ReuseFindings.Overheated, source, gaps);
+        if (own is null && reached is { } hot && Judged.IsAbove(hot.Si, limit.Si))
+        {
+            // What only memory says holds a socket, and scraps none.
+            scope.Find(ReuseFindings.Overheated, ReusePointers.RemovalLimit, reached, limit, [ReusePointers.Temperature], Severity.Unknown, source);
+            scope.Write(Id, CheckOutcome.Undetermined, ReuseFindings.Overheated, reached, limit, source, [ReusePointers.RemovalLimit]);
+        }
+        else
+        {
+            scope.MustNotExceed(Id, reached, limit, ReusePointers.Temperature, ReuseFindings.Overheated, source, gaps);
+        }
+
         CheckWarmth(scope, reached, limit, own is not null);
     }
 

@@ -9,26 +9,26 @@ namespace CalcService.Engine.Reuse;
 internal static class LoadChecks
 {
     /// <summary>Checks loads and rope; gives the breaking force with what is left, where the maker's is known.</summary>
-    public static double? Check(ReuseScope scope, StrengthFacts strength)
+    public static double? Check(ReuseScope scope, ReuseLoads loads, StrengthFacts strength, RopeFacts? rope)
     {
-        var (socket, intended) = (scope.Socket, scope.Input.Intended);
+        var socket = scope.Socket;
         Gap[] unrated = socket.RatedLoadN is null ? [new(LoadFindings.RatedLoadMissing, ReusePointers.RatedLoad, "")] : [];
-        scope.MustNotExceed("rated-load", Force(intended.RatedLoadN ?? socket.RatedLoadN), Force(socket.RatedLoadN), ReusePointers.IntendedLoad,
+        scope.MustNotExceed("rated-load", Force(loads.MeantRatedN), Force(socket.RatedLoadN), ReusePointers.IntendedLoad,
             ReuseFindings.IntendedAboveRating, ReuseFindings.IntendedAboveRating.Source, unrated);
-        var proof = strength.ProofN ?? intended.ProofLoadN;
         if (socket.ProofRatingN is null)
         {
-            scope.Skip("proof-load", LoadFindings.ProofAboveRating, Force(proof));
+            scope.Skip("proof-load", LoadFindings.ProofAboveRating, Force(loads.MeantProofN));
         }
         else
         {
-            scope.MustNotExceed("proof-load", Force(proof), Force(socket.ProofRatingN), ReusePointers.ProofRating, LoadFindings.ProofAboveRating,
-                LoadFindings.ProofAboveRating.Source, proof is null ? [.. unrated, .. HistoryChecks.SteelGaps(socket)] : []);
+            scope.MustNotExceed("proof-load", Force(loads.MeantProofN), Force(socket.ProofRatingN), ReusePointers.ProofRating, LoadFindings.ProofAboveRating,
+                LoadFindings.ProofAboveRating.Source, loads.MeantProofN is null ? unrated : []);
         }
 
         CheckBail(scope);
         var remaining = RemainingN(scope, strength);
-        CheckRope(scope, intended.Rope, remaining);
+        CheckEntry(scope);
+        CheckRope(scope, rope, remaining);
         return remaining;
     }
 
@@ -55,54 +55,53 @@ internal static class LoadChecks
         return StrengthFormulas.RemainingStrengthN(breaking, before.AtRated, now.AtRated, scope.Trace);
     }
 
-    private static void CheckRope(ReuseScope scope, Rope? rope, double? remaining)
+    /// <summary>The rope has to go through the narrowest place, drawn or found.</summary>
+    private static void CheckEntry(ReuseScope scope)
     {
-        if (rope is null)
+        const string Id = "rope-entry";
+        if (scope.Input.Intended.Rope is not { } rope)
         {
-            scope.Skip("rope-entry", FitFindings.RopeDoesNotEnter);
-            scope.Skip("rope-strength", FitFindings.SocketWeaker);
+            scope.Skip(Id, FitFindings.RopeDoesNotEnter);
             return;
         }
 
-        var bore = scope.Socket.Nominal.Basket.SmallEndDiameterM;
-        var enters = rope.OverallDiameterM < bore;
+        var bore = scope.Socket.Measured.Stations.SelectMany(station => station.DiametersM).Append(scope.Socket.Nominal.Basket.SmallEndDiameterM).Min();
+        var enters = Judged.IsBelow(rope.OverallDiameterM, bore);
         if (!enters)
         {
             scope.Find(FitFindings.RopeDoesNotEnter, ReusePointers.IntendedRope + "/diameter", Measure.Length(rope.OverallDiameterM), Measure.Length(bore));
         }
 
-        scope.Write("rope-entry", enters ? CheckOutcome.Pass : CheckOutcome.Fail, FitFindings.RopeDoesNotEnter, Measure.Length(rope.OverallDiameterM), Measure.Length(bore));
-        if (scope.Socket.BreakingForceN is null)
+        scope.Write(Id, enters ? CheckOutcome.Pass : CheckOutcome.Fail, FitFindings.RopeDoesNotEnter, Measure.Length(rope.OverallDiameterM), Measure.Length(bore));
+    }
+
+    private static void CheckRope(ReuseScope scope, RopeFacts? rope, double? remaining)
+    {
+        const string Id = "rope-strength";
+        if (rope is null || scope.Socket.BreakingForceN is null)
         {
-            scope.Skip("rope-strength", FitFindings.SocketWeaker);
+            scope.Skip(Id, FitFindings.SocketWeaker);
             return;
         }
 
-        var facts = RopeFacts.Of(rope, ReusePointers.IntendedRope, scope.Assumptions, scope.Trace);
-        List<Gap> gaps = [];
-        if (facts.BreakingForceN is null)
+        if (rope.BreakingForceN is null)
         {
-            gaps.Add(new(ReuseFindings.RopeStrengthUnknown, ReusePointers.IntendedRope + "/certificate/breakingForce", ""));
+            scope.Find(ReuseFindings.RopeStrengthUnknown, ReusePointers.RopeStrength);
         }
 
         // The parts' own checks have said what the remaining strength lacks.
         var open = scope.Checks.Where(check => check.Outcome == CheckOutcome.Undetermined && check.Id.StartsWith("strength-", StringComparison.Ordinal)).SelectMany(check => check.Missing);
         // What is left is at most what the maker made, so that a socket too weak when new fails whatever is missing.
-        var (left, needed) = (remaining ?? scope.Socket.BreakingForceN, facts.BreakingForceN);
-        var isWeaker = left <= needed;
-        foreach (var gap in gaps)
-        {
-            scope.Find(gap.Finding, gap.Pointer);
-        }
-
+        var (left, needed) = (remaining ?? scope.Socket.BreakingForceN, rope.BreakingForceN);
+        var isWeaker = left is { } holds && needed is { } breaks && !Judged.IsAbove(holds, breaks);
         if (isWeaker)
         {
             scope.Find(FitFindings.SocketWeaker, ReusePointers.BreakingForce, Force(left), Force(needed), related: [ReusePointers.IntendedRope]);
         }
 
-        string[] missing = [.. gaps.Select(gap => gap.Pointer).Concat(open).Distinct(StringComparer.Ordinal)];
-        scope.Write("rope-strength", isWeaker ? CheckOutcome.Fail : missing.Length > 0 ? CheckOutcome.Undetermined : CheckOutcome.Pass,
-            FitFindings.SocketWeaker, Force(left), Force(needed), missing: missing);
+        string[] missing = [.. rope.BreakingForceN is null ? [ReusePointers.RopeStrength] : Array.Empty<string>(), .. open];
+        scope.Write(Id, isWeaker ? CheckOutcome.Fail : missing.Length > 0 ? CheckOutcome.Undetermined : CheckOutcome.Pass,
+            FitFindings.SocketWeaker, Force(left), Force(needed), missing: [.. missing.Distinct(StringComparer.Ordinal)]);
     }
 
     private static Measure? Force(double? newtons) => newtons is { } value ? Measure.Force(value) : null;

@@ -1,4 +1,5 @@
 using CalcService.Engine.Findings;
+using CalcService.Engine.Ropes;
 using CalcService.Engine.Rules;
 
 namespace CalcService.Engine.Reuse;
@@ -9,21 +10,23 @@ public static class ReuseAssessment
     /// <summary>Assesses a used socket.</summary>
     /// <param name="input">Socket, limits, cone removal, inspection and intended use.</param>
     /// <param name="rules">The edition whose limits hold.</param>
-    /// <param name="budget">Whether to keep the trace; the steps are few and always the same.</param>
+    /// <param name="budget">Steps that may be spent, and whether to keep the trace.</param>
     /// <param name="cancellationToken">Ends the calculation early.</param>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static Outcome<ReuseResult> Calculate(ReuseInput input, RuleBook rules, Budget budget, CancellationToken cancellationToken)
     {
         cancellationToken.ThrowIfCancellationRequested();
-        var scope = new ReuseScope(input, rules, budget);
+        var scope = new ReuseScope(input, rules, budget, cancellationToken);
         HistoryChecks.Check(scope);
         InspectionChecks.Check(scope);
         var wear = WearChecks.Check(scope);
-        var strength = StrengthChecks.Check(scope, wear);
-        var remaining = LoadChecks.Check(scope, strength);
+        var rope = input.Intended.Rope is { } intended ? RopeFacts.Of(intended, ReusePointers.IntendedRope, scope.Assumptions, scope.Trace) : null;
+        var loads = ReuseLoads.Of(scope);
+        var strength = StrengthChecks.Check(scope, wear, loads, rope);
+        var remaining = LoadChecks.Check(scope, loads, strength, rope);
 
+        var disposition = (Disposition)scope.Findings.Decide(IsOnTheSocket);
         var findings = scope.Findings.Sorted();
-        var disposition = DispositionOf(findings);
         var result = new ReuseResult
         {
             Disposition = disposition,
@@ -38,17 +41,11 @@ public static class ReuseAssessment
             // Nothing brings a withdrawn socket back, so no work is proposed on one.
             Work = disposition == Disposition.Withdraw
                 ? []
-                : [.. findings.Where(finding => finding.Severity == Severity.Caution).Select(finding => new WorkToDo(finding.Definition, finding.Pointer))],
+                : [.. findings.Where(finding => finding.Severity == Severity.Caution && IsOnTheSocket(finding)).Select(finding => new WorkToDo(finding.Definition, finding.Pointer))],
         };
         return new(result, findings, ReuseNotes.All, scope.Assumptions, scope.Trace.Steps);
     }
 
-    /// <summary>The order of precedence, one to one with the decision: a stop withdraws, what is missing holds, work to do comes before use.</summary>
-    public static Disposition DispositionOf(IReadOnlyList<Finding> findings) => FindingList.DecisionOf(findings) switch
-    {
-        Decision.DoNotProceed => Disposition.Withdraw,
-        Decision.Undetermined => Disposition.Hold,
-        Decision.ProceedWithCare => Disposition.ReuseAfterWork,
-        _ => Disposition.Reuse,
-    };
+    /// <summary>Whether a finding is on the socket itself, and not on what it is meant for: a sound socket is not set aside because this rope is too strong for it.</summary>
+    private static bool IsOnTheSocket(Finding finding) => !ReuseFindings.OfTheUse.Contains(finding.Definition);
 }

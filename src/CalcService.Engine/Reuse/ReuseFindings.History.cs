@@ -69,10 +69,10 @@ public static partial class ReuseFindings
         "Take the socket out of use. Press the cones of other sockets out cold.",
         Physics("heat"), Rules.RemovalHot);
 
-    public static FindingDefinition Overheated { get; } = Stop("socket-overheated", Actor.Inspector,
-        "The socket got hotter than its steel bears, or than its maker allows.",
+    public static FindingDefinition Overheated { get; } = Define("socket-overheated", Actor.Inspector, [Severity.Stop, Severity.Unknown],
+        "The socket got hotter than its maker allows, which ends it, or hotter than steels of its kind are known to bear, which only tests of its own steel can clear.",
         "While the cone came out the socket reached {measured}; no more than {limit} is allowed.",
-        "Take the socket out of use.",
+        "Set the socket aside. Beyond its maker's limit it stays out of use; without one ask him for it, or have hardness and structure compared with the certificate.",
         Physics("heat"), Rules.RemovalHot);
 
     public static FindingDefinition Warmed { get; } = Caution("socket-warmed", Actor.Crew,

@@ -14,7 +14,7 @@ public static partial class ReuseFindings
         "A crack ends the life of a socket. It is never ground, welded or worked away.",
         "There is a crack or a linear indication: {what}.",
         "Take the socket out of use and mark it so that nobody pours it again.",
-        EndConnections);
+        Physics("inspection"));
 
     public static FindingDefinition CrackSearchMissing { get; } = Unknown("crack-search-missing", Actor.Inspector,
         "Cracks that end a socket are too fine for the eye: a surface method has to search each part for them.",
@@ -52,7 +52,7 @@ public static partial class ReuseFindings
         "Rust has taken more of the steel than anybody can measure.",
         "The socket is severely corroded.",
         "Take the socket out of use.",
-        EndConnections);
+        Physics("inspection"));
 
     public static FindingDefinition CorrodedLight { get; } = Caution("socket-rusty", Actor.Crew,
         "Rust keeps the compound off the steel and hides what is under it.",

@@ -10,10 +10,10 @@ public static partial class ReuseFindings
     private static IReadOnlyList<FindingDefinition> Strength =>
         [YieldsAtProof, HighlyStressed, PinSteelAssumed, BailNotComputed, IntendedAboveRating, RopeStrengthUnknown];
 
-    public static FindingDefinition YieldsAtProof { get; } = Stop("yields-at-proof-load", Actor.Lead,
-        "With what is left of it, a part of the socket yields under the proof load.",
+    public static FindingDefinition YieldsAtProof { get; } = Define("yields-at-proof-load", Actor.Lead, [Severity.Stop, Severity.Unknown],
+        "With what is left of it, a part of the socket yields under the proof load. Where that rests on a steel that was only assumed, the steel has to be known first.",
         "Under the proof load the part is used to {measured} of its strength: {what}.",
-        "Take the socket out of use for this load.",
+        "Take the socket out of use for this load. Where the pin's steel was assumed, take it from the pin's mark or certificate.",
         Physics("strength"));
 
     public static FindingDefinition HighlyStressed { get; } = Caution("stress-above-design", Actor.Inspector,

@@ -8,13 +8,20 @@ public static partial class ReuseFindings
 {
     private static IReadOnlyList<FindingDefinition> Wear =>
     [
-        LimitsMissing, MeasurementMissing, DrawingMissing, BoreWorn, BoreOval, TaperLost, PinHoleWorn, PinHoleOval, PinWorn, EarsSpread, EarThin, PitsDeep,
+        LimitsMissing, WornWithoutLimit, MeasurementMissing, DrawingMissing, NotAsDrawn, HalfWornAway,
+        BoreWorn, BoreOval, TaperLost, OutsideWorn, PinHoleWorn, PinHoleOval, PinWorn, EarsSpread, EarThin, EarNarrow, EarEndWorn, PitsDeep,
     ];
 
     public static FindingDefinition LimitsMissing { get; } = Unknown("wear-limits-missing", Actor.Inspector,
-        "No public limit for the wear of sockets is known: the maker or the operator sets it and says where.",
+        "Limits of wear are the maker's or the operator's: a limit of which nobody says where it stands is anybody's.",
         "Not given: {what}.",
         "Ask the maker, or take it from the operator's rules, and name them in limits.source.");
+
+    public static FindingDefinition WornWithoutLimit { get; } = Unknown("worn-without-limit", Actor.Inspector,
+        "A part has changed by more than its drawing and the reading leave, and nobody says how much it may. No public limit for the wear of sockets is known.",
+        "The {what} is {measured}, of which drawing and reading explain {limit}; no limit is given.",
+        "Ask the maker, or take the limit from the operator's rules, and name them in limits.source; give the drawing's tolerance and the uncertainty of the reading.",
+        Rules.GeneralTolerances.Select(one => one.Limit).ToArray());
 
     public static FindingDefinition MeasurementMissing { get; } = Unknown("wear-measurement-missing", Actor.Inspector,
         "What was not measured is not sound.",
@@ -26,6 +33,18 @@ public static partial class ReuseFindings
         "The maker's size is not given: {what}.",
         "Take it from the maker's drawing or table.");
 
+    public static FindingDefinition NotAsDrawn { get; } = Unknown("size-not-as-drawn", Actor.Inspector,
+        "A size has more metal than the drawing's. Steel does not grow: it is another socket's drawing, a socket that isn't bare, or a slip.",
+        "Measured {measured} for {what}; the drawing has {limit}.",
+        "Clean to bare metal, measure again, and compare the mark with the drawing.",
+        Rules.FarOffDrawing);
+
+    public static FindingDefinition HalfWornAway { get; } = Stop("half-worn-away", Actor.Inspector,
+        "Less than half of the drawing's metal is left in a part that bears: what the maker says of the socket is said of another one.",
+        "Of the {what} {measured} is left; {limit} is the least.",
+        "Take the socket out of use. Material that is gone does not come back.",
+        Physics("half-gone"), Rules.LeastLeft);
+
     public static FindingDefinition BoreWorn { get; } = WornOut("bore-worn", Actor.Inspector, "The bore has grown beyond the limit.", "The bore has grown by {measured}; {limit} is allowed.");
 
     public static FindingDefinition BoreOval { get; } = WornOut("bore-oval", Actor.Inspector, "The bore is out of round beyond the limit.", "The bore is out of round by {measured}; {limit} is allowed.");
@@ -35,6 +54,8 @@ public static partial class ReuseFindings
         "Between two sections {measured} of the taper is gone; {limit} is allowed.",
         "Take the socket out of use.",
         Physics("taper"), OfRequest);
+
+    public static FindingDefinition OutsideWorn { get; } = WornOut("outside-worn", Actor.Inspector, "The outside of the basket is worn beyond the limit.", "The outside of the basket has lost {measured}; {limit} is allowed.");
 
     public static FindingDefinition PinHoleWorn { get; } = WornOut("pin-hole-worn", Actor.Inspector, "The hole for the pin has grown beyond the limit.", "The pin hole has grown by {measured}; {limit} is allowed.");
 
@@ -49,6 +70,10 @@ public static partial class ReuseFindings
     public static FindingDefinition EarsSpread { get; } = WornOut("ears-spread", Actor.Inspector, "The ears stand wider or closer than the limit allows: they have been bent.", "The gap between the ears is off by {measured}; {limit} is allowed.");
 
     public static FindingDefinition EarThin { get; } = WornOut("ear-thin", Actor.Inspector, "The ears are worn thinner than the limit allows.", "The ears have lost {measured} of their thickness; {limit} is allowed.");
+
+    public static FindingDefinition EarNarrow { get; } = WornOut("ear-narrow", Actor.Inspector, "The ears are worn narrower than the limit allows.", "The ears have lost {measured} of their width; {limit} is allowed.");
+
+    public static FindingDefinition EarEndWorn { get; } = WornOut("ear-end-worn", Actor.Inspector, "The ends of the ears are worn beyond the limit.", "The ears have lost {measured} between the hole's centre and their end; {limit} is allowed.");
 
     public static FindingDefinition PitsDeep { get; } = WornOut("pits-deep", Actor.Inspector, "Pits are deeper than the limit.", "Pits are {measured} deep; {limit} is allowed.");
 

@@ -16,12 +16,14 @@ public static partial class ReuseFindings
 
     private static IReadOnlyList<FindingDefinition> Shared => [FitFindings.SocketWeaker, FitFindings.RopeDoesNotEnter, LoadFindings.RatedLoadMissing, LoadFindings.ProofAboveRating];
 
+    /// <summary>Those on what the socket is meant for. They decide, and leave the socket itself what it is.</summary>
+    internal static IReadOnlyList<FindingDefinition> OfTheUse =>
+        [FitFindings.SocketWeaker, FitFindings.RopeDoesNotEnter, LoadFindings.ProofAboveRating, IntendedAboveRating, RopeStrengthUnknown];
+
     // Getters, not fields: nobody says in which order the parts of a class set their fields.
     private static ReuseRules Rules => ReuseRules2026Dec.Rules;
 
     private static Source Prudence => Source.NotGiven(Document);
-
-    private static Source EndConnections => new("what has lost section or shape has lost strength that nobody knows", "docs/reuse-assessments.md", Basis.Derived);
 
     /// <summary>What the operator or maker allows, as the request states it.</summary>
     private static Source Stated => new("the maker's or operator's limits, as the request states them", "limits", Basis.DataSheet);

@@ -69,6 +69,9 @@ public sealed record NominalSizes
     public double? EarEndDistanceM { get; init; }
 
     public double? EarGapM { get; init; }
+
+    /// <summary>How far any size but the basket's may be off, either way; null where the drawing doesn't say.</summary>
+    public double? ToleranceM { get; init; }
 }
 
 /// <summary>Bores measured across one section of the basket.</summary>
@@ -96,6 +99,9 @@ public sealed record MeasuredSizes
     public double? EarGapM { get; init; }
 
     public double? PitDepthM { get; init; }
+
+    /// <summary>How far a reading may be off, either way.</summary>
+    public double UncertaintyM { get; init; }
 }
 
 /// <summary>What the socket went through.</summary>
@@ -132,6 +138,12 @@ public sealed record WearLimits
     public double? PinWear { get; init; }
 
     public double? EarThicknessLoss { get; init; }
+
+    public double? EarWidthLoss { get; init; }
+
+    public double? EarEndDistanceLoss { get; init; }
+
+    public double? OutsideLoss { get; init; }
 
     public double? RemovalTemperatureK { get; init; }
 

@@ -28,10 +28,12 @@ internal static class ReusePointers
     public const string Corrosion = "/inspection/visual/corrosion";
     public const string Surface = "/inspection/visual/surface";
     public const string LimitsSource = "/limits/source";
+    public const string RemovalLimit = "/limits/removalTemperature";
     public const string DesignFactor = "/limits/designFactor";
     public const string IntendedLoad = "/intended/ratedLoad";
     public const string IntendedProof = "/intended/proofLoad";
     public const string IntendedRope = "/intended/rope";
+    public const string RopeStrength = IntendedRope + "/certificate/breakingForce";
 
     public static string Nominal(string member) => "/socket/nominal/" + member;
 

@@ -2,7 +2,7 @@ using CalcService.Engine.Findings;
 
 namespace CalcService.Engine.Reuse;
 
-/// <summary>What becomes of the socket, one to one with the decision.</summary>
+/// <summary>What becomes of the socket, by the findings on the socket itself.</summary>
 public enum Disposition
 {
     /// <summary>Use it again as it is.</summary>
@@ -41,6 +41,13 @@ public sealed record WearFacts
     public double? EarSpread { get; init; }
 
     public double? EarThicknessLoss { get; init; }
+
+    public double? EarWidthLoss { get; init; }
+
+    public double? EarEndDistanceLoss { get; init; }
+
+    /// <summary>Diameter lost by the outside of the basket, at the end that lost more.</summary>
+    public double? OutsideLoss { get; init; }
 
     public double? PitDepthM { get; init; }
 }

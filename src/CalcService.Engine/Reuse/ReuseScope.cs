@@ -4,7 +4,7 @@ using CalcService.Engine.Rules;
 namespace CalcService.Engine.Reuse;
 
 /// <summary>What the checks of one assessment share: the question and the rules.</summary>
-internal sealed record ReuseScope(ReuseInput Input, RuleBook Book, Budget Budget) : CheckScope(Budget)
+internal sealed record ReuseScope(ReuseInput Input, RuleBook Book, Budget Budget, CancellationToken CancellationToken) : CheckScope(Budget)
 {
     public ReuseRules Rules => Book.Reuse;
 

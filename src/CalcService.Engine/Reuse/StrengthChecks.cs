@@ -1,6 +1,7 @@
+using CalcService.Engine.Cones;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
-using CalcService.Engine.Rules;
+using CalcService.Engine.Ropes;
 
 namespace CalcService.Engine.Reuse;
 
@@ -16,10 +17,10 @@ internal static class StrengthChecks
         ["ear-block"] = "ears, splitting behind the hole", ["pin-shear"] = "pin, shear", ["pin-bending"] = "pin, bending", ["basket-hoop"] = "wall of the basket, hoop stress",
     };
 
-    public static StrengthFacts Check(ReuseScope scope, WearFacts wear)
+    public static StrengthFacts Check(ReuseScope scope, WearFacts wear, ReuseLoads loads, RopeFacts? rope)
     {
-        var load = Load(scope);
-        IReadOnlyList<PartLoad> made = [], found = [];
+        var load = Load(scope, loads, rope);
+        PartLoads made = new([], []), found = new([], []);
         if (load is not null)
         {
             scope.Trace.Of = "as made";
@@ -35,14 +36,20 @@ internal static class StrengthChecks
             {
                 scope.Skip("strength-" + id, ReuseFindings.YieldsAtProof);
             }
+            else if (found.Gone.Contains(id))
+            {
+                // What is gone has its own finding, and no number.
+                scope.Write("strength-" + id, CheckOutcome.Fail, ReuseFindings.HalfWornAway);
+            }
             else
             {
-                CheckPart(scope, id, found.FirstOrDefault(part => part.Id == id));
+                CheckPart(scope, id, found.Loaded.FirstOrDefault(part => part.Id == id));
             }
         }
 
         var parts = scope.HasEars ? StrengthParts.Ids.Count : 1;
-        return new(load?.RatedN, load?.ProofN, load?.DesignFactor, made.Count == parts ? new(made) : null, found.Count == parts ? new(found) : null);
+        Utilisation? All(PartLoads of) => of.Loaded.Count == parts ? new(of.Loaded) : null;
+        return new(load?.RatedN, load?.ProofN, load?.DesignFactor, All(made), All(found));
     }
 
     private static void CheckPart(ReuseScope scope, string id, PartLoad? part)
@@ -56,24 +63,26 @@ internal static class StrengthChecks
 
         var pointer = StrengthGaps.PointerOf(id);
         var (yields, stressed) = (Judged.IsAbove(part.AtProof, 1), Judged.IsAbove(part.AtRated, 1));
+        // An assumed steel holds a socket, but scraps none.
+        var guess = yields && id.StartsWith("pin-", StringComparison.Ordinal) && scope.Socket.PinYieldStrengthPa is null ? ReusePointers.PinYield : null;
         if (yields)
         {
-            scope.Find(ReuseFindings.YieldsAtProof, pointer, Measure.Fraction(part.AtProof), limit, words: new FindingWord("what", Names[id]));
+            scope.Find(ReuseFindings.YieldsAtProof, guess ?? pointer, Measure.Fraction(part.AtProof), limit, guess is null ? [] : [pointer],
+                guess is null ? Severity.Stop : Severity.Unknown, words: new FindingWord("what", Names[id]));
         }
-
-        if (stressed)
+        else if (stressed)
         {
             scope.Find(ReuseFindings.HighlyStressed, pointer, Measure.Fraction(part.AtRated), limit, words: new FindingWord("what", Names[id]));
         }
 
-        scope.Write(name, yields || stressed ? CheckOutcome.Fail : CheckOutcome.Pass, stressed && !yields ? ReuseFindings.HighlyStressed : ReuseFindings.YieldsAtProof,
-            Measure.Fraction(part.Worst), limit);
+        scope.Write(name, guess is not null ? CheckOutcome.Undetermined : yields || stressed ? CheckOutcome.Fail : CheckOutcome.Pass,
+            stressed && !yields ? ReuseFindings.HighlyStressed : ReuseFindings.YieldsAtProof, Measure.Fraction(part.Worst), limit, missing: guess is null ? [] : [guess]);
     }
 
-    private static StrengthCase? Load(ReuseScope scope)
+    private static StrengthCase? Load(ReuseScope scope, ReuseLoads loads, RopeFacts? rope)
     {
-        var (socket, intended) = (scope.Socket, scope.Input.Intended);
-        if ((intended.RatedLoadN ?? socket.RatedLoadN) is not { } rated || socket.YieldStrengthPa is not { } yield || socket.TensileStrengthPa is not { } tensile)
+        var socket = scope.Socket;
+        if (loads is not { RatedN: { } rated, ProofN: { } proof } || socket.YieldStrengthPa is not { } yield || socket.TensileStrengthPa is not { } tensile)
         {
             return null;
         }
@@ -90,23 +99,8 @@ internal static class StrengthChecks
             scope.Assumptions.Add(new(ReusePointers.DesignFactor, scope.Rules.DesignFactor.Text, scope.Rules.DesignFactor.Value, AssumptionOrigin.RuleSet));
         }
 
-        var friction = scope.Book.Matching.Friction.Low;
-        scope.Assumptions.Add(new("/socket/nominal/basket", friction.Text + "; no shrinkage", friction.Value, AssumptionOrigin.RuleSet));
-        return new(rated, ProofN(scope, rated), scope.Input.Limits.DesignFactor ?? scope.Rules.DesignFactor.Si,
-            body, socket.PinYieldStrengthPa ?? body, friction.Si, socket.Nominal.Basket);
-    }
-
-    /// <summary>As given, else by the rule for slings, the one public rule for poured sockets.</summary>
-    private static double ProofN(ReuseScope scope, double rated)
-    {
-        if (scope.Input.Intended.ProofLoadN is { } given)
-        {
-            return given;
-        }
-
-        var rule = scope.Book.Matching.Duties.First(duty => duty.Use == DutyUse.Sling).ProofFactor!;
-        var proof = rule.Si * rated;
-        scope.Assumptions.Add(new(ReusePointers.IntendedProof, rule.Text, Measure.Force(proof), AssumptionOrigin.RuleSet));
-        return proof;
+        var cone = StrengthCone.Of(scope, rope);
+        ConeState? At(double loadN) => cone is null ? null : ConeLoad.Solve(cone, loadN, scope.Budget, scope.CancellationToken);
+        return new(rated, proof, scope.Input.Limits.DesignFactor ?? scope.Rules.DesignFactor.Si, body, socket.PinYieldStrengthPa ?? body, At(rated), At(proof));
     }
 }

@@ -50,13 +50,6 @@ public static class StrengthFormulas
         trace.Step("pin-bending", 16 * loadN * ((thicknessM / 2) + (gapM / 4)) / (Math.PI * pinM * pinM * pinM),
             new("F", Measure.Force(loadN)), new("t", Measure.Length(thicknessM)), new("g", Measure.Length(gapM)), new("d", Measure.Length(pinM)));
 
-    /// <summary>p = p_m·(r_0 + r_L)/(2·r): a stiff cone without shrinkage presses as 1/r, with the mean p_m over its wall; in Pa.</summary>
-    [Formula("seated-pressure", "pressure in proportion to 1/r, summed over the wall", "docs/reuse-assessments.md", Basis.Derived, Symbol = "p", Name = "pressure on the wall at a place",
-        Expression = "p_m·(r_0 + r_L)/(2·r)", Kind = QuantityKind.Stress, Range = "cone that does not stretch, bears all along, without shrinkage")]
-    public static double SeatedPressurePa(double meanPa, double smallRadiusM, double largeRadiusM, double radiusM, Trace trace) =>
-        trace.Step("seated-pressure", meanPa * (smallRadiusM + largeRadiusM) / (2 * radiusM),
-            new("p_m", Measure.Stress(meanPa)), new("r_0", Measure.Length(smallRadiusM)), new("r_L", Measure.Length(largeRadiusM)), new("r", Measure.Length(radiusM)));
-
     /// <summary>f = min(R_e, R_m/1.2): yield, or rupture with its larger factor; in Pa.</summary>
     [Formula("governing-strength", "ASME BTH-1, design factors", "yield over N, rupture over 1.2·N", Basis.FromMemory, Symbol = "f", Name = "strength that governs",
         Expression = "min(R_e, R_m/1.2)", Kind = QuantityKind.Stress, Range = "ductile steel")]

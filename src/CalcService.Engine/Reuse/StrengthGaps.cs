@@ -38,6 +38,11 @@ internal static class StrengthGaps
             .Select(member => new Gap(ReuseFindings.DrawingMissing, ReusePointers.Nominal(member), Names[member])));
         gaps.AddRange(Needs[id].Found.Where(member => !IsFound(socket.Measured, member))
             .Select(member => new Gap(ReuseFindings.MeasurementMissing, ReusePointers.Measured(member), Names[member])));
+        if (id == "basket-hoop" && gaps.Count == 0)
+        {
+            gaps.Add(new(ReuseFindings.DrawingMissing, ReusePointers.Nominal("basket"), "sizes of a basket that belong together"));
+        }
+
         return gaps;
     }
 

@@ -22,8 +22,25 @@ internal sealed record StrengthSizes
 
     public required double OuterAtMouthM { get; init; }
 
+    public required double LengthM { get; init; }
+
+    /// <summary>Metal of an ear beside the hole, both sides together.</summary>
+    public double BesideHoleM => WidthM - HoleM;
+
+    /// <summary>Metal of an ear between the hole and its end.</summary>
+    public double BehindHoleM => EndDistanceM - (HoleM / 2);
+
     /// <summary>Places from the small end with the bore there.</summary>
     public required IReadOnlyList<(double AtM, double BoreM)> Bores { get; init; }
+
+    /// <summary>Outside at a place from the small end.</summary>
+    public double OuterAtM(double atM) => OuterAtSmallEndM + (atM / LengthM * (OuterAtMouthM - OuterAtSmallEndM));
+
+    /// <summary>Wall at a place, both sides together.</summary>
+    public double WallM((double AtM, double BoreM) place) => OuterAtM(place.AtM) - place.BoreM;
+
+    /// <summary>Bore at any place: it has grown there as at the nearest section.</summary>
+    public required Func<double, double> BoreAtM { get; init; }
 
     /// <summary>The socket as its maker drew it.</summary>
     public static StrengthSizes AsMade(UsedSocket socket)
@@ -40,6 +57,8 @@ internal sealed record StrengthSizes
             GapM = Known(drawn.EarGapM),
             OuterAtSmallEndM = Known(drawn.OuterAtSmallEndM),
             OuterAtMouthM = Known(drawn.OuterAtMouthM),
+            LengthM = drawn.Basket.LengthM,
+            BoreAtM = at => drawn.Basket.DiameterAtM(at / drawn.Basket.LengthM),
             Bores = [.. Places(socket).Select(at => (at, drawn.Basket.DiameterAtM(at / drawn.Basket.LengthM)))],
         };
     }
@@ -63,8 +82,11 @@ internal sealed record StrengthSizes
             GapM = Math.Max(made.GapM, Known(found.EarGapM)),
             OuterAtSmallEndM = Math.Min(made.OuterAtSmallEndM, Known(found.OuterAtSmallEndM)) - pits,
             OuterAtMouthM = Math.Min(made.OuterAtMouthM, Known(found.OuterAtMouthM)) - pits,
-            Bores = [.. made.Bores.Select(place => (place.AtM, place.BoreM * (1 + Math.Max(0, Nearest(wear, place.AtM)?.Growth ?? double.NaN))))],
+            BoreAtM = Bore,
+            Bores = [.. made.Bores.Select(place => (place.AtM, Bore(place.AtM)))],
         };
+
+        double Bore(double at) => made.BoreAtM(at) * (1 + Math.Max(0, Nearest(wear, at)?.Growth ?? double.NaN));
     }
 
     private static StationWear? Nearest(WearFacts wear, double atM) => wear.Stations.MinBy(station => Math.Abs(station.FromSmallEndM - atM));

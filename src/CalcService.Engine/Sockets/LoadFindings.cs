@@ -27,7 +27,7 @@ public static class LoadFindings
 
     public static FindingDefinition ProofAboveShare { get; } = new("proof-above-half-breaking", Actor.Lead, [Severity.Caution],
         "The proof load is more than half of the rope's breaking force.",
-        "The proof load of {measured} is more than {limit} of the breaking force.",
+        "The proof load is {measured} of the breaking force; at most {limit} is meant.",
         "Check proof load and rated load; the rope must not be strained for good.",
         Rules.ProofShare.Source, [Rules.ProofShare]);
 }

@@ -27,6 +27,17 @@ public sealed class ReuseSheetTests(Service service)
         Assert.DoesNotContain("<script", sheet.Text, StringComparison.OrdinalIgnoreCase);
     }
 
+    /// <summary>A sound socket that is only too small for this rope is not withdrawn on paper either.</summary>
+    [Fact]
+    public async Task Sheet_of_a_sound_socket_for_another_rope_says_no_without_withdrawing_it()
+    {
+        var sheet = (await service.PostAsync(Path, Reuses.Sound.With("/intended/rope/diameter/value", 26))).Text;
+        Assert.Contains("NOT FOR THIS USE", sheet, StringComparison.Ordinal);
+        Assert.Contains("Reuse: the socket may be poured again", sheet, StringComparison.Ordinal);
+        Assert.DoesNotContain("WITHDRAW", sheet, StringComparison.Ordinal);
+        Assert.DoesNotContain("Take the socket out of use", sheet, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Sheet_encodes_what_the_client_sent()
     {

@@ -1,5 +1,6 @@
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Cones;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Proof;
 using CalcService.Engine.Ropes;
 using CalcService.Engine.Rules;
@@ -37,7 +38,7 @@ public static class GoodProof
     public static ProofInput After { get; } = Before with
     {
         Measured = [new(50.4e3, .0008), new(100e3, .0013)],
-        Observations = new() { WireSlip = false, Cracks = false, Asymmetry = false, CreepUnderHold = false },
+        Observations = new() { WireSlip = Fact.No, Cracks = Fact.No, Asymmetry = Fact.No, CreepUnderHold = Fact.No },
     };
 
     public static Outcome<ProofResult> Evaluate(ProofInput input, bool trace = false) =>

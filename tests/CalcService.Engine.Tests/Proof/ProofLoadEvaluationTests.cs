@@ -16,7 +16,7 @@ public sealed class ProofLoadEvaluationTests
     [Verifies("required-proof-load", Check.WorkedExample, "DOE-STD-1090-96; NAVEDTRA 14080: twice the vertical rated load; 45 kN ask for 90 kN")]
     public void Sling_is_proof_loaded_to_twice_its_rated_load()
     {
-        Printed.Matches(90e3, LoadChecks.RequiredProofLoadN(45e3, 2, Trace.None));
+        Printed.Matches(90e3, TestLoads.RequiredN(45e3, 2, Trace.None));
         var result = GoodProof.Evaluate(GoodProof.Before with { RatedLoadN = 45e3 }).Result;
         Printed.Matches(90e3, result.ProofLoadN!.Value);
         // DOE-STD-1090-96: test loads within -5 %, +0 %.

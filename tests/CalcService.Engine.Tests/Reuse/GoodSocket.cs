@@ -32,7 +32,7 @@ public static class GoodSocket
             {
                 Stations = [new(0, [.0231, .0232]), new(.050, [.0341, .0342]), new(.100, [.0451, .0451])],
                 OuterAtSmallEndM = .0698, OuterAtMouthM = .0698, PinDiameterM = .0349, PinHoleDiametersM = [.0368, .0366],
-                EarThicknessM = .0159, EarGapM = .0403, PitDepthM = 0,
+                EarThicknessM = .0159, EarWidthM = .080, EarEndDistanceM = .040, EarGapM = .0403, PitDepthM = 0,
             },
             History = new() { Pours = 2, LastMedium = SocketMedium.Resin, Overloaded = false, Welded = false, Straightened = false, ArcStruck = false },
         },

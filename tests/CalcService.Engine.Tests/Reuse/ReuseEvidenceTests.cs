@@ -37,7 +37,7 @@ public sealed class ReuseEvidenceTests
 
     /// <summary>
     /// By hand, as measured: ears 15.9, hole 36.8, pin 34.9, gap 40.3 mm; the end is 40 − 0.15 from the hole's centre. Of all parts the
-    /// shear-out loses most, (16·21.75)/(15.9·21.45), and the pin in bending is used most, 108.28·3/600.
+    /// shear-out loses most, (16·21.75)/(15.9·21.45).
     /// </summary>
     [Fact]
     public void Socket_as_measured_has_the_stresses_worked_out_by_hand()
@@ -49,7 +49,6 @@ public sealed class ReuseEvidenceTests
         Holds(result, "ear-block", 50000 / (2 * 15.9 * ((1.13 * 21.45) + (.92 * 21.6 / (1 + (21.6 / 36.8))))));
         Holds(result, "pin-shear", 2 * 50000 / (Math.PI * 34.9 * 34.9));
         Holds(result, "pin-bending", 16 * 50000 * (8 + 10.075) / (Math.PI * 34.9 * 34.9 * 34.9));
-        Assert.Equal(("pin-bending", "pin-bending"), (result.AsMade!.Governing.Id, result.AsMeasured!.Governing.Id));
         Printed.Matches(16 * 50000 * 18.075 / (Math.PI * 34.9 * 34.9 * 34.9) * 3 / 600, Of(Input, "strength-pin-bending").Measured!.Value.Si, 1e-9);
         Printed.Matches(320e3 * 15.9 * 21.45 / (16 * 21.75), result.RemainingStrengthN!.Value, 1e-9);
     }
@@ -69,26 +68,6 @@ public sealed class ReuseEvidenceTests
         var result = Assess(thick).Result;
         Assert.All(result.AsMade!.Parts.Zip(result.AsMeasured!.Parts), pair => Printed.Matches(pair.First.StressPa, pair.Second.StressPa, 1e-12));
         Assert.Equal(320e3, result.RemainingStrengthN);
-    }
-
-    /// <summary>By hand, as in ReuseAssessmentTests: wall 69.8 − 2·0.5 mm over bores of 23.2, 34.2 and 45.1 mm, the pressure that of the drawing; now the mouth is worst.</summary>
-    [Fact]
-    public void Pits_go_off_the_wall_and_the_bore_grows_with_its_section()
-    {
-        var mean = 50000 * .11 / (Math.PI * ((22.5 * 22.5) - (11.5 * 11.5)) * .21);
-        double Hoop(double drawn, double bore) => mean * 34 / drawn * ((68.8 * 68.8) + (bore * bore)) / ((68.8 * 68.8) - (bore * bore));
-        Holds(Assess(Found(found => found with { PitDepthM = .0005 })(Input)).Result, "basket-hoop", new[] { Hoop(23, 23.2), Hoop(34, 34.2), Hoop(45, 45.1) }.Max());
-    }
-
-    /// <summary>By hand: a wall of 60 mm at the small end and 75 mm at the mouth; as measured 59.8 and 74.8, less pits of half a millimetre all round.</summary>
-    [Fact]
-    public void Wall_that_widens_is_taken_where_the_bore_is()
-    {
-        var input = Found(found => found with { OuterAtSmallEndM = .0598, OuterAtMouthM = .0748, PitDepthM = .0005 })(Drawn(drawn => drawn with { OuterAtSmallEndM = .060, OuterAtMouthM = .075 })(Input));
-        var mean = 50000 * .11 / (Math.PI * ((22.5 * 22.5) - (11.5 * 11.5)) * .21);
-        double Hoop(double drawn, double bore, double outer) => mean * 34 / drawn * ((outer * outer) + (bore * bore)) / ((outer * outer) - (bore * bore));
-        Holds(Assess(input).Result, "basket-hoop", new[] { Hoop(23, 23.2, 58.8), Hoop(34, 34.2, 66.3), Hoop(45, 45.1, 73.8) }.Max());
-        Printed.Matches(new[] { Hoop(23, 23, 60), Hoop(34, 34, 67.5), Hoop(45, 45, 75) }.Max() * 1e6, Assess(input).Result.AsMade!.Parts.Single(part => part.Id == "basket-hoop").StressPa, 1e-9);
     }
 
     /// <summary>A section without a diameter, and a hole with one, is not measured.</summary>
@@ -122,14 +101,13 @@ public sealed class ReuseEvidenceTests
         Assert.Empty(Codes(For(use => use with { ProofLoadN = 120e3 })(Input)));
     }
 
-    /// <summary>A maker's limit counts where it is lower than 400 °C; what he bears leaves no question of warmth.</summary>
+    /// <summary>The maker knows his steel; what he allows leaves no question of warmth.</summary>
     [Theory]
     [InlineData(300, 300, CheckOutcome.Pass, "operator's rule 7", "")]
     [InlineData(300, 301, CheckOutcome.Fail, "operator's rule 7", "socket-overheated")]
-    [InlineData(500, 401, CheckOutcome.Fail, "docs/reuse-assessments.md", "socket-overheated")]
-    [InlineData(500, 300, CheckOutcome.Pass, "docs/reuse-assessments.md", "")]
-    [InlineData(400, 400, CheckOutcome.Pass, "docs/reuse-assessments.md", "")]
-    public void Heat_is_held_against_the_lower_of_rule_and_maker(double makerC, double reachedC, CheckOutcome outcome, string document, string codes)
+    [InlineData(500, 401, CheckOutcome.Pass, "operator's rule 7", "")]
+    [InlineData(500, 501, CheckOutcome.Fail, "operator's rule 7", "socket-overheated")]
+    public void Heat_is_held_against_what_the_maker_says(double makerC, double reachedC, CheckOutcome outcome, string document, string codes)
     {
         var input = Removed(RemovalMethod.PressedWarm, reachedC)(Limits(limits => limits with { RemovalTemperatureK = makerC + Zero })(Input));
         var check = Of(input, "removal-heat");
@@ -168,7 +146,7 @@ public sealed class ReuseEvidenceTests
     {
         string[] ears =
         [
-            "crack-ears", "crack-pin-holes", "crack-pin", "pin-hole-growth", "pin-hole-ovality", "pin-wear", "ear-spread", "ear-thickness",
+            "crack-ears", "crack-pin-holes", "crack-pin", "pin-hole-growth", "pin-hole-ovality", "pin-wear", "ear-spread", "ear-thickness", "ear-width", "ear-end-distance",
             "strength-ear-bearing", "strength-ear-net-section", "strength-ear-shear-out", "strength-ear-block", "strength-pin-shear", "strength-pin-bending",
         ];
         var outcome = Assess(Socket(socket => socket with { Type = SocketType.Closed, PinYieldStrengthPa = null, Measured = new() { Stations = socket.Measured.Stations, OuterAtSmallEndM = .0698, OuterAtMouthM = .0698, PitDepthM = 0 } })(Input));
@@ -206,13 +184,13 @@ public sealed class ReuseEvidenceTests
         Assert.Equal([0, .050, .100], Assess(turned).Result.Wear.Stations.Select(station => station.FromSmallEndM));
     }
 
-    /// <summary>Without limits of their own pin and ears have to be measured all the same; the bore only has to widen.</summary>
+    /// <summary>Without limits of their own pin and ears have to be measured all the same, and 0.1 mm is what ISO 2768-1, class m, grants a drawing; the bore only has to widen.</summary>
     [Fact]
     public void Optional_limits_may_be_left_out()
     {
         var free = Limits(limits => limits with { PinWear = null, EarThicknessLoss = null, TaperLoss = null });
         Assert.Empty(Codes(free(Input)));
-        Assert.All(["pin-wear", "ear-thickness"], id => Assert.Equal(CheckOutcome.NotApplicable, Of(free(Input), id).Outcome));
+        Assert.All(["pin-wear", "ear-thickness"], id => Assert.Equal(CheckOutcome.Pass, Of(free(Input), id).Outcome));
         Printed.Matches(.1 / 35, Of(free(Input), "pin-wear").Measured!.Value.Si, 1e-9);
         var unmeasured = free(Found(found => found with { PinDiameterM = null, EarThicknessM = null })(Input));
         Assert.Equal([Measured + "pinDiameter"], Of(unmeasured, "pin-wear").Missing);
@@ -240,8 +218,8 @@ public sealed class ReuseEvidenceTests
         Assert.Equal((50e3, 100e3, 3.0), (silent.Result.RatedLoadN, silent.Result.ProofLoadN, silent.Result.DesignFactor));
         Assert.Contains(silent.Assumptions, assumption => assumption.Pointer == "/intended/proofLoad" && assumption.Value!.Value.Si == 100e3);
         Assert.Contains(silent.Assumptions, assumption => assumption.Pointer == "/limits/designFactor");
-        // μ 0.1, the low end, presses hardest.
-        Assert.Contains(silent.Assumptions, assumption => assumption.Pointer == "/socket/nominal/basket" && assumption.Value!.Value.Si == .1);
+        // The cone that presses on the wall is the one that a match expects: μ 0.2.
+        Assert.Contains(silent.Assumptions, assumption => assumption.Pointer == "/socket/nominal/basket" && assumption.Value!.Value.Si == .2);
         Assert.Equal((50e3, 100e3), (Of(For(use => use with { RatedLoadN = null })(Input), "rated-load").Measured!.Value.Si, Of(For(use => use with { ProofLoadN = null })(Input), "proof-load").Measured!.Value.Si));
         Assert.DoesNotContain(silent.Assumptions, assumption => assumption.Pointer == "/socket/pin/yieldStrength");
         var told = Assess(Limits(limits => limits with { DesignFactor = 2 })(For(use => use with { RatedLoadN = 40e3, ProofLoadN = 90e3 })(Input)));
@@ -267,8 +245,9 @@ public sealed class ReuseEvidenceTests
         var soft = Socket(socket => socket with { YieldStrengthPa = null });
         Assert.Equal(CheckOutcome.Fail, Of(soft(For(use => use with { ProofLoadN = 121e3 })(Input)), "proof-load").Outcome);
         Assert.Equal(CheckOutcome.Pass, Of(soft(Input), "proof-load").Outcome);
-        var open = Of(soft(For(use => use with { ProofLoadN = null })(Input)), "proof-load");
-        Assert.Equal((CheckOutcome.Undetermined, "/socket/material/yieldStrength"), (open.Outcome, string.Join(' ', open.Missing)));
+        Assert.Equal(CheckOutcome.Pass, Of(soft(For(use => use with { ProofLoadN = null })(Input)), "proof-load").Outcome);
+        var open = Of(For(use => use with { RatedLoadN = null, ProofLoadN = null })(Socket(socket => socket with { RatedLoadN = null })(Input)), "proof-load");
+        Assert.Equal((CheckOutcome.Undetermined, "/socket/ratedLoad"), (open.Outcome, string.Join(' ', open.Missing)));
         var unrated = Of(Socket(socket => socket with { ProofRatingN = null })(Input), "proof-load");
         Assert.Equal((CheckOutcome.NotApplicable, 100e3), (unrated.Outcome, unrated.Measured!.Value.Si));
     }

@@ -82,13 +82,23 @@ public static class ReuseGaps
 
     private static IEnumerable<ReuseCase> LimitGaps =>
     [
-        Missing("wear-limits-missing", "/limits/boreGrowth", "bore-growth", Limits(limits => limits with { BoreGrowth = null })),
-        Missing("wear-limits-missing", "/limits/ovality", "bore-ovality", Limits(limits => limits with { Ovality = null })),
-        Missing("wear-limits-missing", "/limits/ovality", "pin-hole-ovality", Limits(limits => limits with { Ovality = null })),
-        Missing("wear-limits-missing", "/limits/pinHoleGrowth", "pin-hole-growth", Limits(limits => limits with { PinHoleGrowth = null })),
-        Missing("wear-limits-missing", "/limits/earSpread", "ear-spread", Limits(limits => limits with { EarSpread = null })),
-        Missing("wear-limits-missing", "/limits/pitDepth", "pits", Limits(limits => limits with { PitDepthM = null })),
-        Missing("wear-limits-missing", "/limits/source", "bore-growth", Limits(limits => limits with { Source = null })),
+        Missing("worn-without-limit", "/limits/boreGrowth", "bore-growth", Limits(limits => limits with { BoreGrowth = null })),
+        Missing("worn-without-limit", "/limits/ovality", "bore-ovality", Limits(limits => limits with { Ovality = null })),
+        Missing("worn-without-limit", "/limits/ovality", "pin-hole-ovality", Limits(limits => limits with { Ovality = null })),
+        Missing("worn-without-limit", "/limits/pinHoleGrowth", "pin-hole-growth", Limits(limits => limits with { PinHoleGrowth = null })),
+        Missing("worn-without-limit", "/limits/earSpread", "ear-spread", Limits(limits => limits with { EarSpread = null })),
+        Missing("worn-without-limit", "/limits/pitDepth", "pits",
+            input => Limits(limits => limits with { PitDepthM = null })(Found(found => found with { PitDepthM = .0001 })(input))),
+        // Faces of 16, 35, 70 and 80 mm: ISO 2768-1, class m, from memory, 0.2 mm up to 30 mm and 0.3 mm up to 120 mm.
+        Missing("worn-without-limit", "/limits/earThicknessLoss", "ear-thickness",
+            input => Limits(limits => limits with { EarThicknessLoss = null })(Found(found => found with { EarThicknessM = .01579 })(input))),
+        Missing("worn-without-limit", "/limits/pinWear", "pin-wear",
+            input => Limits(limits => limits with { PinWear = null })(Found(found => found with { PinDiameterM = .03469 })(input))),
+        Missing("worn-without-limit", "/limits/earWidthLoss", "ear-width", Found(found => found with { EarWidthM = .07969 })),
+        Missing("worn-without-limit", "/limits/earEndDistanceLoss", "ear-end-distance", Found(found => found with { EarEndDistanceM = .03969 })),
+        Missing("worn-without-limit", "/limits/outsideLoss", "outside", Found(found => found with { OuterAtSmallEndM = .06969 })),
+        Missing("size-not-as-drawn", "/socket/measured/earThickness", "as-drawn", Found(found => found with { EarThicknessM = .0169 })),
+        Missing("wear-limits-missing", "/limits/source", "taper", Limits(limits => limits with { Source = null })),
         Missing("wear-limits-missing", "/limits/source", "pits", Limits(limits => limits with { Source = " " })),
     ];
 

@@ -147,6 +147,22 @@ public sealed class RuleBookTests
         { "hot removal, degC", 400, Si(Reuse.RemovalHot) - 273.15 },
         // From memory of ASME BTH-1, category B.
         { "design factor of a used socket", 3, Si(Reuse.DesignFactor) },
+        // Derived: below half of the drawing's metal nothing that its maker said of it holds.
+        { "metal left", .5, Si(Reuse.LeastLeft) },
+        // Common practice, no source.
+        { "metal beyond the drawing", .05, Si(Reuse.FarOffDrawing) },
+        // ISO 2768-1, linear sizes, class m, from memory: 0.1, 0.2, 0.3, 0.5, 0.8 and 1.2 mm.
+        { "tolerance up to 6 mm", .1e-3, Si(Reuse.GeneralTolerance(.006)) },
+        { "tolerance up to 30 mm", .2e-3, Si(Reuse.GeneralTolerance(.030)) },
+        { "tolerance up to 120 mm", .3e-3, Si(Reuse.GeneralTolerance(.120)) },
+        { "tolerance up to 400 mm", .5e-3, Si(Reuse.GeneralTolerance(.400)) },
+        { "tolerance up to 1000 mm", .8e-3, Si(Reuse.GeneralTolerance(1.000)) },
+        { "tolerance above 1000 mm", 1.2e-3, Si(Reuse.GeneralTolerance(3)) },
+        // Common practice, no source: a filled polyester, and a rope of 20 mm in a bore of 23 mm, 184 of 415 mm².
+        { "modulus of the compound, GPa", 6, Si(Reuse.Compound.Modulus) / 1e9 },
+        { "Poisson's ratio of the compound", .25, Si(Reuse.Compound.Poisson) },
+        { "volumetric shrinkage of the compound", .02, Si(Reuse.Compound.Shrinkage) },
+        { "share of the wires", .44, Si(Reuse.WireShare) },
     };
 
     [Theory]

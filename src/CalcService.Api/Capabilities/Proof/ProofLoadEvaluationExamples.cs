@@ -23,19 +23,24 @@ public static class ProofLoadEvaluationExamples
           "outerAtSmallEnd": { "value": 40, "unit": "mm" },
           "outerAtMouth": { "value": 70, "unit": "mm" },
           "proofRating": { "value": 120, "unit": "kN" }
-        },
-        "test": {
-          "ratedLoad": { "value": 45, "unit": "kN" }, "proofLoadFrom": "2026-03-12T12:00:00+01:00", "exclusionZone": "yes",
-          "seatingReadAt": "mouth", "readUnderLoad": "yes"
         }
+        """;
+
+    private const string Test = """
+        "ratedLoad": { "value": 45, "unit": "kN" }, "exclusionZone": "yes", "seatingReadAt": "mouth", "readUnderLoad": "yes"
+        """;
+
+    private const string Cured = """
+        "proofLoadFrom": "2026-03-12T12:00:00+01:00"
         """;
 
     public static IReadOnlyList<RequestExample> All { get; } =
     [
-        new("after", "A sling after its proof load: the verdict on load and seating", $$"""
+        new("after", "A sling after its proof load, with everything said: it has passed", $$"""
             {
               "reference": "SLING-12",
               {{Sling}},
+              "test": { {{Test}}, {{Cured}} },
               "measured": {
                 "steps": [
                   { "load": { "value": 45, "unit": "kN" }, "seating": { "value": 0.9, "unit": "mm" } },
@@ -49,13 +54,23 @@ public static class ProofLoadEvaluationExamples
         new("before", "The same sling before its proof load: steps and expected seating", $$"""
             {
               "reference": "SLING-12",
-              {{Sling}}
+              {{Sling}},
+              "test": { {{Test}}, {{Cured}} }
+            }
+            """),
+        new("plan", "The same sling before it is poured: what the work itself makes is asked for again at the test", $$"""
+            {
+              "reference": "SLING-12",
+              "purpose": "plan",
+              {{Sling}},
+              "test": { {{Test}} }
             }
             """),
         new("creep", "A sling whose cone went on moving under the held load", $$"""
             {
               "reference": "SLING-13",
               {{Sling}},
+              "test": { {{Test}}, {{Cured}} },
               "measured": {
                 "steps": [
                   { "load": { "value": 45, "unit": "kN" }, "seating": { "value": 1.0, "unit": "mm" } },

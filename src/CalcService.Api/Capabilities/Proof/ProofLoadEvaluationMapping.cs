@@ -19,6 +19,7 @@ public static class ProofLoadEvaluationMapping
         return new()
         {
             TestedAt = request.TestedAt,
+            Purpose = request.Purpose ?? Purpose.Pour,
             RuleSet = request.RuleSet,
             Compound = sheet,
             Rope = request.Rope.ToEngine(),
@@ -36,10 +37,10 @@ public static class ProofLoadEvaluationMapping
             Measured = measured is null ? null : [.. (measured.Steps ?? []).Select(step => new MeasuredStep(step.Load.Si, step.Seating?.Si))],
             Observations = new()
             {
-                WireSlip = Known(measured?.WireSlip),
-                Cracks = Known(measured?.Cracks),
-                Asymmetry = Known(measured?.Asymmetry),
-                CreepUnderHold = Known(measured?.CreepUnderHold),
+                WireSlip = measured?.WireSlip,
+                Cracks = measured?.Cracks,
+                Asymmetry = measured?.Asymmetry,
+                CreepUnderHold = measured?.CreepUnderHold,
             },
         };
     }

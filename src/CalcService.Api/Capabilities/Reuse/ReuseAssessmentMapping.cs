@@ -81,6 +81,7 @@ public static class ReuseAssessmentMapping
         EarWidthM = drawing.EarWidth?.Si,
         EarEndDistanceM = drawing.EarEndDistance?.Si,
         EarGapM = drawing.EarGap?.Si,
+        ToleranceM = drawing.Tolerance?.Si,
     };
 
     private static MeasuredSizes Measured(SocketMeasurement measured) => new()
@@ -95,6 +96,7 @@ public static class ReuseAssessmentMapping
         EarEndDistanceM = measured.EarEndDistance?.Si,
         EarGapM = measured.EarGap?.Si,
         PitDepthM = measured.PitDepth?.Si,
+        UncertaintyM = measured.Uncertainty?.Si ?? 0,
     };
 
     private static WearLimits Limits(ReuseLimits limits) => new()
@@ -107,6 +109,9 @@ public static class ReuseAssessmentMapping
         TaperLoss = limits.TaperLoss?.Si,
         PinWear = limits.PinWear?.Si,
         EarThicknessLoss = limits.EarThicknessLoss?.Si,
+        EarWidthLoss = limits.EarWidthLoss?.Si,
+        EarEndDistanceLoss = limits.EarEndDistanceLoss?.Si,
+        OutsideLoss = limits.OutsideLoss?.Si,
         RemovalTemperatureK = limits.RemovalTemperature?.Si,
         DesignFactor = limits.DesignFactor?.Si,
         Source = limits.Source,

@@ -26,7 +26,7 @@ public sealed record ReuseAssessmentRequest : ICalculationRequest
     /// <summary>The socket.</summary>
     public required SocketToReuse Socket { get; init; }
 
-    /// <summary>How much wear the maker or the operator allows. Without it the socket is held.</summary>
+    /// <summary>How much wear the maker or the operator allows. Where a part has changed by more than drawing and reading leave and its limit is not here, the socket is held.</summary>
     public ReuseLimits? Limits { get; init; }
 
     /// <summary>How the old cone came out.</summary>
@@ -77,13 +77,25 @@ public sealed record ReuseLimits
     [Kind(QuantityKind.Fraction)]
     public Quantity? TaperLoss { get; init; }
 
-    /// <summary>Diameter lost by the pin. Without it the pin is judged by its strength alone.</summary>
+    /// <summary>Diameter lost by the pin.</summary>
     [Kind(QuantityKind.Fraction)]
     public Quantity? PinWear { get; init; }
 
-    /// <summary>Thickness lost by the ears. Without it the ears are judged by their strength alone.</summary>
+    /// <summary>Thickness lost by the ears.</summary>
     [Kind(QuantityKind.Fraction)]
     public Quantity? EarThicknessLoss { get; init; }
+
+    /// <summary>Width lost by the ears.</summary>
+    [Kind(QuantityKind.Fraction)]
+    public Quantity? EarWidthLoss { get; init; }
+
+    /// <summary>Share lost of the distance from the hole's centre to the end of the ear.</summary>
+    [Kind(QuantityKind.Fraction)]
+    public Quantity? EarEndDistanceLoss { get; init; }
+
+    /// <summary>Diameter lost by the outside of the basket.</summary>
+    [Kind(QuantityKind.Fraction)]
+    public Quantity? OutsideLoss { get; init; }
 
     /// <summary>Highest temperature that the maker allows while the cone comes out.</summary>
     [Kind(QuantityKind.Temperature)]
@@ -93,7 +105,7 @@ public sealed record ReuseLimits
     [Kind(QuantityKind.Count)]
     public Quantity? DesignFactor { get; init; }
 
-    /// <summary>Where these limits stand, such as the operator's rule. Without it the socket is held.</summary>
+    /// <summary>Where these limits stand, such as the operator's rule. Limits without it hold the socket.</summary>
     public string? Source { get; init; }
 }
 

@@ -9,7 +9,7 @@ namespace CalcService.Api.Capabilities.Reuse;
 /// <summary>What becomes of a used socket.</summary>
 public sealed record ReuseAssessmentResult
 {
-    /// <summary>One to one with the decision: reuse → proceed, reuseAfterWork → proceedWithCare, hold → undetermined, withdraw → doNotProceed.</summary>
+    /// <summary>What becomes of the socket, by the findings on the socket itself: none or notes → reuse, caution → reuseAfterWork, unknown → hold, stop → withdraw. The decision is by all findings: a sound socket too small for the rope is reuse with doNotProceed.</summary>
     public required Disposition Disposition { get; init; }
 
     /// <summary>Every check with its evidence, always in the same order.</summary>
@@ -63,6 +63,18 @@ public sealed record WearNumbers
     [Kind(QuantityKind.Fraction)]
     public required Quantity? EarThicknessLoss { get; init; }
 
+    /// <summary>Width lost by the ears.</summary>
+    [Kind(QuantityKind.Fraction)]
+    public required Quantity? EarWidthLoss { get; init; }
+
+    /// <summary>Share lost of the distance from the hole's centre to the end of the ear.</summary>
+    [Kind(QuantityKind.Fraction)]
+    public required Quantity? EarEndDistanceLoss { get; init; }
+
+    /// <summary>Diameter lost by the outside of the basket, at the end that lost more.</summary>
+    [Kind(QuantityKind.Fraction)]
+    public required Quantity? OutsideLoss { get; init; }
+
     /// <summary>Depth of the deepest pit.</summary>
     [Kind(QuantityKind.Length)]
     public required Quantity? PitDepth { get; init; }
@@ -102,11 +114,11 @@ public sealed record StationNumbers
 /// <summary>Loads that the strength is computed with; null where steel or load isn't known.</summary>
 public sealed record ReuseLoads
 {
-    /// <summary>Rated load: the intended one, else the socket's.</summary>
+    /// <summary>Rated load: the intended one, else the socket's, and never more than the socket's.</summary>
     [Kind(QuantityKind.Force)]
     public required Quantity? RatedLoad { get; init; }
 
-    /// <summary>Proof load, given or by rule.</summary>
+    /// <summary>Proof load, given or by rule, and never more than the socket's proof rating.</summary>
     [Kind(QuantityKind.Force)]
     public required Quantity? ProofLoad { get; init; }
 

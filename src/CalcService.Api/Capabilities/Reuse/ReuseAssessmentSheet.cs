@@ -1,6 +1,7 @@
 using CalcService.Api.Contract;
 using CalcService.Api.Sheets;
 using CalcService.Api.Units;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Reuse;
 
 namespace CalcService.Api.Capabilities.Reuse;
@@ -24,7 +25,7 @@ public static class ReuseAssessmentSheet
         answer,
         page =>
         {
-            page.Add("p", Dispositions[answer.Result.Disposition]);
+            page.Add("p", Dispositions[answer.Result.Disposition] + (IsNotForThis(answer) ? " It is not for the rope and load of this request." : ""));
             Work(page, answer.Result.Work);
             page.Raw($"<div class=\"picture\">{Picture(request, answer)}</div>");
             Bore(page, answer.Result.Wear);
@@ -33,13 +34,16 @@ public static class ReuseAssessmentSheet
             page.Checks(answer.Result.Checks);
             page.Add("h2", "Signed").Table(["Measured by", "Searched for cracks by", "Decided by", "Date"], [["", "", "", ""]]);
         },
-        stop: "WITHDRAW");
+        stop: answer.Result.Disposition == Disposition.Withdraw ? "WITHDRAW" : "NOT FOR THIS USE");
 
     public static string Picture(ReuseAssessmentRequest request, Answer<ReuseAssessmentResult> answer) =>
         WornBasketPicture.Write(WornBaskets.Of(request, answer.Result));
 
     /// <summary>Wear shows in the fourth digit.</summary>
     internal static string Or(Quantity? quantity) => SheetText.Or(quantity, Digits);
+
+    private static bool IsNotForThis(Answer<ReuseAssessmentResult> answer) =>
+        answer.Decision == Decision.DoNotProceed && answer.Result.Disposition != Disposition.Withdraw;
 
     private static void Work(SheetHtml page, IReadOnlyList<ReuseWork> work)
     {
@@ -57,12 +61,15 @@ public static class ReuseAssessmentSheet
     {
         var (drawn, found) = (request.Socket.Nominal, request.Socket.Measured);
         var holes = found?.PinHoleDiameters is { Count: > 0 } all ? string.Join(", ", all.Select(one => Or(one))) : SheetText.NotKnown;
-        page.Add("h2", "Ears and pin").Table(["Size", "Drawing", "Found", "Change", "Measured again"],
+        page.Add("h2", "Ears, pin and outside").Table(["Size", "Drawing", "Found", "Change", "Measured again"],
         [
             ["Pin hole", Or(drawn.PinHoleDiameter), holes, $"{Or(wear.PinHoleGrowth)} wider, {Or(wear.PinHoleOvality)} out of round", ""],
             ["Pin", Or(drawn.PinDiameter), Or(found?.PinDiameter), $"{Or(wear.PinWear)} lost", ""],
             ["Gap between the ears", Or(drawn.EarGap), Or(found?.EarGap), Or(wear.EarSpread), ""],
             ["Thickness of the ears", Or(drawn.EarThickness), Or(found?.EarThickness), $"{Or(wear.EarThicknessLoss)} lost", ""],
+            ["Width of the ears", Or(drawn.EarWidth), Or(found?.EarWidth), $"{Or(wear.EarWidthLoss)} lost", ""],
+            ["Hole's centre to the end of the ears", Or(drawn.EarEndDistance), Or(found?.EarEndDistance), $"{Or(wear.EarEndDistanceLoss)} lost", ""],
+            ["Outside of the basket, small end", Or(drawn.OuterDiameter ?? drawn.OuterAtSmallEnd), Or(found?.OuterDiameter ?? found?.OuterAtSmallEnd), $"{Or(wear.OutsideLoss)} lost", ""],
             ["Deepest pit", "none", Or(wear.PitDepth), "", ""],
         ]);
     }

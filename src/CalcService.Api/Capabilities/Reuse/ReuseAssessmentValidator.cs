@@ -67,6 +67,9 @@ public sealed class ReuseLimitsValidator : AbstractValidator<ReuseLimits>
             .Of(limits => limits.TaperLoss, 0, 99, "%", QuantityKind.Fraction)
             .Of(limits => limits.PinWear, 0, 50, "%", QuantityKind.Fraction)
             .Of(limits => limits.EarThicknessLoss, 0, 50, "%", QuantityKind.Fraction)
+            .Of(limits => limits.EarWidthLoss, 0, 50, "%", QuantityKind.Fraction)
+            .Of(limits => limits.EarEndDistanceLoss, 0, 50, "%", QuantityKind.Fraction)
+            .Of(limits => limits.OutsideLoss, 0, 50, "%", QuantityKind.Fraction)
             .Of(limits => limits.RemovalTemperature, 0, 1000, "degC", QuantityKind.Temperature)
             .Of(limits => limits.DesignFactor, 1, 50, "1", QuantityKind.Count);
     }

@@ -107,6 +107,10 @@ public sealed record SocketDrawing
     /// <summary>Clear gap between the ears.</summary>
     [Kind(QuantityKind.Length)]
     public Quantity? EarGap { get; init; }
+
+    /// <summary>How far any of these sizes but the basket's may be off, either way. If absent, nothing is granted to holes and gap, and the general tolerance of machined sizes to the rest.</summary>
+    [Kind(QuantityKind.Length)]
+    public Quantity? Tolerance { get; init; }
 }
 
 /// <summary>Sizes of a socket as found.</summary>
@@ -156,6 +160,10 @@ public sealed record SocketMeasurement
     /// <summary>Depth of the deepest pit anywhere; 0 where there is none.</summary>
     [Kind(QuantityKind.Length)]
     public Quantity? PitDepth { get; init; }
+
+    /// <summary>How far each of these readings may be off, either way; taken as exact if absent.</summary>
+    [Kind(QuantityKind.Length)]
+    public Quantity? Uncertainty { get; init; }
 }
 
 /// <summary>One section of the bore.</summary>

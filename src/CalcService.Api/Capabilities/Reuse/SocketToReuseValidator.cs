@@ -82,7 +82,8 @@ public sealed class SocketDrawingValidator : AbstractValidator<SocketDrawing>
             .Of(drawing => drawing.EarThickness, 1, 1000, "mm", QuantityKind.Length)
             .Of(drawing => drawing.EarWidth, 1, 3000, "mm", QuantityKind.Length)
             .Of(drawing => drawing.EarEndDistance, 1, 3000, "mm", QuantityKind.Length)
-            .Of(drawing => drawing.EarGap, 1, 3000, "mm", QuantityKind.Length);
+            .Of(drawing => drawing.EarGap, 1, 3000, "mm", QuantityKind.Length)
+            .Of(drawing => drawing.Tolerance, 0, 5, "mm", QuantityKind.Length);
         RuleFor(drawing => drawing).Custom((drawing, context) => OneOutside.Check(drawing.OuterDiameter, drawing.OuterAtSmallEnd, drawing.OuterAtMouth, context));
     }
 }
@@ -94,16 +95,17 @@ public sealed class SocketMeasurementValidator : AbstractValidator<SocketMeasure
     {
         RuleForEach(measured => measured.Stations).SetValidator(new BasketStationValidator());
         this.Ranges()
-            .Of(measured => measured.OuterDiameter, 1, 2000, "mm", QuantityKind.Length)
-            .Of(measured => measured.OuterAtSmallEnd, 1, 2000, "mm", QuantityKind.Length)
-            .Of(measured => measured.OuterAtMouth, 1, 2000, "mm", QuantityKind.Length)
-            .Of(measured => measured.PinDiameter, 1, 1000, "mm", QuantityKind.Length)
-            .Of(measured => measured.EarThickness, 1, 1000, "mm", QuantityKind.Length)
-            .Of(measured => measured.EarWidth, 1, 3000, "mm", QuantityKind.Length)
-            .Of(measured => measured.EarEndDistance, 1, 3000, "mm", QuantityKind.Length)
-            .Of(measured => measured.EarGap, 1, 3000, "mm", QuantityKind.Length)
-            .Of(measured => measured.PitDepth, 0, 100, "mm", QuantityKind.Length);
-        RuleForEach(measured => measured.PinHoleDiameters).Between(1, 1000, "mm", QuantityKind.Length);
+            .Of(measured => measured.OuterDiameter, .1, 2000, "mm", QuantityKind.Length)
+            .Of(measured => measured.OuterAtSmallEnd, .1, 2000, "mm", QuantityKind.Length)
+            .Of(measured => measured.OuterAtMouth, .1, 2000, "mm", QuantityKind.Length)
+            .Of(measured => measured.PinDiameter, .1, 1000, "mm", QuantityKind.Length)
+            .Of(measured => measured.EarThickness, .1, 1000, "mm", QuantityKind.Length)
+            .Of(measured => measured.EarWidth, .1, 3000, "mm", QuantityKind.Length)
+            .Of(measured => measured.EarEndDistance, .1, 3000, "mm", QuantityKind.Length)
+            .Of(measured => measured.EarGap, .1, 3000, "mm", QuantityKind.Length)
+            .Of(measured => measured.PitDepth, 0, 100, "mm", QuantityKind.Length)
+            .Of(measured => measured.Uncertainty, 0, 5, "mm", QuantityKind.Length);
+        RuleForEach(measured => measured.PinHoleDiameters).Between(.1, 1000, "mm", QuantityKind.Length);
         RuleFor(measured => measured).Custom((measured, context) => OneOutside.Check(measured.OuterDiameter, measured.OuterAtSmallEnd, measured.OuterAtMouth, context));
     }
 }
@@ -114,6 +116,6 @@ public sealed class BasketStationValidator : AbstractValidator<BasketStation>
     public BasketStationValidator()
     {
         this.Ranges().Of(station => station.FromSmallEnd, 0, 3000, "mm", QuantityKind.Length);
-        RuleForEach(station => station.Diameters).Between(1, 1000, "mm", QuantityKind.Length);
+        RuleForEach(station => station.Diameters).Between(.1, 1000, "mm", QuantityKind.Length);
     }
 }

@@ -21,6 +21,9 @@ internal static class WearMapping
             PinWear = Share(wear.PinWear),
             EarSpread = Share(wear.EarSpread),
             EarThicknessLoss = Share(wear.EarThicknessLoss),
+            EarWidthLoss = Share(wear.EarWidthLoss),
+            EarEndDistanceLoss = Share(wear.EarEndDistanceLoss),
+            OutsideLoss = Share(wear.OutsideLoss),
             PitDepth = Quantity.From(wear.PitDepthM, QuantityKind.Length, units),
             Stations = wear.Stations.Select(station => new StationNumbers
             {

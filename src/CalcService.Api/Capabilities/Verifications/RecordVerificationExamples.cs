@@ -85,7 +85,7 @@ public static class RecordVerificationExamples
             },
             "findings": [
               {
-                "code": "proof-rating-missing",
+                "code": "facts-not-stated",
                 "severity": "unknown",
                 "pointer": "/socket/proofRating",
                 "measured": null,
@@ -95,13 +95,6 @@ public static class RecordVerificationExamples
                 "code": "proof-load-unknown",
                 "severity": "unknown",
                 "pointer": "/test/proofLoad",
-                "measured": null,
-                "limit": null
-              },
-              {
-                "code": "cure-not-told",
-                "severity": "unknown",
-                "pointer": "/test/proofLoadFrom",
                 "measured": null,
                 "limit": null
               },
@@ -131,7 +124,7 @@ public static class RecordVerificationExamples
               { "pointer": "/test/friction", "value": { "value": 0.3, "unit": "1" } }
             ],
             "provenance": {
-              "recordId": "sha256:1226b702aec015203f61e7d28a98103d9d9044c1aa5108faccd29023fda973cf",
+              "recordId": "sha256:996e807bf95059797390f6b6d7d7256b9f91821484389821158cff73063b6aac",
               "operation": "proof-load-evaluations",
               "contract": "0.9",
               "rules": "2026-12",
@@ -141,7 +134,7 @@ public static class RecordVerificationExamples
                 "digest": "sha256:f77ff4a98611c626ca2ea89e86382732e07391e602de7c94bfffee3343c08cc5"
               },
               "inputDigest": "sha256:c6b8e5434949d02650de6ee7f5fc0dfc9d8ad06840af8c56a1d7b0dddcf55d77",
-              "resultDigest": "sha256:28d041d8363c4eceb90ca21f9f015f8fb692334108abdefb032cfca449c025cc",
+              "resultDigest": "sha256:559a1d9d9320ac13238f82fcc5a9ee1e023b182f2e93eb838447d7661c3b5982",
               "computedAt": "2026-11-25T15:00:00Z"
             }
           }

@@ -9,6 +9,7 @@ public sealed class ProofLoadEvaluationTests(Service service)
     [Theory]
     [InlineData("before", "proceedWithCare", "passWithCare", "before")]
     [InlineData("after", "proceedWithCare", "passWithCare", "after")]
+    [InlineData("plan", "proceedWithCare", "passWithCare", "before")]
     [InlineData("creep", "doNotProceed", "reject", "after")]
     [InlineData("missing", "undetermined", "hold", "before")]
     public async Task Verdict_is_one_to_one_with_the_decision(string example, string decision, string verdict, string phase)
@@ -32,19 +33,57 @@ public sealed class ProofLoadEvaluationTests(Service service)
     [InlineData("/measured/wireSlip", "\"yes\"", "doNotProceed", "wire-slipped")]
     [InlineData("/measured/cracks", "\"yes\"", "doNotProceed", "cracked-under-proof")]
     [InlineData("/measured/asymmetry", "\"yes\"", "doNotProceed", "seated-askew")]
-    [InlineData("/measured/creepUnderHold", "\"unknown\"", "undetermined", "test-not-watched")]
-    [InlineData("/measured/steps", "null", "undetermined", "test-not-watched")]
+    [InlineData("/measured/creepUnderHold", "\"unknown\"", "undetermined", "facts-not-stated")]
+    [InlineData("/measured/steps", "null", "undetermined", "facts-not-stated")]
     [InlineData("/measured/steps/2/load/value", "80", "doNotProceed", "test-load-short")]
     [InlineData("/measured/steps/2/seating/value", "0.1", "proceedWithCare", "seating-little")]
     [InlineData("/socket/proofRating/value", "85", "doNotProceed", "proof-above-socket-rating")]
     [InlineData("/test/proofLoadFrom", "\"2026-03-12T13:00:01Z\"", "doNotProceed", "not-cured-for-proof")]
     [InlineData("/test", "null", "undetermined", "rated-load-missing")]
+    [InlineData("/measured/creepUnderHold", "null", "undetermined", "facts-not-stated")]
+    [InlineData("/test/proofLoadFrom", "null", "undetermined", "facts-not-stated")]
+    [InlineData("/socket/proofRating", "null", "undetermined", "facts-not-stated")]
     [InlineData("/test/exclusionZone", "\"no\"", "proceedWithCare", "no-exclusion-zone")]
     public async Task Test_with_one_thing_changed_decides_by_it(string pointer, string raw, string decision, string code)
     {
         var answer = await service.AnswerAsync(Proofs.Path, Proofs.Example("after").With(pointer, JsonNode.Parse(raw)));
         Assert.Contains(code, Plans.Codes(answer));
         Assert.Equal(decision, (string?)answer["decision"]);
+    }
+
+    /// <summary>An ordinary test with everything said: nothing but the demonstration is found, before it and after it.</summary>
+    [Theory]
+    [InlineData("before")]
+    [InlineData("after")]
+    public async Task Ordinary_test_with_everything_said_has_nothing_but_the_demonstration(string example) =>
+        Assert.Equal(["compound-demonstration"], Plans.Codes(await service.AnswerAsync(Proofs.Path, Proofs.Example(example))));
+
+    /// <summary>All that nobody stated is one finding; for a plan it is care, a quote asks for none of it.</summary>
+    [Theory]
+    [InlineData("pour", "undetermined", 1)]
+    [InlineData("plan", "proceedWithCare", 1)]
+    [InlineData("quote", "proceedWithCare", 0)]
+    public async Task Purpose_decides_which_facts_have_to_be_stated(string purpose, string decision, int count)
+    {
+        var answer = await service.AnswerAsync(Proofs.Path, Proofs.Example("after").With("/purpose", purpose).Without("/test/proofLoadFrom").Without("/socket/proofRating")
+            .With("/measured/wireSlip", "unknown").Without("/measured/cracks"));
+        Assert.Equal(decision, (string?)answer["decision"]);
+        var facts = answer["findings"]!.AsArray().Where(finding => (string?)finding!["code"] == "facts-not-stated").ToArray();
+        Assert.Equal(count, facts.Length);
+        Assert.All(facts, finding => Assert.Equal(3, finding!["related"]!.AsArray().Count));
+    }
+
+    /// <summary>40,000 lbf of breaking force and 20,000 lbf of proof load are just the half, as 40,100 and 20,050 are.</summary>
+    [Theory]
+    [InlineData(40_000, 20_000, false)]
+    [InlineData(40_100, 20_050, false)]
+    [InlineData(40_000, 20_001, true)]
+    public async Task Half_of_the_breaking_force_is_allowed_in_pounds_too(double breaking, double proof, bool isAbove)
+    {
+        static JsonObject Pounds(double value) => new() { ["value"] = value, ["unit"] = "lbf" };
+        var answer = await service.AnswerAsync(Proofs.Path, Proofs.Example("before").With("/ruleSet", "general")
+            .With("/rope/certificate/breakingForce", Pounds(breaking)).With("/test/proofLoad", Pounds(proof)));
+        Assert.Equal(isAbove, Plans.Codes(answer).Contains("proof-above-half-breaking"));
     }
 
     [Fact]

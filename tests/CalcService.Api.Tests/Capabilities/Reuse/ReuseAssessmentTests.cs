@@ -7,7 +7,12 @@ namespace CalcService.Api.Tests.Capabilities.Reuse;
 public sealed class ReuseAssessmentTests(Service service)
 {
     /// <summary>Members that no decision needs: names, what the room needs only for a comparison, and a temperature that "cold" already says.</summary>
-    private static readonly string[] Dispensable = ["/reference", "/ruleSet", "/coneRemoval/maximumTemperature", "/intended"];
+    private static readonly string[] Dispensable =
+    [
+        "/reference", "/ruleSet", "/coneRemoval/maximumTemperature", "/intended", "/socket/pin", "/socket/proofRating", "/socket/breakingForce",
+        // No pit was found, so nobody asks how deep one may be.
+        "/limits/pitDepth",
+    ];
 
     private static readonly Dictionary<string, string> Decisions = new()
     {
@@ -78,8 +83,17 @@ public sealed class ReuseAssessmentTests(Service service)
     [InlineData("/socket/material", """{"known":"no"}""", "hold", "socket-steel-unknown")]
     [InlineData("/socket/type", "\"closed\"", "hold", "bail-not-computed")]
     [InlineData("/socket/measured/stations/0/diameters/0/value", "23.5", "withdraw", "bore-worn")]
-    [InlineData("/socket/breakingForce", """{"value":252,"unit":"kN"}""", "withdraw", "socket-weaker-than-rope")]
-    [InlineData("/limits", "null", "hold", "wear-limits-missing")]
+    [InlineData("/limits", "null", "hold", "worn-without-limit")]
+    [InlineData("/socket/measured/earThickness/value", "12.8", "hold", "worn-without-limit")]
+    [InlineData("/socket/measured/pinDiameter/value", "33", "hold", "worn-without-limit")]
+    [InlineData("/socket/measured/earThickness/value", "5.3", "withdraw", "half-worn-away")]
+    [InlineData("/socket/measured/earThickness/value", "0.2", "withdraw", "half-worn-away")]
+    [InlineData("/socket/measured/pitDepth/value", "7.96", "withdraw", "half-worn-away")]
+    [InlineData("/socket/measured/outerDiameter/value", "45.1", "withdraw", "half-worn-away")]
+    [InlineData("/socket/measured/pinHoleDiameters/1/value", "79", "withdraw", "half-worn-away")]
+    [InlineData("/socket/measured/stations/0/diameters/0/value", "30", "withdraw", "bore-worn")]
+    [InlineData("/socket/measured/stations/0/diameters/0/value", "16", "withdraw", "bore-oval")]
+    [InlineData("/socket/measured/earThickness/value", "40", "hold", "size-not-as-drawn")]
     public async Task Sound_socket_with_one_thing_changed_is_disposed_of_by_it(string pointer, string raw, string disposition, string code)
     {
         var answer = await service.AnswerAsync(Reuses.Path, Reuses.Sound.With(pointer, JsonNode.Parse(raw)));
@@ -87,6 +101,23 @@ public sealed class ReuseAssessmentTests(Service service)
         Assert.Equal(disposition, (string?)answer.At("/result/disposition"));
         Assert.Equal(Decisions[disposition], (string?)answer["decision"]);
     }
+
+    /// <summary>A sound socket too small for this rope, or for this load, is a sound socket: the job stops, the socket is reused.</summary>
+    [Theory]
+    [InlineData("/socket/breakingForce", """{"value":252,"unit":"kN"}""", "socket-weaker-than-rope")]
+    [InlineData("/intended/rope/certificate/breakingForce", """{"value":330,"unit":"kN"}""", "socket-weaker-than-rope")]
+    [InlineData("/intended/rope/diameter", """{"value":26,"unit":"mm"}""", "rope-does-not-enter")]
+    [InlineData("/intended/ratedLoad", """{"value":60,"unit":"kN"}""", "intended-load-above-rating")]
+    [InlineData("/intended/proofLoad", """{"value":130,"unit":"kN"}""", "proof-above-socket-rating")]
+    public async Task Sound_socket_that_is_not_for_this_job_stays_sound(string pointer, string raw, string code)
+    {
+        var answer = await service.AnswerAsync(Reuses.Path, Reuses.Sound.With(pointer, JsonNode.Parse(raw)));
+        Assert.Contains(code, Plans.Codes(answer));
+        Assert.Equal(("reuse", "doNotProceed"), ((string?)answer.At("/result/disposition"), (string?)answer["decision"]));
+    }
+
+    [Fact]
+    public async Task Ordinary_socket_with_everything_said_has_nothing_found() => Assert.Empty(Plans.Codes(await service.AnswerAsync(Reuses.Path, Reuses.Sound)));
 
     [Fact]
     public async Task Wear_limit_in_a_check_is_that_of_the_request_with_its_source()

@@ -12,9 +12,7 @@ internal static class ReuseExamples
     /// <summary>The sound socket of the documentation with all that a note would ask for. The source has no quote in it: the pages go into a shell.</summary>
     public static OperationExamples Operation { get; } = new("/v1/reuse-assessments",
         ReuseAssessmentExamples.All.Single(example => example.Name == "reuse").Json
-            .With("/limits/source", "operator rule 7").With("/limits/pinWear", Quantity(2, "%")).With("/limits/earThicknessLoss", Quantity(5, "%"))
-            .With(Socket + "/pin", new JsonObject { ["yieldStrength"] = Quantity(600, "MPa") })
-            .With(Socket + "/breakingForce", Quantity(320, "kN")).With(Socket + "/proofRating", Quantity(120, "kN")),
+            .With("/limits/source", "operator rule 7").With("/limits/pinWear", Quantity(2, "%")).With("/limits/earThicknessLoss", Quantity(5, "%")),
         [.. SocketExamples.All, .. WearExamples.All]);
 
     public static JsonObject Indication(JsonObject socket, string? place, string? kind) =>

@@ -1,0 +1,67 @@
+using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
+
+namespace CalcService.Engine.Reuse;
+
+/// <summary>One kind of wear on one part.</summary>
+/// <param name="Check">Name of the check.</param>
+/// <param name="Rule">The finding where it is beyond its limit.</param>
+/// <param name="What">The wear in words.</param>
+/// <param name="Found">How much there is; null where it can't be told.</param>
+/// <param name="Limit">What maker or operator allows; null where nobody says.</param>
+/// <param name="Allowance">What drawing and reading leave, of the same kind.</param>
+/// <param name="Granted">Who grants the allowance.</param>
+/// <param name="LimitMember">The member that gives the limit.</param>
+/// <param name="MeasuredMember">The member that was measured.</param>
+/// <param name="Gaps">What it can't be told without.</param>
+internal sealed record WearReading(
+    string Check, FindingDefinition Rule, string What, Measure? Found, Measure? Limit, Measure Allowance, Source Granted, string LimitMember, string MeasuredMember, IReadOnlyList<Gap> Gaps);
+
+/// <summary>The one way in which wear is judged: by its limit, and where nobody gave one by what drawing and reading leave.</summary>
+internal static class WearJudge
+{
+    public static void Judge(this ReuseScope scope, WearReading one)
+    {
+        var measuredAt = ReusePointers.Measured(one.MeasuredMember);
+        if (one.Limit is not null)
+        {
+            scope.MustNotExceed(one.Check, one.Found, one.Limit, measuredAt, one.Rule, StatedBy(scope), [.. one.Gaps, .. SourceGaps(scope)]);
+            return;
+        }
+
+        var limitAt = ReusePointers.Limit(one.LimitMember);
+        var isBeyond = one.Found is { } found && Judged.IsAbove(found.Si, one.Allowance.Si);
+        if (isBeyond)
+        {
+            scope.Find(ReuseFindings.WornWithoutLimit, limitAt, one.Found, one.Allowance, [measuredAt], words: new FindingWord("what", one.What));
+        }
+
+        if (scope.IsOpen(one.Check, one.Rule, one.Gaps, one.Found, one.Allowance, one.Granted) || isBeyond)
+        {
+            scope.Checks.RemoveAll(check => check.Id == one.Check);
+            string[] missing = [.. one.Gaps.Select(gap => gap.Pointer).Distinct(StringComparer.Ordinal), .. isBeyond ? [limitAt] : Array.Empty<string>()];
+            scope.Write(one.Check, CheckOutcome.Undetermined, one.Rule, one.Found, one.Allowance, one.Granted, missing);
+            return;
+        }
+
+        scope.Write(one.Check, CheckOutcome.Pass, one.Rule, one.Found, one.Allowance, one.Granted);
+    }
+
+    /// <summary>Of several places the one to judge: the one worn most, or without a limit the one furthest beyond what is left to it.</summary>
+    public static (double? Found, double Allowed) Worst(double? limit, IReadOnlyList<(double Found, double Allowed)> places)
+    {
+        if (places.Count == 0)
+        {
+            return (null, 0);
+        }
+
+        var worst = places.MaxBy(place => limit is null ? place.Found - place.Allowed : place.Found);
+        return (worst.Found, worst.Allowed);
+    }
+
+    /// <summary>Who set the limits of the request.</summary>
+    public static Source StatedBy(ReuseScope scope) => new(scope.Input.Limits.Source ?? "not said", "limits", Basis.DataSheet);
+
+    public static Gap[] SourceGaps(ReuseScope scope) =>
+        string.IsNullOrWhiteSpace(scope.Input.Limits.Source) ? [new(ReuseFindings.LimitsMissing, ReusePointers.LimitsSource, "where the limits stand")] : [];
+}
