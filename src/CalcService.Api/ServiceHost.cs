@@ -9,6 +9,7 @@ using CalcService.Api.Capabilities.Verifications;
 using CalcService.Api.Catalogues;
 using CalcService.Api.Hosting;
 using CalcService.Api.OpenApi;
+using CalcService.Api.Pages;
 using CalcService.Api.Telemetry;
 using CalcService.Engine.Audits;
 using CalcService.Engine.Curing;
@@ -76,6 +77,7 @@ public static class ServiceHost
         builder.Services.AddProof();
         builder.Services.AddAudits();
         builder.Services.AddVerifications();
+        builder.Services.AddFindingPages(Findings);
         builder.Services.AddOpenApiDocument();
 
         var app = builder.Build();
@@ -103,6 +105,7 @@ public static class ServiceHost
         app.MapCatalogues(Findings);
         app.MapHealth();
         app.MapProblemPage();
+        app.MapFindingPages();
         app.MapOpenApiDocument();
         return app;
     }

@@ -13,10 +13,15 @@ public static class CalculationRoutes
     private static readonly int[] Refusals = [400, 406, 408, 413, 415, 422, 429, 500, 503];
     private static readonly int[] BatchRefusals = [400, 406, 408, 415, 429, 500, 503];
 
+    /// <summary>Registers a calculation.</summary>
+    public static IServiceCollection AddCapability<TCapability>(this IServiceCollection services)
+        where TCapability : class, ICapability =>
+        services.AddSingleton<TCapability>().AddSingleton<ICapability>(provider => provider.GetRequiredService<TCapability>());
+
     /// <summary>Registers a calculation, also among those whose archived answers can be computed again.</summary>
     public static IServiceCollection AddCalculation<TCapability>(this IServiceCollection services)
         where TCapability : class, IRecomputable =>
-        services.AddSingleton<TCapability>().AddSingleton<IRecomputable>(provider => provider.GetRequiredService<TCapability>());
+        services.AddCapability<TCapability>().AddSingleton<IRecomputable>(provider => provider.GetRequiredService<TCapability>());
 
     /// <param name="app">The application.</param>
     /// <param name="id">Operation id in the OpenAPI document, such as planPour.</param>

@@ -10,11 +10,18 @@ namespace CalcService.Api.Catalogues;
 public sealed class Representation
 {
     private readonly byte[] _body;
+    private readonly string _type;
     private readonly EntityTagHeaderValue _tag;
 
     public Representation(object content)
+        : this(JsonSerializer.SerializeToUtf8Bytes(content, content.GetType(), ApiJson.Options), CalculationEndpoint.MediaType)
     {
-        _body = JsonSerializer.SerializeToUtf8Bytes(content, content.GetType(), ApiJson.Options);
+    }
+
+    public Representation(byte[] body, string type)
+    {
+        _body = body;
+        _type = type;
         _tag = new EntityTagHeaderValue($"\"{Digest.Of(_body)[7..39]}\"");
     }
 
@@ -29,7 +36,7 @@ public sealed class Representation
             return;
         }
 
-        http.Response.ContentType = CalculationEndpoint.MediaType;
+        http.Response.ContentType = _type;
         http.Response.ContentLength = _body.Length;
         await http.Response.Body.WriteAsync(_body, http.RequestAborted);
     }

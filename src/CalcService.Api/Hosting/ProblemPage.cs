@@ -1,5 +1,6 @@
 using System.Net;
 using System.Text;
+using CalcService.Api.Pages;
 using CalcService.Api.Problems;
 
 namespace CalcService.Api.Hosting;
@@ -10,9 +11,9 @@ public static class ProblemPage
     public static void MapProblemPage(this IEndpointRouteBuilder app)
     {
         var page = Encoding.UTF8.GetBytes(Write());
-        app.MapRead("/docs/problems", "text/html", (async Task (HttpContext http) =>
+        app.MapRead("/docs/problems", HtmlPage.Type, (async Task (HttpContext http) =>
         {
-            http.Response.ContentType = "text/html; charset=utf-8";
+            http.Response.ContentType = HtmlPage.ContentType;
             http.Response.ContentLength = page.Length;
             await http.Response.Body.WriteAsync(page, http.RequestAborted);
         })).ExcludeFromDescription();
@@ -21,10 +22,7 @@ public static class ProblemPage
     private static string Write()
     {
         var html = new StringBuilder("""
-            <!doctype html>
-            <html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width"><title>Problems</title>
-            <style>body{font:16px/1.5 system-ui,sans-serif;max-width:46rem;margin:2rem auto;padding:0 1rem}h2{margin-top:2rem}code{background:#eee;padding:.1em .3em}</style>
-            </head><body><h1>Problems</h1>
+            <h1>Problems</h1>
             <p>Every refusal is <code>application/problem+json</code> (RFC 9457). <code>errors</code> lists everything that is wrong, each with a JSON Pointer.</p>
             """);
         foreach (var kind in ProblemKinds.All)
@@ -33,6 +31,6 @@ public static class ProblemPage
                 $"\n<h2 id=\"{kind.Code}\">{kind.Status} {kind.Code}</h2>\n<p><strong>{WebUtility.HtmlEncode(kind.Title)}.</strong> {WebUtility.HtmlEncode(kind.Advice)}</p>");
         }
 
-        return html.Append("\n</body></html>\n").ToString();
+        return HtmlPage.Of("Problems", html.ToString());
     }
 }

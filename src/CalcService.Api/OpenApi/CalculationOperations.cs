@@ -12,7 +12,11 @@ namespace CalcService.Api.OpenApi;
 /// <param name="Name">Short name, also the name in the .http file.</param>
 /// <param name="Summary">What it shows.</param>
 /// <param name="Body">The request.</param>
-public sealed record RequestExample(string Name, string Summary, string Body);
+public sealed record RequestExample(string Name, string Summary, string Body)
+{
+    /// <summary>The request, read.</summary>
+    public JsonObject Json => JsonNode.Parse(Body)!.AsObject();
+}
 
 /// <summary>Marks the endpoint of a calculation with its examples.</summary>
 /// <param name="IsBatch">Whether it takes many requests, one a line.</param>
@@ -56,7 +60,7 @@ public sealed class CalculationOperations : IOperationFilter
         else if (operation.RequestBody?.Content?[CalculationEndpoint.MediaType] is OpenApiMediaType body)
         {
             body.Examples = endpoint.Examples.ToDictionary(example => example.Name, IOpenApiExample (example) =>
-                new OpenApiExample { Summary = example.Summary, Value = JsonNode.Parse(example.Body) });
+                new OpenApiExample { Summary = example.Summary, Value = example.Json });
         }
 
         // A page and its picture; an answer has a schema of its own.
@@ -89,7 +93,7 @@ public sealed class CalculationOperations : IOperationFilter
     /// <summary>A stream of JSON values has no schema in OpenAPI 3.1: it is text, and its lines are described in words.</summary>
     private static void Batch(OpenApiOperation operation, CalculationMetadata endpoint)
     {
-        var line = string.Join("\n", endpoint.Examples.Select(example => JsonNode.Parse(example.Body)!.ToJsonString(Plain)));
+        var line = string.Join("\n", endpoint.Examples.Select(example => example.Json.ToJsonString(Plain)));
         operation.RequestBody = new OpenApiRequestBody
         {
             Required = true,

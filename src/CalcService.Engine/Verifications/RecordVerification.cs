@@ -27,10 +27,8 @@ public static class RecordVerification
         return new(compared, findings.Sorted(), VerificationNotes.All, [], new Trace(budget.Trace).Steps);
     }
 
-    private static Finding About(FindingDefinition definition, Comparison compared) => new(definition, definition.Severities[0], compared.Pointer!)
-    {
-        Words = [new("reason", compared.Reason!), new("pointer", compared.Pointer!)],
-    };
+    private static Finding About(FindingDefinition definition, Comparison compared) =>
+        new(definition, definition.Severities[0], compared.Pointer!) { Words = [new("reason", compared.Reason!), new("pointer", compared.Pointer!)] };
 
     private static void AddIfAny(FindingList findings, FindingDefinition definition, IReadOnlyList<string> places)
     {

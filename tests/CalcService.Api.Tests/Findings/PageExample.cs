@@ -1,29 +1,28 @@
+using System.Net;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
-using CalcService.Api.Tests.Fixtures;
 
 namespace CalcService.Api.Tests.Findings;
 
-/// <summary>An example as it stands on a committed page, read as a stranger would: path, request, decision, finding.</summary>
+/// <summary>An example as it stands on a served page, read as a stranger would: path, request, decision, finding.</summary>
 public sealed partial record PageExample(string Page, string Severity, string Path, string Request, string Decision, JsonObject Finding)
 {
-    public static IReadOnlyList<PageExample> All { get; } =
-    [
-        .. Directory.GetFiles(Repository.PathOf("docs", "findings"), "*.md").Order(StringComparer.Ordinal)
-            .Where(file => System.IO.Path.GetFileName(file) != "README.md").SelectMany(Read),
-    ];
+    public static IEnumerable<PageExample> Read(string code, string page) => Heading().Split(page).Skip(1).Select(part =>
+    {
+        var match = Example().Match(part);
+        Assert.True(match.Success, $"{code} has an example that can't be read.");
+        return new PageExample(code, match.Groups["severity"].Value, match.Groups["path"].Value,
+            Text(match, "request"), match.Groups["decision"].Value, JsonNode.Parse(Text(match, "finding"))!.AsObject());
+    });
 
-    private static IEnumerable<PageExample> Read(string file) =>
-        File.ReadAllText(file).ReplaceLineEndings("\n").Split("\n## Example: ").Skip(1).Select(part =>
-        {
-            var match = Example().Match(part);
-            Assert.True(match.Success, $"{file} has an example that can't be read.");
-            return new PageExample(System.IO.Path.GetFileNameWithoutExtension(file), match.Groups["severity"].Value, match.Groups["path"].Value,
-                match.Groups["request"].Value, match.Groups["decision"].Value, JsonNode.Parse(match.Groups["finding"].Value)!.AsObject());
-        });
+    private static string Text(Match match, string group) => WebUtility.HtmlDecode(match.Groups[group].Value);
+
+    [GeneratedRegex("<h2[^>]*>Example: ")]
+    private static partial Regex Heading();
 
     [GeneratedRegex(
-        "^(?<severity>[a-z]+)\n.*?\n`POST (?<path>/[^`]*)`\n\n```json\n(?<request>.*?)\n```\n\nThe decision is `(?<decision>[A-Za-z]+)`[^\n]*\n\n```json\n(?<finding>.*?)\n```",
+        "^(?<severity>[a-z]+)</h2>.*?<p><code>POST (?<path>/[^<]*)</code></p>\n<pre><code[^>]*>(?<request>[^<]*)</code></pre>\n"
+            + "<p>The decision is <code>(?<decision>[A-Za-z]+)</code>[^<]*</p>\n<pre><code[^>]*>(?<finding>[^<]*)</code></pre>",
         RegexOptions.Singleline | RegexOptions.ExplicitCapture)]
     private static partial Regex Example();
 }

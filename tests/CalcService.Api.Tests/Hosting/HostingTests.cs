@@ -35,6 +35,8 @@ public sealed class HostingTests(Service service)
     [InlineData("/nothing", 404)]
     [InlineData("/health/live", 200)]
     [InlineData("/docs/problems", 200)]
+    [InlineData("/docs/findings/lot-expired", 200)]
+    [InlineData("/docs/findings/no-such-code", 404)]
     public async Task Response_of_any_kind_carries_the_security_headers(string path, int status)
     {
         var reply = await service.GetAsync(path);
@@ -96,9 +98,10 @@ public sealed class HostingTests(Service service)
     {
         var page = await service.GetAsync("/docs/index.html");
         var problems = await service.GetAsync("/docs/problems");
+        var finding = await service.GetAsync("/docs/findings/lot-expired");
 
         Assert.Equal("text/html", page.MediaType);
-        Assert.All([page, problems], reply =>
+        Assert.All([page, problems, finding], reply =>
         {
             Assert.Equal(200, reply.Status);
             Assert.DoesNotMatch("(src|href)=[\"'](https?:)?//", reply.Text);

@@ -55,7 +55,7 @@ public sealed class BadReadTests(Service service, DocumentedRoutes routes) : ICl
     [Fact]
     public async Task Head_that_is_refused_has_the_status_of_get_and_no_body()
     {
-        foreach (var (path, status) in new[] { ("/v1/units?x=1", 400), ("/v1/nothing", 404), ("/v1/rules/no-such-code", 404), (Plans.Path, 405), ("/docs/problems?x", 400) })
+        foreach (var (path, status) in new[] { ("/v1/units?x=1", 400), ("/v1/nothing", 404), ("/v1/rules/no-such-code", 404), (Plans.Path, 405), ("/docs/problems?x", 400), ("/docs/findings/no-such-code", 404) })
         {
             using var request = new HttpRequestMessage(HttpMethod.Head, path);
             var head = await Reply.SendAsync(service.Client, request);
@@ -100,16 +100,22 @@ public sealed class BadReadTests(Service service, DocumentedRoutes routes) : ICl
     [InlineData("'%20OR%201=1--")]
     [InlineData("*")]
     [InlineData("lot-expired/limits")]
-    public async Task Code_that_is_none_is_a_404_that_does_not_repeat_it(string code) => await AssertNoRuleAsync(code);
+    public async Task Code_that_is_none_is_a_404_that_does_not_repeat_it(string code) => await AssertNoneAsync(code);
 
     [Fact]
-    public async Task Code_of_7_000_characters_is_a_404() => await AssertNoRuleAsync(new string('x', 7_000));
+    public async Task Code_of_7_000_characters_is_a_404() => await AssertNoneAsync(new string('x', 7_000));
 
-    private async Task AssertNoRuleAsync(string code)
+    private async Task AssertNoneAsync(string code)
+    {
+        await AssertNoneAsync("/v1/rules/", code);
+        await AssertNoneAsync("/docs/findings/", code);
+    }
+
+    private async Task AssertNoneAsync(string below, string code)
     {
         // HttpClient would tidy the address up.
         using var connection = new RawConnection(service.Address);
-        await connection.SendAsync($"GET /v1/rules/{code} HTTP/1.1\r\nHost: here\r\nConnection: close\r\n\r\n");
+        await connection.SendAsync($"GET {below}{code} HTTP/1.1\r\nHost: here\r\nConnection: close\r\n\r\n");
         var reply = await connection.ReadToEndAsync();
 
         Assert.Equal(404, reply.Status);

@@ -3,7 +3,6 @@ using System.Text;
 using System.Text.Json.Nodes;
 using CalcService.Api.Calculations;
 using CalcService.Api.Capabilities.Pouring;
-using CalcService.Api.Tests.Findings;
 using CalcService.Api.Tests.Fixtures;
 using CalcService.Api.Writing;
 

@@ -4,7 +4,6 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using CalcService.Api.Calculations;
 using CalcService.Api.Hosting;
-using CalcService.Api.Tests.Findings;
 using CalcService.Api.Tests.Fixtures;
 using CalcService.Api.Writing;
 

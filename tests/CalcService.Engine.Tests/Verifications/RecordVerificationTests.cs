@@ -8,40 +8,41 @@ public sealed class RecordVerificationTests
 {
     private const string Place = "/answer/findings/0/message";
 
+    private static readonly Comparison Match = new(VerificationOutcome.Match);
+
+    private static readonly Comparison Differs = new(VerificationOutcome.Differs, "/answer/decision", "Computed again it is another");
+
+    private static readonly Comparison CannotVerify = new(VerificationOutcome.CannotVerify, "/answer/provenance/engine", "Another engine");
+
+    public static TheoryData<Comparison, Decision, int> Compared => new()
+    {
+        { Match, Decision.Proceed, 0 },
+        { Differs, Decision.DoNotProceed, 1 },
+        { CannotVerify, Decision.Undetermined, 1 },
+        { Match with { OtherWords = [Place, Place] }, Decision.ProceedWithCare, 1 },
+        { Match with { UnknownMembers = [Place] }, Decision.ProceedWithCare, 1 },
+        { Match with { OtherWords = [Place], UnknownMembers = [Place] }, Decision.ProceedWithCare, 2 },
+        // What could not be compared changes nothing by itself, and of an answer that differs no words are told.
+        { Match with { NotCompared = [Place] }, Decision.Proceed, 0 },
+        { Differs with { OtherWords = [Place], UnknownMembers = [Place] }, Decision.DoNotProceed, 1 },
+    };
+
     [Theory]
-    [InlineData(VerificationOutcome.Match, Decision.Proceed)]
-    [InlineData(VerificationOutcome.Differs, Decision.DoNotProceed)]
-    [InlineData(VerificationOutcome.CannotVerify, Decision.Undetermined)]
-    public void Outcome_gives_the_decision(VerificationOutcome outcome, Decision decision) =>
-        Says(outcome == VerificationOutcome.Match ? new(outcome) : new(outcome, "/answer/decision", "Computed again it is another"), decision, findings: outcome == VerificationOutcome.Match ? 0 : 1);
-
-    [Fact]
-    public void Words_that_differ_are_a_caution() => Says(new(VerificationOutcome.Match) { OtherWords = [Place, Place] }, Decision.ProceedWithCare, findings: 1);
-
-    [Fact]
-    public void Members_that_nobody_knows_are_a_caution() => Says(new(VerificationOutcome.Match) { UnknownMembers = [Place] }, Decision.ProceedWithCare, findings: 1);
-
-    [Fact]
-    public void Words_that_could_not_be_compared_change_nothing() => Says(new(VerificationOutcome.Match) { NotCompared = [Place] }, Decision.Proceed, findings: 0);
-
-    [Fact]
-    public void Answer_that_differs_says_nothing_of_its_words() =>
-        Says(new(VerificationOutcome.Differs, "/answer/decision", "Computed again it is another") { OtherWords = [Place], UnknownMembers = [Place] }, Decision.DoNotProceed, findings: 1);
+    [MemberData(nameof(Compared), DisableDiscoveryEnumeration = true)]
+    public void Comparison_gives_the_decision(Comparison compared, Decision decision, int findings)
+    {
+        var answer = RecordVerification.Of(compared, new Budget(1));
+        Assert.Equal((decision, findings), (answer.Decision, answer.Findings.Count));
+        RoomFindings.FillTheirWords($"{compared}", answer.Findings);
+    }
 
     [Fact]
     public void Unchecked_is_what_nobody_knows_and_what_could_not_be_compared() =>
-        Assert.Equal(["/a", "/b"], new Comparison(VerificationOutcome.Match) { UnknownMembers = ["/a"], NotCompared = ["/b"], OtherWords = [Place] }.Unchecked);
+        Assert.Equal(["/a", "/b"], (Match with { UnknownMembers = ["/a"], NotCompared = ["/b"], OtherWords = [Place] }).Unchecked);
 
     [Fact]
     public void Catalogue_holds_every_definition_of_the_room() => RoomFindings.AreExactlyCatalogued(VerificationFindings.All, typeof(VerificationFindings));
 
     [Fact]
     public void Definition_says_what_it_means_what_to_do_and_where_it_comes_from() => RoomFindings.SayWhatTheyMean(VerificationFindings.All);
-
-    private static void Says(Comparison compared, Decision decision, int findings)
-    {
-        var answer = RecordVerification.Of(compared, new Budget(1));
-        Assert.Equal((decision, findings), (answer.Decision, answer.Findings.Count));
-        RoomFindings.FillTheirWords($"{compared}", answer.Findings);
-    }
 }

@@ -5,10 +5,10 @@ using CalcService.Api.Reading;
 namespace CalcService.Api.Capabilities.Verifications;
 
 /// <summary>
-/// Walks an answer as computed now, in the order of the contract, beside the archived one. What counts is kept to its first difference;
-/// what stands beside it, members that nobody knows and words that can't be read are gathered.
+/// Walks an answer as computed now, in the order of the contract, beside the archived one. Of what counts the first difference is kept;
+/// what else isn't as computed, members that nobody knows and words that can't be compared are gathered.
 /// </summary>
-/// <param name="findings">The words of findings; null where the archived answer is worded in another way than this release words its own.</param>
+/// <param name="findings">The words of findings; null where the archived answer is of another language or contract.</param>
 internal sealed class AnswerComparison(FindingWords? findings)
 {
     private readonly List<string> _beside = [];
@@ -132,7 +132,8 @@ internal sealed class AnswerComparison(FindingWords? findings)
 
     private void Quantity(JsonElement archived, JsonElement computed, Place at)
     {
-        if (archived.ValueKind != JsonValueKind.Object || !archived.TryGetProperty("value", out var value) || !archived.TryGetProperty("unit", out var unit))
+        if (archived.ValueKind != JsonValueKind.Object
+            || !archived.TryGetProperty("value", out var value) || !archived.TryGetProperty("unit", out var unit))
         {
             Require(false, at, computed);
             return;
@@ -155,7 +156,8 @@ internal sealed class AnswerComparison(FindingWords? findings)
     {
         if (!isSame)
         {
-            Differ(at, computed.ValueKind is JsonValueKind.Object or JsonValueKind.Array ? "Computed again it is another" : $"Computed again it is {computed.GetRawText()}");
+            var isShown = computed.ValueKind is not (JsonValueKind.Object or JsonValueKind.Array);
+            Differ(at, isShown ? $"Computed again it is {computed.GetRawText()}" : "Computed again it is another");
         }
     }
 

@@ -16,7 +16,7 @@ public sealed class ArchivedAnswer(JsonElement answer)
     private const string Root = "/answer";
 
     /// <summary>Whether it has what only an answer in full detail has.</summary>
-    public bool IsFull => Member(answer, "trace") is { ValueKind: JsonValueKind.Array } trace && trace.GetArrayLength() > 0
+    public bool IsFull => (Member(answer, "trace") is { ValueKind: JsonValueKind.Array } trace && trace.GetArrayLength() > 0)
         || Member(answer, "input") is { ValueKind: not JsonValueKind.Null };
 
     /// <summary>The edition by which it was computed; else why it can't be computed again.</summary>
@@ -29,12 +29,14 @@ public sealed class ArchivedAnswer(JsonElement answer)
 
         if (engine != EngineVersion.Current)
         {
-            return (null, CannotVerify("/provenance/engine", $"It was computed by engine {ReadErrors.Show(engine)}; this is engine {EngineVersion.Current}"));
+            var reason = $"It was computed by engine {ReadErrors.Show(engine)}; this is engine {EngineVersion.Current}";
+            return (null, CannotVerify("/provenance/engine", reason));
         }
 
         if (Text("rules") is not { } edition || RuleBook.Find(edition) is not { } rules)
         {
-            return (null, CannotVerify("/provenance/rules", $"Its edition of the rules is not known here; known: {string.Join(", ", RuleBook.All.Select(book => book.Edition))}"));
+            var known = string.Join(", ", RuleBook.All.Select(book => book.Edition));
+            return (null, CannotVerify("/provenance/rules", $"Its edition of the rules is not known here; known: {known}"));
         }
 
         return (rules, null);
@@ -45,7 +47,11 @@ public sealed class ArchivedAnswer(JsonElement answer)
     {
         using var sent = ShapeWriter.WriteAnswer(recomputed);
         var now = JsonElement.Parse(sent.Written.Span);
-        return Against(calculation.Compared, now, findings) with { RecordId = Provenance(now, "recordId"), ResultDigest = Provenance(now, "resultDigest") };
+        return Against(calculation.Compared, now, findings) with
+        {
+            RecordId = Provenance(now, "recordId"),
+            ResultDigest = Provenance(now, "resultDigest"),
+        };
     }
 
     private Comparison Against(ObjectShape shape, JsonElement now, FindingWords findings)
@@ -59,25 +65,35 @@ public sealed class ArchivedAnswer(JsonElement answer)
         var walk = new AnswerComparison(isWordedHere ? findings : null);
         walk.Walk(shape, answer, now, Root);
         var outcome = walk.First is null ? VerificationOutcome.Match : VerificationOutcome.Differs;
-        return new(outcome, walk.First?.Pointer, walk.First?.Reason) { OtherWords = walk.Beside, UnknownMembers = walk.Unknown, NotCompared = walk.Unread };
+        return new(outcome, walk.First?.Pointer, walk.First?.Reason)
+        {
+            OtherWords = walk.Beside,
+            UnknownMembers = walk.Unknown,
+            NotCompared = walk.Unread,
+        };
     }
 
     private static Comparison CannotVerify(string pointer, string reason) =>
         new(VerificationOutcome.CannotVerify, Root + pointer, reason) { NotCompared = [Root] };
 
-    /// <summary>A profile is a name; what it stood for can only be told by the digest. The sheet is part of the input, so with it the input's digest has changed.</summary>
+    /// <summary>
+    /// A profile is a name; what it stood for can only be told by the digest. The sheet is part of the input, so with it the input's
+    /// digest has changed.
+    /// </summary>
     private bool SheetHasChanged(JsonElement now) =>
-        Compound(now) is { Profile: { } profile, Digest: { } digest } && Compound(answer) is { Digest: { } before } then && then.Profile == profile && before != digest
-        && Text("inputDigest") != Provenance(now, "inputDigest");
+        Compound(now) is { Profile: { } profile, Digest: { } digest } && Compound(answer) is { Digest: { } before } then
+        && then.Profile == profile && before != digest && Text("inputDigest") != Provenance(now, "inputDigest");
 
     private static (string? Profile, string? Digest)? Compound(JsonElement of) =>
-        Member(Member(of, "provenance"), "compound") is { ValueKind: JsonValueKind.Object } compound ? (TextOf(compound, "profile"), TextOf(compound, "digest")) : null;
+        Member(Member(of, "provenance"), "compound") is { ValueKind: JsonValueKind.Object } compound
+            ? (TextOf(compound, "profile"), TextOf(compound, "digest")) : null;
 
     private string? Text(string name) => Provenance(answer, name);
 
     private static string? Provenance(JsonElement of, string name) => TextOf(Member(of, "provenance"), name);
 
-    private static string? TextOf(JsonElement? owner, string name) => Member(owner, name) is { ValueKind: JsonValueKind.String } text ? text.GetString() : null;
+    private static string? TextOf(JsonElement? owner, string name) =>
+        Member(owner, name) is { ValueKind: JsonValueKind.String } text ? text.GetString() : null;
 
     private static JsonElement? Member(JsonElement? owner, string name) =>
         owner is { ValueKind: JsonValueKind.Object } known && known.TryGetProperty(name, out var member) ? member : null;

@@ -22,7 +22,10 @@ public enum AnswerSignature
 /// <summary>Whether an archived answer is what its request gives.</summary>
 public sealed record RecordVerificationResult
 {
-    /// <summary>match (of numbers, decision and findings) → proceed, or proceedWithCare where something beside them is not as computed; differs → doNotProceed; cannotVerify → undetermined.</summary>
+    /// <summary>
+    /// match (of numbers, decision and findings) → proceed, or proceedWithCare where something beside them is not as computed;
+    /// differs → doNotProceed; cannotVerify → undetermined.
+    /// </summary>
     public required VerificationOutcome Outcome { get; init; }
 
     /// <summary>The first member of this request that differs from what is computed, or that stands against computing it; null where it matches.</summary>
@@ -32,7 +35,9 @@ public sealed record RecordVerificationResult
     [Words]
     public required string? Reason { get; init; }
 
-    /// <summary>Pointers to the parts of the archived answer that this verification says nothing about: members that are not known, words that can't be compared.</summary>
+    /// <summary>
+    /// Pointers to what this verification says nothing about: members that are not known, words that can't be compared.
+    /// </summary>
     public required IReadOnlyList<string> Unchecked { get; init; }
 
     /// <summary>Who gave the answer is proven by a signature only; always absent until answers are signed.</summary>

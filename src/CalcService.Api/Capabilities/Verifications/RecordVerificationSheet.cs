@@ -11,12 +11,13 @@ public static class RecordVerificationSheet
 {
     private static readonly Dictionary<VerificationOutcome, (string Words, string Fill)> Outcomes = new()
     {
-        [VerificationOutcome.Match] = ("Numbers, decision and findings of the archived answer are what its request gives.", "#3f7d4e"),
+        [VerificationOutcome.Match] = ("Numbers, decision and findings are what the request gives.", "#3f7d4e"),
         [VerificationOutcome.Differs] = ("The archived answer differs from what its request gives.", "#b5451b"),
         [VerificationOutcome.CannotVerify] = ("The archived answer can't be computed again here.", "#8a8a8a"),
     };
 
-    private static readonly (string Words, string Fill) Beside = ("Numbers, decision and findings match; what stands beside them does not.", "#c99a2e");
+    private static readonly (string Words, string Fill) Beside =
+        ("Numbers, decision and findings match; what stands beside them does not.", "#c99a2e");
 
     public static string Write(RecordVerificationRequest request, Answer<RecordVerificationResult> answer) => SheetPage.Write(
         "Verification of an archived answer",
@@ -28,7 +29,8 @@ public static class RecordVerificationSheet
             page.Add("p", Of(answer).Words).Table(["", ""],
             [
                 ["First difference", result.Pointer ?? "none"], ["Why", result.Reason ?? "-"],
-                ["Not checked", result.Unchecked.Count == 0 ? "-" : string.Join(", ", result.Unchecked)], ["Signature", SheetText.Words(result.Signature.ToString()).Trim()],
+                ["Not checked", result.Unchecked.Count == 0 ? "-" : string.Join(", ", result.Unchecked)],
+                ["Signature", SheetText.Words(result.Signature.ToString()).Trim()],
                 ["Record id, archived", Archived(request)], ["Record id, computed", result.RecordId ?? SheetText.NotKnown],
             ]);
             page.Raw($"<div class=\"picture\">{Picture(answer)}</div>");
@@ -41,7 +43,8 @@ public static class RecordVerificationSheet
         var (words, fill) = Of(answer);
         var svg = new SvgText(680, 60, words);
         svg.Box(12, 14, 32, 32, fill, SvgText.Ink);
-        svg.Label(58, 28, words, "start", bold: true).Label(58, 44, answer.Findings.Count > 0 ? answer.Findings[0].Pointer : "no difference", "start");
+        svg.Label(58, 28, words, "start", bold: true)
+            .Label(58, 44, answer.Findings.Count > 0 ? answer.Findings[0].Pointer : "no difference", "start");
         return svg.ToString();
     }
 

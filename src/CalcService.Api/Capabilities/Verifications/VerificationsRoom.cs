@@ -6,12 +6,13 @@ namespace CalcService.Api.Capabilities.Verifications;
 /// <summary>The room of verifications: its services and its paths.</summary>
 public static class VerificationsRoom
 {
-    public static void AddVerifications(this IServiceCollection services) => services.AddSingleton<RecordVerificationCapability>();
+    public static void AddVerifications(this IServiceCollection services) => services.AddCapability<RecordVerificationCapability>();
 
     public static void MapVerifications(this IEndpointRouteBuilder app) => app.MapCalculation<RecordVerificationCapability>(
         "verifyRecord",
         "Compute an archived answer again",
-        "Whether an archived answer is what its request gives, by the rules and the engine that it names: decision, numbers, findings, assumptions and ids. Words that differ and members that are not known are a caution.",
+        "Whether an archived answer is what its request gives, by the rules and the engine that it names: decision, numbers, findings, "
+        + "assumptions and ids. Words that differ and members that are not known are a caution.",
         RecordVerificationExamples.All,
         new(
             (request, answer) => RecordVerificationSheet.Write((RecordVerificationRequest)request, (Answer<RecordVerificationResult>)answer),

@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using CalcService.Api.Tests.Fixtures;
 
 namespace CalcService.Api.Tests.Capabilities.Verifications;
 
@@ -52,8 +51,8 @@ internal sealed record Forgery(Trick Trick, string Pointer, JsonObject Answer)
             (Trick.Remove, _) when !isItem => answer.Without(pointer),
             (Trick.MakeNull, not null) => answer.With(pointer, null),
             (Trick.AddMember, JsonObject) => answer.With($"{pointer}/{Invented}", "the foreman"),
-            (Trick.AddItem, JsonArray list) => answer.With(pointer, new JsonArray([.. list.Select(item => item?.DeepClone()), list.Count > 0 ? list[0]?.DeepClone() : "x"])),
-            (Trick.RemoveItem, JsonArray { Count: > 0 } list) => answer.With(pointer, new JsonArray([.. list.Skip(1).Select(item => item?.DeepClone())])),
+            (Trick.AddItem, JsonArray list) => answer.With(pointer, Copy(list.Append(list.Count > 0 ? list[0] : "x"))),
+            (Trick.RemoveItem, JsonArray { Count: > 0 } list) => answer.With(pointer, Copy(list.Skip(1))),
             _ => null,
         };
         return forged is null ? null : new(trick, pointer, forged);
@@ -62,14 +61,27 @@ internal sealed record Forgery(Trick Trick, string Pointer, JsonObject Answer)
     /// <summary>Where an added member stands.</summary>
     public string Added => $"/answer{Pointer}/{Invented}";
 
+    private static JsonArray Copy(IEnumerable<JsonNode?> items) => new([.. items.Select(item => item?.DeepClone())]);
+
     private static JsonNode Other(JsonValue leaf, string pointer) => leaf.GetValueKind() switch
     {
-        JsonValueKind.Number => (double)leaf is var number && number == 0 ? 1e-9 : number + (2 * Math.Pow(10, Math.Floor(Math.Log10(Math.Abs(number))) - 5)),
-        JsonValueKind.String when pointer.EndsWith("/message", StringComparison.Ordinal) || pointer.EndsWith("/action", StringComparison.Ordinal) => "OK to pour",
-        JsonValueKind.String when (string)leaf! is var text && text.Contains('T', StringComparison.Ordinal)
-            && DateTimeOffset.TryParse(text, CultureInfo.InvariantCulture, out var time) => time.AddMinutes(2).ToString("yyyy-MM-dd'T'HH:mm:sszzz", CultureInfo.InvariantCulture),
-        JsonValueKind.String => (string)leaf! + "x",
+        JsonValueKind.Number => Other((double)leaf),
+        JsonValueKind.String => Other((string)leaf!, pointer),
         JsonValueKind.True => false,
         _ => true,
     };
+
+    private static double Other(double number) =>
+        number == 0 ? 1e-9 : number + (2 * Math.Pow(10, Math.Floor(Math.Log10(Math.Abs(number))) - 5));
+
+    private static string Other(string text, string pointer)
+    {
+        if (pointer.EndsWith("/message", StringComparison.Ordinal) || pointer.EndsWith("/action", StringComparison.Ordinal))
+        {
+            return "OK to pour";
+        }
+
+        return text.Contains('T', StringComparison.Ordinal) && DateTimeOffset.TryParse(text, CultureInfo.InvariantCulture, out var time)
+            ? time.AddMinutes(2).ToString("yyyy-MM-dd'T'HH:mm:sszzz", CultureInfo.InvariantCulture) : text + "x";
+    }
 }

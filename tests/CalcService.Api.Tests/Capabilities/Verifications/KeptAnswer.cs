@@ -22,7 +22,8 @@ internal sealed record KeptAnswer(IRecomputable Calculation, JsonObject Answer, 
     {
         var archived = new ArchivedAnswer(JsonElement.Parse(answer.ToJsonString()));
         var (_, against) = archived.Edition();
-        return RecordVerification.Of(against ?? archived.Compare(Calculation, archived.IsFull ? Again.Full : Again.Plain, Words), new Budget(1));
+        var again = archived.IsFull ? Again.Full : Again.Plain;
+        return RecordVerification.Of(against ?? archived.Compare(Calculation, again, Words), new Budget(1));
     }
 
     /// <summary>The answer without and in full detail.</summary>

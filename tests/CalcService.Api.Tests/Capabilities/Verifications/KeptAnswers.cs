@@ -1,6 +1,5 @@
 using System.Text.Json.Nodes;
 using CalcService.Api.Calculations;
-using CalcService.Api.Tests.Findings;
 using CalcService.Api.Tests.Fixtures;
 using Microsoft.Extensions.DependencyInjection;
 
@@ -17,8 +16,9 @@ public sealed class KeptAnswers(Service service) : IAsyncLifetime
 
     public async ValueTask InitializeAsync()
     {
-        OfExamples = Of((await ServedContract.ReadAsync(service)).Answering
-            .SelectMany(route => route.Examples.SelectMany(example => new[] { (route.Path, example.Body), (route.Path, example.Body.With("/units", "inch")) })));
+        var examples = (await ServedContract.ReadAsync(service)).Answering
+            .SelectMany(route => route.Examples.Select(example => (route.Path, Request: example.Body))).ToArray();
+        OfExamples = Of(examples.Concat(examples.Select(example => (example.Path, example.Request.With("/units", "inch")))));
         OfFindings = Of(OperationExamples.All.SelectMany(operation => operation.Requests.Select(request => (operation.Path, request))));
     }
 
@@ -27,6 +27,7 @@ public sealed class KeptAnswers(Service service) : IAsyncLifetime
     private KeptAnswer[] Of(IEnumerable<(string Path, JsonObject Request)> requests)
     {
         var calculations = service.Services.GetServices<IRecomputable>().ToDictionary(calculation => "/v1/" + calculation.Operation);
-        return [.. requests.Where(request => calculations.ContainsKey(request.Path)).SelectMany(request => KeptAnswer.Of(calculations[request.Path], request.Request))];
+        return [.. requests.Where(request => calculations.ContainsKey(request.Path))
+            .SelectMany(request => KeptAnswer.Of(calculations[request.Path], request.Request))];
     }
 }

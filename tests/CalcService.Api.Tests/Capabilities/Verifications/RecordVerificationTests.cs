@@ -128,7 +128,10 @@ public sealed class RecordVerificationTests(Service service)
         Assert.Equal(("differs", "/answer/result/totals/mixed"), Outcome(await service.AnswerAsync(Path, ArchivedAnswers.Of(Plans.Path, Plans.Plan, answer))));
     }
 
-    /// <summary>Words of a stop that none of its templates gives, notes that are gone and an approval that nobody computed: each alone keeps it from a plain match.</summary>
+    /// <summary>
+    /// Words of a stop that none of its templates gives, notes that are gone, an approval that nobody computed: each alone keeps an
+    /// archived stop from a plain match.
+    /// </summary>
     [Theory]
     [InlineData("/findings/0/message", "\"OK to pour\"", "differs", "doNotProceed")]
     [InlineData("/findings/0/action", "\"Go ahead.\"", "differs", "doNotProceed")]
@@ -143,15 +146,19 @@ public sealed class RecordVerificationTests(Service service)
         var request = Plans.Example("stop");
         var answer = await service.AnswerAsync(Plans.Path, request);
         Assert.Equal("stop", (string?)answer.At("/findings/0/severity"));
-        var verified = await service.AnswerAsync(Path, ArchivedAnswers.Of(Plans.Path, request, answer.With(pointer, JsonNode.Parse(raw))));
+        var forged = answer.With(pointer, JsonNode.Parse(raw));
+        var verified = await service.AnswerAsync(Path, ArchivedAnswers.Of(Plans.Path, request, forged));
         Assert.Equal((outcome, decision), (Outcome(verified).Outcome, (string?)verified["decision"]));
     }
 
-    /// <summary>Words in a language that isn't at hand can't be compared; that the language is another is a caution, or it would open every word to the forger.</summary>
+    /// <summary>
+    /// Words in a language that isn't at hand can't be compared. That it is another is a caution, or it would open every word to a forger.
+    /// </summary>
     [Fact]
     public async Task Words_of_another_language_are_unchecked()
     {
-        var answer = (await service.AnswerAsync(Plans.Path, Plans.Plan)).With("/provenance/language", "xx").With("/findings/0/message", "OK to pour");
+        var answer = (await service.AnswerAsync(Plans.Path, Plans.Plan))
+            .With("/provenance/language", "xx").With("/findings/0/message", "OK to pour");
         var verified = await service.AnswerAsync(Path, ArchivedAnswers.Of(Plans.Path, Plans.Plan, answer));
         Assert.Equal(("match", "proceedWithCare"), (Outcome(verified).Outcome, (string?)verified["decision"]));
         Assert.Equal("/answer/findings/0/message", (string?)Assert.Single(verified.At("/result/unchecked")!.AsArray()));
@@ -164,7 +171,8 @@ public sealed class RecordVerificationTests(Service service)
     {
         const string Volume = "/result/ends/0/basketVolume/value";
         var answer = await service.AnswerAsync(Plans.Path, Plans.Plan);
-        var changed = answer.With(Volume, Math.Round((double)answer.At(Volume)! + 0.0001, 4)).With("/provenance/resultDigest", "sha256:other");
+        var changed = answer.With(Volume, Math.Round((double)answer.At(Volume)! + 0.0001, 4))
+            .With("/provenance/resultDigest", "sha256:other");
         var verified = await service.AnswerAsync(Path, ArchivedAnswers.Of(Plans.Path, Plans.Plan, changed));
         Assert.Equal(("match", "proceed"), (Outcome(verified).Outcome, (string?)verified["decision"]));
         Assert.Equal("/answer/provenance/resultDigest", (string?)Assert.Single(verified.At("/result/unchecked")!.AsArray()));
@@ -183,7 +191,8 @@ public sealed class RecordVerificationTests(Service service)
             answer["result"]![$"{name}{i}"] = i;
         }
 
-        var listed = (await service.AnswerAsync(Path, ArchivedAnswers.Of(Plans.Path, Plans.Plan, answer))).At("/result/unchecked")!.AsArray();
+        var verified = await service.AnswerAsync(Path, ArchivedAnswers.Of(Plans.Path, Plans.Plan, answer));
+        var listed = verified.At("/result/unchecked")!.AsArray();
         Assert.Equal((named, named == 20 ? "/answer/result/n0" : "/answer/result"), (listed.Count, (string?)listed[0]));
     }
 
