@@ -11,29 +11,8 @@ namespace CalcService.Api.Capabilities.Verifications;
 /// <param name="findings">The words of findings; null where the archived answer is of another language or contract.</param>
 internal sealed class AnswerComparison(FindingWords? findings)
 {
-    private readonly List<string> _beside = [];
-    private readonly List<string> _unknown = [];
-    private readonly List<string> _unread = [];
-
-    /// <summary>How a member is held against the computed one.</summary>
-    private enum Standing
-    {
-        Counts,
-        Beside,
-        Words,
-    }
-
-    /// <summary>The first difference that counts.</summary>
-    public (string Pointer, string Reason)? First { get; private set; }
-
-    /// <summary>What doesn't count and isn't as computed.</summary>
-    public IReadOnlyList<string> Beside => _beside;
-
-    /// <summary>Members that the contract doesn't know.</summary>
-    public IReadOnlyList<string> Unknown => _unknown;
-
-    /// <summary>What is other than computed and can't be judged.</summary>
-    public IReadOnlyList<string> Unread => _unread;
+    /// <summary>What was found.</summary>
+    public Differences Found { get; } = new(knowsWords: findings is not null);
 
     /// <summary>Whether a number or time was near and not the same.</summary>
     private bool IsRounded { get; set; }
@@ -89,12 +68,12 @@ internal sealed class AnswerComparison(FindingWords? findings)
             var (place, now) = (at.Of(member), computed.GetProperty(member.Name));
             if (!archived.TryGetProperty(member.Name, out var then))
             {
-                Differ(place with { Standing = member.IsDigested ? at.Standing : Standing.Beside }, "It is not in the archived answer");
+                Found.Add(place with { Standing = member.IsDigested ? at.Standing : Standing.Beside }, "It is not in the archived answer");
             }
             // The digest holds for the last digit too, so that near numbers have another.
             else if (IsRounded && shape.Type == typeof(AnswerProvenance) && member.Property.Name == nameof(AnswerProvenance.ResultDigest))
             {
-                _unread.Add(place.Pointer);
+                Found.AddUnread(place);
             }
             else
             {
@@ -102,10 +81,10 @@ internal sealed class AnswerComparison(FindingWords? findings)
             }
         }
 
-        NoteUnknown([.. shape.Members.Select(member => member.Name)], archived, at);
+        Found.AddUnknown(UnknownNames.In(archived, [.. shape.Members.Select(member => member.Name)], at.Pointer));
         if (shape.Type == typeof(AnswerFinding) && findings?.Foreign(archived, computed) is { } name)
         {
-            Differ(new($"{at.Pointer}/{name}", Standing.Counts), "No stop or missing fact of this code is worded like this");
+            Found.Add(new($"{at.Pointer}/{name}", Standing.Counts), "No stop or missing fact of this code is worded like this");
         }
     }
 
@@ -126,7 +105,7 @@ internal sealed class AnswerComparison(FindingWords? findings)
 
         if (then.Length != now.Length)
         {
-            Differ(at, FormattableString.Invariant($"It has {then.Length} items; computed again it has {now.Length}"));
+            Found.Add(at, FormattableString.Invariant($"It has {then.Length} items; computed again it has {now.Length}"));
         }
     }
 
@@ -142,7 +121,7 @@ internal sealed class AnswerComparison(FindingWords? findings)
         var (now, of) = (computed.GetProperty("value"), computed.GetProperty("unit"));
         Near(Tolerance.OfNumbers(value, now), at with { Pointer = at.Pointer + "/value" }, now);
         Require(JsonElement.DeepEquals(unit, of), at with { Pointer = at.Pointer + "/unit" }, of);
-        NoteUnknown(["value", "unit"], archived, at);
+        Found.AddUnknown(UnknownNames.In(archived, ["value", "unit"], at.Pointer));
     }
 
     private void Near(Nearness nearness, Place at, JsonElement computed)
@@ -157,32 +136,7 @@ internal sealed class AnswerComparison(FindingWords? findings)
         if (!isSame)
         {
             var isShown = computed.ValueKind is not (JsonValueKind.Object or JsonValueKind.Array);
-            Differ(at, isShown ? $"Computed again it is {computed.GetRawText()}" : "Computed again it is another");
+            Found.Add(at, isShown ? $"Computed again it is {computed.GetRawText()}" : "Computed again it is another");
         }
-    }
-
-    private void Differ(Place at, string reason)
-    {
-        switch (at.Standing)
-        {
-            case Standing.Counts:
-                First ??= (at.Pointer, reason);
-                break;
-            case Standing.Words when findings is null:
-                _unread.Add(at.Pointer);
-                break;
-            default:
-                _beside.Add(at.Pointer);
-                break;
-        }
-    }
-
-    private void NoteUnknown(HashSet<string> known, JsonElement archived, Place at) =>
-        _unknown.AddRange(UnknownNames.In(archived, known, at.Pointer));
-
-    private readonly record struct Place(string Pointer, Standing Standing)
-    {
-        public Place Of(MemberShape member) => new($"{Pointer}/{member.Name}",
-            member.IsWords ? Standing.Words : member.Counts ? Standing : Standing.Beside);
     }
 }

@@ -61,15 +61,21 @@ public sealed class ArchivedAnswer(JsonElement answer)
             return CannotVerify("/provenance/compound/digest", "The compound's profile has another sheet here than when it was computed");
         }
 
-        var isWordedHere = Text("language") == AnswerMaker.Language && Text("contract") == AnswerMaker.ContractVersion;
-        var walk = new AnswerComparison(isWordedHere ? findings : null);
-        walk.Walk(shape, answer, now, Root);
-        var outcome = walk.First is null ? VerificationOutcome.Match : VerificationOutcome.Differs;
-        return new(outcome, walk.First?.Pointer, walk.First?.Reason)
+        if (Member(answer, "result") is { ValueKind: JsonValueKind.Null })
         {
-            OtherWords = walk.Beside,
-            UnknownMembers = walk.Unknown,
-            NotCompared = walk.Unread,
+            return CannotVerify("/result", "The answer was archived without its result");
+        }
+
+        var isWordedHere = Text("language") == AnswerMaker.Language && Text("contract") == AnswerMaker.ContractVersion;
+        var comparison = new AnswerComparison(isWordedHere ? findings : null);
+        comparison.Walk(shape, answer, now, Root);
+        var found = comparison.Found;
+        var outcome = found.First is null ? VerificationOutcome.Match : VerificationOutcome.Differs;
+        return new(outcome, found.First?.Pointer, found.First?.Reason)
+        {
+            OtherWords = found.Beside,
+            UnknownMembers = found.Unknown,
+            NotCompared = found.Unread,
         };
     }
 

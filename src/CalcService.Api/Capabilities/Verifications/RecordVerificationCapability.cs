@@ -14,25 +14,31 @@ namespace CalcService.Api.Capabilities.Verifications;
 
 /// <summary>POST /v1/record-verifications: any other calculation once more, and what came of it beside the archive.</summary>
 public sealed class RecordVerificationCapability(
-    IEnumerable<IRecomputable> calculations, IReadOnlyList<FindingDefinition> findings, IValidator<RecordVerificationRequest> validator, TimeProvider clock)
+    IEnumerable<IRecomputable> calculations,
+    IReadOnlyList<FindingDefinition> findings,
+    IValidator<RecordVerificationRequest> validator,
+    TimeProvider clock)
     : Capability<RecordVerificationRequest, RecordVerificationResult, Comparison>(validator, clock)
 {
     private const string Request = "/request";
 
     private readonly FindingWords _findings = new(findings);
 
-    private readonly Dictionary<string, IRecomputable> _calculations = calculations.ToDictionary(calculation => calculation.Operation, StringComparer.Ordinal);
+    private readonly Dictionary<string, IRecomputable> _calculations =
+        calculations.ToDictionary(calculation => calculation.Operation, StringComparer.Ordinal);
 
     public override string Operation => "record-verifications";
 
     public override int BodyBytes => Limits.VerificationBytes;
 
-    protected override (RecordVerificationRequest Request, IReadOnlyList<ProblemError> Errors) Prepare(RecordVerificationRequest request, CancellationToken cancellationToken)
+    protected override (RecordVerificationRequest Request, IReadOnlyList<ProblemError> Errors) Prepare(
+        RecordVerificationRequest request, CancellationToken cancellationToken)
     {
         var (calculation, archived) = (_calculations[request.Operation], new ArchivedAnswer(request.Answer));
         var (rules, against) = archived.Edition();
         // An archived request that can't be read is refused, whatever its answer says of itself.
-        var processed = calculation.Recompute(Encoding.UTF8.GetBytes(request.Request.GetRawText()), rules ?? RuleBook.Current, archived.IsFull, cancellationToken);
+        var sent = Encoding.UTF8.GetBytes(request.Request.GetRawText());
+        var processed = calculation.Recompute(sent, rules ?? RuleBook.Current, archived.IsFull, cancellationToken);
         if (processed.Body is Problem problem)
         {
             // The document takes any object here, so what the calculation can't read is no fault of the verification's own form.
@@ -46,7 +52,8 @@ public sealed class RecordVerificationCapability(
 
     protected override CompoundProvenance? CompoundOf(RecordVerificationRequest request) => null;
 
-    protected override Outcome<Comparison> Calculate(RecordVerificationRequest request, RuleBook rules, Budget budget, CancellationToken cancellationToken) =>
+    protected override Outcome<Comparison> Calculate(
+        RecordVerificationRequest request, RuleBook rules, Budget budget, CancellationToken cancellationToken) =>
         RecordVerification.Of(request.Compared!, budget);
 
     protected override RecordVerificationResult ToContract(RecordVerificationRequest request, Comparison result, UnitSystem units) => new()

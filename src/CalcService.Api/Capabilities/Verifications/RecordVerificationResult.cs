@@ -28,7 +28,9 @@ public sealed record RecordVerificationResult
     /// </summary>
     public required VerificationOutcome Outcome { get; init; }
 
-    /// <summary>The first member of this request that differs from what is computed, or that stands against computing it; null where it matches.</summary>
+    /// <summary>
+    /// The first member of this request that differs from what is computed, or that stands against computing it; null where it matches.
+    /// </summary>
     public required string? Pointer { get; init; }
 
     /// <summary>Why; null where it matches.</summary>

@@ -16,6 +16,12 @@ public static class RecordVerificationSheet
         [VerificationOutcome.CannotVerify] = ("The archived answer can't be computed again here.", "#8a8a8a"),
     };
 
+    /// <summary>That an archived stop was verified is no go.</summary>
+    private static readonly Dictionary<string, string> Heads = new(StringComparer.Ordinal)
+    {
+        ["proceed"] = "MATCHES", ["proceedWithCare"] = "MATCHES IN PART", ["undetermined"] = "NOT VERIFIED",
+    };
+
     private static readonly (string Words, string Fill) Beside =
         ("Numbers, decision and findings match; what stands beside them does not.", "#c99a2e");
 
@@ -28,15 +34,17 @@ public static class RecordVerificationSheet
             var result = answer.Result;
             page.Add("p", Of(answer).Words).Table(["", ""],
             [
+                ["Decision, archived", Archived(request.Answer, "decision")],
                 ["First difference", result.Pointer ?? "none"], ["Why", result.Reason ?? "-"],
                 ["Not checked", result.Unchecked.Count == 0 ? "-" : string.Join(", ", result.Unchecked)],
                 ["Signature", SheetText.Words(result.Signature.ToString()).Trim()],
-                ["Record id, archived", Archived(request)], ["Record id, computed", result.RecordId ?? SheetText.NotKnown],
+                ["Record id, archived", ArchivedId(request.Answer)], ["Record id, computed", result.RecordId ?? SheetText.NotKnown],
             ]);
             page.Raw($"<div class=\"picture\">{Picture(answer)}</div>");
             page.Add("h2", "Signed").Table(["Verified by", "Date"], [["", ""]]);
         },
-        stop: "DIFFERS");
+        stop: "DIFFERS",
+        words: Heads);
 
     public static string Picture(Answer<RecordVerificationResult> answer)
     {
@@ -51,7 +59,10 @@ public static class RecordVerificationSheet
     private static (string Words, string Fill) Of(Answer<RecordVerificationResult> answer) =>
         answer.Decision == Decision.ProceedWithCare ? Beside : Outcomes[answer.Result.Outcome];
 
-    private static string Archived(RecordVerificationRequest request) =>
-        request.Answer.TryGetProperty("provenance", out var from) && from.ValueKind == JsonValueKind.Object && from.TryGetProperty("recordId", out var id) && id.ValueKind == JsonValueKind.String
-            ? id.GetString()! : SheetText.NotKnown;
+    private static string ArchivedId(JsonElement answer) =>
+        answer.TryGetProperty("provenance", out var from) && from.ValueKind == JsonValueKind.Object
+            ? Archived(from, "recordId") : SheetText.NotKnown;
+
+    private static string Archived(JsonElement from, string name) =>
+        from.TryGetProperty(name, out var text) && text.ValueKind == JsonValueKind.String ? text.GetString()! : SheetText.NotKnown;
 }

@@ -85,6 +85,7 @@ public sealed class RecordVerificationTests(Service service)
     [InlineData("/provenance/engine", "7", "/answer/provenance/engine")]
     [InlineData("/provenance/rules", "\"1999-01\"", "/answer/provenance/rules")]
     [InlineData("/provenance", "[]", "/answer/provenance/engine")]
+    [InlineData("/result", "null", "/answer/result")]
     public async Task Answer_that_can_not_be_computed_again_here_is_not_verified(string pointer, string raw, string at)
     {
         var answer = (await service.AnswerAsync(Plans.Path, Plans.Plan)).With(pointer, JsonNode.Parse(raw));
