@@ -59,6 +59,7 @@ public static class ServiceHost
         builder.Services.AddServiceLog(builder.Configuration);
         builder.Services.AddMeasurements(builder.Configuration);
         builder.Services.AddSingleton(TimeProvider.System);
+        builder.Services.AddSingleton(Findings);
         builder.Services.AddSingleton(CompoundCatalogue.Load(builder.Configuration[CompoundFolder.Key]));
         builder.Services.AddSingleton(settings);
         builder.Services.AddSingleton<Lanes>().AddSingleton<WorkConditions>();

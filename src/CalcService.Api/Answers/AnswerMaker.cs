@@ -19,6 +19,9 @@ public static class AnswerMaker
     /// <summary>Version of the contract; it only grows within 1.</summary>
     public const string ContractVersion = "0.9";
 
+    /// <summary>The language of all words.</summary>
+    public const string Language = "en";
+
     private static readonly string[] Actors = [.. Enum.GetNames<Actor>().Select(JsonNamingPolicy.CamelCase.ConvertName)];
 
     private static readonly string[] BasisNames = [.. Enum.GetNames<Basis>().Select(JsonNamingPolicy.CamelCase.ConvertName)];
@@ -43,6 +46,7 @@ public static class AnswerMaker
                 Operation = context.Operation,
                 Contract = ContractVersion,
                 Rules = context.Rules,
+                Language = Language,
                 Engine = EngineVersion.Current,
                 Compound = context.Compound,
                 InputDigest = Digest.Of(context.CanonicalInput.Span),

@@ -48,7 +48,7 @@ public interface IRecomputable : ICapability
     ObjectShape Compared { get; }
 
     /// <summary>The same as for any request, by the rules of an edition whatever the request names.</summary>
-    Processed Recompute(ReadOnlySpan<byte> body, RuleBook rules, CancellationToken cancellationToken);
+    Processed Recompute(ReadOnlySpan<byte> body, RuleBook rules, bool full, CancellationToken cancellationToken);
 }
 
 /// <summary>The way that all calculations share: read, validate, map, calculate, map.</summary>
@@ -72,7 +72,8 @@ public abstract class Capability<TRequest, TResult, TEngine>(IValidator<TRequest
 
     public Processed Process(ReadOnlySpan<byte> body, bool full, CancellationToken cancellationToken) => Process(body, full, edition: null, cancellationToken);
 
-    public Processed Recompute(ReadOnlySpan<byte> body, RuleBook rules, CancellationToken cancellationToken) => Process(body, full: false, rules, cancellationToken);
+    public Processed Recompute(ReadOnlySpan<byte> body, RuleBook rules, bool full, CancellationToken cancellationToken) =>
+        Process(body, full, rules, cancellationToken);
 
     private Processed Process(ReadOnlySpan<byte> body, bool full, RuleBook? edition, CancellationToken cancellationToken)
     {

@@ -29,15 +29,15 @@ public sealed record Answer<TResult> : IWritten
     public required IReadOnlyList<AnswerAssumption> Assumptions { get; init; }
 
     /// <summary>Every formula as it was computed; empty without ?detail=full.</summary>
-    [Undigested]
+    [Undigested(Counts = true)]
     public required IReadOnlyList<AnswerTraceStep> Trace { get; init; }
 
-    /// <summary>Where this answer comes from, and the digests that prove it.</summary>
-    [Undigested]
+    /// <summary>What this answer was computed from and by, with digests.</summary>
+    [Undigested(Counts = true)]
     public required AnswerProvenance Provenance { get; init; }
 
     /// <summary>The canonical request in SI; null without ?detail=full.</summary>
-    [Undigested]
+    [Undigested(Counts = true)]
     public required JsonElement? Input { get; init; }
 
     /// <summary>The answer as it is sent, where it has been written already; empty where it hasn't.</summary>
@@ -67,7 +67,7 @@ public sealed record AnswerFinding
     public required string Actor { get; init; }
 
     /// <summary>What was found.</summary>
-    [Undigested]
+    [Words]
     public required string Message { get; init; }
 
     /// <summary>The number that was found.</summary>
@@ -77,7 +77,7 @@ public sealed record AnswerFinding
     public required Quantity? Limit { get; init; }
 
     /// <summary>What to do.</summary>
-    [Undigested]
+    [Words]
     public required string Action { get; init; }
 
     /// <summary>Where the rule comes from.</summary>
@@ -105,6 +105,7 @@ public sealed record AnswerSafetyNote
     public required string Code { get; init; }
 
     /// <summary>The caution.</summary>
+    [Words]
     public required string Text { get; init; }
 }
 
@@ -115,7 +116,7 @@ public sealed record AnswerAssumption
     public required string Pointer { get; init; }
 
     /// <summary>What was assumed.</summary>
-    [Undigested]
+    [Words]
     public required string Text { get; init; }
 
     /// <summary>The value, where it is one number.</summary>
@@ -136,18 +137,21 @@ public sealed record AnswerTraceStep
     public required string Symbol { get; init; }
 
     /// <summary>Name of the result.</summary>
+    [Words]
     public required string Name { get; init; }
 
     /// <summary>The formula.</summary>
     public required string Formula { get; init; }
 
     /// <summary>The formula with its numbers.</summary>
+    [Undigested]
     public required string Substituted { get; init; }
 
     /// <summary>The result.</summary>
     public required Quantity Value { get; init; }
 
     /// <summary>Where the formula comes from.</summary>
+    [Undigested]
     public required AnswerSource Source { get; init; }
 }
 
@@ -161,10 +165,15 @@ public sealed record AnswerProvenance
     public required string Operation { get; init; }
 
     /// <summary>Version of the contract.</summary>
+    [Undigested]
     public required string Contract { get; init; }
 
     /// <summary>Edition of the rules.</summary>
     public required string Rules { get; init; }
+
+    /// <summary>Language of the words (BCP 47).</summary>
+    [Undigested]
+    public required string Language { get; init; }
 
     /// <summary>Version of the computation.</summary>
     public required string Engine { get; init; }
@@ -179,6 +188,7 @@ public sealed record AnswerProvenance
     public required string ResultDigest { get; init; }
 
     /// <summary>When it was computed; no digest covers it.</summary>
+    [Undigested]
     public required DateTimeOffset ComputedAt { get; init; }
 }
 

@@ -5,7 +5,7 @@ using System.Text.Json.Nodes;
 namespace CalcService.Api.Pages;
 
 /// <summary>JSON as a person lays it out: what fits on a line stands on one.</summary>
-internal static class PageJson
+public static class PageJson
 {
     private const int Width = 120;
 

@@ -26,7 +26,13 @@ public abstract class MemberShape(PropertyInfo property, string name, Shape shap
     public bool Nullable { get; } = nullable;
 
     /// <summary>Whether the digest of an answer covers it.</summary>
-    public bool IsDigested { get; } = !property.IsDefined(typeof(UndigestedAttribute));
+    public bool IsDigested { get; } = !property.IsDefined(typeof(UndigestedAttribute)) && !property.IsDefined(typeof(WordsAttribute));
+
+    /// <summary>Whether a verification takes no other than it computes.</summary>
+    public bool Counts { get; } = property.GetCustomAttribute<UndigestedAttribute>()?.Counts ?? !property.IsDefined(typeof(WordsAttribute));
+
+    /// <summary>Whether it is worded in the language of the answer.</summary>
+    public bool IsWords { get; } = property.IsDefined(typeof(WordsAttribute));
 
     public abstract object? ValueIn(object owner);
 

@@ -15,11 +15,20 @@ public sealed class AtMostAttribute(int count) : Attribute
 }
 
 /// <summary>
-/// Marks a member of an answer that no digest covers: words, which tell a person what other members tell a program and
-/// may change, and what stands beside the decision and its numbers.
+/// Marks a member of an answer that the digest of its result doesn't cover: what stands beside the decision and its numbers.
 /// </summary>
 [AttributeUsage(AttributeTargets.Property)]
-public sealed class UndigestedAttribute : Attribute;
+public sealed class UndigestedAttribute : Attribute
+{
+    /// <summary>Whether a verification holds it as strictly against what it computes as what the digest covers.</summary>
+    public bool Counts { get; init; }
+}
+
+/// <summary>
+/// Marks words in the language of the answer: they tell a person what other members tell a program, and may change. No digest covers them.
+/// </summary>
+[AttributeUsage(AttributeTargets.Property)]
+public sealed class WordsAttribute : Attribute;
 
 /// <summary>Makes the shapes of the contract's types, once each.</summary>
 public static class ShapeTable

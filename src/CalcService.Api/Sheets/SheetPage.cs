@@ -46,14 +46,16 @@ public static class SheetPage
     /// <param name="answer">The answer that it prints.</param>
     /// <param name="body">Writes the sheet's own part.</param>
     /// <param name="stop">How the sheet says no.</param>
-    public static string Write<TResult>(string title, string subtitle, Answer<TResult> answer, Action<SheetHtml> body, string stop = "DO NOT POUR")
+    /// <param name="words">How it says the other decisions, where nobody may take them for a go.</param>
+    public static string Write<TResult>(
+        string title, string subtitle, Answer<TResult> answer, Action<SheetHtml> body, string stop = "DO NOT POUR", IReadOnlyDictionary<string, string>? words = null)
         where TResult : class
     {
         var decision = JsonNamingPolicy.CamelCase.ConvertName(answer.Decision.ToString());
         var page = new SheetHtml()
             .Raw($"<!doctype html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width\"><title>{WebUtility.HtmlEncode(title)}</title><style>{Style}</style></head><body>")
             .Raw("<header><div>").Add("h1", title).Add("p", subtitle).Raw("</div>")
-            .Add("div", Words.GetValueOrDefault(decision, stop), "decision " + decision).Raw("</header>");
+            .Add("div", (words ?? Words).GetValueOrDefault(decision, stop), "decision " + decision).Raw("</header>");
         WriteFindings(page, answer.Findings);
         body(page);
         page.Add("h2", "Always").Raw("<ul>");

@@ -3,50 +3,42 @@ using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Verifications;
 
-/// <summary>What came of computing an archived answer again.</summary>
-public enum VerificationOutcome
-{
-    /// <summary>It is the answer that was archived.</summary>
-    Match,
-
-    /// <summary>It is another.</summary>
-    Differs,
-
-    /// <summary>It can't be computed again here.</summary>
-    CannotVerify,
-}
-
-/// <summary>A verification.</summary>
-/// <param name="Outcome">What came of it.</param>
-/// <param name="Pointer">The first member that differs, or that stands against computing it again; null where it matches.</param>
-/// <param name="Reason">Why, in words; null where it matches.</param>
-/// <param name="RecordId">Id of the recomputed answer; null where there is none.</param>
-/// <param name="ResultDigest">Digest of its result; null where there is none.</param>
-public sealed record VerificationResult(VerificationOutcome Outcome, string? Pointer, string? Reason, string? RecordId, string? ResultDigest);
-
 /// <summary>Says what a comparison means for whoever holds the archived answer.</summary>
 public static class RecordVerification
 {
-    private const string Answer = "/answer";
-
-    public static Outcome<VerificationResult> Of(VerificationResult result, Budget budget)
+    public static Outcome<Comparison> Of(Comparison compared, Budget budget)
     {
         var findings = new FindingList();
-        if (Definition(result.Outcome) is { } definition)
+        switch (compared.Outcome)
         {
-            findings.Add(new(definition, definition.Severities[0], Answer)
-            {
-                Words = [new("pointer", result.Pointer ?? Answer), new("reason", result.Reason ?? "")],
-            });
+            case VerificationOutcome.Differs:
+                findings.Add(About(VerificationFindings.Differs, compared));
+                break;
+            case VerificationOutcome.CannotVerify:
+                findings.Add(About(VerificationFindings.CannotVerify, compared));
+                break;
+            default:
+                // Of an answer that differs nothing is to be read, so that these would only be noise beside it.
+                AddIfAny(findings, VerificationFindings.OtherWords, compared.OtherWords);
+                AddIfAny(findings, VerificationFindings.UnknownMembers, compared.UnknownMembers);
+                break;
         }
 
-        return new(result, findings.Sorted(), VerificationNotes.All, [], new Trace(budget.Trace).Steps);
+        return new(compared, findings.Sorted(), VerificationNotes.All, [], new Trace(budget.Trace).Steps);
     }
 
-    private static FindingDefinition? Definition(VerificationOutcome outcome) => outcome switch
+    private static Finding About(FindingDefinition definition, Comparison compared) =>
+        new(definition, definition.Severities[0], compared.Pointer!) { Words = [new("reason", compared.Reason!), new("pointer", compared.Pointer!)] };
+
+    private static void AddIfAny(FindingList findings, FindingDefinition definition, IReadOnlyList<string> places)
     {
-        VerificationOutcome.Differs => VerificationFindings.Differs,
-        VerificationOutcome.CannotVerify => VerificationFindings.CannotVerify,
-        _ => null,
-    };
+        if (places.Count > 0)
+        {
+            findings.Add(new(definition, definition.Severities[0], places[0])
+            {
+                Related = [.. places.Skip(1)],
+                Words = [new("count", Measure.Count(places.Count)), new("pointer", places[0])],
+            });
+        }
+    }
 }

@@ -20,6 +20,18 @@ public static class VerificationFindings
         "Do not rely on the archived answer. Find out whether request or answer were changed after they were archived.",
         new("the same request gives the same answer", Document, Basis.Derived), []);
 
+    public static FindingDefinition OtherWords { get; } = new("answer-words-differ", Actor.Integrator, [Severity.Caution],
+        "The numbers of the archived answer match, but words, notes or sources beside them are not those of this release.",
+        "Beside the numbers these places are not as computed again: {count}, the first at {pointer}.",
+        "Do not go by the archived words: read these places in an answer computed anew, and find out who changed them.",
+        new("the same numbers come with the same words", Document, Basis.Derived), []);
+
+    public static FindingDefinition UnknownMembers { get; } = new("answer-members-unknown", Actor.Integrator, [Severity.Caution],
+        "The archived answer has members that the contract doesn't know. Nothing is computed that they could be held against.",
+        "Members that are not of the contract: {count}, the first at {pointer}.",
+        "Do not go by what they say. Find out who added them; what people write to an answer belongs beside it, not into it.",
+        new("an answer has the members of its contract", Document, Basis.Derived), []);
+
     /// <summary>All of them, by code.</summary>
-    public static IReadOnlyList<FindingDefinition> All { get; } = [Differs, CannotVerify];
+    public static IReadOnlyList<FindingDefinition> All { get; } = [Differs, UnknownMembers, CannotVerify, OtherWords];
 }

@@ -53,6 +53,17 @@ public sealed class RecordSheetTests(Service service)
     public async Task Picture_of_a_verification_says_what_came_of_it() =>
         Assert.Contains("differs", await PictureAsync(ArchivedAnswers.Path, ArchivedAnswers.Example("differs").ToJsonString()), StringComparison.Ordinal);
 
+    /// <summary>A stop that was archived truly is still a stop: over it no sheet says go.</summary>
+    [Fact]
+    public async Task Sheet_of_a_verified_stop_says_no_go()
+    {
+        var request = Plans.Example("stop");
+        var sheet = await service.PostAsync(ArchivedAnswers.Path + "/sheet", ArchivedAnswers.Of(Plans.Path, request, await service.AnswerAsync(Plans.Path, request)));
+        Assert.DoesNotContain("GO AHEAD", sheet.Text, StringComparison.Ordinal);
+        Assert.Contains(">MATCHES<", sheet.Text, StringComparison.Ordinal);
+        Assert.Contains("doNotProceed", sheet.Text, StringComparison.Ordinal);
+    }
+
     private async Task<string> PictureAsync(string path, string body)
     {
         using var request = new HttpRequestMessage(HttpMethod.Post, path + "/sheet") { Content = new StringContent(body, System.Text.Encoding.UTF8, "application/json") };

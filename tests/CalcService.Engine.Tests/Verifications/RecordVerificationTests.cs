@@ -6,16 +6,39 @@ namespace CalcService.Engine.Tests.Verifications;
 
 public sealed class RecordVerificationTests
 {
-    [Theory]
-    [InlineData(VerificationOutcome.Match, Decision.Proceed)]
-    [InlineData(VerificationOutcome.Differs, Decision.DoNotProceed)]
-    [InlineData(VerificationOutcome.CannotVerify, Decision.Undetermined)]
-    public void Outcome_and_decision_are_one_to_one(VerificationOutcome outcome, Decision decision)
+    private const string Place = "/answer/findings/0/message";
+
+    private static readonly Comparison Match = new(VerificationOutcome.Match);
+
+    private static readonly Comparison Differs = new(VerificationOutcome.Differs, "/answer/decision", "Computed again it is another");
+
+    private static readonly Comparison CannotVerify = new(VerificationOutcome.CannotVerify, "/answer/provenance/engine", "Another engine");
+
+    public static TheoryData<Comparison, Decision, int> Compared => new()
     {
-        var answer = RecordVerification.Of(new(outcome, "/answer/decision", "Computed again it is another", null, null), new Budget(1));
-        Assert.Equal(decision, answer.Decision);
-        RoomFindings.FillTheirWords($"{outcome}", answer.Findings);
+        { Match, Decision.Proceed, 0 },
+        { Differs, Decision.DoNotProceed, 1 },
+        { CannotVerify, Decision.Undetermined, 1 },
+        { Match with { OtherWords = [Place, Place] }, Decision.ProceedWithCare, 1 },
+        { Match with { UnknownMembers = [Place] }, Decision.ProceedWithCare, 1 },
+        { Match with { OtherWords = [Place], UnknownMembers = [Place] }, Decision.ProceedWithCare, 2 },
+        // What could not be compared changes nothing by itself, and of an answer that differs no words are told.
+        { Match with { NotCompared = [Place] }, Decision.Proceed, 0 },
+        { Differs with { OtherWords = [Place], UnknownMembers = [Place] }, Decision.DoNotProceed, 1 },
+    };
+
+    [Theory]
+    [MemberData(nameof(Compared), DisableDiscoveryEnumeration = true)]
+    public void Comparison_gives_the_decision(Comparison compared, Decision decision, int findings)
+    {
+        var answer = RecordVerification.Of(compared, new Budget(1));
+        Assert.Equal((decision, findings), (answer.Decision, answer.Findings.Count));
+        RoomFindings.FillTheirWords($"{compared}", answer.Findings);
     }
+
+    [Fact]
+    public void Unchecked_is_what_nobody_knows_and_what_could_not_be_compared() =>
+        Assert.Equal(["/a", "/b"], (Match with { UnknownMembers = ["/a"], NotCompared = ["/b"], OtherWords = [Place] }).Unchecked);
 
     [Fact]
     public void Catalogue_holds_every_definition_of_the_room() => RoomFindings.AreExactlyCatalogued(VerificationFindings.All, typeof(VerificationFindings));

@@ -54,7 +54,7 @@ public sealed record SequenceStep
     public required IReadOnlyList<NamedQuantity> Values { get; init; }
 
     /// <summary>The step in words. May change.</summary>
-    [Undigested]
+    [Words]
     public required string Text { get; init; }
 
     /// <summary>Where this way of working comes from.</summary>
@@ -99,11 +99,11 @@ public sealed record WorkHoldPoint
     public required DateTimeOffset? At { get; init; }
 
     /// <summary>What has to be so, in words. May change.</summary>
-    [Undigested]
+    [Words]
     public required string Text { get; init; }
 
     /// <summary>Who looks. May change.</summary>
-    [Undigested]
+    [Words]
     public required string By { get; init; }
 }
 
@@ -111,7 +111,7 @@ public sealed record WorkHoldPoint
 public sealed record WitnessSample
 {
     /// <summary>What is written on it: reference and mix.</summary>
-    [Undigested]
+    [Words]
     public required string Label { get; init; }
 
     /// <summary>How much of the mix it takes; null where it comes out of what is left over.</summary>

@@ -188,6 +188,6 @@ public sealed record ReuseWork
     public required string Pointer { get; init; }
 
     /// <summary>What to do.</summary>
-    [Undigested]
+    [Words]
     public required string Task { get; init; }
 }

@@ -1,122 +1,142 @@
-using System.Globalization;
 using System.Text.Json;
+using CalcService.Api.Contract;
 using CalcService.Api.Reading;
-using CalcService.Api.Units;
 
 namespace CalcService.Api.Capabilities.Verifications;
 
 /// <summary>
-/// Walks what a digest of an answer covers, in the order of the contract, to the first member that differs: numbers by more than one unit
-/// of their last digit, times by more than a minute, all else at all. Members that nobody knows are left aside.
+/// Walks an answer as computed now, in the order of the contract, beside the archived one. Of what counts the first difference is kept;
+/// what else isn't as computed, members that nobody knows and words that can't be compared are gathered.
 /// </summary>
-internal sealed class AnswerComparison
+/// <param name="findings">The words of findings; null where the archived answer is of another language or contract.</param>
+internal sealed class AnswerComparison(FindingWords? findings)
 {
-    private static readonly TimeSpan Minute = TimeSpan.FromMinutes(1);
+    /// <summary>What was found.</summary>
+    public Differences Found { get; } = new(knowsWords: findings is not null);
 
-    private readonly bool _isExact;
+    /// <summary>Whether a number or time was near and not the same.</summary>
+    private bool IsRounded { get; set; }
 
-    private AnswerComparison(bool isExact) => _isExact = isExact;
+    public void Walk(ObjectShape shape, JsonElement archived, JsonElement computed, string pointer) =>
+        Value(shape, archived, computed, new(pointer, Standing.Counts));
 
-    /// <param name="shape">What is compared.</param>
-    /// <param name="archived">The archived answer.</param>
-    /// <param name="computed">The answer as computed now.</param>
-    /// <param name="isExact">Whether numbers and times have to be the same to the last digit.</param>
-    public static (string Pointer, string Reason)? First(ObjectShape shape, JsonElement archived, JsonElement computed, bool isExact = false) =>
-        new AnswerComparison(isExact).Value(shape, archived, computed, "");
-
-    private (string Pointer, string Reason)? Value(Shape shape, JsonElement archived, JsonElement computed, string pointer)
+    private void Value(Shape shape, JsonElement archived, JsonElement computed, Place at)
     {
         if (computed.ValueKind == JsonValueKind.Null || archived.ValueKind == JsonValueKind.Null)
         {
-            return computed.ValueKind == archived.ValueKind ? null : Differs(pointer, computed);
+            Require(archived.ValueKind == computed.ValueKind, at, computed);
+            return;
         }
 
-        return shape switch
+        switch (shape)
         {
-            ObjectShape known => Members(known, archived, computed, pointer),
-            ListShape list => Items(list, archived, computed, pointer),
-            QuantityShape => Quantity(archived, computed, pointer),
-            NumberShape or DecimalShape => Number(archived, computed, pointer),
-            InstantShape => Instant(archived, computed, pointer),
-            AnyShape => null,
-            _ => JsonElement.DeepEquals(archived, computed) ? null : Differs(pointer, computed),
-        };
+            case ObjectShape known:
+                Members(known, archived, computed, at);
+                break;
+            case ListShape list:
+                Items(list, archived, computed, at);
+                break;
+            case QuantityShape:
+                Quantity(archived, computed, at);
+                break;
+            case NumberShape:
+                Near(Tolerance.OfNumbers(archived, computed), at, computed);
+                break;
+            // Of a time that doesn't count no more is asked than that it is one.
+            case InstantShape when at.Standing != Standing.Counts:
+                Require(archived.ValueKind == JsonValueKind.String && archived.TryGetDateTimeOffset(out _), at, computed);
+                break;
+            case InstantShape:
+                Near(Tolerance.OfTimes(archived, computed), at, computed);
+                break;
+            default:
+                Require(JsonElement.DeepEquals(archived, computed), at, computed);
+                break;
+        }
     }
 
-    private (string Pointer, string Reason)? Members(ObjectShape shape, JsonElement archived, JsonElement computed, string pointer)
+    private void Members(ObjectShape shape, JsonElement archived, JsonElement computed, Place at)
     {
         if (archived.ValueKind != JsonValueKind.Object)
         {
-            return Differs(pointer, computed);
+            Require(false, at, computed);
+            return;
         }
 
-        foreach (var member in shape.Members.Where(member => member.IsDigested))
+        foreach (var member in shape.Members)
         {
-            var (at, now) = ($"{pointer}/{member.Name}", computed.GetProperty(member.Name));
+            var (place, now) = (at.Of(member), computed.GetProperty(member.Name));
             if (!archived.TryGetProperty(member.Name, out var then))
             {
-                return (at, "It is not in the archived answer");
+                Found.Add(place with { Standing = member.IsDigested ? at.Standing : Standing.Beside }, "It is not in the archived answer");
             }
-
-            if (Value(member.Shape, then, now, at) is { } difference)
+            // The digest holds for the last digit too, so that near numbers have another.
+            else if (IsRounded && shape.Type == typeof(AnswerProvenance) && member.Property.Name == nameof(AnswerProvenance.ResultDigest))
             {
-                return difference;
+                Found.AddUnread(place);
+            }
+            else
+            {
+                Value(member.Shape, then, now, place);
             }
         }
 
-        return null;
+        Found.AddUnknown(UnknownNames.In(archived, [.. shape.Members.Select(member => member.Name)], at.Pointer));
+        if (shape.Type == typeof(AnswerFinding) && findings?.Foreign(archived, computed) is { } name)
+        {
+            Found.Add(new($"{at.Pointer}/{name}", Standing.Counts), "No stop or missing fact of this code is worded like this");
+        }
     }
 
-    private (string Pointer, string Reason)? Items(ListShape shape, JsonElement archived, JsonElement computed, string pointer)
+    private void Items(ListShape shape, JsonElement archived, JsonElement computed, Place at)
     {
         if (archived.ValueKind != JsonValueKind.Array)
         {
-            return Differs(pointer, computed);
+            Require(false, at, computed);
+            return;
         }
 
         var (then, now) = (archived.EnumerateArray().ToArray(), computed.EnumerateArray().ToArray());
-        for (var i = 0; i < Math.Min(then.Length, now.Length); i++)
+        // Beside what counts, the list is the one place to name: its items have moved.
+        for (var i = 0; i < Math.Min(then.Length, now.Length) && (then.Length == now.Length || at.Standing == Standing.Counts); i++)
         {
-            if (Value(shape.Item, then[i], now[i], $"{pointer}/{i}") is { } difference)
-            {
-                return difference;
-            }
+            Value(shape.Item, then[i], now[i], at with { Pointer = $"{at.Pointer}/{i}" });
         }
 
-        return then.Length == now.Length ? null : (pointer, string.Create(CultureInfo.InvariantCulture, $"It has {then.Length} items; computed again it has {now.Length}"));
+        if (then.Length != now.Length)
+        {
+            Found.Add(at, FormattableString.Invariant($"It has {then.Length} items; computed again it has {now.Length}"));
+        }
     }
 
-    private (string Pointer, string Reason)? Quantity(JsonElement archived, JsonElement computed, string pointer)
+    private void Quantity(JsonElement archived, JsonElement computed, Place at)
     {
-        if (archived.ValueKind != JsonValueKind.Object || !archived.TryGetProperty("value", out var value) || !archived.TryGetProperty("unit", out var unit))
+        if (archived.ValueKind != JsonValueKind.Object
+            || !archived.TryGetProperty("value", out var value) || !archived.TryGetProperty("unit", out var unit))
         {
-            return Differs(pointer, computed);
+            Require(false, at, computed);
+            return;
         }
 
-        return Number(value, computed.GetProperty("value"), pointer + "/value")
-            ?? (JsonElement.DeepEquals(unit, computed.GetProperty("unit")) ? null : Differs(pointer + "/unit", computed.GetProperty("unit")));
+        var (now, of) = (computed.GetProperty("value"), computed.GetProperty("unit"));
+        Near(Tolerance.OfNumbers(value, now), at with { Pointer = at.Pointer + "/value" }, now);
+        Require(JsonElement.DeepEquals(unit, of), at with { Pointer = at.Pointer + "/unit" }, of);
+        Found.AddUnknown(UnknownNames.In(archived, ["value", "unit"], at.Pointer));
     }
 
-    private (string Pointer, string Reason)? Number(JsonElement archived, JsonElement computed, string pointer) =>
-        archived.ValueKind == JsonValueKind.Number && IsNear(archived.GetDouble(), computed.GetDouble()) ? null : Differs(pointer, computed);
-
-    /// <summary>Within one unit of the last digit that answers carry.</summary>
-    private bool IsNear(double one, double other)
+    private void Near(Nearness nearness, Place at, JsonElement computed)
     {
-        if (one == other || _isExact)
-        {
-            return one == other;
-        }
-
-        var digit = Math.Floor(Math.Log10(Math.Max(Math.Abs(one), Math.Abs(other)))) - Rounding.AnswerDigits + 1;
-        return Math.Abs(one - other) <= Math.Pow(10, digit) * (1 + 1e-9);
+        IsRounded |= nearness == Nearness.Near;
+        Require(nearness != Nearness.Other, at, computed);
     }
-
-    private (string Pointer, string Reason)? Instant(JsonElement archived, JsonElement computed, string pointer) =>
-        archived.ValueKind == JsonValueKind.String && archived.TryGetDateTimeOffset(out var then) && computed.TryGetDateTimeOffset(out var now) && (then - now).Duration() <= (_isExact ? TimeSpan.Zero : Minute)
-            ? null : Differs(pointer, computed);
 
     /// <summary>Only what this service computed is told; what stands in the archive stands there.</summary>
-    private static (string Pointer, string Reason)? Differs(string pointer, JsonElement computed) =>
-        (pointer, computed.ValueKind is JsonValueKind.Object or JsonValueKind.Array ? "Computed again it is another" : $"Computed again it is {computed.GetRawText()}");
+    private void Require(bool isSame, Place at, JsonElement computed)
+    {
+        if (!isSame)
+        {
+            var isShown = computed.ValueKind is not (JsonValueKind.Object or JsonValueKind.Array);
+            Found.Add(at, isShown ? $"Computed again it is {computed.GetRawText()}" : "Computed again it is another");
+        }
+    }
 }

@@ -5,6 +5,7 @@ using CalcService.Api.Hosting;
 using CalcService.Api.Problems;
 using CalcService.Api.Units;
 using CalcService.Engine;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Rules;
 using CalcService.Engine.Verifications;
 using FluentValidation;
@@ -12,48 +13,57 @@ using FluentValidation;
 namespace CalcService.Api.Capabilities.Verifications;
 
 /// <summary>POST /v1/record-verifications: any other calculation once more, and what came of it beside the archive.</summary>
-public sealed class RecordVerificationCapability(IEnumerable<IRecomputable> calculations, IValidator<RecordVerificationRequest> validator, TimeProvider clock)
-    : Capability<RecordVerificationRequest, RecordVerificationResult, VerificationResult>(validator, clock)
+public sealed class RecordVerificationCapability(
+    IEnumerable<IRecomputable> calculations,
+    IReadOnlyList<FindingDefinition> findings,
+    IValidator<RecordVerificationRequest> validator,
+    TimeProvider clock)
+    : Capability<RecordVerificationRequest, RecordVerificationResult, Comparison>(validator, clock)
 {
-    private const string Request = "/request", Answer = "/answer";
+    private const string Request = "/request";
 
-    private readonly Dictionary<string, IRecomputable> _calculations = calculations.ToDictionary(calculation => calculation.Operation, StringComparer.Ordinal);
+    private readonly FindingWords _findings = new(findings);
+
+    private readonly Dictionary<string, IRecomputable> _calculations =
+        calculations.ToDictionary(calculation => calculation.Operation, StringComparer.Ordinal);
 
     public override string Operation => "record-verifications";
 
     public override int BodyBytes => Limits.VerificationBytes;
 
-    protected override (RecordVerificationRequest Request, IReadOnlyList<ProblemError> Errors) Prepare(RecordVerificationRequest request, CancellationToken cancellationToken)
+    protected override (RecordVerificationRequest Request, IReadOnlyList<ProblemError> Errors) Prepare(
+        RecordVerificationRequest request, CancellationToken cancellationToken)
     {
         var (calculation, archived) = (_calculations[request.Operation], new ArchivedAnswer(request.Answer));
         var (rules, against) = archived.Edition();
         // An archived request that can't be read is refused, whatever its answer says of itself.
-        var processed = calculation.Recompute(Encoding.UTF8.GetBytes(request.Request.GetRawText()), rules ?? RuleBook.Current, cancellationToken);
+        var sent = Encoding.UTF8.GetBytes(request.Request.GetRawText());
+        var processed = calculation.Recompute(sent, rules ?? RuleBook.Current, archived.IsFull, cancellationToken);
         if (processed.Body is Problem problem)
         {
             // The document takes any object here, so what the calculation can't read is no fault of the verification's own form.
             return (request, [.. problem.Errors.Select(error => error with { Pointer = Request + error.Pointer })]);
         }
 
-        return (request with { Compared = against ?? archived.Compare(calculation, processed.Body) }, []);
+        return (request with { Compared = against ?? archived.Compare(calculation, processed.Body, _findings) }, []);
     }
 
     protected override RecordVerificationRequest Resolve(RecordVerificationRequest request) => request with { Units = null };
 
     protected override CompoundProvenance? CompoundOf(RecordVerificationRequest request) => null;
 
-    protected override Outcome<VerificationResult> Calculate(RecordVerificationRequest request, RuleBook rules, Budget budget, CancellationToken cancellationToken)
-    {
-        var compared = request.Compared!;
-        return RecordVerification.Of(
-            new(compared.Outcome, compared.Outcome == VerificationOutcome.Match ? null : Answer + compared.Pointer, compared.Reason, compared.RecordId, compared.ResultDigest), budget);
-    }
+    protected override Outcome<Comparison> Calculate(
+        RecordVerificationRequest request, RuleBook rules, Budget budget, CancellationToken cancellationToken) =>
+        RecordVerification.Of(request.Compared!, budget);
 
-    protected override RecordVerificationResult ToContract(RecordVerificationRequest request, VerificationResult result, UnitSystem units) => new()
+    protected override RecordVerificationResult ToContract(RecordVerificationRequest request, Comparison result, UnitSystem units) => new()
     {
         Outcome = result.Outcome,
         Pointer = result.Pointer,
         Reason = result.Reason,
+        Unchecked = [.. result.Unchecked],
+        // No answer is signed yet; a member of this name is one that the contract doesn't know.
+        Signature = AnswerSignature.Absent,
         RecordId = result.RecordId,
         ResultDigest = result.ResultDigest,
     };

@@ -1,153 +1,39 @@
+using System.Text.Json.Nodes;
 using CalcService.Api.OpenApi;
 
 namespace CalcService.Api.Capabilities.Verifications;
 
-/// <summary>Requests that run as they stand: a proof load with its answer as it was archived once, and what may have become of it.</summary>
+/// <summary>Requests that run as they stand: a proof load with its answer as it was archived, and what may have become of it.</summary>
 public static class RecordVerificationExamples
 {
-    private const string Archived = """
-        {
-          "reference": "ARCHIVE-7",
-          "operation": "proof-load-evaluations",
-          "request": {
-            "reference": "HOIST-7",
-            "testedAt": "2026-03-12T14:00:00+01:00",
-            "ruleSet": "hoist-rope",
-            "compound": { "profile": "demonstration" },
-            "rope": {
-              "diameter": { "value": 20, "unit": "mm" },
-              "construction": "6x36",
-              "core": "iwrc",
-              "grade": 1770,
-              "finish": "bright",
-              "certificate": { "number": "C-1190", "breakingForce": { "value": 252, "unit": "kN" } }
-            },
-            "socket": {
-              "basket": {
-                "smallEndDiameter": { "value": 23, "unit": "mm" },
-                "largeEndDiameter": { "value": 45, "unit": "mm" },
-                "length": { "value": 100, "unit": "mm" }
-              },
-              "outerAtSmallEnd": { "value": 40, "unit": "mm" },
-              "outerAtMouth": { "value": 70, "unit": "mm" }
-            },
-            "test": { "ratedLoad": { "value": 60, "unit": "kN" } }
-          },
-          "answer": {
-            "decision": "undetermined",
-            "result": {
-              "verdict": "hold",
-              "phase": "before",
-              "proofLoad": null,
-              "leastTestLoad": null,
-              "mostTestLoad": null,
-              "steps": [],
-              "expectedSeating": null,
-              "seatingReadAt": "mouth",
-              "checks": [
-                {
-                  "id": "proof-load",
-                  "outcome": "undetermined",
-                  "measured": null,
-                  "limit": null,
-                  "source": {
-                    "document": "DOE-STD-1090-96; NAVEDTRA 14080",
-                    "clause": "11.3.2.2, 15.4.7.1; chapter 3, proof testing slings",
-                    "basis": "published"
-                  },
-                  "missing": ["/test/proofLoad"]
-                },
-                {
-                  "id": "socket-rating",
-                  "outcome": "undetermined",
-                  "measured": null,
-                  "limit": null,
-                  "source": {
-                    "document": "the rating that the maker of the socket gives, as the request states it",
-                    "clause": "proofRating",
-                    "basis": "dataSheet"
-                  },
-                  "missing": ["/socket/proofRating"]
-                },
-                {
-                  "id": "cure",
-                  "outcome": "undetermined",
-                  "measured": null,
-                  "limit": null,
-                  "source": {
-                    "document": "proof before the least cured place reaches its degree",
-                    "clause": "docs/cure-schedules.md",
-                    "basis": "derived"
-                  },
-                  "missing": ["/test/proofLoadFrom"]
-                }
-              ]
-            },
-            "findings": [
-              {
-                "code": "facts-not-stated",
-                "severity": "unknown",
-                "pointer": "/socket/proofRating",
-                "measured": null,
-                "limit": null
-              },
-              {
-                "code": "proof-load-unknown",
-                "severity": "unknown",
-                "pointer": "/test/proofLoad",
-                "measured": null,
-                "limit": null
-              },
-              {
-                "code": "compound-demonstration",
-                "severity": "caution",
-                "pointer": "/compound",
-                "measured": null,
-                "limit": null
-              },
-              {
-                "code": "no-exclusion-zone",
-                "severity": "caution",
-                "pointer": "/test/exclusionZone",
-                "measured": null,
-                "limit": null
-              }
-            ],
-            "assumptions": [
-              { "pointer": "/rope/metallicArea", "value": { "value": 184, "unit": "mm2" } },
-              { "pointer": "/rope/wireCount", "value": { "value": 265, "unit": "1" } },
-              { "pointer": "/rope/outerWireDiameter", "value": { "value": 0.940245, "unit": "mm" } },
-              { "pointer": "/compound/sheet/cured/shrinkageAfterGel", "value": { "value": 0.666667, "unit": "%" } },
-              { "pointer": "/compound/sheet/cured/shrinkageAfterGel", "value": { "value": 50, "unit": "%" } },
-              { "pointer": "/compound/sheet/cured/modulus", "value": { "value": 1.5, "unit": "1" } },
-              { "pointer": "/test/friction", "value": { "value": 0.1, "unit": "1" } },
-              { "pointer": "/test/friction", "value": { "value": 0.3, "unit": "1" } }
-            ],
-            "provenance": {
-              "recordId": "sha256:996e807bf95059797390f6b6d7d7256b9f91821484389821158cff73063b6aac",
-              "operation": "proof-load-evaluations",
-              "contract": "0.9",
-              "rules": "2026-12",
-              "engine": "1",
-              "compound": {
-                "profile": "demonstration",
-                "digest": "sha256:f77ff4a98611c626ca2ea89e86382732e07391e602de7c94bfffee3343c08cc5"
-              },
-              "inputDigest": "sha256:c6b8e5434949d02650de6ee7f5fc0dfc9d8ad06840af8c56a1d7b0dddcf55d77",
-              "resultDigest": "sha256:559a1d9d9320ac13238f82fcc5a9ee1e023b182f2e93eb838447d7661c3b5982",
-              "computedAt": "2026-11-25T15:00:00Z"
-            }
-          }
-        }
-        """;
+    public static IReadOnlyList<RequestExample> All { get; } = From(Shipped());
 
-    public static IReadOnlyList<RequestExample> All { get; } =
+    /// <param name="archive">Operation, request and answer.</param>
+    public static IReadOnlyList<RequestExample> From(string archive) =>
     [
-        new("match", "An archived answer that is what its request gives; words are left out, since they are not compared", Archived),
-        new("differs", "The same answer with another decision written into it: it differs", Changed("ARCHIVE-8", "\"decision\": \"undetermined\"", "\"decision\": \"proceed\"")),
-        new("cannotVerify", "An answer of another engine: it can not be verified here", Changed("ARCHIVE-9", "\"engine\": \"1\"", "\"engine\": \"0\"")),
+        new("match", "An archived answer that is what its request gives",
+            Changed(archive, "ARCHIVE-7", _ => { })),
+        new("care", "The same answer with an approval written beside it: nobody vouches for that",
+            Changed(archive, "ARCHIVE-8", answer => answer["approvedBy"] = "the foreman")),
+        new("differs", "The same answer with another decision written into it: it differs",
+            Changed(archive, "ARCHIVE-9", answer => answer["decision"] = "proceed")),
+        new("cannotVerify", "An answer of another engine: it can not be verified here",
+            Changed(archive, "ARCHIVE-10", answer => answer["provenance"]!["engine"] = "0")),
     ];
 
-    private static string Changed(string reference, string from, string to) =>
-        Archived.Replace("ARCHIVE-7", reference, StringComparison.Ordinal).Replace(from, to, StringComparison.Ordinal);
+    private static string Changed(string archive, string reference, Action<JsonNode> change)
+    {
+        var body = JsonNode.Parse(archive)!;
+        body["reference"] = reference;
+        change(body["answer"]!);
+        return body.ToJsonString();
+    }
+
+    private static string Shipped()
+    {
+        var here = typeof(RecordVerificationExamples);
+        using var stream = here.Assembly.GetManifestResourceStream(here, "archive.json")!;
+        using var reader = new StreamReader(stream);
+        return reader.ReadToEnd();
+    }
 }

@@ -2,6 +2,7 @@ using System.Text.Json;
 using System.Text.Json.Serialization;
 using CalcService.Api.Contract;
 using CalcService.Api.Units;
+using CalcService.Engine.Verifications;
 
 namespace CalcService.Api.Capabilities.Verifications;
 
@@ -23,7 +24,7 @@ public sealed record RecordVerificationRequest : ICalculationRequest
     /// <summary>The request, as it was sent.</summary>
     public required JsonElement Request { get; init; }
 
-    /// <summary>The answer, as it was archived. Members that are not known are left aside.</summary>
+    /// <summary>The answer, as it was archived, with any members. Those that the contract does not know are listed as unchecked.</summary>
     public required JsonElement Answer { get; init; }
 
     /// <summary>What computing it again gave; set on the way.</summary>

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using CalcService.Api.Contract;
 using CalcService.Api.Sheets;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Verifications;
 
 namespace CalcService.Api.Capabilities.Verifications;
@@ -10,10 +11,19 @@ public static class RecordVerificationSheet
 {
     private static readonly Dictionary<VerificationOutcome, (string Words, string Fill)> Outcomes = new()
     {
-        [VerificationOutcome.Match] = ("The archived answer is what its request gives.", "#3f7d4e"),
+        [VerificationOutcome.Match] = ("Numbers, decision and findings are what the request gives.", "#3f7d4e"),
         [VerificationOutcome.Differs] = ("The archived answer differs from what its request gives.", "#b5451b"),
         [VerificationOutcome.CannotVerify] = ("The archived answer can't be computed again here.", "#8a8a8a"),
     };
+
+    /// <summary>That an archived stop was verified is no go.</summary>
+    private static readonly Dictionary<string, string> Heads = new(StringComparer.Ordinal)
+    {
+        ["proceed"] = "MATCHES", ["proceedWithCare"] = "MATCHES IN PART", ["undetermined"] = "NOT VERIFIED",
+    };
+
+    private static readonly (string Words, string Fill) Beside =
+        ("Numbers, decision and findings match; what stands beside them does not.", "#c99a2e");
 
     public static string Write(RecordVerificationRequest request, Answer<RecordVerificationResult> answer) => SheetPage.Write(
         "Verification of an archived answer",
@@ -22,26 +32,37 @@ public static class RecordVerificationSheet
         page =>
         {
             var result = answer.Result;
-            page.Add("p", Outcomes[result.Outcome].Words).Table(["", ""],
+            page.Add("p", Of(answer).Words).Table(["", ""],
             [
+                ["Decision, archived", Archived(request.Answer, "decision")],
                 ["First difference", result.Pointer ?? "none"], ["Why", result.Reason ?? "-"],
-                ["Record id, archived", Archived(request)], ["Record id, computed", result.RecordId ?? SheetText.NotKnown],
+                ["Not checked", result.Unchecked.Count == 0 ? "-" : string.Join(", ", result.Unchecked)],
+                ["Signature", SheetText.Words(result.Signature.ToString()).Trim()],
+                ["Record id, archived", ArchivedId(request.Answer)], ["Record id, computed", result.RecordId ?? SheetText.NotKnown],
             ]);
             page.Raw($"<div class=\"picture\">{Picture(answer)}</div>");
             page.Add("h2", "Signed").Table(["Verified by", "Date"], [["", ""]]);
         },
-        stop: "DIFFERS");
+        stop: "DIFFERS",
+        words: Heads);
 
     public static string Picture(Answer<RecordVerificationResult> answer)
     {
-        var (words, fill) = Outcomes[answer.Result.Outcome];
+        var (words, fill) = Of(answer);
         var svg = new SvgText(680, 60, words);
         svg.Box(12, 14, 32, 32, fill, SvgText.Ink);
-        svg.Label(58, 28, words, "start", bold: true).Label(58, 44, answer.Result.Pointer ?? "no difference", "start");
+        svg.Label(58, 28, words, "start", bold: true)
+            .Label(58, 44, answer.Findings.Count > 0 ? answer.Findings[0].Pointer : "no difference", "start");
         return svg.ToString();
     }
 
-    private static string Archived(RecordVerificationRequest request) =>
-        request.Answer.TryGetProperty("provenance", out var from) && from.ValueKind == JsonValueKind.Object && from.TryGetProperty("recordId", out var id) && id.ValueKind == JsonValueKind.String
-            ? id.GetString()! : SheetText.NotKnown;
+    private static (string Words, string Fill) Of(Answer<RecordVerificationResult> answer) =>
+        answer.Decision == Decision.ProceedWithCare ? Beside : Outcomes[answer.Result.Outcome];
+
+    private static string ArchivedId(JsonElement answer) =>
+        answer.TryGetProperty("provenance", out var from) && from.ValueKind == JsonValueKind.Object
+            ? Archived(from, "recordId") : SheetText.NotKnown;
+
+    private static string Archived(JsonElement from, string name) =>
+        from.TryGetProperty(name, out var text) && text.ValueKind == JsonValueKind.String ? text.GetString()! : SheetText.NotKnown;
 }

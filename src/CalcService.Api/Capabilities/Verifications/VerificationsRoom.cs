@@ -11,7 +11,8 @@ public static class VerificationsRoom
     public static void MapVerifications(this IEndpointRouteBuilder app) => app.MapCalculation<RecordVerificationCapability>(
         "verifyRecord",
         "Compute an archived answer again",
-        "Whether an archived answer is what its request gives, by the rules and the engine that it names: decision, numbers, findings, assumptions and ids. Words are not compared.",
+        "Whether an archived answer is what its request gives, by the rules and the engine that it names: decision, numbers, findings, "
+        + "assumptions and ids. Words that differ and members that are not known are a caution.",
         RecordVerificationExamples.All,
         new(
             (request, answer) => RecordVerificationSheet.Write((RecordVerificationRequest)request, (Answer<RecordVerificationResult>)answer),

@@ -164,7 +164,7 @@ public sealed class PourPlanAnswerTests(Service service)
         Assert.Equal("application/json", reply.MediaType);
         var provenance = reply.Json["provenance"]!;
         Assert.Equal(
-            ["recordId", "operation", "contract", "rules", "engine", "compound", "inputDigest", "resultDigest", "computedAt"],
+            ["recordId", "operation", "contract", "rules", "language", "engine", "compound", "inputDigest", "resultDigest", "computedAt"],
             provenance.AsObject().Select(member => member.Key));
         Assert.Equal("pour-plans", (string?)provenance["operation"]);
         Assert.Equal("0.9", (string?)provenance["contract"]);

@@ -1,12 +1,9 @@
 using System.Globalization;
 using System.Text;
-using System.Text.Json;
 using System.Text.Json.Nodes;
 using CalcService.Api.Calculations;
-using CalcService.Api.Capabilities.Verifications;
 using CalcService.Api.Tests.Batches;
 using CalcService.Api.Tests.Fixtures;
-using CalcService.Api.Writing;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace CalcService.Api.Tests.Capabilities.Verifications;
@@ -16,11 +13,9 @@ public sealed class RecordVerificationTests(Service service)
 {
     private const string Path = ArchivedAnswers.Path;
 
-    /// <summary>Members of results that word what others say.</summary>
-    private static readonly string[] Words = ["/task", "/text", "/label", "/by", "/reason"];
-
     [Theory]
     [InlineData("match", "match", "proceed", null)]
+    [InlineData("care", "match", "proceedWithCare", null)]
     [InlineData("differs", "differs", "doNotProceed", "/answer/decision")]
     [InlineData("cannotVerify", "cannotVerify", "undetermined", "/answer/provenance/engine")]
     public async Task Example_has_its_outcome_and_the_decision_that_belongs_to_it(string example, string outcome, string decision, string? pointer)
@@ -28,6 +23,7 @@ public sealed class RecordVerificationTests(Service service)
         var answer = await service.AnswerAsync(Path, ArchivedAnswers.Example(example));
         Assert.Equal((outcome, decision, pointer), ((string?)answer.At("/result/outcome"), (string?)answer["decision"], (string?)answer.At("/result/pointer")));
         Assert.Equal(outcome == "match", answer.At("/result/reason") is null);
+        Assert.Equal("absent", (string?)answer.At("/result/signature"));
     }
 
     [Fact]
@@ -51,45 +47,6 @@ public sealed class RecordVerificationTests(Service service)
             })
             {
                 Assert.Equal(("match", null), Outcome(await service.AnswerAsync(Path, ArchivedAnswers.Of(path, sent, archived))));
-            }
-        }
-    }
-
-    /// <summary>Texts may change, and a later service of v1 may know more members.</summary>
-    [Fact]
-    public async Task Words_and_unknown_members_are_not_compared()
-    {
-        foreach (var (path, request, answer) in await ArchiveAsync())
-        {
-            var changed = answer.With("/of-tomorrow", new JsonObject { ["any"] = 1 }).With("/result/of-tomorrow", 2).With("/safetyNotes", new JsonArray());
-            foreach (var finding in changed["findings"]!.AsArray())
-            {
-                finding!["message"] = "worded in another way";
-            }
-
-            changed["provenance"]!["computedAt"] = "2031-01-01T00:00:00Z";
-            Assert.Equal(("match", null), Outcome(await service.AnswerAsync(Path, ArchivedAnswers.Of(path, request, changed))));
-        }
-    }
-
-    /// <summary>Each number, word and time of the decision, the result, the findings and the assumptions, changed one at a time.</summary>
-    [Fact]
-    public async Task One_changed_digit_differs_at_its_member()
-    {
-        var capability = service.Services.GetRequiredService<RecordVerificationCapability>();
-        foreach (var (path, request, answer) in await ArchiveAsync())
-        {
-            // What words say is not compared, so only members that aren't words are changed.
-            var places = answer.Walk().Where(node => node.Value is JsonValue && IsCompared(node.Pointer)).ToArray();
-            Assert.NotEmpty(places);
-            // A sample of each answer, always the same, keeps the test short.
-            foreach (var (pointer, value) in places.Where((_, i) => i % Math.Max(1, places.Length / 12) == 0))
-            {
-                var changed = answer.With(pointer, Changed(value!.AsValue()));
-                var processed = capability.Process(
-                    Encoding.UTF8.GetBytes(ArchivedAnswers.Of(path, request, changed).ToJsonString()), full: false, TestContext.Current.CancellationToken);
-                using var sent = ShapeWriter.WriteAnswer(processed.Body);
-                Assert.Equal(("differs", "/answer" + pointer), Outcome(JsonNode.Parse(sent.Written.Span)!.AsObject()));
             }
         }
     }
@@ -128,6 +85,7 @@ public sealed class RecordVerificationTests(Service service)
     [InlineData("/provenance/engine", "7", "/answer/provenance/engine")]
     [InlineData("/provenance/rules", "\"1999-01\"", "/answer/provenance/rules")]
     [InlineData("/provenance", "[]", "/answer/provenance/engine")]
+    [InlineData("/result", "null", "/answer/result")]
     public async Task Answer_that_can_not_be_computed_again_here_is_not_verified(string pointer, string raw, string at)
     {
         var answer = (await service.AnswerAsync(Plans.Path, Plans.Plan)).With(pointer, JsonNode.Parse(raw));
@@ -169,6 +127,74 @@ public sealed class RecordVerificationTests(Service service)
     {
         var answer = (await service.AnswerAsync(Plans.Path, Plans.Plan)).Without("/result/totals/mixed");
         Assert.Equal(("differs", "/answer/result/totals/mixed"), Outcome(await service.AnswerAsync(Path, ArchivedAnswers.Of(Plans.Path, Plans.Plan, answer))));
+    }
+
+    /// <summary>
+    /// Words of a stop that none of its templates gives, notes that are gone, an approval that nobody computed: each alone keeps an
+    /// archived stop from a plain match.
+    /// </summary>
+    [Theory]
+    [InlineData("/findings/0/message", "\"OK to pour\"", "differs", "doNotProceed")]
+    [InlineData("/findings/0/action", "\"Go ahead.\"", "differs", "doNotProceed")]
+    [InlineData("/safetyNotes", "[]", "match", "proceedWithCare")]
+    [InlineData("/findings/0/approval", "\"the maker\"", "match", "proceedWithCare")]
+    [InlineData("/findings/0/source/document", "\"a letter\"", "match", "proceedWithCare")]
+    [InlineData("/provenance/signature", "\"e30..AA\"", "match", "proceedWithCare")]
+    [InlineData("/provenance/computedAt", "\"approved\"", "match", "proceedWithCare")]
+    [InlineData("/provenance/computedAt", "\"2031-01-01T00:00:00Z\"", "match", "proceed")]
+    public async Task Forged_stop_is_no_plain_match(string pointer, string raw, string outcome, string decision)
+    {
+        var request = Plans.Example("stop");
+        var answer = await service.AnswerAsync(Plans.Path, request);
+        Assert.Equal("stop", (string?)answer.At("/findings/0/severity"));
+        var forged = answer.With(pointer, JsonNode.Parse(raw));
+        var verified = await service.AnswerAsync(Path, ArchivedAnswers.Of(Plans.Path, request, forged));
+        Assert.Equal((outcome, decision), (Outcome(verified).Outcome, (string?)verified["decision"]));
+    }
+
+    /// <summary>
+    /// Words in a language that isn't at hand can't be compared. That it is another is a caution, or it would open every word to a forger.
+    /// </summary>
+    [Fact]
+    public async Task Words_of_another_language_are_unchecked()
+    {
+        var answer = (await service.AnswerAsync(Plans.Path, Plans.Plan))
+            .With("/provenance/language", "xx").With("/findings/0/message", "OK to pour");
+        var verified = await service.AnswerAsync(Path, ArchivedAnswers.Of(Plans.Path, Plans.Plan, answer));
+        Assert.Equal(("match", "proceedWithCare"), (Outcome(verified).Outcome, (string?)verified["decision"]));
+        Assert.Equal("/answer/findings/0/message", (string?)Assert.Single(verified.At("/result/unchecked")!.AsArray()));
+        Assert.Equal("/answer/provenance/language", (string?)verified.At("/findings/0/pointer"));
+    }
+
+    /// <summary>A number that another machine rounded otherwise has another digest, which then proves nothing.</summary>
+    [Fact]
+    public async Task Digest_of_a_rounded_result_is_unchecked()
+    {
+        const string Volume = "/result/ends/0/basketVolume/value";
+        var answer = await service.AnswerAsync(Plans.Path, Plans.Plan);
+        var changed = answer.With(Volume, Math.Round((double)answer.At(Volume)! + 0.0001, 4))
+            .With("/provenance/resultDigest", "sha256:other");
+        var verified = await service.AnswerAsync(Path, ArchivedAnswers.Of(Plans.Path, Plans.Plan, changed));
+        Assert.Equal(("match", "proceed"), (Outcome(verified).Outcome, (string?)verified["decision"]));
+        Assert.Equal("/answer/provenance/resultDigest", (string?)Assert.Single(verified.At("/result/unchecked")!.AsArray()));
+    }
+
+    /// <summary>What comes back stays in proportion, and a name that can't be shown stands for its object.</summary>
+    [Theory]
+    [InlineData(20, "n", 20)]
+    [InlineData(21, "n", 1)]
+    [InlineData(1, "\u0007", 1)]
+    public async Task Many_unknown_members_are_named_by_their_object(int count, string name, int named)
+    {
+        var answer = await service.AnswerAsync(Plans.Path, Plans.Plan);
+        foreach (var i in Enumerable.Range(0, count))
+        {
+            answer["result"]![$"{name}{i}"] = i;
+        }
+
+        var verified = await service.AnswerAsync(Path, ArchivedAnswers.Of(Plans.Path, Plans.Plan, answer));
+        var listed = verified.At("/result/unchecked")!.AsArray();
+        Assert.Equal((named, named == 20 ? "/answer/result/n0" : "/answer/result"), (listed.Count, (string?)listed[0]));
     }
 
     /// <summary>The archived request is read as strictly as when it was sent; its errors point into it.</summary>
@@ -215,7 +241,9 @@ public sealed class RecordVerificationTests(Service service)
     public async Task Answer_of_more_than_a_mebibyte_is_taken()
     {
         var answer = (await service.AnswerAsync(Plans.Path, Plans.Plan)).With("/of-tomorrow", new string('x', 3 << 20));
-        Assert.Equal(("match", null), Outcome(await service.AnswerAsync(Path, ArchivedAnswers.Of(Plans.Path, Plans.Plan, answer))));
+        var verified = await service.AnswerAsync(Path, ArchivedAnswers.Of(Plans.Path, Plans.Plan, answer));
+        Assert.Equal(("match", null), Outcome(verified));
+        Assert.Equal("/answer/of-tomorrow", (string?)Assert.Single(verified.At("/result/unchecked")!.AsArray()));
     }
 
     /// <summary>The examples of all other calculations with what they got.</summary>
@@ -234,20 +262,4 @@ public sealed class RecordVerificationTests(Service service)
     }
 
     private static (string? Outcome, string? Pointer) Outcome(JsonObject answer) => ((string?)answer.At("/result/outcome"), (string?)answer.At("/result/pointer"));
-
-    /// <summary>What the digests of an answer cover, besides what names how it was computed.</summary>
-    private static bool IsCompared(string pointer) => pointer == "/decision"
-        || (pointer.StartsWith("/result/", StringComparison.Ordinal) && !Words.Any(word => pointer.EndsWith(word, StringComparison.Ordinal)))
-        || (pointer.StartsWith("/findings/", StringComparison.Ordinal)
-            && (pointer.EndsWith("/code", StringComparison.Ordinal) || pointer.EndsWith("/severity", StringComparison.Ordinal) || pointer.EndsWith("/pointer", StringComparison.Ordinal)))
-        || (pointer.StartsWith("/assumptions/", StringComparison.Ordinal) && pointer.EndsWith("/pointer", StringComparison.Ordinal));
-
-    /// <summary>Another value: a number off by a thousandth, a word with a letter more, a time a day later.</summary>
-    private static JsonNode Changed(JsonValue value) => value.GetValueKind() switch
-    {
-        JsonValueKind.Number => (double)value is var number && number == 0 ? 1 : number == Math.Floor(number) && Math.Abs(number) < 1000 ? number + 1 : number * 1.001,
-        JsonValueKind.String => (string)value! + "x",
-        JsonValueKind.True => false,
-        _ => true,
-    };
 }

@@ -1,3 +1,4 @@
+using System.Text.Json.Nodes;
 using CalcService.Api.Pages;
 using CalcService.Engine.Findings;
 
@@ -8,7 +9,9 @@ internal static class VerificationExamples
 {
     public static OperationExamples Operation { get; } = new("/v1/record-verifications", RecordVerificationExamples.All.Single(example => example.Name == "match").Json,
     [
-        new("answer-differs", Severity.Stop, "/answer", archived => archived.With("/answer/decision", "proceed")),
-        new("answer-not-verifiable", Severity.Unknown, "/answer", archived => archived.With("/answer/provenance/engine", "0")),
+        new("answer-differs", Severity.Stop, "/answer/decision", archived => archived.With("/answer/decision", "proceed")),
+        new("answer-members-unknown", Severity.Caution, "/answer/approvedBy", archived => archived.With("/answer/approvedBy", "the foreman")),
+        new("answer-words-differ", Severity.Caution, "/answer/safetyNotes", archived => archived.With("/answer/safetyNotes", new JsonArray())),
+        new("answer-not-verifiable", Severity.Unknown, "/answer/provenance/engine", archived => archived.With("/answer/provenance/engine", "0")),
     ]);
 }
