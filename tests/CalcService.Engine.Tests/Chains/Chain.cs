@@ -1,7 +1,6 @@
 using System.Globalization;
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Curing;
-using CalcService.Engine.Findings;
 using CalcService.Engine.Releases;
 using CalcService.Engine.Rules;
 using CalcService.Engine.Tests.Curing;
