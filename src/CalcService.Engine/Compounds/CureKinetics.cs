@@ -95,7 +95,7 @@ public sealed class CureKinetics
     /// </summary>
     private static CureShape ShapeOf(GelModel model, AfterGel afterGel, CureConversions conversions)
     {
-        var gel = model.Curves().Expected;
+        var gel = model.Curves().Latest;
         var (coldest, warmest) = (afterGel.Coldest.TemperatureK, afterGel.Warmest.TemperatureK);
         var bends = gel.Lines.Select(line => line.FromK).Where(edge => edge > coldest && edge < warmest).Concat(afterGel.Rows.Select(row => row.TemperatureK));
         return CureShape.Calibrated(1 + bends.Min(kelvins => afterGel.Curve.TimeS(kelvins) / gel.TimeS(kelvins)), conversions.Gel, conversions.Full);

@@ -23,7 +23,7 @@ public static class Release
     {
         var slower = seen.Select(gel => SlowerBy(kinetics, path, gel)).Append(lot).Append(1).Max();
         // A gel that came early moves nothing: what follows it is asked for by the sheet.
-        var gelS = GelAge.Along(kinetics.Latest.Slower(Math.Max(lot, 1)), path.BeforeGel, kinetics.Ceiling, 1).TimeOf(1) is { } latest
+        var gelS = GelAge.Along(kinetics.Latest.Slower(slower), path.BeforeGel, kinetics.Ceiling, 1).TimeOf(1) is { } latest
             ? seen.Where(gel => gel.IsOfCone).Select(gel => gel.Seconds).Append(latest).Max()
             : (double?)null;
         var clock = gelS is { } gelled ? ClockOf(kinetics, path, gelled, slower) : null;

@@ -90,8 +90,8 @@ public sealed class ReleaseTests
     {
         var times = Of(Flat(20), Sheet(20), new SeenGel(minutes * 60, null, place));
         Assert.Equal(slower, times.Slower, 1e-9);
-        Assert.Equal(24 * 60, times.GelS!.Value, 1e-6);
-        Assert.Equal((24 + (90 * slower)) * 60, times.LoadS!.Value, 1e-6);
+        Assert.Equal(24 * slower * 60, times.GelS!.Value, 1e-6);
+        Assert.Equal((24 + 90) * slower * 60, times.LoadS!.Value, 1e-6);
     }
 
     [Fact]
