@@ -43,7 +43,9 @@ internal static class WireChecks
             Say(scope, Strictest(question));
         }
 
-        SayUnplaced(scope, [.. verdicts.Where(one => one.Missing.Count > 0)]);
+        // Where a question is answered by what is certain, what is not placed changes nothing.
+        var answered = verdicts.Where(one => one.Missing.Count == 0).Select(one => one.Row.Question).ToHashSet();
+        SayUnplaced(scope, [.. verdicts.Where(one => one.Missing.Count > 0 && !answered.Contains(one.Row.Question))]);
         return verdicts.Any(one => one.Outcome == CheckOutcome.Fail) ? wires.Select(WireCount.PlaceM).Max() : null;
     }
 
@@ -70,9 +72,10 @@ internal static class WireChecks
         return verdict;
     }
 
-    /// <summary>Rows of one question say one thing: the one that is exceeded most says it.</summary>
+    /// <summary>Rows of one question say one thing: the one that is exceeded most says it, of equal ones a law's.</summary>
     private static Verdict Strictest(IEnumerable<Verdict> verdicts) => verdicts
-        .OrderByDescending(one => one.Use).ThenBy(one => one.Row.Rule.Limit.Si).ThenBy(one => one.Row.Rule.Id, StringComparer.Ordinal).First();
+        .OrderByDescending(one => one.Use).ThenByDescending(one => one.Row.Rule.Limit.Source.Basis == Basis.Law)
+        .ThenBy(one => one.Row.Rule.Limit.Si).ThenBy(one => one.Row.Rule.Id, StringComparer.Ordinal).First();
 
     private static void Say(InspectionScope scope, Verdict verdict) => scope.Exceed(
         InspectionFindings.BrokenWires, InspectionPointers.Wires, verdict.Row.Rule.Limit, Measure.Count(verdict.Count),

@@ -178,10 +178,10 @@ public sealed class InspectionEvidenceTests
         { RopeFunction.Running, false, [new(3, WirePlace.Lay, 4, 1), new(3, WirePlace.Lay, 4.5, 1)], "running-lay", "/rope/layLength" },
         // Six and thirty diameters need no lay.
         { RopeFunction.RotationResistant, false, [new(1, WirePlace.Lay, 4, 1), new(1, WirePlace.Lay, null, 1)], "rotation-resistant-six-diameters", "/inspection/brokenWires/1/fromMouth" },
-        { RopeFunction.RotationResistant, false, [new(3, WirePlace.Lay, 4, 1), new(1, WirePlace.Lay, null, 1)], "rotation-resistant-thirty-diameters", "/inspection/brokenWires/1/fromMouth" },
+        { RopeFunction.RotationResistant, false, [new(1, WirePlace.Lay, 4, 1), new(1, WirePlace.Lay, 4.2, 1), new(1, WirePlace.Lay, 4.4, 1), new(1, WirePlace.Lay, null, 1)], "rotation-resistant-thirty-diameters", "/inspection/brokenWires/3/fromMouth" },
         // What is known to lie farther apart is not counted as certain.
         { RopeFunction.RotationResistant, true, [new(1, WirePlace.Lay, 4, 1), new(1, WirePlace.Lay, 6, 1), new(1, WirePlace.Lay, null, 1)], "rotation-resistant-six-diameters", "/inspection/brokenWires/2/fromMouth" },
-        { RopeFunction.RotationResistant, true, [new(2, WirePlace.Lay, 4, 1), new(2, WirePlace.Lay, 6, 1), new(2, WirePlace.Lay, null, 1)], "rotation-resistant-thirty-diameters", "/inspection/brokenWires/2/fromMouth" },
+        { RopeFunction.RotationResistant, true, [new(1, WirePlace.Lay, 4, 1), new(1, WirePlace.Lay, 4.2, 1), new(1, WirePlace.Lay, 4.4, 1), new(1, WirePlace.Lay, 6, 1), new(1, WirePlace.Lay, null, 1)], "rotation-resistant-thirty-diameters", "/inspection/brokenWires/4/fromMouth" },
         // Of unknown place it may be at the end and not beyond it.
         { RopeFunction.Standing, true, [new(2, WirePlace.Lay, 4, 1), new(1, WirePlace.Unknown, 4.05, 1)], "standing-lay", "/inspection/brokenWires/1/place" },
         { RopeFunction.Standing, true, [new(3, WirePlace.Unknown, null, 1)], "standing-lay", "/inspection/brokenWires/0/place /inspection/brokenWires/0/fromMouth" },
