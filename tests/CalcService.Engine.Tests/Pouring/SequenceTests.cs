@@ -108,7 +108,7 @@ public sealed class SequenceTests
         Printed.Agrees(14.0946, steel.Minimum!.Value.Si - Zero, 6);
         Printed.Agrees(34, steel.Maximum!.Value.Si - Zero, 4);
         Printed.Agrees(73.3, points.Single(point => point.What == "humidity").Maximum!.Value.Si * 100, 3);
-        Assert.Equal(["fit", "broom", "alignment", "air", "steel", "compound", "humidity", "lots", "stopPouring", "gel"], points.Select(point => point.What));
+        Assert.Equal(["fit", "broom", "alignment", "air", "steel", "compound", "humidity", "lots", "ignition", "stopPouring", "gel"], points.Select(point => point.What));
         Assert.All(points, point => Assert.Contains(StepCatalogue.All, step => step.Task == point.Task));
     }
 

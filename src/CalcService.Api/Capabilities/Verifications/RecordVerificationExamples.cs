@@ -131,16 +131,16 @@ public static class RecordVerificationExamples
               { "pointer": "/test/friction", "value": { "value": 0.3, "unit": "1" } }
             ],
             "provenance": {
-              "recordId": "sha256:1226b702aec015203f61e7d28a98103d9d9044c1aa5108faccd29023fda973cf",
+              "recordId": "sha256:6641b85ce43100a37cea0240f0d4d6ba6f9685baad8d502558b7393edce98967",
               "operation": "proof-load-evaluations",
               "contract": "0.9",
               "rules": "2026-12",
               "engine": "1",
               "compound": {
                 "profile": "demonstration",
-                "digest": "sha256:f77ff4a98611c626ca2ea89e86382732e07391e602de7c94bfffee3343c08cc5"
+                "digest": "sha256:7de6703bee750cf9e8091a8bcbf1afa1331966101aa68cfb85b761064fcbf60e"
               },
-              "inputDigest": "sha256:c6b8e5434949d02650de6ee7f5fc0dfc9d8ad06840af8c56a1d7b0dddcf55d77",
+              "inputDigest": "sha256:067e68d96d66d9c3e46a6ad751dad8a0cc19a2aa21d74022e3e61619433f3b6b",
               "resultDigest": "sha256:28d041d8363c4eceb90ca21f9f015f8fb692334108abdefb032cfca449c025cc",
               "computedAt": "2026-11-25T15:00:00Z"
             }
