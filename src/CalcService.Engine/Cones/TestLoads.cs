@@ -19,13 +19,15 @@ public readonly record struct TestLoads(double LeastN, double MostN)
         : (null, LeastN);
 
     /// <summary>P = k·W: the rated load, pulled straight, times the factor of the rule set; in N.</summary>
-    [Formula("required-proof-load", "proof test of slings with poured sockets", "DOE-STD-1090; NAVEDTRA 14080", Basis.Published, Symbol = "P", Name = "required proof load",
+    [Formula("required-proof-load", "proof test of slings with poured sockets", "DOE-STD-1090; NAVEDTRA 14080", Basis.Published,
+        Symbol = "P", Name = "required proof load",
         Expression = "k·W", Kind = QuantityKind.Force, Range = "one leg, pulled straight")]
     public static double RequiredN(double ratedLoadN, double factor, Trace trace) =>
         trace.Step("required-proof-load", factor * ratedLoadN, new("k", Measure.Count(factor)), new("W", Measure.Force(ratedLoadN)));
 
     /// <summary>What stands against a proof load, meant or read, in a socket with this rating.</summary>
-    internal static FindingDefinition? AgainstRating(double loadN, double ratingN) => Judged.IsAbove(loadN, ratingN) ? LoadFindings.ProofAboveRating : null;
+    internal static FindingDefinition? AgainstRating(double loadN, double ratingN) =>
+        Judged.IsAbove(loadN, ratingN) ? LoadFindings.ProofAboveRating : null;
 
     /// <summary>What stands against a proof load, meant or read, on a rope with this breaking force.</summary>
     internal static FindingDefinition? AgainstRope(double loadN, double breakingN, MatchingRules rules) =>

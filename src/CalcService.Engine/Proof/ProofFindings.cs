@@ -14,7 +14,8 @@ public static partial class ProofFindings
     public static IReadOnlyList<FindingDefinition> All => Catalogue.All;
 
     private static IReadOnlyList<FindingDefinition> Shared =>
-        [CompoundFindings.Demonstration, LoadFindings.RatedLoadMissing, LoadFindings.ProofAboveRating, LoadFindings.ProofAboveShare, StatedFacts.NotStated, .. TestFindings.All];
+        [CompoundFindings.Demonstration, LoadFindings.RatedLoadMissing, LoadFindings.ProofAboveRating, LoadFindings.ProofAboveShare,
+            StatedFacts.NotStated, .. TestFindings.All];
 
     // Getters, not fields: nobody says in which order the parts of a class set their fields.
     private static RuleLimit ProofShare => MatchingRules2026Dec.Rules.ProofShare;

@@ -250,7 +250,8 @@ public sealed class RuleBookTests
     [Fact]
     public void Edition_2026_11_is_the_data_that_was_compared() =>
         // A guard against a silent change of dated data, no check of its truth: the rows above are that.
-        Assert.True(RuleBook.Find("2026-12")!.Digest() == "sha256:c27a328ba1e151b0ea43e077c6e87bad340fce110516ebd0c044c9b9d0687883", RuleBook.Find("2026-12")!.Digest());
+        Assert.True(RuleBook.Find("2026-12")!.Digest() == "sha256:c27a328ba1e151b0ea43e077c6e87bad340fce110516ebd0c044c9b9d0687883",
+            RuleBook.Find("2026-12")!.Digest());
 
     [Fact]
     public void Digest_shows_a_change_of_any_limit()

@@ -103,7 +103,8 @@ public sealed class ProofLoadEvaluationTests(Service service)
     {
         var body = new JsonObject(Proofs.Example(example).Reverse().Select(member => KeyValuePair.Create(member.Key,
             member.Value?.DeepClone())));
-        foreach (var quantity in body.Walk().Select(node => node.Value).OfType<JsonObject>().Where(node => node.ContainsKey("unit")).ToArray())
+        foreach (var quantity in body.Walk().Select(node => node.Value).OfType<JsonObject>().Where(node => node.ContainsKey("unit"))
+            .ToArray())
         {
             var (value, unit) = ((double)quantity["value"]!, (string)quantity["unit"]!);
             (quantity["value"], quantity["unit"]) = unit == "mm" ? (value / 25.4, "in") : unit == "kN"
