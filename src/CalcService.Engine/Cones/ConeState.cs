@@ -41,6 +41,7 @@ public sealed record ConeState(
     {
         var places = Stations.Select(station => (station.PressurePa, WallRatio: wallRatioAt(station.XM))).ToArray();
         return places.Any(place => double.IsNaN(place.WallRatio)) ? (double.NaN, double.NaN)
-            : places.MaxBy(place => place.WallRatio > 1 ? place.PressurePa * ConeFormulas.LameFactor(place.WallRatio) : double.PositiveInfinity);
+            : places.MaxBy(place => place.WallRatio > 1 ? place.PressurePa * ConeFormulas.LameFactor(place.WallRatio)
+                : double.PositiveInfinity);
     }
 }

@@ -41,7 +41,10 @@ internal sealed record EndCone(RoomScope Scope, MatchingRules Rules, CuredCompou
         return afterGel;
     }
 
-    /// <summary>The cone as it is to be expected, for every room that asks what load transfer does to the socket. Only where nothing is lacking.</summary>
+    /// <summary>
+    /// The cone as it is to be expected, for every room that asks what load transfer does to the socket. Only where nothing is
+    /// lacking.
+    /// </summary>
     /// <param name="friction">Friction, where the request gives it.</param>
     /// <param name="frictionAt">The member that would give it.</param>
     /// <param name="coolingK">Cooling from the peak.</param>

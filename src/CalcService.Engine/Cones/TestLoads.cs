@@ -25,7 +25,8 @@ public readonly record struct TestLoads(double LeastN, double MostN)
         trace.Step("required-proof-load", factor * ratedLoadN, new("k", Measure.Count(factor)), new("W", Measure.Force(ratedLoadN)));
 
     /// <summary>What stands against a proof load, meant or read, in a socket with this rating.</summary>
-    internal static FindingDefinition? AgainstRating(double loadN, double ratingN) => Judged.IsAbove(loadN, ratingN) ? LoadFindings.ProofAboveRating : null;
+    internal static FindingDefinition? AgainstRating(double loadN, double ratingN) =>
+        Judged.IsAbove(loadN, ratingN) ? LoadFindings.ProofAboveRating : null;
 
     /// <summary>What stands against a proof load, meant or read, on a rope with this breaking force.</summary>
     internal static FindingDefinition? AgainstRope(double loadN, double breakingN, MatchingRules rules) =>

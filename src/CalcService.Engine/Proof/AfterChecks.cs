@@ -14,7 +14,8 @@ internal static class AfterChecks
         Look(scope, "cracks", ProofPointers.Cracks, seen.Cracks, TestFindings.Cracked, "whether anything cracked");
         Look(scope, "asymmetry", ProofPointers.Asymmetry, seen.Asymmetry, ProofFindings.SeatedAskew, "whether the cone seated straight");
         Look(scope, "creep", ProofPointers.Creep, seen.CreepUnderHold, TestFindings.Creeps, "whether the cone went on moving under the held load");
-        if (scope.Has(StatedFact.Of(ProofPointers.Steps, "which loads were held", steps.Count > 0, isNeeded: true), "test-load", TestFindings.TestLoadShort))
+        if (scope.Has(StatedFact.Of(ProofPointers.Steps, "which loads were held", steps.Count > 0, isNeeded: true), "test-load",
+            TestFindings.TestLoadShort))
         {
             CheckLoad(scope, proofN, steps);
             SeatingChecks.Check(scope, steps);
@@ -49,7 +50,8 @@ internal static class AfterChecks
         var highest = Measure.Force(steps.Max(step => step.LoadN));
         var (against, limitN) = TestLoads.Of(proof, scope.Book.Proof).Judge(highest.Si);
         var limit = Measure.Force(limitN);
-        scope.Write("test-load", against is null ? CheckOutcome.Pass : CheckOutcome.Fail, against ?? TestFindings.TestLoadShort, highest, limit);
+        scope.Write("test-load", against is null ? CheckOutcome.Pass : CheckOutcome.Fail, against ?? TestFindings.TestLoadShort, highest,
+            limit);
         if (against is not null)
         {
             scope.Find(against, ProofPointers.Steps, highest, limit, [ProofPointers.ProofLoad]);

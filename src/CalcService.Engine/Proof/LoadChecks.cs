@@ -53,7 +53,8 @@ internal static class LoadChecks
 
     private static void Open(ProofScope scope, double? meantN, string missing)
     {
-        scope.Write("proof-load", CheckOutcome.Undetermined, ProofFindings.ProofBelowRule, meantN is { } meant ? Measure.Force(meant) : null, missing: [missing]);
+        scope.Write("proof-load", CheckOutcome.Undetermined, ProofFindings.ProofBelowRule,
+            meantN is { } meant ? Measure.Force(meant) : null, missing: [missing]);
         if (scope.Input.Purpose != Purpose.Quote)
         {
             scope.Find(missing == ProofPointers.RatedLoad ? LoadFindings.RatedLoadMissing : ProofFindings.ProofLoadUnknown, missing,
@@ -65,11 +66,13 @@ internal static class LoadChecks
     {
         const string Id = "socket-rating";
         var rating = scope.Input.ProofRatingN;
-        if (scope.Has(StatedFact.Of(ProofPointers.ProofRating, "the proof rating of the socket", rating is not null, isNeeded: true), Id, LoadFindings.ProofAboveRating)
+        if (scope.Has(StatedFact.Of(ProofPointers.ProofRating, "the proof rating of the socket", rating is not null, isNeeded: true), Id,
+            LoadFindings.ProofAboveRating)
             && highestN is { } high)
         {
             var against = TestLoads.AgainstRating(high, rating!.Value);
-            Show(scope, Id, against, LoadFindings.ProofAboveRating, ProofPointers.ProofRating, ProofPointers.ProofLoad, Measure.Force(high), Measure.Force(rating.Value));
+            Show(scope, Id, against, LoadFindings.ProofAboveRating, ProofPointers.ProofRating, ProofPointers.ProofLoad,
+                Measure.Force(high), Measure.Force(rating.Value));
         }
     }
 
@@ -94,20 +97,23 @@ internal static class LoadChecks
     {
         const string Id = "cure";
         var from = scope.Input.ProofLoadFrom;
-        if (!scope.Has(StatedFact.Of(ProofPointers.ProofLoadFrom, "from when on the cure allows the load", from is not null, isNeeded: true), Id, ProofFindings.NotCured))
+        if (!scope.Has(StatedFact.Of(ProofPointers.ProofLoadFrom, "from when on the cure allows the load", from is not null,
+            isNeeded: true), Id, ProofFindings.NotCured))
         {
             return;
         }
 
         var early = from!.Value - scope.Input.TestedAt;
-        scope.Write(Id, early > TimeSpan.Zero ? CheckOutcome.Fail : CheckOutcome.Pass, ProofFindings.NotCured, Measure.Duration(-early.TotalSeconds), Measure.Duration(0));
+        scope.Write(Id, early > TimeSpan.Zero ? CheckOutcome.Fail : CheckOutcome.Pass, ProofFindings.NotCured,
+            Measure.Duration(-early.TotalSeconds), Measure.Duration(0));
         if (early > TimeSpan.Zero)
         {
             scope.Find(ProofFindings.NotCured, "/testedAt", Measure.Duration(early.TotalSeconds), related: [ProofPointers.ProofLoadFrom]);
         }
     }
 
-    private static void Show(ProofScope scope, string id, FindingDefinition? against, FindingDefinition rule, string pointer, string related, Measure found, Measure limit)
+    private static void Show(ProofScope scope, string id, FindingDefinition? against, FindingDefinition rule, string pointer,
+        string related, Measure found, Measure limit)
     {
         scope.Write(id, against is null ? CheckOutcome.Pass : CheckOutcome.Fail, rule, found, limit);
         if (against is not null)

@@ -34,7 +34,8 @@ internal static class SeatingChecks
             return;
         }
 
-        var against = readings.Select(i => (Step: i, Judged: Judge(scope, steps[i], i, top))).Where(one => one.Judged is not null).ToArray();
+        var against = readings.Select(i => (Step: i, Judged: Judge(scope, steps[i], i, top))).Where(one => one.Judged is not null)
+            .ToArray();
         foreach (var kind in against.GroupBy(one => one.Judged!.Value.Against))
         {
             var (step, worst) = kind.MaxBy(one => steps[one.Step].LoadN);
@@ -52,7 +53,8 @@ internal static class SeatingChecks
 
         var (found, limitM) = band.Judge(read);
         var against = found == TestFindings.SeatingLittle && index != top ? null : found;
-        scope.Write($"seating-step-{index + 1}", against is null ? CheckOutcome.Pass : CheckOutcome.Fail, against ?? TestFindings.SeatingLittle,
+        scope.Write($"seating-step-{index + 1}", against is null ? CheckOutcome.Pass : CheckOutcome.Fail,
+            against ?? TestFindings.SeatingLittle,
             Measure.Length(read), Measure.Length(limitM));
         return against is null ? null : (against, limitM);
     }

@@ -16,10 +16,12 @@ internal static class DrawingChecks
         {
             var worst = far.MaxBy(one => Math.Abs(one.Found!.Value - one.Drawn!.Value) / one.Drawn.Value);
             scope.Find(ReuseFindings.NotAsDrawn, worst.Pointer, Measure.Length(worst.Found!.Value), Measure.Length(worst.Drawn!.Value),
-                [.. far.Select(one => one.Pointer).Where(pointer => pointer != worst.Pointer).Distinct(StringComparer.Ordinal)], words: new FindingWord("what", worst.What));
+                [.. far.Select(one => one.Pointer).Where(pointer => pointer != worst.Pointer).Distinct(StringComparer.Ordinal)],
+                    words: new FindingWord("what", worst.What));
         }
 
-        scope.Write("as-drawn", far.Length > 0 ? CheckOutcome.Undetermined : CheckOutcome.Pass, ReuseFindings.NotAsDrawn, missing: [.. far.Select(one => one.Pointer).Distinct(StringComparer.Ordinal)]);
+        scope.Write("as-drawn", far.Length > 0 ? CheckOutcome.Undetermined : CheckOutcome.Pass, ReuseFindings.NotAsDrawn,
+            missing: [.. far.Select(one => one.Pointer).Distinct(StringComparer.Ordinal)]);
     }
 
     private static bool IsFar(ReuseScope scope, (string Pointer, string What, double? Found, double? Drawn, bool MetalIsOutside) one)
@@ -37,21 +39,25 @@ internal static class DrawingChecks
             var station = found.Stations[i];
             if (station.DiametersM.Count > 0)
             {
-                yield return (ReusePointers.Measured($"stations/{i}/diameters"), "the bore", station.DiametersM.Min(), drawn.Basket.DiameterAtM(station.FromSmallEndM / drawn.Basket.LengthM), false);
+                yield return (ReusePointers.Measured($"stations/{i}/diameters"), "the bore", station.DiametersM.Min(),
+                    drawn.Basket.DiameterAtM(station.FromSmallEndM / drawn.Basket.LengthM), false);
             }
         }
 
-        yield return (ReusePointers.Measured("outerDiameter"), "the outside of the basket", found.OuterAtSmallEndM, drawn.OuterAtSmallEndM, true);
+        yield return (ReusePointers.Measured("outerDiameter"), "the outside of the basket", found.OuterAtSmallEndM, drawn.OuterAtSmallEndM,
+            true);
         yield return (ReusePointers.Measured("outerDiameter"), "the outside of the basket", found.OuterAtMouthM, drawn.OuterAtMouthM, true);
         if (!scope.HasEars)
         {
             yield break;
         }
 
-        yield return (ReusePointers.Measured("pinHoleDiameters"), "the pin hole", found.PinHoleDiametersM.Count > 0 ? found.PinHoleDiametersM.Min() : null, drawn.PinHoleDiameterM, false);
+        yield return (ReusePointers.Measured("pinHoleDiameters"), "the pin hole",
+            found.PinHoleDiametersM.Count > 0 ? found.PinHoleDiametersM.Min() : null, drawn.PinHoleDiameterM, false);
         yield return (ReusePointers.Measured("pinDiameter"), "the pin", found.PinDiameterM, drawn.PinDiameterM, true);
         yield return (ReusePointers.Measured("earThickness"), "the thickness of the ears", found.EarThicknessM, drawn.EarThicknessM, true);
         yield return (ReusePointers.Measured("earWidth"), "the width of the ears", found.EarWidthM, drawn.EarWidthM, true);
-        yield return (ReusePointers.Measured("earEndDistance"), "the distance from the hole to the end of the ears", found.EarEndDistanceM, drawn.EarEndDistanceM, true);
+        yield return (ReusePointers.Measured("earEndDistance"), "the distance from the hole to the end of the ears", found.EarEndDistanceM,
+            drawn.EarEndDistanceM, true);
     }
 }

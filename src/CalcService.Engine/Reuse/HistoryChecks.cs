@@ -111,7 +111,8 @@ internal static class HistoryChecks
         if (own is null && reached is { } hot && Judged.IsAbove(hot.Si, limit.Si))
         {
             // What only memory says holds a socket, and scraps none.
-            scope.Find(ReuseFindings.Overheated, ReusePointers.RemovalLimit, reached, limit, [ReusePointers.Temperature], Severity.Unknown, source);
+            scope.Find(ReuseFindings.Overheated, ReusePointers.RemovalLimit, reached, limit, [ReusePointers.Temperature], Severity.Unknown,
+                source);
             scope.Write(Id, CheckOutcome.Undetermined, ReuseFindings.Overheated, reached, limit, source, [ReusePointers.RemovalLimit]);
         }
         else

@@ -21,7 +21,8 @@ internal static class LoadChecks
         }
         else
         {
-            scope.MustNotExceed("proof-load", Force(loads.MeantProofN), Force(socket.ProofRatingN), ReusePointers.ProofRating, LoadFindings.ProofAboveRating,
+            scope.MustNotExceed("proof-load", Force(loads.MeantProofN), Force(socket.ProofRatingN), ReusePointers.ProofRating,
+                LoadFindings.ProofAboveRating,
                 LoadFindings.ProofAboveRating.Source, loads.MeantProofN is null ? unrated : []);
         }
 
@@ -65,14 +66,16 @@ internal static class LoadChecks
             return;
         }
 
-        var bore = scope.Socket.Measured.Stations.SelectMany(station => station.DiametersM).Append(scope.Socket.Nominal.Basket.SmallEndDiameterM).Min();
+        var bore = scope.Socket.Measured.Stations.SelectMany(station => station.DiametersM)
+            .Append(scope.Socket.Nominal.Basket.SmallEndDiameterM).Min();
         var enters = Judged.IsBelow(rope.OverallDiameterM, bore);
         if (!enters)
         {
             scope.Find(FitFindings.RopeDoesNotEnter, ReusePointers.IntendedRope + "/diameter", Measure.Length(rope.OverallDiameterM), Measure.Length(bore));
         }
 
-        scope.Write(Id, enters ? CheckOutcome.Pass : CheckOutcome.Fail, FitFindings.RopeDoesNotEnter, Measure.Length(rope.OverallDiameterM), Measure.Length(bore));
+        scope.Write(Id, enters ? CheckOutcome.Pass : CheckOutcome.Fail, FitFindings.RopeDoesNotEnter,
+            Measure.Length(rope.OverallDiameterM), Measure.Length(bore));
     }
 
     private static void CheckRope(ReuseScope scope, RopeFacts? rope, double? remaining)

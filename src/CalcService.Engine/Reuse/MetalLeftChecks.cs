@@ -29,16 +29,19 @@ internal static class MetalLeftChecks
             scope.Find(rule, pointer, Measure.Fraction(Math.Max(0, left)), least, words: new FindingWord("what", what));
         }
 
-        scope.Write(Id, worn.Length > 0 ? CheckOutcome.Fail : CheckOutcome.Pass, rule, Measure.Fraction(Math.Max(0, parts.Min(part => part.Left))), least, scope.Rules.LeastLeft.Source);
+        scope.Write(Id, worn.Length > 0 ? CheckOutcome.Fail : CheckOutcome.Pass, rule,
+            Measure.Fraction(Math.Max(0, parts.Min(part => part.Left))), least, scope.Rules.LeastLeft.Source);
     }
 
     private static IEnumerable<(string Pointer, string What, double Left)> Parts(ReuseScope scope, WearFacts wear)
     {
-        var (made, found) = (StrengthSizes.AsMade(scope.Socket), StrengthSizes.AsMeasured(AsFarAsMeasured(scope.Socket), AsFarAsMeasured(scope.Socket, wear)));
+        var made = StrengthSizes.AsMade(scope.Socket);
+        var found = StrengthSizes.AsMeasured(AsFarAsMeasured(scope.Socket), AsFarAsMeasured(wear));
         if (scope.HasEars)
         {
             yield return (ReusePointers.Measured("earThickness"), "thickness of the ears", found.ThicknessM / made.ThicknessM);
-            yield return (ReusePointers.Measured("pinHoleDiameters"), "width of the ears beside the hole", found.BesideHoleM / made.BesideHoleM);
+            yield return (ReusePointers.Measured("pinHoleDiameters"), "width of the ears beside the hole",
+                found.BesideHoleM / made.BesideHoleM);
             yield return (ReusePointers.Measured("pinHoleDiameters"), "ears behind the hole", found.BehindHoleM / made.BehindHoleM);
         }
 
@@ -57,14 +60,15 @@ internal static class MetalLeftChecks
                 OuterAtSmallEndM = found.OuterAtSmallEndM ?? drawn.OuterAtSmallEndM,
                 OuterAtMouthM = found.OuterAtMouthM ?? drawn.OuterAtMouthM,
                 EarThicknessM = found.EarThicknessM ?? drawn.EarThicknessM,
-                PinHoleDiametersM = found.PinHoleDiametersM.Count == 0 && drawn.PinHoleDiameterM is { } hole ? [hole] : found.PinHoleDiametersM,
+                PinHoleDiametersM = found.PinHoleDiametersM.Count == 0 && drawn.PinHoleDiameterM is { } hole ? [hole]
+                    : found.PinHoleDiametersM,
                 PitDepthM = found.PitDepthM ?? 0,
             },
         };
     }
 
-    private static WearFacts AsFarAsMeasured(UsedSocket socket, WearFacts wear) => wear.Stations.Count > 0 ? wear : wear with
+    private static WearFacts AsFarAsMeasured(WearFacts wear) => wear.Stations.Count > 0 ? wear : new()
     {
-        Stations = [new(0, socket.Nominal.Basket.SmallEndDiameterM, socket.Nominal.Basket.SmallEndDiameterM, socket.Nominal.Basket.SmallEndDiameterM, 0, 0)],
+        Stations = [new(0, 0, 0, 0, Growth: 0, Ovality: 0)],
     };
 }

@@ -20,7 +20,9 @@ public static class ReuseAssessment
         HistoryChecks.Check(scope);
         InspectionChecks.Check(scope);
         var wear = WearChecks.Check(scope);
-        var rope = input.Intended.Rope is { } intended ? RopeFacts.Of(intended, ReusePointers.IntendedRope, scope.Assumptions, scope.Trace) : null;
+        var rope = input.Intended.Rope is { } intended
+            ? RopeFacts.Of(intended, ReusePointers.IntendedRope, scope.Assumptions, scope.Trace)
+            : null;
         var loads = ReuseLoads.Of(scope);
         var strength = StrengthChecks.Check(scope, wear, loads, rope);
         var remaining = LoadChecks.Check(scope, loads, strength, rope);
@@ -41,11 +43,15 @@ public static class ReuseAssessment
             // Nothing brings a withdrawn socket back, so no work is proposed on one.
             Work = disposition == Disposition.Withdraw
                 ? []
-                : [.. findings.Where(finding => finding.Severity == Severity.Caution && IsOnTheSocket(finding)).Select(finding => new WorkToDo(finding.Definition, finding.Pointer))],
+                : [.. findings.Where(finding => finding.Severity == Severity.Caution && IsOnTheSocket(finding))
+                    .Select(finding => new WorkToDo(finding.Definition, finding.Pointer))],
         };
         return new(result, findings, ReuseNotes.All, scope.Assumptions, scope.Trace.Steps);
     }
 
-    /// <summary>Whether a finding is on the socket itself, and not on what it is meant for: a sound socket is not set aside because this rope is too strong for it.</summary>
+    /// <summary>
+    /// Whether a finding is on the socket itself, and not on what it is meant for: a sound socket is not set aside because this rope
+    /// is too strong for it.
+    /// </summary>
     private static bool IsOnTheSocket(Finding finding) => !ReuseFindings.OfTheUse.Contains(finding.Definition);
 }

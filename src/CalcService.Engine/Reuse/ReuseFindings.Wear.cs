@@ -55,7 +55,8 @@ public static partial class ReuseFindings
         "Take the socket out of use.",
         Physics("taper"), OfRequest);
 
-    public static FindingDefinition OutsideWorn { get; } = WornOut("outside-worn", Actor.Inspector, "The outside of the basket is worn beyond the limit.", "The outside of the basket has lost {measured}; {limit} is allowed.");
+    public static FindingDefinition OutsideWorn { get; } = WornOut("outside-worn", Actor.Inspector,
+        "The outside of the basket is worn beyond the limit.", "The outside of the basket has lost {measured}; {limit} is allowed.");
 
     public static FindingDefinition PinHoleWorn { get; } = WornOut("pin-hole-worn", Actor.Inspector, "The hole for the pin has grown beyond the limit.", "The pin hole has grown by {measured}; {limit} is allowed.");
 
@@ -71,9 +72,11 @@ public static partial class ReuseFindings
 
     public static FindingDefinition EarThin { get; } = WornOut("ear-thin", Actor.Inspector, "The ears are worn thinner than the limit allows.", "The ears have lost {measured} of their thickness; {limit} is allowed.");
 
-    public static FindingDefinition EarNarrow { get; } = WornOut("ear-narrow", Actor.Inspector, "The ears are worn narrower than the limit allows.", "The ears have lost {measured} of their width; {limit} is allowed.");
+    public static FindingDefinition EarNarrow { get; } = WornOut("ear-narrow", Actor.Inspector,
+        "The ears are worn narrower than the limit allows.", "The ears have lost {measured} of their width; {limit} is allowed.");
 
-    public static FindingDefinition EarEndWorn { get; } = WornOut("ear-end-worn", Actor.Inspector, "The ends of the ears are worn beyond the limit.", "The ears have lost {measured} between the hole's centre and their end; {limit} is allowed.");
+    public static FindingDefinition EarEndWorn { get; } = WornOut("ear-end-worn", Actor.Inspector,
+        "The ends of the ears are worn beyond the limit.", "The ears have lost {measured} between the hole's centre and their end; {limit} is allowed.");
 
     public static FindingDefinition PitsDeep { get; } = WornOut("pits-deep", Actor.Inspector, "Pits are deeper than the limit.", "Pits are {measured} deep; {limit} is allowed.");
 

@@ -12,7 +12,8 @@ namespace CalcService.Engine.Reuse;
 internal sealed record ReuseLoads(double? MeantRatedN, double? MeantProofN, double? RatedN, double? ProofN)
 {
     /// <summary>
-    /// A load beyond what the maker allows is refused as a load. It says nothing about the socket, whose strength is judged at what it may carry.
+    /// A load beyond what the maker allows is refused as a load. It says nothing about the socket, whose strength is judged at what it
+    /// may carry.
     /// </summary>
     public static ReuseLoads Of(ReuseScope scope)
     {

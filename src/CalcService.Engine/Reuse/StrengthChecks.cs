@@ -64,7 +64,8 @@ internal static class StrengthChecks
         var pointer = StrengthGaps.PointerOf(id);
         var (yields, stressed) = (Judged.IsAbove(part.AtProof, 1), Judged.IsAbove(part.AtRated, 1));
         // An assumed steel holds a socket, but scraps none.
-        var guess = yields && id.StartsWith("pin-", StringComparison.Ordinal) && scope.Socket.PinYieldStrengthPa is null ? ReusePointers.PinYield : null;
+        var guess = yields && id.StartsWith("pin-", StringComparison.Ordinal) && scope.Socket.PinYieldStrengthPa is null
+            ? ReusePointers.PinYield : null;
         if (yields)
         {
             scope.Find(ReuseFindings.YieldsAtProof, guess ?? pointer, Measure.Fraction(part.AtProof), limit, guess is null ? [] : [pointer],
@@ -76,7 +77,8 @@ internal static class StrengthChecks
         }
 
         scope.Write(name, guess is not null ? CheckOutcome.Undetermined : yields || stressed ? CheckOutcome.Fail : CheckOutcome.Pass,
-            stressed && !yields ? ReuseFindings.HighlyStressed : ReuseFindings.YieldsAtProof, Measure.Fraction(part.Worst), limit, missing: guess is null ? [] : [guess]);
+            stressed && !yields ? ReuseFindings.HighlyStressed : ReuseFindings.YieldsAtProof,
+            Measure.Fraction(part.Worst), limit, missing: guess is null ? [] : [guess]);
     }
 
     private static StrengthCase? Load(ReuseScope scope, ReuseLoads loads, RopeFacts? rope)
@@ -101,6 +103,7 @@ internal static class StrengthChecks
 
         var cone = StrengthCone.Of(scope, rope);
         ConeState? At(double loadN) => cone is null ? null : ConeLoad.Solve(cone, loadN, scope.Budget, scope.CancellationToken);
-        return new(rated, proof, scope.Input.Limits.DesignFactor ?? scope.Rules.DesignFactor.Si, body, socket.PinYieldStrengthPa ?? body, At(rated), At(proof));
+        return new(rated, proof, scope.Input.Limits.DesignFactor ?? scope.Rules.DesignFactor.Si, body, socket.PinYieldStrengthPa ?? body,
+            At(rated), At(proof));
     }
 }

@@ -1,4 +1,3 @@
-using CalcService.Engine.Compounds;
 using CalcService.Engine.Cones;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Ropes;
@@ -30,7 +29,8 @@ internal static class StrengthCone
         var bore = Math.PI / 4 * drawn.Basket.SmallEndDiameterM * drawn.Basket.SmallEndDiameterM;
         var wires = rope?.MetallicAreaM2 is { } area && area < bore ? area : Usual(scope, bore);
         return new EndCone(scope, scope.Book.Matching,
-            new CuredCompound { ModulusPa = compound.Modulus.Si, PoissonRatio = compound.Poisson.Si, VolumetricShrinkage = compound.Shrinkage.Si }, drawn.Basket, wires)
+            new() { ModulusPa = compound.Modulus.Si, PoissonRatio = compound.Poisson.Si, VolumetricShrinkage = compound.Shrinkage.Si },
+            drawn.Basket, wires)
         {
             CuredAt = _ => Pointer,
             OuterAtSmallEndM = drawn.OuterAtSmallEndM,

@@ -11,7 +11,8 @@ namespace CalcService.Engine.Reuse;
 /// <param name="PinPa">Strength of the pin.</param>
 /// <param name="AtRated">The cone in the socket as drawn at the rated load; null where it can't be computed.</param>
 /// <param name="AtProof">The same at the proof load.</param>
-internal sealed record StrengthCase(double RatedN, double ProofN, double DesignFactor, double BodyPa, double PinPa, ConeState? AtRated, ConeState? AtProof);
+internal sealed record StrengthCase(double RatedN, double ProofN, double DesignFactor, double BodyPa, double PinPa, ConeState? AtRated,
+    ConeState? AtProof);
 
 /// <summary>The parts of a socket under load.</summary>
 /// <param name="Loaded">Those that can be computed.</param>
@@ -59,18 +60,25 @@ internal static class StrengthParts
         if (hasEars)
         {
             Add("ear-bearing", Bearing, load.BodyPa, (proof, to) => StrengthFormulas.BearingPa(Force(proof), sizes.PinM, t, to));
-            Add("ear-net-section", Tension, load.BodyPa, (proof, to) => StrengthFormulas.NetSectionPa(Force(proof), t, sizes.WidthM, sizes.HoleM, to));
-            Add("ear-shear-out", Shear, load.BodyPa, (proof, to) => StrengthFormulas.ShearOutPa(Force(proof), t, sizes.EndDistanceM, sizes.HoleM, to));
-            Add("ear-block", Tension, load.BodyPa, (proof, to) => StrengthFormulas.BlockPa(Force(proof), t, sizes.EndDistanceM, sizes.HoleM, sizes.BesideHoleM / 2, to));
+            Add("ear-net-section", Tension, load.BodyPa, (proof, to) => StrengthFormulas.NetSectionPa(Force(proof), t, sizes.WidthM,
+                sizes.HoleM, to));
+            Add("ear-shear-out", Shear, load.BodyPa, (proof, to) => StrengthFormulas.ShearOutPa(Force(proof), t, sizes.EndDistanceM,
+                sizes.HoleM, to));
+            Add("ear-block", Tension, load.BodyPa, (proof, to) => StrengthFormulas.BlockPa(Force(proof), t, sizes.EndDistanceM,
+                sizes.HoleM, sizes.BesideHoleM / 2, to));
             Add("pin-shear", Shear, load.PinPa, (proof, to) => StrengthFormulas.PinShearPa(Force(proof), sizes.PinM, to));
-            Add("pin-bending", Tension, load.PinPa, (proof, to) => StrengthFormulas.PinBendingPa(Force(proof), sizes.LeverThicknessM, sizes.GapM, sizes.PinM, to));
+            Add("pin-bending", Tension, load.PinPa, (proof, to) => StrengthFormulas.PinBendingPa(Force(proof), sizes.LeverThicknessM,
+                sizes.GapM, sizes.PinM, to));
         }
 
         Add("basket-hoop", Tension, load.BodyPa, (proof, to) => HoopPa(sizes, proof ? load.AtProof : load.AtRated, to));
         return new(parts, gone);
     }
 
-    /// <summary>Highest hoop stress along the basket. The pressure is that of the cone in the socket as drawn: a wider bore would only lessen it.</summary>
+    /// <summary>
+    /// Highest hoop stress along the basket. The pressure is that of the cone in the socket as drawn: a wider bore would only lessen
+    /// it.
+    /// </summary>
     private static double HoopPa(StrengthSizes sizes, ConeState? cone, Trace trace)
     {
         if (cone is null)

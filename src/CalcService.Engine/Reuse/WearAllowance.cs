@@ -7,7 +7,8 @@ namespace CalcService.Engine.Reuse;
 /// <param name="Source">Who grants it.</param>
 internal readonly record struct WearAllowance(double LengthM, Source Source)
 {
-    private static readonly Source Stated = new("tolerance of the drawing and uncertainty of the reading, as the request states them", "socket", Basis.DataSheet);
+    private static readonly Source Stated = new("tolerance of the drawing and uncertainty of the reading, as the request states them",
+        "socket", Basis.DataSheet);
 
     /// <summary>A size of the basket, which has a tolerance of its own; without it the drawing is taken as exact.</summary>
     public static WearAllowance OfBore(UsedSocket socket) => new(socket.Nominal.Basket.ToleranceM + socket.Measured.UncertaintyM, Stated);

@@ -11,16 +11,20 @@ internal static class WearChecks
         var (socket, limits, wear) = (scope.Socket, scope.Input.Limits, EarWear.Measure(scope, BoreWear.Measure(scope)));
         var (gaps, bore) = (BoreWear.Gaps(socket), WearAllowance.OfBore(socket));
         var (growth, grown) = WearJudge.Worst(limits.BoreGrowth, [.. wear.Stations.Select(one => (one.Growth, bore.Over(one.NominalM)))]);
-        scope.Judge(new("bore-growth", ReuseFindings.BoreWorn, "growth of the bore", Share(growth), Share(limits.BoreGrowth), Measure.Fraction(grown), bore.Source, "boreGrowth", "stations", gaps));
+        scope.Judge(new("bore-growth", ReuseFindings.BoreWorn, "growth of the bore", Share(growth), Share(limits.BoreGrowth),
+            Measure.Fraction(grown), bore.Source, "boreGrowth", "stations", gaps));
         // Two readings across one section may be off either way, each.
         var (ovality, oval) = WearJudge.Worst(limits.Ovality, [.. wear.Stations.Select(one => (one.Ovality, 2 * bore.Over(one.NominalM)))]);
-        scope.Judge(new("bore-ovality", ReuseFindings.BoreOval, "ovality of the bore", Share(ovality), Share(limits.Ovality), Measure.Fraction(oval), bore.Source, "ovality", "stations", gaps));
+        scope.Judge(new("bore-ovality", ReuseFindings.BoreOval, "ovality of the bore", Share(ovality), Share(limits.Ovality),
+            Measure.Fraction(oval), bore.Source, "ovality", "stations", gaps));
         CheckTaper(scope, wear.TaperLoss, limits.TaperLoss, gaps);
         EarWearChecks.Check(scope, wear);
         CheckOutside(scope);
         var reading = WearAllowance.OfReading(socket);
-        scope.Judge(new("pits", ReuseFindings.PitsDeep, "depth of pits", Depth(wear.PitDepthM), Depth(limits.PitDepthM), Measure.Length(reading.LengthM), reading.Source,
-            "pitDepth", "pitDepth", wear.PitDepthM is null ? [WearGaps.Unmeasured("pitDepth", "depth of the deepest pit, 0 where there is none")] : []));
+        scope.Judge(new("pits", ReuseFindings.PitsDeep, "depth of pits", Depth(wear.PitDepthM), Depth(limits.PitDepthM),
+            Measure.Length(reading.LengthM), reading.Source,
+            "pitDepth", "pitDepth", wear.PitDepthM is null ? [WearGaps.Unmeasured("pitDepth",
+                "depth of the deepest pit, 0 where there is none")] : []));
         DrawingChecks.Check(scope);
         MetalLeftChecks.Check(scope, wear);
         return wear;
@@ -30,23 +34,30 @@ internal static class WearChecks
 
     private static void CheckTaper(ReuseScope scope, double? loss, double? limit, IReadOnlyList<Gap> gaps)
     {
-        // Without a limit there is still the geometry: a bore that does not widen holds no cone. How far it may widen less, its growth says.
+        // Without a limit there is still the geometry: a bore that does not widen holds no cone. How far it may widen less, its growth
+        // says.
         var allowed = Measure.Fraction(limit ?? 1 - 1e-6);
         scope.MustNotExceed("taper", Share(loss), allowed, ReusePointers.Measured("stations"), ReuseFindings.TaperLost,
-            limit is null ? ReuseFindings.TaperLost.Source : WearJudge.StatedBy(scope), limit is null ? gaps : [.. gaps, .. WearJudge.SourceGaps(scope)]);
+            limit is null ? ReuseFindings.TaperLost.Source : WearJudge.StatedBy(scope), limit is null ? gaps
+                : [.. gaps, .. WearJudge.SourceGaps(scope)]);
     }
 
     private static void CheckOutside(ReuseScope scope)
     {
         var (drawn, found) = (scope.Socket.Nominal, scope.Socket.Measured);
-        (double? Drawn, double? Found)[] ends = [(drawn.OuterAtSmallEndM, found.OuterAtSmallEndM), (drawn.OuterAtMouthM, found.OuterAtMouthM)];
+        (double? Drawn, double? Found)[] ends = [(drawn.OuterAtSmallEndM, found.OuterAtSmallEndM),
+            (drawn.OuterAtMouthM, found.OuterAtMouthM)];
         var (loss, allowed) = WearJudge.Worst(scope.Input.Limits.OutsideLoss,
-            [.. ends.Where(end => end is { Drawn: not null, Found: not null }).Select(end => (1 - (end.Found!.Value / end.Drawn!.Value), WearAllowance.OfFace(scope, end.Drawn).Over(end.Drawn)))]);
-        scope.Judge(new("outside", ReuseFindings.OutsideWorn, "loss of the outside of the basket", Share(loss), Share(scope.Input.Limits.OutsideLoss),
+            [.. ends.Where(end => end is { Drawn: not null, Found: not null })
+                .Select(end => (1 - (end.Found!.Value / end.Drawn!.Value), WearAllowance.OfFace(scope, end.Drawn).Over(end.Drawn)))]);
+        scope.Judge(new("outside", ReuseFindings.OutsideWorn, "loss of the outside of the basket", Share(loss),
+            Share(scope.Input.Limits.OutsideLoss),
             Measure.Fraction(allowed), WearAllowance.OfFace(scope, drawn.OuterAtMouthM).Source, "outsideLoss", "outerDiameter",
             [
-                .. drawn is { OuterAtSmallEndM: not null, OuterAtMouthM: not null } ? [] : WearGaps.Undrawn(null, "outerDiameter", "outside of the basket"),
-                .. found is { OuterAtSmallEndM: not null, OuterAtMouthM: not null } ? [] : WearGaps.Unfound(null, "outerDiameter", "outside of the basket"),
+                .. drawn is { OuterAtSmallEndM: not null, OuterAtMouthM: not null } ? []
+                    : WearGaps.Undrawn(null, "outerDiameter", "outside of the basket"),
+                .. found is { OuterAtSmallEndM: not null, OuterAtMouthM: not null } ? []
+                    : WearGaps.Unfound(null, "outerDiameter", "outside of the basket"),
             ]));
     }
 
@@ -56,7 +67,8 @@ internal static class WearChecks
 /// <summary>What wear can't be told without.</summary>
 internal static class WearGaps
 {
-    public static Gap[] Undrawn(double? size, string member, string what) => size is null ? [new(ReuseFindings.DrawingMissing, ReusePointers.Nominal(member), what)] : [];
+    public static Gap[] Undrawn(double? size, string member, string what) =>
+        size is null ? [new(ReuseFindings.DrawingMissing, ReusePointers.Nominal(member), what)] : [];
 
     public static Gap[] Unfound(double? size, string member, string what) => size is null ? [Unmeasured(member, what)] : [];
 

@@ -15,7 +15,8 @@ namespace CalcService.Engine.Reuse;
 /// <param name="MeasuredMember">The member that was measured.</param>
 /// <param name="Gaps">What it can't be told without.</param>
 internal sealed record WearReading(
-    string Check, FindingDefinition Rule, string What, Measure? Found, Measure? Limit, Measure Allowance, Source Granted, string LimitMember, string MeasuredMember, IReadOnlyList<Gap> Gaps);
+    string Check, FindingDefinition Rule, string What, Measure? Found, Measure? Limit, Measure Allowance, Source Granted,
+        string LimitMember, string MeasuredMember, IReadOnlyList<Gap> Gaps);
 
 /// <summary>The one way in which wear is judged: by its limit, and where nobody gave one by what drawing and reading leave.</summary>
 internal static class WearJudge
@@ -25,7 +26,8 @@ internal static class WearJudge
         var measuredAt = ReusePointers.Measured(one.MeasuredMember);
         if (one.Limit is not null)
         {
-            scope.MustNotExceed(one.Check, one.Found, one.Limit, measuredAt, one.Rule, StatedBy(scope), [.. one.Gaps, .. SourceGaps(scope)]);
+            scope.MustNotExceed(one.Check, one.Found, one.Limit, measuredAt, one.Rule, StatedBy(scope),
+                [.. one.Gaps, .. SourceGaps(scope)]);
             return;
         }
 
@@ -33,13 +35,15 @@ internal static class WearJudge
         var isBeyond = one.Found is { } found && Judged.IsAbove(found.Si, one.Allowance.Si);
         if (isBeyond)
         {
-            scope.Find(ReuseFindings.WornWithoutLimit, limitAt, one.Found, one.Allowance, [measuredAt], words: new FindingWord("what", one.What));
+            scope.Find(ReuseFindings.WornWithoutLimit, limitAt, one.Found, one.Allowance, [measuredAt],
+                words: new FindingWord("what", one.What));
         }
 
         if (scope.IsOpen(one.Check, one.Rule, one.Gaps, one.Found, one.Allowance, one.Granted) || isBeyond)
         {
             scope.Checks.RemoveAll(check => check.Id == one.Check);
-            string[] missing = [.. one.Gaps.Select(gap => gap.Pointer).Distinct(StringComparer.Ordinal), .. isBeyond ? [limitAt] : Array.Empty<string>()];
+            string[] missing = [.. one.Gaps.Select(gap => gap.Pointer).Distinct(StringComparer.Ordinal),
+                .. isBeyond ? [limitAt] : Array.Empty<string>()];
             scope.Write(one.Check, CheckOutcome.Undetermined, one.Rule, one.Found, one.Allowance, one.Granted, missing);
             return;
         }
@@ -47,7 +51,9 @@ internal static class WearJudge
         scope.Write(one.Check, CheckOutcome.Pass, one.Rule, one.Found, one.Allowance, one.Granted);
     }
 
-    /// <summary>Of several places the one to judge: the one worn most, or without a limit the one furthest beyond what is left to it.</summary>
+    /// <summary>
+    /// Of several places the one to judge: the one worn most, or without a limit the one furthest beyond what is left to it.
+    /// </summary>
     public static (double? Found, double Allowed) Worst(double? limit, IReadOnlyList<(double Found, double Allowed)> places)
     {
         if (places.Count == 0)
@@ -63,5 +69,6 @@ internal static class WearJudge
     public static Source StatedBy(ReuseScope scope) => new(scope.Input.Limits.Source ?? "not said", "limits", Basis.DataSheet);
 
     public static Gap[] SourceGaps(ReuseScope scope) =>
-        string.IsNullOrWhiteSpace(scope.Input.Limits.Source) ? [new(ReuseFindings.LimitsMissing, ReusePointers.LimitsSource, "where the limits stand")] : [];
+        string.IsNullOrWhiteSpace(scope.Input.Limits.Source) ? [new(ReuseFindings.LimitsMissing, ReusePointers.LimitsSource,
+            "where the limits stand")] : [];
 }

@@ -55,14 +55,16 @@ public sealed partial class FindingPageTests(Service service, ServedPages pages)
     public async Task Link_of_a_page_is_relative_and_leads_somewhere()
     {
         var index = (await service.GetAsync(ServedPages.Index)).Text;
-        var links = pages.All.Select(page => (At: ServedPages.PathOf(page.Key), Html: page.Value)).Append((At: ServedPages.Index, Html: index))
+        var links = pages.All.Select(page => (At: ServedPages.PathOf(page.Key), Html: page.Value))
+            .Append((At: ServedPages.Index, Html: index))
             .SelectMany(page => Link().Matches(page.Html).Select(match => (page.At, To: match.Groups["to"].Value))).ToArray();
 
         Assert.DoesNotContain(links, link => link.To.StartsWith('/') || link.To.Contains("//", StringComparison.Ordinal));
         foreach (var target in links.Select(link => new Uri(new Uri(service.Address, link.At), link.To)).Distinct())
         {
             Assert.Equal(200, (await service.GetAsync(target.AbsolutePath)).Status);
-            Assert.True(target.Fragment.Length == 0 || index.Contains($"id=\"{target.Fragment[1..]}\"", StringComparison.Ordinal), target.ToString());
+            Assert.True(target.Fragment.Length == 0 || index.Contains($"id=\"{target.Fragment[1..]}\"", StringComparison.Ordinal),
+                target.ToString());
         }
     }
 

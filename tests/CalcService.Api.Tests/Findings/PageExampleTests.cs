@@ -63,7 +63,8 @@ public sealed partial class PageExampleTests(Service service, ServedPages pages)
     public async Task Limit_by_law_or_from_memory_can_be_looked_up()
     {
         var ruled = pages.Examples
-            .Where(example => example.Finding["limit"] is not null && (string?)example.Finding.At("/source/basis") is "law" or "fromMemory").ToArray();
+            .Where(example => example.Finding["limit"] is not null
+                && (string?)example.Finding.At("/source/basis") is "law" or "fromMemory").ToArray();
         Assert.NotEmpty(ruled);
         foreach (var example in ruled)
         {

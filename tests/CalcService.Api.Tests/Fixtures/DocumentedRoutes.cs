@@ -16,7 +16,8 @@ public sealed class DocumentedRoutes(Service service) : IAsyncLifetime
         Calculations = contract.Calculations;
         Batches = contract.BatchRoutes;
         // The documents themselves are not among what they describe.
-        Reads = [.. contract.Reads.Select(path => path.Replace("{code}", "lot-expired", StringComparison.Ordinal)), "/openapi/v1.json", "/docs/problems", "/docs/findings", "/docs/findings/lot-expired"];
+        Reads = [.. contract.Reads.Select(path => path.Replace("{code}", "lot-expired", StringComparison.Ordinal)), "/openapi/v1.json",
+            "/docs/problems", "/docs/findings", "/docs/findings/lot-expired"];
         Assert.NotEmpty(Calculations);
         Assert.NotEmpty(Batches);
     }

@@ -55,7 +55,8 @@ public sealed class BadReadTests(Service service, DocumentedRoutes routes) : ICl
     [Fact]
     public async Task Head_that_is_refused_has_the_status_of_get_and_no_body()
     {
-        foreach (var (path, status) in new[] { ("/v1/units?x=1", 400), ("/v1/nothing", 404), ("/v1/rules/no-such-code", 404), (Plans.Path, 405), ("/docs/problems?x", 400), ("/docs/findings/no-such-code", 404) })
+        foreach (var (path, status) in new[] { ("/v1/units?x=1", 400), ("/v1/nothing", 404), ("/v1/rules/no-such-code", 404),
+            (Plans.Path, 405), ("/docs/problems?x", 400), ("/docs/findings/no-such-code", 404) })
         {
             using var request = new HttpRequestMessage(HttpMethod.Head, path);
             var head = await Reply.SendAsync(service.Client, request);

@@ -10,7 +10,9 @@ using CsCheck;
 
 namespace CalcService.Engine.Tests.Relations;
 
-/// <summary>What has to hold between the evaluation of a proof load, a match and an audit of the same end, over random loads and readings.</summary>
+/// <summary>
+/// What has to hold between the evaluation of a proof load, a match and an audit of the same end, over random loads and readings.
+/// </summary>
 public sealed class ProofRelationTests
 {
     private static readonly Gen<(double AskedKn, double RatingKn, double LoadShare, double SeatingMm, SeatingPlace At)> AnyTest =
@@ -21,7 +23,10 @@ public sealed class ProofRelationTests
         from at in Gen.OneOf(Gen.Const(SeatingPlace.Mouth), Gen.Const(SeatingPlace.SmallEnd))
         select (asked, asked * rating, share, seating, at);
 
-    /// <summary>Relation 20: seating by the match at a load is that of the evaluation, whose band is the match with half and one and a half times the shrinkage.</summary>
+    /// <summary>
+    /// Relation 20: seating by the match at a load is that of the evaluation, whose band is the match with half and one and a half
+    /// times the shrinkage.
+    /// </summary>
     [Fact]
     public void Seating_of_the_match_is_that_of_the_evaluation() =>
         Gen.Select(Gen.Double[20e3, 150e3], Gen.Double[.05, .5], Gen.Double[.001, .008]).Sample((loadN, friction, shrinkage) =>
@@ -32,18 +37,22 @@ public sealed class ProofRelationTests
                 .Result.Transfer!.Cases.Single(one => one.Name == "workingLoad").State;
             var end = GoodProof.Before with
             {
-                RuleSet = "general", ProofLoadN = loadN, Friction = friction, Compound = sheet, Rope = input.Rope, Basket = input.Socket.Basket,
+                RuleSet = "general", ProofLoadN = loadN, Friction = friction, Compound = sheet, Rope = input.Rope,
+                    Basket = input.Socket.Basket,
                 OuterAtSmallEndM = input.Socket.OuterAtSmallEndM, OuterAtMouthM = input.Socket.OuterAtMouthM,
             };
             var (low, high) = (At(.5), At(1.5));
-            var (mouth, small) = (GoodProof.Evaluate(end).Result.Expected!, GoodProof.Evaluate(end with { ReadAt = SeatingPlace.SmallEnd }).Result.Expected!);
+            var (mouth, small) = (GoodProof.Evaluate(end).Result.Expected!,
+                GoodProof.Evaluate(end with { ReadAt = SeatingPlace.SmallEnd }).Result.Expected!);
             Printed.Matches(low.SeatAtMouthM, mouth.LowM, 1e-9);
             Printed.Matches(high.SeatAtMouthM, mouth.HighM, 1e-9);
             Printed.Matches(low.SeatAtSmallEndM, small.LowM, 1e-9);
             Printed.Matches(high.SeatAtSmallEndM, small.HighM, 1e-9);
         }, iter: 60);
 
-    /// <summary>Relations 20, 21 and 23: one band, one pair of limits; and a test that passes is a test that the record of the end passes with.</summary>
+    /// <summary>
+    /// Relations 20, 21 and 23: one band, one pair of limits; and a test that passes is a test that the record of the end passes with.
+    /// </summary>
     [Fact]
     public void Test_that_passes_passes_in_the_record() => AnyTest.Sample(one =>
     {
@@ -56,11 +65,14 @@ public sealed class ProofRelationTests
         var test = GoodProof.Evaluate(GoodProof.After with
         {
             RuleSet = "general", ProofLoadN = one.AskedKn * 1e3, ProofRatingN = one.RatingKn * 1e3, ReadAt = one.At,
-            Compound = record.Compound, Rope = record.Rope!, Basket = record.Socket.Basket!, OuterAtSmallEndM = record.Socket.OuterAtSmallEndM, OuterAtMouthM = record.Socket.OuterAtMouthM,
+            Compound = record.Compound, Rope = record.Rope!, Basket = record.Socket.Basket!,
+                OuterAtSmallEndM = record.Socket.OuterAtSmallEndM, OuterAtMouthM = record.Socket.OuterAtMouthM,
             Measured = [new(loadN / 2, null), new(loadN, one.SeatingMm * 1e-3)],
         });
-        Assert.Equal((audit.Recomputed.LeastTestLoadN, audit.Recomputed.MostTestLoadN), (test.Result.LeastTestLoadN, test.Result.MostTestLoadN));
-        Assert.Equal((audit.Recomputed.SeatingLowM, audit.Recomputed.SeatingHighM), (test.Result.Expected!.LowM, test.Result.Expected.HighM));
+        Assert.Equal((audit.Recomputed.LeastTestLoadN, audit.Recomputed.MostTestLoadN),
+            (test.Result.LeastTestLoadN, test.Result.MostTestLoadN));
+        Assert.Equal((audit.Recomputed.SeatingLowM, audit.Recomputed.SeatingHighM),
+            (test.Result.Expected!.LowM, test.Result.Expected.HighM));
         CheckOutcome Of(string id) => audit.Checks.Single(check => check.Id == id).Outcome;
         foreach (var (mine, theirs) in new[] { ("test-load", "proof-load"), ("seating-step-2", "seating") })
         {
@@ -68,45 +80,61 @@ public sealed class ProofRelationTests
         }
 
         // The test looks at the load that was meant, too.
-        Assert.True(test.Result.Checks.Single(check => check.Id == "socket-rating").Outcome == CheckOutcome.Fail || Of("proof-rating") == CheckOutcome.Pass);
-        Assert.True(test.Result.Verdict != ProofVerdict.Pass || Array.TrueForAll(["proof-load", "proof-rating", "seating"], id => Of(id) == CheckOutcome.Pass));
+        Assert.True(test.Result.Checks.Single(check => check.Id == "socket-rating")
+            .Outcome == CheckOutcome.Fail || Of("proof-rating") == CheckOutcome.Pass);
+        Assert.True(test.Result.Verdict != ProofVerdict.Pass || Array.TrueForAll(["proof-load", "proof-rating", "seating"],
+            id => Of(id) == CheckOutcome.Pass));
     }, iter: 150);
 
     /// <summary>Relation 24: more load never seats less, more friction never more, at either end.</summary>
     [Fact]
     public void More_load_never_seats_less_and_more_friction_never_more() =>
-        Gen.Select(Gen.Double[1e3, 250e3], Gen.Double[1, 2], Gen.Double[.02, .6], Gen.Double[1, 2], Gen.Double[0, .008]).Sample((loadN, more, friction, rougher, shrinkage) =>
+        Gen.Select(Gen.Double[1e3, 250e3], Gen.Double[1, 2], Gen.Double[.02, .6], Gen.Double[1, 2], Gen.Double[0, .008])
+            .Sample((loadN, more, friction, rougher, shrinkage) =>
         {
             var cone = SomeCones.Full with { Friction = friction, Shrinkage = shrinkage };
-            var (one, loaded, rough) = (cone.At(loadN), cone.At(loadN * more), (cone with { Friction = Math.Min(1, friction * rougher) }).At(loadN));
+            var (one, loaded, rough) = (cone.At(loadN), cone.At(loadN * more),
+                (cone with { Friction = Math.Min(1, friction * rougher) }).At(loadN));
             Assert.True(loaded.SeatAtMouthM >= one.SeatAtMouthM * (1 - 1e-9) && loaded.SeatAtSmallEndM >= one.SeatAtSmallEndM * (1 - 1e-9));
             Assert.True(rough.SeatAtMouthM <= one.SeatAtMouthM * (1 + 1e-9) && rough.SeatAtSmallEndM <= one.SeatAtSmallEndM * (1 + 1e-9));
         }, iter: 200);
 
-    /// <summary>Relation 22: on the minute from which the cure allows it a proof load stands, a minute earlier it is a stop, and without that minute nothing is known.</summary>
+    /// <summary>
+    /// Relation 22: on the minute from which the cure allows it a proof load stands, a minute earlier it is a stop, and without that
+    /// minute nothing is known.
+    /// </summary>
     [Fact]
-    public void Proof_load_stands_on_the_minute_of_release_and_not_before() => Gen.Select(Gen.Int[0, 100000], Gen.Int[1, 3000]).Sample((minute, early) =>
+    public void Proof_load_stands_on_the_minute_of_release_and_not_before() =>
+        Gen.Select(Gen.Int[0, 100000], Gen.Int[1, 3000]).Sample((minute, early) =>
     {
         var from = GoodProof.After.TestedAt.AddMinutes(minute);
-        Decision At(DateTimeOffset testedAt, DateTimeOffset? releasedAt) => GoodProof.Evaluate(GoodProof.After with { TestedAt = testedAt, ProofLoadFrom = releasedAt }).Decision;
+        Decision At(DateTimeOffset testedAt, DateTimeOffset? releasedAt) =>
+            GoodProof.Evaluate(GoodProof.After with { TestedAt = testedAt, ProofLoadFrom = releasedAt }).Decision;
         Assert.Equal(Decision.Proceed, At(from, from.ToOffset(TimeSpan.FromHours(-5))));
         Assert.Equal(Decision.DoNotProceed, At(from.AddMinutes(-early), from));
         Assert.Equal(Decision.Undetermined, At(from, null));
     }, iter: 40);
 
-    /// <summary>Relation 27: a fact that satisfied its rule, taken away or said to be unknown, never makes the answer better; for work ahead never worse than care.</summary>
+    /// <summary>
+    /// Relation 27: a fact that satisfied its rule, taken away or said to be unknown, never makes the answer better; for work ahead
+    /// never worse than care.
+    /// </summary>
     [Fact]
     public void Fact_taken_away_never_makes_the_answer_better()
     {
         Func<ProofInput, Fact?, ProofInput>[] watched =
         [
-            (input, fact) => input with { Observations = input.Observations with { WireSlip = fact } }, (input, fact) => input with { Observations = input.Observations with { Cracks = fact } },
-            (input, fact) => input with { Observations = input.Observations with { Asymmetry = fact } }, (input, fact) => input with { Observations = input.Observations with { CreepUnderHold = fact } },
+            (input, fact) => input with { Observations = input.Observations with { WireSlip = fact } }, (input, fact) =>
+                input with { Observations = input.Observations with { Cracks = fact } },
+            (input, fact) => input with { Observations = input.Observations with { Asymmetry = fact } }, (input, fact) =>
+                input with { Observations = input.Observations with { CreepUnderHold = fact } },
         ];
         Func<ProofInput, ProofInput>[] given =
         [
-            input => input with { ProofRatingN = null }, input => input with { ProofLoadFrom = null }, input => input with { Measured = [] },
-            .. watched.Select(change => (Func<ProofInput, ProofInput>)(input => change(input, null))), .. watched.Select(change => (Func<ProofInput, ProofInput>)(input => change(input, Fact.Unknown))),
+            input => input with { ProofRatingN = null }, input => input with { ProofLoadFrom = null }, input =>
+                input with { Measured = [] },
+            .. watched.Select(change => (Func<ProofInput, ProofInput>)(input => change(input, null))),
+                .. watched.Select(change => (Func<ProofInput, ProofInput>)(input => change(input, Fact.Unknown))),
         ];
         Gen.Int[1, (1 << given.Length) - 1].Sample(which =>
         {
@@ -124,7 +152,9 @@ public sealed class ProofRelationTests
     /// in the evaluation as in the match. A pound-force is 4.4482216152605 N by definition.
     /// </summary>
     [Fact]
-    public void Half_of_the_breaking_force_is_not_more_than_half_of_it() => Gen.Select(Gen.Int[10_000, 60_000], Gen.OneOf(Gen.Const(1.0), Gen.Const(4.4482216152605), Gen.Const(9.80665))).Sample((load, unit) =>
+    public void Half_of_the_breaking_force_is_not_more_than_half_of_it() =>
+        Gen.Select(Gen.Int[10_000, 60_000], Gen.OneOf(Gen.Const(1.0), Gen.Const(4.4482216152605), Gen.Const(9.80665)))
+        .Sample((load, unit) =>
     {
         var (proofN, breakingN) = (load * unit, 2 * load * unit);
         var rope = GoodProof.Before.Rope with { CertifiedBreakingForceN = breakingN };
@@ -133,7 +163,8 @@ public sealed class ProofRelationTests
         Assert.DoesNotContain(test.Findings, finding => finding.Definition.Code is "proof-above-half-breaking" or "proof-above-socket-rating");
         var match = GoodMatch.Match(GoodMatch.Input with
         {
-            Rope = GoodMatch.Input.Rope with { CertifiedBreakingForceN = breakingN }, Socket = GoodMatch.Input.Socket with { ProofRatingN = proofN },
+            Rope = GoodMatch.Input.Rope with { CertifiedBreakingForceN = breakingN },
+                Socket = GoodMatch.Input.Socket with { ProofRatingN = proofN },
             Duty = GoodMatch.Input.Duty with { ProofLoadN = proofN },
         });
         Assert.DoesNotContain(match.Findings, finding => finding.Definition.Code is "proof-above-half-breaking" or "proof-above-socket-rating");

@@ -26,32 +26,38 @@ public sealed class ReuseRelationTests
     public void Socket_as_made_has_the_hoop_stress_of_the_match() => AnySocket.Sample(one =>
     {
         var rope = GoodMatch.Input.Rope with { DiameterM = one.Small * .87e-3, CertifiedBreakingForceN = one.LoadKn * 6e3 };
-        var basket = new Engine.Sockets.Basket { SmallEndDiameterM = one.Small * 1e-3, LargeEndDiameterM = one.Mouth * 1e-3, LengthM = one.Length * 1e-3 };
+        var basket = new Engine.Sockets.Basket { SmallEndDiameterM = one.Small * 1e-3, LargeEndDiameterM = one.Mouth * 1e-3,
+            LengthM = one.Length * 1e-3 };
         var (outerSmall, outerMouth) = (basket.SmallEndDiameterM * one.Wall, basket.LargeEndDiameterM * one.Wall);
         var match = TerminationMatch.Calculate(GoodMatch.Input with
         {
             // The sheet of a filled polyester, as the rules assume it for a socket that outlives its compounds.
-            Compound = GoodMatch.Sheet with { Cured = new() { CompressiveStrengthPa = 120e6, ModulusPa = 6e9, PoissonRatio = .25, VolumetricShrinkage = .02 } },
+            Compound = GoodMatch.Sheet with { Cured = new() { CompressiveStrengthPa = 120e6, ModulusPa = 6e9, PoissonRatio = .25,
+                VolumetricShrinkage = .02 } },
             Rope = rope,
             Socket = GoodMatch.Input.Socket with { Basket = basket, OuterAtSmallEndM = outerSmall, OuterAtMouthM = outerMouth },
             Duty = GoodMatch.Input.Duty with { LoadN = one.LoadKn * 1e3, ProofLoadN = one.LoadKn * 2e3 },
             Friction = null,
         }, Engine.Rules.RuleBook.Current, new Budget(Budget.DefaultSteps), TestContext.Current.CancellationToken).Result.Transfer!;
         var part = Assess(For(use => new() { Rope = rope, RatedLoadN = one.LoadKn * 1e3, ProofLoadN = one.LoadKn * 2e3 })(
-            Socket(socket => socket with { RatedLoadN = null, ProofRatingN = null, Nominal = socket.Nominal with { Basket = basket, OuterAtSmallEndM = outerSmall, OuterAtMouthM = outerMouth } })(Input)))
+            Socket(socket => socket with { RatedLoadN = null, ProofRatingN = null,
+                Nominal = socket.Nominal with { Basket = basket, OuterAtSmallEndM = outerSmall, OuterAtMouthM = outerMouth } })(Input)))
             .Result.AsMade!.Parts.Single(part => part.Id == "basket-hoop");
         Printed.Matches(match.Cases.Single(load => load.Name == "workingLoad").HoopPa!.Value, part.StressPa, 1e-9);
         Printed.Matches(match.Cases.Single(load => load.Name == "proofLoad").HoopPa!.Value / 355e6, part.AtProof, 1e-9);
     }, iter: 200);
 
-    /// <summary>Relation 26: more wear of any part, with its limit or without it, never makes the disposition or the decision better.</summary>
+    /// <summary>
+    /// Relation 26: more wear of any part, with its limit or without it, never makes the disposition or the decision better.
+    /// </summary>
     [Fact]
     public void More_wear_of_a_part_never_makes_the_answer_better() =>
         Gen.Select(Gen.Int[0, Wear.Length - 1], Gen.Double[0, 1], Gen.Double[0, 1], Gen.Bool).Sample((part, some, more, isLimited) =>
         {
             var start = isLimited ? Input : Unlimited(Input);
             var (less, worn) = (Assess(Wear[part](Math.Min(some, more), start)), Assess(Wear[part](Math.Max(some, more), start)));
-            Assert.True(worn.Result.Disposition >= less.Result.Disposition && worn.Decision >= less.Decision, $"part {part}: {less.Result.Disposition} became {worn.Result.Disposition}");
+            Assert.True(worn.Result.Disposition >= less.Result.Disposition && worn.Decision >= less.Decision,
+                $"part {part}: {less.Result.Disposition} became {worn.Result.Disposition}");
         }, iter: 600);
 
     /// <summary>An ear worn to a third is withdrawn whatever limits, loads and steel are said to be; without any wear but that.</summary>
@@ -59,7 +65,8 @@ public sealed class ReuseRelationTests
     public void Ear_worn_to_a_third_is_withdrawn_whatever_is_stated() =>
         Gen.Select(Gen.Double[1, 50], Gen.Bool, Gen.Bool).Sample((loadKn, isLimited, isMeasured) =>
         {
-            var input = For(use => use with { RatedLoadN = loadKn * 1e3, ProofLoadN = null })(Found(found => found with { EarThicknessM = .016 / 3, PitDepthM = isMeasured ? 0 : null })(Input));
+            var input = For(use => use with { RatedLoadN = loadKn * 1e3,
+                ProofLoadN = null })(Found(found => found with { EarThicknessM = .016 / 3, PitDepthM = isMeasured ? 0 : null })(Input));
             var outcome = Assess(isLimited ? Limits(limits => limits with { EarThicknessLoss = .5 })(input) : Unlimited(input));
             Assert.Equal((Disposition.Withdraw, Decision.DoNotProceed), (outcome.Result.Disposition, outcome.Decision));
         }, iter: 100);
@@ -67,32 +74,39 @@ public sealed class ReuseRelationTests
     /// <summary>Relation 27: a limit that is taken away, or made stricter, never makes the answer better.</summary>
     [Fact]
     public void Limit_taken_away_or_made_stricter_never_makes_the_answer_better() =>
-        Gen.Select(Gen.Int[0, Strictness.Length - 1], Gen.Double[0, 1], Gen.Int[0, Wear.Length - 1], Gen.Double[0, .2]).Sample((limit, share, part, wear) =>
+        Gen.Select(Gen.Int[0, Strictness.Length - 1], Gen.Double[0, 1], Gen.Int[0, Wear.Length - 1], Gen.Double[0, .2])
+            .Sample((limit, share, part, wear) =>
         {
             var start = Wear[part](wear, Input);
             var before = Assess(start);
-            Assert.True(Assess(Strictness[limit](share, start)).Decision >= before.Decision, $"limit {limit} made stricter, part {part} worn by {wear}");
+            Assert.True(Assess(Strictness[limit](share, start)).Decision >= before.Decision,
+                $"limit {limit} made stricter, part {part} worn by {wear}");
             if (before.Decision <= Decision.ProceedWithCare)
             {
                 Assert.True(Assess(Unlimited(start)).Decision >= before.Decision);
             }
         }, iter: 400);
 
-    /// <summary>Relation 27: whatever is known of the good socket and then isn't, singly, never makes it better; 100 facts are in ReuseGaps.</summary>
+    /// <summary>
+    /// Relation 27: whatever is known of the good socket and then isn't, singly, never makes it better; 100 facts are in ReuseGaps.
+    /// </summary>
     [Fact]
-    public void Fact_taken_away_never_makes_the_answer_better() => Gen.Select(Gen.Int[0, ReuseGaps.All.Count - 1], Gen.Int[0, Wear.Length - 1], Gen.Double[0, .4]).Sample((gap, part, wear) =>
+    public void Fact_taken_away_never_makes_the_answer_better() =>
+        Gen.Select(Gen.Int[0, ReuseGaps.All.Count - 1], Gen.Int[0, Wear.Length - 1], Gen.Double[0, .4]).Sample((gap, part, wear) =>
     {
         var start = Wear[part](wear, Input);
         var before = Assess(start);
         var after = Assess(ReuseGaps.All[gap].Change(start));
-        Assert.True(before.Decision > Decision.ProceedWithCare || after.Decision >= before.Decision, $"{ReuseGaps.All[gap].Pointer}: {before.Decision} became {after.Decision}");
+        Assert.True(before.Decision > Decision.ProceedWithCare || after.Decision >= before.Decision,
+            $"{ReuseGaps.All[gap].Pointer}: {before.Decision} became {after.Decision}");
     }, iter: 400);
 
     /// <summary>Wear of each part, from none (0) to most of it gone (1).</summary>
     private static Func<double, ReuseInput, ReuseInput>[] Wear { get; } =
     [
         (share, input) => Found(found => found with { Stations = [.. found.Stations.Select(station => station with { DiametersM = [.. station.DiametersM.Select(one => one * (1 + (.8 * share)))] })] })(input),
-        (share, input) => Found(found => found with { Stations = [found.Stations[0] with { DiametersM = [.0231, .0232 + (.04 * share)] }, .. found.Stations.Skip(1)] })(input),
+        (share, input) => Found(found => found with { Stations = [found.Stations[0] with { DiametersM = [.0231, .0232 + (.04 * share)] },
+            .. found.Stations.Skip(1)] })(input),
         (share, input) => Found(found => found with { PinHoleDiametersM = [.0368 + (.06 * share), .0366] })(input),
         (share, input) => Found(found => found with { PinDiameterM = .0349 * (1 - (.9 * share)) })(input),
         (share, input) => Found(found => found with { EarThicknessM = .0159 * (1 - (.99 * share)) })(input),

@@ -57,7 +57,9 @@ public sealed class ReuseAssessmentTests
         Assert.Equal(rust && !crack, outcome.Result.Work.Count > 0);
     }
 
-    /// <summary>Disposition by the findings on the socket, decision by all. What is worse than the socket itself is what it is meant for.</summary>
+    /// <summary>
+    /// Disposition by the findings on the socket, decision by all. What is worse than the socket itself is what it is meant for.
+    /// </summary>
     [Theory]
     [InlineData(Disposition.Reuse, Decision.Proceed)]
     [InlineData(Disposition.ReuseAfterWork, Decision.ProceedWithCare)]
@@ -65,8 +67,10 @@ public sealed class ReuseAssessmentTests
     [InlineData(Disposition.Withdraw, Decision.DoNotProceed)]
     public void Decision_is_that_of_the_disposition_unless_the_use_is_worse(Disposition disposition, Decision decision)
     {
-        string[] ofTheUse = ["socket-weaker-than-rope", "rope-does-not-enter", "proof-above-socket-rating", "intended-load-above-rating", "intended-rope-strength-missing"];
-        var outcomes = ReuseCases.All.Select(one => one.Assess()).Append(Assess(Input)).Where(one => one.Result.Disposition == disposition).ToArray();
+        string[] ofTheUse = ["socket-weaker-than-rope", "rope-does-not-enter", "proof-above-socket-rating", "intended-load-above-rating",
+            "intended-rope-strength-missing"];
+        var outcomes = ReuseCases.All.Select(one => one.Assess()).Append(Assess(Input))
+            .Where(one => one.Result.Disposition == disposition).ToArray();
         Assert.Contains(outcomes, one => one.Decision == decision);
         Assert.All(outcomes, one => Assert.True(one.Decision >= decision));
         Assert.All(outcomes.Where(one => one.Decision > decision), one => Assert.Contains(one.Findings[0].Definition.Code, ofTheUse));
@@ -76,8 +80,10 @@ public sealed class ReuseAssessmentTests
     [Fact]
     public void Sound_socket_too_small_for_the_rope_is_sound()
     {
-        var outcome = Assess(For(use => use with { Rope = new() { DiameterM = .026, CertifiedBreakingForceN = 426e3 }, RatedLoadN = 60e3, ProofLoadN = 130e3 })(Input));
-        Assert.Equal(["intended-load-above-rating", "rope-does-not-enter", "socket-weaker-than-rope", "proof-above-socket-rating"], outcome.Findings.Select(finding => finding.Definition.Code));
+        var outcome = Assess(For(use => use with { Rope = new() { DiameterM = .026, CertifiedBreakingForceN = 426e3 }, RatedLoadN = 60e3,
+            ProofLoadN = 130e3 })(Input));
+        Assert.Equal(["intended-load-above-rating", "rope-does-not-enter", "socket-weaker-than-rope", "proof-above-socket-rating"],
+            outcome.Findings.Select(finding => finding.Definition.Code));
         Assert.Equal((Disposition.Reuse, Decision.DoNotProceed), (outcome.Result.Disposition, outcome.Decision));
         // Strength is judged at what the maker allows.
         Assert.Equal((50e3, 120e3), (outcome.Result.RatedLoadN, outcome.Result.ProofLoadN));

@@ -107,7 +107,8 @@ public sealed class ReuseEvidenceTests
     [InlineData(300, 301, CheckOutcome.Fail, "operator's rule 7", "socket-overheated")]
     [InlineData(500, 401, CheckOutcome.Pass, "operator's rule 7", "")]
     [InlineData(500, 501, CheckOutcome.Fail, "operator's rule 7", "socket-overheated")]
-    public void Heat_is_held_against_what_the_maker_says(double makerC, double reachedC, CheckOutcome outcome, string document, string codes)
+    public void Heat_is_held_against_what_the_maker_says(double makerC, double reachedC, CheckOutcome outcome, string document,
+        string codes)
     {
         var input = Removed(RemovalMethod.PressedWarm, reachedC)(Limits(limits => limits with { RemovalTemperatureK = makerC + Zero })(Input));
         var check = Of(input, "removal-heat");
@@ -146,7 +147,8 @@ public sealed class ReuseEvidenceTests
     {
         string[] ears =
         [
-            "crack-ears", "crack-pin-holes", "crack-pin", "pin-hole-growth", "pin-hole-ovality", "pin-wear", "ear-spread", "ear-thickness", "ear-width", "ear-end-distance",
+            "crack-ears", "crack-pin-holes", "crack-pin", "pin-hole-growth", "pin-hole-ovality", "pin-wear", "ear-spread", "ear-thickness",
+                "ear-width", "ear-end-distance",
             "strength-ear-bearing", "strength-ear-net-section", "strength-ear-shear-out", "strength-ear-block", "strength-pin-shear", "strength-pin-bending",
         ];
         var outcome = Assess(Socket(socket => socket with { Type = SocketType.Closed, PinYieldStrengthPa = null, Measured = new() { Stations = socket.Measured.Stations, OuterAtSmallEndM = .0698, OuterAtMouthM = .0698, PitDepthM = 0 } })(Input));
@@ -184,7 +186,10 @@ public sealed class ReuseEvidenceTests
         Assert.Equal([0, .050, .100], Assess(turned).Result.Wear.Stations.Select(station => station.FromSmallEndM));
     }
 
-    /// <summary>Without limits of their own pin and ears have to be measured all the same, and 0.1 mm is what ISO 2768-1, class m, grants a drawing; the bore only has to widen.</summary>
+    /// <summary>
+    /// Without limits of their own pin and ears have to be measured all the same, and 0.1 mm is what ISO 2768-1, class m, grants a
+    /// drawing; the bore only has to widen.
+    /// </summary>
     [Fact]
     public void Optional_limits_may_be_left_out()
     {
@@ -219,7 +224,8 @@ public sealed class ReuseEvidenceTests
         Assert.Contains(silent.Assumptions, assumption => assumption.Pointer == "/intended/proofLoad" && assumption.Value!.Value.Si == 100e3);
         Assert.Contains(silent.Assumptions, assumption => assumption.Pointer == "/limits/designFactor");
         // The cone that presses on the wall is the one that a match expects: μ 0.2.
-        Assert.Contains(silent.Assumptions, assumption => assumption.Pointer == "/socket/nominal/basket" && assumption.Value!.Value.Si == .2);
+        Assert.Contains(silent.Assumptions, assumption => assumption.Pointer == "/socket/nominal/basket"
+            && assumption.Value!.Value.Si == .2);
         Assert.Equal((50e3, 100e3), (Of(For(use => use with { RatedLoadN = null })(Input), "rated-load").Measured!.Value.Si, Of(For(use => use with { ProofLoadN = null })(Input), "proof-load").Measured!.Value.Si));
         Assert.DoesNotContain(silent.Assumptions, assumption => assumption.Pointer == "/socket/pin/yieldStrength");
         var told = Assess(Limits(limits => limits with { DesignFactor = 2 })(For(use => use with { RatedLoadN = 40e3, ProofLoadN = 90e3 })(Input)));

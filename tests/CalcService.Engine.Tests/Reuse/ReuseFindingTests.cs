@@ -57,7 +57,8 @@ public sealed class ReuseFindingTests
         var outcome = ReuseGaps.All[index].Assess();
         Assert.True(Decision.Undetermined == outcome.Decision, what);
         // What isn't known of the rope holds the job, not the socket.
-        Assert.True((outcome.Findings[0].Definition == ReuseFindings.RopeStrengthUnknown ? Disposition.Reuse : Disposition.Hold) == outcome.Result.Disposition, what);
+        Assert.True((outcome.Findings[0].Definition == ReuseFindings.RopeStrengthUnknown ? Disposition.Reuse
+            : Disposition.Hold) == outcome.Result.Disposition, what);
     }
 
     [Theory]

@@ -19,7 +19,10 @@ public sealed record ProofLoadEvaluationRequest : ICalculationRequest
     /// <summary>Units of the answer: metric (if absent) or inch.</summary>
     public UnitSystem? Units { get; init; }
 
-    /// <summary>What the answer is for: pour (if absent) for an end that exists, where every fact behind a stop rule has to be stated; plan for one that is still ahead; quote asks for no facts.</summary>
+    /// <summary>
+    /// What the answer is for: pour (if absent) for an end that exists, where every fact behind a stop rule has to be stated; plan for
+    /// one that is still ahead; quote asks for no facts.
+    /// </summary>
     public Purpose? Purpose { get; init; }
 
     /// <summary>When the load is, or was, brought up.</summary>

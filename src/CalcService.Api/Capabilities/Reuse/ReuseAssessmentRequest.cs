@@ -26,7 +26,10 @@ public sealed record ReuseAssessmentRequest : ICalculationRequest
     /// <summary>The socket.</summary>
     public required SocketToReuse Socket { get; init; }
 
-    /// <summary>How much wear the maker or the operator allows. Where a part has changed by more than drawing and reading leave and its limit is not here, the socket is held.</summary>
+    /// <summary>
+    /// How much wear the maker or the operator allows. Where a part has changed by more than drawing and reading leave and its limit
+    /// is not here, the socket is held.
+    /// </summary>
     public ReuseLimits? Limits { get; init; }
 
     /// <summary>How the old cone came out.</summary>

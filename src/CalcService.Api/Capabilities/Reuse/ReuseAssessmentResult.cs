@@ -9,7 +9,10 @@ namespace CalcService.Api.Capabilities.Reuse;
 /// <summary>What becomes of a used socket.</summary>
 public sealed record ReuseAssessmentResult
 {
-    /// <summary>What becomes of the socket, by the findings on the socket itself: none or notes → reuse, caution → reuseAfterWork, unknown → hold, stop → withdraw. The decision is by all findings: a sound socket too small for the rope is reuse with doNotProceed.</summary>
+    /// <summary>
+    /// What becomes of the socket, by the findings on the socket itself: none or notes → reuse, caution → reuseAfterWork, unknown →
+    /// hold, stop → withdraw. The decision is by all findings: a sound socket too small for the rope is reuse with doNotProceed.
+    /// </summary>
     public required Disposition Disposition { get; init; }
 
     /// <summary>Every check with its evidence, always in the same order.</summary>

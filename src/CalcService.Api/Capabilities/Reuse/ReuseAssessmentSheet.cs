@@ -25,7 +25,8 @@ public static class ReuseAssessmentSheet
         answer,
         page =>
         {
-            page.Add("p", Dispositions[answer.Result.Disposition] + (IsNotForThis(answer) ? " It is not for the rope and load of this request." : ""));
+            page.Add("p", Dispositions[answer.Result.Disposition] + (IsNotForThis(answer)
+                ? " It is not for the rope and load of this request." : ""));
             Work(page, answer.Result.Work);
             page.Raw($"<div class=\"picture\">{Picture(request, answer)}</div>");
             Bore(page, answer.Result.Wear);
@@ -68,8 +69,10 @@ public static class ReuseAssessmentSheet
             ["Gap between the ears", Or(drawn.EarGap), Or(found?.EarGap), Or(wear.EarSpread), ""],
             ["Thickness of the ears", Or(drawn.EarThickness), Or(found?.EarThickness), $"{Or(wear.EarThicknessLoss)} lost", ""],
             ["Width of the ears", Or(drawn.EarWidth), Or(found?.EarWidth), $"{Or(wear.EarWidthLoss)} lost", ""],
-            ["Hole's centre to the end of the ears", Or(drawn.EarEndDistance), Or(found?.EarEndDistance), $"{Or(wear.EarEndDistanceLoss)} lost", ""],
-            ["Outside of the basket, small end", Or(drawn.OuterDiameter ?? drawn.OuterAtSmallEnd), Or(found?.OuterDiameter ?? found?.OuterAtSmallEnd), $"{Or(wear.OutsideLoss)} lost", ""],
+            ["Hole's centre to the end of the ears", Or(drawn.EarEndDistance), Or(found?.EarEndDistance),
+                $"{Or(wear.EarEndDistanceLoss)} lost", ""],
+            ["Outside of the basket, small end", Or(drawn.OuterDiameter ?? drawn.OuterAtSmallEnd),
+                Or(found?.OuterDiameter ?? found?.OuterAtSmallEnd), $"{Or(wear.OutsideLoss)} lost", ""],
             ["Deepest pit", "none", Or(wear.PitDepth), "", ""],
         ]);
     }

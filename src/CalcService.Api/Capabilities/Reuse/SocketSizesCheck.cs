@@ -5,8 +5,8 @@ using FluentValidation;
 namespace CalcService.Api.Capabilities.Reuse;
 
 /// <summary>
-/// Sizes that can't belong together: a drawing of a socket that couldn't be made, sections that aren't on it. How far a socket was found off its
-/// drawing is for the findings, however far it is.
+/// Sizes that can't belong together: a drawing of a socket that couldn't be made, sections that aren't on it. How far a socket was
+/// found off its drawing is for the findings, however far it is.
 /// </summary>
 internal static class SocketSizesCheck
 {
@@ -37,9 +37,11 @@ internal static class SocketSizesCheck
         }
 
         var hole = drawn.PinHoleDiameter?.Si;
-        Less(drawn.PinDiameter?.Si, nameof(drawn.PinDiameter), hole + 1e-12, nameof(drawn.PinHoleDiameter), "The pin does not go into its hole.");
+        Less(drawn.PinDiameter?.Si, nameof(drawn.PinDiameter), hole + 1e-12, nameof(drawn.PinHoleDiameter),
+            "The pin does not go into its hole.");
         Less(hole, nameof(drawn.PinHoleDiameter), drawn.EarWidth?.Si, nameof(drawn.EarWidth), "The hole is as wide as the ear.");
-        Less(hole / 2, nameof(drawn.PinHoleDiameter), drawn.EarEndDistance?.Si, nameof(drawn.EarEndDistance), "The hole reaches the end of the ear.");
+        Less(hole / 2, nameof(drawn.PinHoleDiameter), drawn.EarEndDistance?.Si, nameof(drawn.EarEndDistance),
+            "The hole reaches the end of the ear.");
     }
 
     private static void Wall(Quantity? outer, string name, Quantity bore, ValidationContext<SocketToReuse> context)

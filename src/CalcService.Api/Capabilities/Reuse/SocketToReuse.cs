@@ -108,7 +108,10 @@ public sealed record SocketDrawing
     [Kind(QuantityKind.Length)]
     public Quantity? EarGap { get; init; }
 
-    /// <summary>How far any of these sizes but the basket's may be off, either way. If absent, nothing is granted to holes and gap, and the general tolerance of machined sizes to the rest.</summary>
+    /// <summary>
+    /// How far any of these sizes but the basket's may be off, either way. If absent, nothing is granted to holes and gap, and the
+    /// general tolerance of machined sizes to the rest.
+    /// </summary>
     [Kind(QuantityKind.Length)]
     public Quantity? Tolerance { get; init; }
 }

@@ -65,7 +65,8 @@ public sealed class ProofLoadEvaluationTests(Service service)
     [InlineData("quote", "proceedWithCare", 0)]
     public async Task Purpose_decides_which_facts_have_to_be_stated(string purpose, string decision, int count)
     {
-        var answer = await service.AnswerAsync(Proofs.Path, Proofs.Example("after").With("/purpose", purpose).Without("/test/proofLoadFrom").Without("/socket/proofRating")
+        var answer = await service.AnswerAsync(Proofs.Path, Proofs.Example("after").With("/purpose",
+            purpose).Without("/test/proofLoadFrom").Without("/socket/proofRating")
             .With("/measured/wireSlip", "unknown").Without("/measured/cracks"));
         Assert.Equal(decision, (string?)answer["decision"]);
         var facts = answer["findings"]!.AsArray().Where(finding => (string?)finding!["code"] == "facts-not-stated").ToArray();
@@ -93,6 +94,27 @@ public sealed class ProofLoadEvaluationTests(Service service)
         Assert.Null(result["proofLoad"]);
         Assert.Null(result["expectedSeating"]);
         Assert.Empty(result["steps"]!.AsArray());
+    }
+
+    /// <summary>The inch is 25.4 mm and a pound-force 4.4482216152605 N by definition; the order of members means nothing.</summary>
+    [Theory]
+    [MemberData(nameof(Proofs.Names), MemberType = typeof(Proofs))]
+    public async Task Request_in_inches_and_pounds_and_turned_round_is_the_same_test(string example)
+    {
+        var body = new JsonObject(Proofs.Example(example).Reverse().Select(member => KeyValuePair.Create(member.Key,
+            member.Value?.DeepClone())));
+        foreach (var quantity in body.Walk().Select(node => node.Value).OfType<JsonObject>().Where(node => node.ContainsKey("unit"))
+            .ToArray())
+        {
+            var (value, unit) = ((double)quantity["value"]!, (string)quantity["unit"]!);
+            (quantity["value"], quantity["unit"]) = unit == "mm" ? (value / 25.4, "in") : unit == "kN"
+                ? (value * 1e3 / 4.4482216152605, "lbf") : (value, unit);
+        }
+
+        var (metric, inch) = (await service.AnswerAsync(Proofs.Path, Proofs.Example(example)),
+            await service.AnswerAsync(Proofs.Path, body.With("/units", "inch")));
+        Assert.Equal(Plans.Provenance(metric, "recordId"), Plans.Provenance(inch, "recordId"));
+        Assert.Equal(Plans.Provenance(metric, "resultDigest"), Plans.Provenance(inch, "resultDigest"));
     }
 
     [Theory]

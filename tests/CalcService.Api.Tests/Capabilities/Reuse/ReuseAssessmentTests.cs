@@ -9,7 +9,8 @@ public sealed class ReuseAssessmentTests(Service service)
     /// <summary>Members that no decision needs: names, what the room needs only for a comparison, and a temperature that "cold" already says.</summary>
     private static readonly string[] Dispensable =
     [
-        "/reference", "/ruleSet", "/coneRemoval/maximumTemperature", "/intended", "/socket/pin", "/socket/proofRating", "/socket/breakingForce",
+        "/reference", "/ruleSet", "/coneRemoval/maximumTemperature", "/intended", "/socket/pin", "/socket/proofRating",
+            "/socket/breakingForce",
         // No pit was found, so nobody asks how deep one may be.
         "/limits/pitDepth",
     ];
@@ -117,7 +118,8 @@ public sealed class ReuseAssessmentTests(Service service)
     }
 
     [Fact]
-    public async Task Ordinary_socket_with_everything_said_has_nothing_found() => Assert.Empty(Plans.Codes(await service.AnswerAsync(Reuses.Path, Reuses.Sound)));
+    public async Task Ordinary_socket_with_everything_said_has_nothing_found() =>
+        Assert.Empty(Plans.Codes(await service.AnswerAsync(Reuses.Path, Reuses.Sound)));
 
     [Fact]
     public async Task Wear_limit_in_a_check_is_that_of_the_request_with_its_source()

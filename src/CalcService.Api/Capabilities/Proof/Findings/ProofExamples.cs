@@ -36,7 +36,8 @@ internal static class ProofExamples
         }
         """;
 
-    public static OperationExamples Operation { get; } = new("/v1/proof-load-evaluations", JsonNode.Parse(Good)!.AsObject(), [.. Before, .. After]);
+    public static OperationExamples Operation { get; } = new("/v1/proof-load-evaluations", JsonNode.Parse(Good)!.AsObject(),
+        [.. Before, .. After]);
 
     private static IEnumerable<FindingExample> Before =>
     [
@@ -44,7 +45,8 @@ internal static class ProofExamples
         new("rated-load-missing", Severity.Unknown, "/test/ratedLoad", test => test.Without("/test/ratedLoad")),
         new("proof-below-rule", Severity.Stop, Proof, test => test.With(Proof, Quantity(99, "kN"))),
         new("facts-not-stated", Severity.Unknown, "/socket/proofRating", test => test.Without("/socket/proofRating")),
-        new("facts-not-stated", Severity.Caution, "/test/proofLoadFrom", test => test.With("/purpose", "plan").Without("/test/proofLoadFrom").Without("/measured")),
+        new("facts-not-stated", Severity.Caution, "/test/proofLoadFrom",
+            test => test.With("/purpose", "plan").Without("/test/proofLoadFrom").Without("/measured")),
         new("proof-above-socket-rating", Severity.Stop, "/socket/proofRating", test => test.With("/socket/proofRating", Quantity(95, "kN"))),
         new("test-share-unknown", Severity.Caution, "/rope/certificate/breakingForce", test => test.Without("/rope/certificate").Without("/rope/grade")),
         new("proof-above-half-breaking", Severity.Caution, Proof, test => test.With("/rope/certificate/breakingForce", Quantity(199, "kN"))),

@@ -22,8 +22,10 @@ internal static class SocketExamples
         new("socket-medium-changed", Severity.Note, Past + "/lastMedium", socket => socket.With(Past + "/lastMedium", "zinc")),
         new("cone-removal-unknown", Severity.Unknown, Method, socket => socket.Without(Method)),
         new("cone-burnt-out", Severity.Stop, Method, socket => socket.With(Method, "burntOut").Without(Heat)),
-        new("socket-overheated", Severity.Stop, Heat, socket => socket.With(Method, "pressedWarm").With(Heat, Quantity(350, "degC")).With("/limits/removalTemperature", Quantity(300, "degC"))),
-        new("socket-overheated", Severity.Unknown, "/limits/removalTemperature", socket => socket.With(Method, "pressedWarm").With(Heat, Quantity(450, "degC"))),
+        new("socket-overheated", Severity.Stop, Heat, socket => socket.With(Method, "pressedWarm").With(Heat, Quantity(350, "degC"))
+            .With("/limits/removalTemperature", Quantity(300, "degC"))),
+        new("socket-overheated", Severity.Unknown, "/limits/removalTemperature",
+            socket => socket.With(Method, "pressedWarm").With(Heat, Quantity(450, "degC"))),
         new("socket-warmed", Severity.Caution, Heat, socket => socket.With(Method, "pressedWarm").With(Heat, Quantity(250, "degC"))),
         new("socket-cracked", Severity.Stop, Indications + "/0", socket => Indication(socket, "ears", "linear")),
         new("crack-search-missing", Severity.Unknown, "/inspection/surfaceMethod", socket => socket.With("/inspection/surfaceMethod", "visualOnly")),

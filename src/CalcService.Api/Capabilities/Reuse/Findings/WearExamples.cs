@@ -14,8 +14,10 @@ internal static class WearExamples
     public static IReadOnlyList<FindingExample> All { get; } =
     [
         new("wear-limits-missing", Severity.Unknown, "/limits/source", socket => socket.Without("/limits/source")),
-        new("worn-without-limit", Severity.Unknown, "/limits/earThicknessLoss", socket => socket.Without("/limits/earThicknessLoss").With(Found + "/earThickness", Quantity(12.8, "mm"))),
-        new("size-not-as-drawn", Severity.Unknown, Found + "/earThickness", socket => socket.With(Found + "/earThickness", Quantity(18, "mm"))),
+        new("worn-without-limit", Severity.Unknown, "/limits/earThicknessLoss",
+            socket => socket.Without("/limits/earThicknessLoss").With(Found + "/earThickness", Quantity(12.8, "mm"))),
+        new("size-not-as-drawn", Severity.Unknown, Found + "/earThickness",
+            socket => socket.With(Found + "/earThickness", Quantity(18, "mm"))),
         new("half-worn-away", Severity.Stop, Found + "/earThickness", socket => socket.With(Found + "/earThickness", Quantity(5.3, "mm"))),
         new("wear-measurement-missing", Severity.Unknown, Found + "/earGap", socket => socket.Without(Found + "/earGap")),
         new("drawing-size-missing", Severity.Unknown, Drawn + "/earWidth", socket => socket.Without(Drawn + "/earWidth")),
@@ -27,15 +29,18 @@ internal static class WearExamples
         new("pin-worn", Severity.Caution, Found + "/pinDiameter", socket => socket.With(Found + "/pinDiameter", Quantity(34.2, "mm"))),
         new("ears-spread", Severity.Stop, Found + "/earGap", socket => socket.With(Found + "/earGap", Quantity(41.5, "mm"))),
         new("ear-thin", Severity.Stop, Found + "/earThickness", socket => socket.With(Found + "/earThickness", Quantity(15.1, "mm"))),
-        new("ear-narrow", Severity.Stop, Found + "/earWidth", socket => socket.With(Found + "/earWidth", Quantity(77, "mm")).With("/limits/earWidthLoss", Quantity(2, "%"))),
+        new("ear-narrow", Severity.Stop, Found + "/earWidth", socket => socket.With(Found + "/earWidth", Quantity(77, "mm"))
+            .With("/limits/earWidthLoss", Quantity(2, "%"))),
         new("ear-end-worn", Severity.Stop, Found + "/earEndDistance",
             socket => socket.With(Found + "/earEndDistance", Quantity(39, "mm")).With("/limits/earEndDistanceLoss", Quantity(2, "%"))),
-        new("outside-worn", Severity.Stop, Found + "/outerDiameter", socket => socket.With(Found + "/outerDiameter", Quantity(69, "mm")).With("/limits/outsideLoss", Quantity(1, "%"))),
+        new("outside-worn", Severity.Stop, Found + "/outerDiameter", socket => socket.With(Found + "/outerDiameter", Quantity(69, "mm"))
+            .With("/limits/outsideLoss", Quantity(1, "%"))),
         new("pits-deep", Severity.Stop, Found + "/pitDepth", socket => socket.With(Found + "/pitDepth", Quantity(.9, "mm"))),
         new("rated-load-missing", Severity.Unknown, Socket + "/ratedLoad", socket => socket.Without(Socket + "/ratedLoad")),
         new("yields-at-proof-load", Severity.Stop, Found + "/pinDiameter", socket => socket.With(Socket + "/pin/yieldStrength", Quantity(200, "MPa"))),
         new("yields-at-proof-load", Severity.Unknown, Socket + "/pin/yieldStrength",
-            socket => socket.Without(Socket + "/pin").With(Socket + "/proofRating", Quantity(200, "kN")).With("/intended/proofLoad", Quantity(170, "kN"))),
+            socket => socket.Without(Socket + "/pin").With(Socket + "/proofRating", Quantity(200, "kN"))
+                .With("/intended/proofLoad", Quantity(170, "kN"))),
         new("stress-above-design", Severity.Caution, Found + "/pinDiameter", socket => socket.With(Socket + "/pin/yieldStrength", Quantity(300, "MPa"))),
         new("pin-steel-assumed", Severity.Note, Socket + "/pin/yieldStrength", socket => socket.Without(Socket + "/pin/yieldStrength")),
         new("bail-not-computed", Severity.Unknown, Socket + "/type", socket => socket.With(Socket + "/type", "closed")),
