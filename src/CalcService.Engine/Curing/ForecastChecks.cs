@@ -97,27 +97,29 @@ internal static class ForecastChecks
         }
     }
 
+    /// <summary>Against air and steel that stay as they were read: what a longer forecast adds after the release changes nothing here.</summary>
     private static void CheckDelays(CureScope scope, CureKinetics kinetics, UniformTimes times, ReleaseTimes release)
     {
-        if (release.LoadS is not { } load || Along(scope, kinetics, times.Air).LoadS is not { } byAir)
-        {
-            return;
-        }
-
+        var (steel, compound) = (scope.Input.Conditions.SteelK!.Value, scope.Input.Conditions.CompoundK!.Value);
         var staying = TemperatureHistory.Constant(times.Air.At(0), 0, scope.Rules.Horizon.Si);
-        if (Along(scope, kinetics, staying).LoadS is { } byNow && byAir - byNow > GrainS && load > byNow)
+        var byAir = Along(scope, kinetics, staying).LoadS;
+        var byReadings = Of(scope, kinetics, CurePath.Uniform(staying, SteelHistory.Of(steel, [], staying.EndS), compound)).LoadS;
+        if (release.LoadS - byReadings > GrainS)
         {
-            scope.Find(CuringFindings.NightDelaysCure, CurePointers.AirSeries, Measure.Duration(load - byNow), words: new FindingWord("temperature", Measure.Temperature(times.Air.At(0))));
+            scope.Find(CuringFindings.NightDelaysCure, CurePointers.AirSeries, Measure.Duration(release.LoadS!.Value - byReadings!.Value),
+                words: new FindingWord("temperature", Measure.Temperature(times.Air.At(0))));
         }
 
-        if (scope.Input.Conditions.SteelK is { } steel && steel < times.Air.At(0) && load - byAir > GrainS)
+        if (steel < times.Air.At(0) && byReadings - byAir > GrainS)
         {
-            scope.Find(CuringFindings.SteelHoldsCureBack, CurePointers.Steel, Measure.Duration(load - byAir), related: [CurePointers.Air],
+            scope.Find(CuringFindings.SteelHoldsCureBack, CurePointers.Steel, Measure.Duration(byReadings!.Value - byAir!.Value), related: [CurePointers.Air],
                 words: new FindingWord("steel", Measure.Temperature(steel)));
         }
     }
 
     /// <summary>Release of an end that is nowhere colder than given temperatures.</summary>
     private static ReleaseTimes Along(CureScope scope, CureKinetics kinetics, TemperatureHistory history) =>
-        Release.Of(kinetics, scope.Input.Compound, CurePath.Of(history, history.At(history.StartS)), [], 1, null, Trace.None);
+        Of(scope, kinetics, CurePath.Of(history, history.At(history.StartS)));
+
+    private static ReleaseTimes Of(CureScope scope, CureKinetics kinetics, CurePath path) => Release.Of(kinetics, scope.Input.Compound, path, [], 1, null, Trace.None);
 }
