@@ -102,8 +102,8 @@ internal static class ForecastChecks
     {
         var (steel, compound) = (scope.Input.Conditions.SteelK!.Value, scope.Input.Conditions.CompoundK!.Value);
         var staying = TemperatureHistory.Constant(times.Air.At(0), 0, scope.Rules.Horizon.Si);
-        var byAir = Along(scope, kinetics, staying).LoadS;
-        var byReadings = Of(scope, kinetics, CurePath.Uniform(staying, SteelHistory.Of(steel, [], staying.EndS), compound)).LoadS;
+        var byAir = Along(scope, kinetics, staying, release.Slower).LoadS;
+        var byReadings = Of(scope, kinetics, CurePath.Uniform(staying, SteelHistory.Of(steel, [], staying.EndS), compound), release.Slower).LoadS;
         if (release.LoadS - byReadings > GrainS)
         {
             scope.Find(CuringFindings.NightDelaysCure, CurePointers.AirSeries, Measure.Duration(release.LoadS!.Value - byReadings!.Value),
@@ -118,8 +118,9 @@ internal static class ForecastChecks
     }
 
     /// <summary>Release of an end that is nowhere colder than given temperatures.</summary>
-    private static ReleaseTimes Along(CureScope scope, CureKinetics kinetics, TemperatureHistory history) =>
-        Of(scope, kinetics, CurePath.Of(history, history.At(history.StartS)));
+    private static ReleaseTimes Along(CureScope scope, CureKinetics kinetics, TemperatureHistory history, double slower = 1) =>
+        Of(scope, kinetics, CurePath.Of(history, history.At(history.StartS)), slower);
 
-    private static ReleaseTimes Of(CureScope scope, CureKinetics kinetics, CurePath path) => Release.Of(kinetics, scope.Input.Compound, path, [], 1, null, Trace.None);
+    private static ReleaseTimes Of(CureScope scope, CureKinetics kinetics, CurePath path, double slower) =>
+        Release.Of(kinetics, scope.Input.Compound, path, [], slower, null, Trace.None);
 }

@@ -23,34 +23,21 @@ internal sealed record VapourLimits(PourScope Scope, AirLimits Limits, VapourRes
         var (jurisdiction, workplace) = (Scope.Conditions.Jurisdiction, Scope.Conditions.Workplace);
         var law = Limits.LawAt(jurisdiction, workplace);
         // A peak says no more of a mean over fifteen minutes than that it may be above.
-        if (Worst(PassedOf(law with { ShortTerm = null }, Surely)) is { } above)
+        var isFound = Find(PouringFindings.VapourAboveLaw, Worst(PassedOf(law with { ShortTerm = null }, Surely)))
+            || Find(PouringFindings.VapourMayExceedLaw, Worst(PassedOf(law, May)));
+        isFound |= CheckStricter([.. Limits.LawsThatMayHold(jurisdiction, workplace).Where(other => other != law).SelectMany(other => PassedOf(other, May))]);
+        if (!isFound)
         {
-            Find(PouringFindings.VapourAboveLaw, above);
-        }
-        else if (Worst(PassedOf(law, May)) is { } may)
-        {
-            Find(PouringFindings.VapourMayExceedLaw, may);
-        }
-        else
-        {
-            CheckStricter([.. Limits.LawsThatMayHold(jurisdiction, workplace).Where(other => other != law).SelectMany(other => PassedOf(other, May))]);
+            Find(PouringFindings.VapourAboveRecommended,
+                Worst([.. Over(May.Peak, Limits.RecommendedShortTerm, Peak, ""), .. Over(May.TimeWeighted, Limits.RecommendedTimeWeighted, Mean, "")]));
         }
 
         CheckOwn();
     }
 
-    /// <summary>Laws that may hold as well, as far as it is said; else what is recommended.</summary>
-    private void CheckStricter(IReadOnlyList<Passed> stricter)
-    {
-        if (Worst(stricter) is { } passed)
-        {
-            Find(PouringFindings.VapourAboveStricterLaw, passed with { Law = string.Join(", ", stricter.Select(one => one.Law).Distinct()) });
-        }
-        else if (Worst([.. Over(May.Peak, Limits.RecommendedShortTerm, Peak, ""), .. Over(May.TimeWeighted, Limits.RecommendedTimeWeighted, Mean, "")]) is { } recommended)
-        {
-            Find(PouringFindings.VapourAboveRecommended, recommended);
-        }
-    }
+    /// <summary>Laws that may hold as well, as far as it is said.</summary>
+    private bool CheckStricter(IReadOnlyList<Passed> stricter) =>
+        Find(PouringFindings.VapourAboveStricterLaw, Worst(stricter) is { } passed ? passed with { Law = string.Join(", ", stricter.Select(one => one.Law).Distinct()) } : null);
 
     private static IEnumerable<Passed> PassedOf(AirLaw law, VapourResult reached) =>
         [.. Over(reached.Peak, law.Ceiling, Peak, law.Name), .. Over(reached.Peak, law.ShortTerm, Peak, law.Name), .. Over(reached.TimeWeighted, law.TimeWeighted, Mean, law.Name)];
@@ -60,9 +47,17 @@ internal sealed record VapourLimits(PourScope Scope, AirLimits Limits, VapourRes
 
     private static Passed? Worst(IEnumerable<Passed> passed) => passed.MaxBy(one => one.Ratio);
 
-    private void Find(FindingDefinition definition, Passed passed) =>
+    private bool Find(FindingDefinition definition, Passed? found)
+    {
+        if (found is not { } passed)
+        {
+            return false;
+        }
+
         Scope.Find(definition, PourPointers.Room, Measure.AirFraction(passed.Reached), passed.Limit.Value, [PourPointers.Ends], source: passed.Limit.Source,
             words: [new("substance", Limits.Substance), new("which", passed.Which), new("law", passed.Law)]);
+        return true;
+    }
 
     private void CheckOwn()
     {

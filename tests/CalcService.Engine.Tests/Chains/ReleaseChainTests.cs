@@ -70,8 +70,12 @@ public sealed class ReleaseChainTests
     [InlineData(ThermalModel.Uniform)]
     [InlineData(ThermalModel.Coupled)]
     public void R6_constant_air_is_a_flat_series(ThermalModel model) => VirtualJob.Any.Where(job => job.Air.Length == 1).Sample(job =>
-        Assert.Equal(End(job, model).ProofLoadFrom, End(job with { Air = [job.Air[0], job.Air[0], job.Air[0], job.Air[0], job.Air[0]] }, model) is var flat && flat.ProofLoadFrom is not null
-            ? flat.ProofLoadFrom : End(job, model).ProofLoadFrom), iter: CountOf(model));
+    {
+        var (constant, flat) = (Minutes(End(job, model).ProofLoadFrom), Minutes(End(job with { Air = [.. Enumerable.Repeat(job.Air[0], 5)] }, model).ProofLoadFrom));
+        // The solver steps from point to point; a series ends, a constant doesn't.
+        Near(constant, flat, model == ThermalModel.Uniform ? 0 : 1);
+        Assert.True(flat is null || constant is not null);
+    }, iter: CountOf(model));
 
     [Fact]
     public void R7_more_heat_of_reaction_leaves_the_sheets_clock_alone() => Gen.Select(VirtualJob.Any, Gen.Double[1, 2]).Sample((job, more) =>

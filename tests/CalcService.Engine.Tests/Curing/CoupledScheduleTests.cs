@@ -62,7 +62,8 @@ public sealed class CoupledScheduleTests
             Compound = GoodCure.Coupled.Compound with { GelTimes = [new(30 + Zero, 0, 900) { SelfHeating = SelfHeating.No }], ActivationEnergyJPerMol = 50e3 },
         });
         Assert.True(end.GelAt.Earliest < fixedEnergy.GelAt.Earliest && end.GelAt.Latest > fixedEnergy.GelAt.Latest);
-        Assert.Equal(fixedEnergy.GelAt.Expected, end.GelAt.Expected);
+        // The shape of the cure goes by the slowest gel times of the sheet, so that the band reaches the expected gel by a second.
+        Assert.Equal(0, (fixedEnergy.GelAt.Expected!.Value - end.GelAt.Expected!.Value).TotalSeconds, 2.0);
     }
 
     [Fact]

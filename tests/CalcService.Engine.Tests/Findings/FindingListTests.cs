@@ -44,6 +44,25 @@ public sealed class FindingListTests
             iter: 100);
     }
 
+    [Fact]
+    public void What_is_found_alike_at_many_places_is_one_finding_with_the_other_places()
+    {
+        var list = new FindingList();
+        foreach (var i in new[] { 10, 2, 0, 7, 3 })
+        {
+            list.Add(Make(Severity.Stop, $"/ends/{i}/tilt", "a") with { Words = [new("end", $"E{i}"), new("why", "so")], Related = ["/pourAt"] });
+        }
+
+        list.Add(Make(Severity.Stop, "/ends/4/tilt", "a") with { Words = [new("end", "E4"), new("why", "otherwise")] });
+        list.Add(Make(Severity.Stop, "/ends/5/bore", "a") with { Words = [new("end", "E5"), new("why", "so")] });
+        list.Add(Make(Severity.Caution, "/ends/6/tilt", "a") with { Words = [new("end", "E6"), new("why", "so")] });
+
+        var sorted = list.Sorted();
+        Assert.Equal(["/ends/0/tilt", "/ends/4/tilt", "/ends/5/bore", "/ends/6/tilt"], sorted.Select(finding => finding.Pointer));
+        Assert.Equal(["/pourAt", "/ends/2/tilt", "/ends/3/tilt", "/ends/7/tilt", "/ends/10/tilt"], sorted[0].Related);
+        Assert.Equal("E0, E2, E3 and 2 more", sorted[0].Words[0].Text);
+    }
+
     private static Finding Make(Severity severity, string pointer, string code) =>
         new(new FindingDefinition(code, Actor.Lead, [severity], "", "", "", Source.CommonPractice, []), severity, pointer);
 }

@@ -54,7 +54,7 @@ internal static class AuditExamples
         new("hardness-low", Severity.Stop, Hardness + "/value", record => record.With(Hardness + "/value", Quantity(35, "1"))),
         new("hardness-not-at-lip", Severity.Caution, Hardness + "/readAt", record => record.With(Hardness + "/readAt", "mouth")),
         new("moved-before-gel", Severity.Stop, Times + "/movedAt", record => record.With(Times + "/movedAt", "2026-03-12T08:55:00+01:00")),
-        new("loaded-before-cured", Severity.Stop, Times + "/releasedAt", record => record.With(Times + "/releasedAt", "2026-03-12T10:40:00+01:00")),
+        new("loaded-before-cured", Severity.Stop, Times + "/releasedAt", record => record.With(Times + "/releasedAt", "2026-03-12T10:34:00+01:00")),
         new("loaded-before-cured", Severity.Unknown, Times + "/releasedAt", record => record.With(Times + "/releasedAt", "2026-03-12T10:50:00+01:00")),
         new("cure-not-followed", Severity.Unknown, "/conditions/air/series", record => record.With("/conditions/air/series/1/at", "2026-03-12T08:40:00+01:00").With("/conditions/air/series/2/at", "2026-03-12T08:50:00+01:00")),
         new("air-during-cure-assumed", Severity.Caution, "/conditions/air", record => record.With("/conditions/air", new JsonObject { ["constant"] = Quantity(15, "degC") })),
