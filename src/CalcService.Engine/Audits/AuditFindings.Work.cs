@@ -21,10 +21,10 @@ public static partial class AuditFindings
         "Take the end out of use until a competent person has decided; look for other ends from this lot.",
         Record("lots"));
 
-    public static FindingDefinition PouredLate { get; } = Stop("poured-beyond-pot-life", Actor.Inspector,
-        "The basket was not full yet when the pot life had ended: compound that thickens doesn't flow between the wires.",
+    public static FindingDefinition PouredLate { get; } = Define("poured-beyond-pot-life", Actor.Inspector, [Severity.Stop, Severity.Unknown],
+        "The basket was not full yet when the pot life had ended: compound that thickens doesn't flow between the wires. Unknown where the pot life rests on a gel time read beyond the sheet's rows.",
         "The basket was full {measured} after mixing; the pot life was {limit}.",
-        "Take the end out of use and make it again.",
+        "Take the end out of use until a competent person has decided; where the pot life is certain, make it again.",
         Source.DataSheet("potLife"));
 
     public static FindingDefinition VolumeOff { get; } = Caution("recorded-volume-off", Actor.Inspector,

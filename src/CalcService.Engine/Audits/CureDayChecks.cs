@@ -12,7 +12,7 @@ internal static class CureDayChecks
         var (input, air) = (scope.Input, RecordedAir.Of(scope.Input));
         var dose = CheckDose(scope, air);
         var kinetics = scope.Kinetics(input.Compound, input.Mix.DosesPerKit ?? dose, scope.Book);
-        plan = plan with { DosesPerKit = dose, PotLifeS = CheckPotLife(scope, kinetics, air) };
+        plan = plan with { DosesPerKit = dose, PotLifeS = CheckPotLife(scope, input.Mix.DosesPerKit ?? dose, air) };
         if (kinetics is null || air is null || input.Times.MixedAt is null)
         {
             return ReleaseChecks.Open(scope, plan);
@@ -31,7 +31,7 @@ internal static class CureDayChecks
 
     private static int? CheckDose(AuditScope scope, TemperatureHistory? air)
     {
-        var (sheet, readings, given) = (scope.Input.Compound, scope.Input.Readings, scope.Input.Mix.DosesPerKit);
+        var (sheet, given) = (scope.Input.Compound, scope.Input.Mix.DosesPerKit);
         var asked = scope.Ask().Fact(given is not null, AuditPointers.Doses, "the dose for each kit");
         if (sheet.Doses.Count == 0)
         {
@@ -40,57 +40,47 @@ internal static class CureDayChecks
             return null;
         }
 
-        if (DoseBasis.Of(sheet.DoseByTemperatureOf, air?.At(0), readings.SteelK, readings.CompoundK) is not (var place, var kelvins))
+        var (airRead, steel, compound) = Read(scope, air);
+        if (SheetDose.Decides(sheet, airRead, steel, compound) is null)
         {
             scope.MustHold("dose", CompoundFindings.DoseContradictsSheet, Basis(scope));
             return null;
         }
 
-        var pointer = place switch { DosePlace.Air => AuditPointers.Air, DosePlace.Steel => AuditPointers.Steel, _ => AuditPointers.Compound };
-        if (sheet.DosesPerKitAt(kelvins) is not { } doses)
+        if (SheetDose.Of(scope, sheet, airRead, steel, compound) is not { } dose)
         {
-            scope.Find(CompoundFindings.DoseUnknown, pointer, Measure.Temperature(kelvins), related: [AuditPointers.SheetDoses]);
             scope.Write("dose", CheckOutcome.Undetermined, CompoundFindings.DoseContradictsSheet, missing: [AuditPointers.SheetDoses]);
             return null;
         }
 
-        var isOther = given is { } dose && dose != doses;
-        Measure? found = given is { } known ? Measure.Count(known) : null;
-        if (isOther)
-        {
-            scope.Find(CompoundFindings.DoseContradictsSheet, AuditPointers.Doses, found, Measure.Count(doses), [pointer, AuditPointers.SheetDoses]);
-        }
-
-        scope.Judge("dose", isOther, CompoundFindings.DoseContradictsSheet, asked.Gaps, found, Measure.Count(doses));
-        return doses;
+        var stands = SheetDose.Check(scope, sheet, dose, given, AuditPointers.Doses);
+        scope.Judge("dose", !stands, CompoundFindings.DoseContradictsSheet, asked.Gaps, given is { } known ? Measure.Count(known) : null, Measure.Count(dose.PerKit));
+        return dose.PerKit;
     }
 
-    private static double? CheckPotLife(AuditScope scope, CureKinetics? kinetics, TemperatureHistory? air)
+    private static double? CheckPotLife(AuditScope scope, int? doses, TemperatureHistory? air)
     {
-        var (readings, times) = (scope.Input.Readings, scope.Input.Times);
+        var (sheet, times) = (scope.Input.Compound, scope.Input.Times);
         var asked = Basis(scope).Time(times.PouredAt, "pouredAt", "when the basket was full");
-        double? potLife = null;
-        if (scope.Input.Compound.PotLife is not { } share)
+        if (sheet.PotLife is null)
         {
             scope.SheetSilent(AuditPointers.SheetPotLife, "pot life");
         }
-        else if (kinetics is not null && air is not null && readings.CompoundK is { } compound)
-        {
-            // In the vessel the compound's own temperature counts, or the air's where that is warmer.
-            potLife = MixFormulas.PotLifeS(share, kinetics.Model.At(Math.Max(compound, air.At(0)), scope.Trace).EarliestS, scope.Trace);
-        }
 
+        var (potLife, isGuess) = PotLifeOf(scope, doses, air);
         Measure? taken = times is { MixedAt: { } mixed, PouredAt: { } poured } ? Measure.Duration((poured - mixed).TotalSeconds) : null;
         Measure? limit = potLife is { } allowed ? Measure.Duration(allowed) : null;
         var isLate = taken is { } time && limit is { } most && Judged.IsAbove(time.Si, most.Si);
         if (isLate)
         {
-            scope.Find(AuditFindings.PouredLate, AuditPointers.Time("pouredAt"), taken, limit, [AuditPointers.Time("mixedAt"), AuditPointers.SheetPotLife]);
+            // A good end is not scrapped on a guess.
+            scope.Find(AuditFindings.PouredLate, AuditPointers.Time("pouredAt"), taken, limit, [AuditPointers.Time("mixedAt"), AuditPointers.SheetPotLife],
+                isGuess ? Severity.Unknown : Severity.Stop);
         }
 
-        if (limit is null && asked.Gaps.Count == 0)
+        if ((isLate && isGuess) || (limit is null && asked.Gaps.Count == 0))
         {
-            scope.Write("pot-life", CheckOutcome.Undetermined, AuditFindings.PouredLate, missing: [AuditPointers.SheetPotLife]);
+            scope.Write("pot-life", CheckOutcome.Undetermined, AuditFindings.PouredLate, taken, limit, missing: [isLate ? AuditPointers.SheetGelTimes : AuditPointers.SheetPotLife]);
         }
         else
         {
@@ -99,4 +89,26 @@ internal static class CureDayChecks
 
         return potLife;
     }
+
+    /// <summary>The pot life, and whether its gel time was read beyond the sheet's rows. A gel that was seen in the vessel takes the place of the computed one.</summary>
+    private static (double? Seconds, bool IsGuess) PotLifeOf(AuditScope scope, int? doses, TemperatureHistory? air)
+    {
+        var (sheet, times) = (scope.Input.Compound, scope.Input.Times);
+        if (sheet.PotLife is { } share && scope.Input.GelSeenIn == GelPlace.Vessel && times is { MixedAt: { } mixed, GelAt: { } gelled } && gelled > mixed)
+        {
+            return (MixFormulas.PotLifeS(share, (gelled - mixed).TotalSeconds, scope.Trace), false);
+        }
+
+        var assumed = scope.Book.Pouring.AssumedActivationEnergy;
+        var (airRead, _, compound) = Read(scope, air);
+        return doses is { } dose && GelModel.For(sheet, dose, new(assumed.Low.Si, assumed.Expected.Si, assumed.High.Si)) is { } model
+            && PotLife.Of(sheet, model, airRead, compound, scope.Trace) is { } life
+            ? (life.S, !model.Measured.Contains(life.By.K))
+            : (null, false);
+    }
+
+    private static (Reading? Air, Reading? Steel, Reading? Compound) Read(AuditScope scope, TemperatureHistory? air) => (
+        Reading.Of(Reading.Air, AuditPointers.Air, air?.At(0)),
+        Reading.Of(Reading.Steel, AuditPointers.Steel, scope.Input.Readings.SteelK),
+        Reading.Of(Reading.Compound, AuditPointers.Compound, scope.Input.Readings.CompoundK));
 }

@@ -43,9 +43,8 @@ internal static class CureReadings
     public static void Check(CureScope scope, TemperatureHistory? air)
     {
         var conditions = scope.Input.Conditions;
-        var read = Reading.Taken(Reading.Of(Reading.Air, CurePointers.Air, air?.At(0)), Reading.Of(Reading.Steel, CurePointers.Steel, conditions.SteelK),
-            Reading.Of(Reading.Compound, CurePointers.Compound, conditions.CompoundK));
-        scope.CheckPouringRange(scope.Input.Compound, read);
+        var (airRead, steel, compound) = Read(scope, air?.At(0));
+        scope.CheckPouringRange(scope.Input.Compound, Reading.Taken(airRead, steel, compound));
         AskReading(scope, "Steel", conditions.SteelK, CurePointers.Steel);
         AskReading(scope, "Compound", conditions.CompoundK, CurePointers.Compound);
         if (scope.Input.Compound.Pouring is null)
@@ -68,42 +67,28 @@ internal static class CureReadings
             return given;
         }
 
-        if (air is null || Decides(scope, air.At(0)) is not var (pointer, decides))
+        var (airRead, steel, compound) = Read(scope, air?.At(0));
+        var asked = SheetDose.Of(scope, sheet, airRead, steel, compound);
+        SheetDose.Check(scope, sheet, asked, given, CurePointers.Doses);
+        if (given is null && asked is not null)
         {
-            return given;
+            scope.Assume(CurePointers.Doses, "doses for each kit by the sheet, at the temperature that they go by", Measure.Count(asked.PerKit), AssumptionOrigin.Estimate);
         }
 
-        if (sheet.DosesPerKitAt(decides) is not { } asked)
-        {
-            scope.Find(CompoundFindings.DoseUnknown, pointer, Measure.Temperature(decides), related: [CurePointers.SheetDoses]);
-            return given;
-        }
-
-        if (given is { } doses && doses != asked)
-        {
-            scope.Find(CompoundFindings.DoseContradictsSheet, CurePointers.Doses, Measure.Count(doses), Measure.Count(asked), [pointer, CurePointers.SheetDoses]);
-        }
-
-        if (given is null)
-        {
-            scope.Assume(CurePointers.Doses, "doses for each kit by the sheet, at the temperature that they go by", Measure.Count(asked), AssumptionOrigin.Estimate);
-        }
-
-        return given ?? asked;
+        return given ?? asked?.PerKit;
     }
 
-    /// <summary>The reading that the dose goes by, as in the pour plan: the colder of air and steel unless the sheet says otherwise; null where it is missing.</summary>
-    public static (string Pointer, double K)? Decides(CureScope scope, double airK)
+    /// <summary>The dose that the sheet has for air of a temperature, steel and compound as they were read; null where it has none.</summary>
+    public static int? DoseAt(CureScope scope, double airK)
     {
-        var conditions = scope.Input.Conditions;
-        return DoseBasis.Of(scope.Input.Compound.DoseByTemperatureOf, airK, conditions.SteelK, conditions.CompoundK) switch
-        {
-            (DosePlace.Air, var kelvins) => (CurePointers.Air, kelvins),
-            (DosePlace.Steel, var kelvins) => (CurePointers.Steel, kelvins),
-            (_, var kelvins) => (CurePointers.Compound, kelvins),
-            null => null,
-        };
+        var (air, steel, compound) = Read(scope, airK);
+        return SheetDose.Decides(scope.Input.Compound, air, steel, compound) is { } decides ? scope.Input.Compound.DosesPerKitAt(decides.K) : null;
     }
+
+    private static (Reading? Air, Reading? Steel, Reading? Compound) Read(CureScope scope, double? airK) => (
+        Reading.Of(Reading.Air, CurePointers.Air, airK),
+        Reading.Of(Reading.Steel, CurePointers.Steel, scope.Input.Conditions.SteelK),
+        Reading.Of(Reading.Compound, CurePointers.Compound, scope.Input.Conditions.CompoundK));
 
     private static void AskReading(CureScope scope, string reading, double? kelvins, string pointer)
     {

@@ -35,7 +35,7 @@ public static partial class CuringFindings
     /// <summary>What means the same in other rooms.</summary>
     private static IReadOnlyList<FindingDefinition> Shared =>
     [
-        CompoundFindings.Demonstration, CompoundFindings.SheetSilent, CompoundFindings.ReadingMissing, CompoundFindings.OutsidePouringRange, CompoundFindings.DoseUnknown, CompoundFindings.DoseContradictsSheet,
+        CompoundFindings.Demonstration, CompoundFindings.SheetSilent, CompoundFindings.ReadingMissing, CompoundFindings.OutsidePouringRange, CompoundFindings.DoseUnknown, CompoundFindings.DoseContradictsSheet, DoseFindings.DoseAboveMaximum,
         CompoundFindings.GelTimeUnknown, CompoundFindings.GelBeforePourEnds, CompoundFindings.GelTimeExtrapolated, CompoundFindings.GelTimeFromOnePoint, .. Fit,
     ];
 }

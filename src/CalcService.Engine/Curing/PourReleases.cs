@@ -51,13 +51,11 @@ internal sealed class PourReleases(CureScope scope, TemperatureHistory air, Cure
 
         var (sheet, kelvins) = (scope.Input.Compound, air.At(pourS));
         return sheet.Pouring?.Contains(kelvins) != false
-            && (sheet.Doses.Count == 0 || DosesAt(kelvins) == DosesAt(air.At(0)));
+            && (sheet.Doses.Count == 0 || CureReadings.DoseAt(scope, kelvins) == CureReadings.DoseAt(scope, air.At(0)));
     }
 
     /// <summary>A pour at the very end of what is known has nothing to be followed by.</summary>
     private bool IsKnown(double pourS) => pourS >= air.StartS && pourS < air.EndS;
-
-    private int? DosesAt(double airK) => CureReadings.Decides(scope, airK) is var (_, decides) ? scope.Input.Compound.DosesPerKitAt(decides) : null;
 
     private PourRelease? Anchor(int end, double anchorS)
     {

@@ -90,6 +90,14 @@ public static class AuditCases
     private static IEnumerable<AuditCase> Cure =>
     [
         new("poured-beyond-pot-life", Severity.Stop, "/times/pouredAt", "pot-life", At(times => times with { PouredAt = After(19) })),
+        // Measured at 5 and 19 °C; poured at 20 °C.
+        new("poured-beyond-pot-life", Severity.Unknown, "/times/pouredAt", "pot-life", input => At(times => times with { PouredAt = After(19) })(
+            Sheeted(sheet => sheet with { GelTimes = [new(5 + Zero, 0, 66 * 60), new(19 + Zero, 0, 24.9 * 60)] })(input))),
+        // Seen gelled in its vessel after 20 min: three quarters of that were good.
+        new("poured-beyond-pot-life", Severity.Stop, "/times/pouredAt", "pot-life", input => At(times => times with { PouredAt = After(16), GelAt = After(20) })(input) with { GelSeenIn = GelPlace.Vessel },
+            "gel-seen-in-cup"),
+        new("dose-above-maximum", Severity.Stop, "/mix/dosesPerKit", "dose", input => Mixed(mix => mix with { DosesPerKit = 2 })(Sheeted(sheet => sheet with { MaximumDoses = 1 })(input)),
+            "dose-contradicts-sheet", "loaded-before-cured", "poured-beyond-pot-life"),
         // 24 min were expected; out of family beyond a factor of exp(3·√(.10² + .05²)) = 1.4.
         new("gel-out-of-family", Severity.Caution, "/times/gelAt", "gel", At(times => times with { GelAt = After(35), StillSoftAt = After(33), MovedAt = After(60), ReleasedAt = After(200), ProofAt = After(210) })),
         new("gel-out-of-family", Severity.Caution, "/times/gelAt", "gel", At(times => times with { GelAt = After(16) })),

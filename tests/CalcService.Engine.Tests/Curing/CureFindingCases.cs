@@ -35,6 +35,8 @@ public static class CureFindingCases
         new("gel-time-from-one-point", Severity.Caution, "/compound/sheet/gelTimes", Sheet(s => s with { GelTimes = [new(20 + Zero, 0, 1440)] })),
         new("gel-time-extrapolated", Severity.Caution, Air, Sheet(s => s with { GelTimes = [new(5 + Zero, 0, 3960), new(19 + Zero, 0, 1380)] })),
         new("gel-time-extrapolated", Severity.Caution, Steel, At(c => c with { SteelK = 36 + Zero }), "outside-pouring-range"),
+        new("dose-above-maximum", Severity.Stop, "/compound/sheet/doses", cure => At(c => c with { SteelK = 6 + Zero })(Sheet(s => s with { MaximumDoses = 1 })(cure)) with { Doses = null },
+            "steel-holds-cure-back"),
         new("dose-contradicts-sheet", Severity.Stop, "/doses", cure => cure with { Doses = 2 }),
     ];
 
