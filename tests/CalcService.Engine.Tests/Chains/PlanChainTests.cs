@@ -33,7 +33,7 @@ public sealed class PlanChainTests
     }, humidity));
 
     [Fact]
-    public void R10_plan_that_proceeds_has_no_stop_in_its_schedule() => Days.Sample(day =>
+    public void Relation_10_plan_that_proceeds_has_no_stop_in_its_schedule() => Days.Sample(day =>
     {
         if (Plan(day.Job, day.Humidity).Decision <= Decision.ProceedWithCare)
         {
@@ -42,7 +42,7 @@ public sealed class PlanChainTests
     }, iter: Count);
 
     [Fact]
-    public void R11_dose_is_one_in_plan_schedule_and_audit() => Days.Sample(day =>
+    public void Relation_11_dose_is_one_in_plan_schedule_and_audit() => Days.Sample(day =>
     {
         var planned = Plan(day.Job, day.Humidity).Result.Dose?.PerKit;
         Assert.Equal(planned, Schedule(Cure(day.Job)).Result.Doses);
@@ -50,7 +50,7 @@ public sealed class PlanChainTests
     }, iter: Count);
 
     [Fact]
-    public void R12_latest_gel_of_the_plan_is_that_of_the_uniform_schedule() => Days.Sample(day =>
+    public void Relation_12_latest_gel_of_the_plan_is_that_of_the_uniform_schedule() => Days.Sample(day =>
     {
         var planned = Plan(day.Job, day.Humidity).Result.Gel?.InCone.LatestS;
         var scheduled = Minutes(End(day.Job).GelAt.Latest) * 60;
@@ -58,7 +58,7 @@ public sealed class PlanChainTests
     }, iter: Count);
 
     [Fact]
-    public void R13_R14_pot_life_and_dew_point_are_one_in_plan_and_audit() => Days.Sample(day =>
+    public void Relation_13_14_pot_life_and_dew_point_are_one_in_plan_and_audit() => Days.Sample(day =>
     {
         var plan = Plan(day.Job, day.Humidity);
         var audit = Record(day.Job, day.Humidity, plan.Result.Dose?.PerKit);
@@ -71,7 +71,7 @@ public sealed class PlanChainTests
     }, iter: Count);
 
     [Fact]
-    public void R16_resin_of_the_plan_is_that_of_the_audit_and_its_kits_are_enough() => Days.Sample(day =>
+    public void Relation_16_resin_of_the_plan_is_that_of_the_audit_and_its_kits_are_enough() => Days.Sample(day =>
     {
         var plan = Plan(day.Job, day.Humidity);
         var kits = plan.Result.Mixes.SelectMany(mix => mix.Kits).Select(kit => new StockLot("L", kit.Kit, kit.Count, new(2030, 1, 1), null) { State = LotState.Sealed, Quarantined = Fact.No }).ToArray();
@@ -86,7 +86,7 @@ public sealed class PlanChainTests
 
     /// <summary>Ropes from far too thick to far too thin for their socket, of sockets from far too weak to strong.</summary>
     [Fact]
-    public void R19_fit_and_strength_are_one_verdict_everywhere() => Gen.Select(VirtualJob.Any, Gen.Double[.5, 1.6], Gen.Double[.6, 1.5]).Sample((job, size, strength) =>
+    public void Relation_19_fit_and_strength_are_one_verdict_everywhere() => Gen.Select(VirtualJob.Any, Gen.Double[.5, 1.6], Gen.Double[.6, 1.5]).Sample((job, size, strength) =>
     {
         var end = job with { Rope = job.Rope with { DiameterM = job.Rope.DiameterM * size, CertifiedBreakingForceN = null } };
         var socketN = strength * 356 * 1770 * Math.Pow(end.Rope.DiameterM, 2) * 1e3;
@@ -102,7 +102,7 @@ public sealed class PlanChainTests
 
     /// <summary>Scheduled, loaded on that very minute, recorded as it was done.</summary>
     [Fact]
-    public void R2_R22_R23_end_that_is_loaded_on_its_minute_and_passes_is_accepted() => VirtualJob.Any.Sample(job =>
+    public void Relation_2_22_23_end_that_is_loaded_on_its_minute_and_passes_is_accepted() => VirtualJob.Any.Sample(job =>
     {
         if (End(job) is not { ProofLoadFrom: { } from, UndisturbedUntil: { } still })
         {

@@ -16,7 +16,7 @@ public sealed class RecordChainTests
     [Theory]
     [InlineData(ThermalModel.Uniform)]
     [InlineData(ThermalModel.Coupled)]
-    public void R2_record_at_the_minutes_of_its_schedule_passes_and_a_minute_before_does_not(ThermalModel model) => VirtualJob.Watched.Sample(job =>
+    public void Relation_2_record_at_the_minutes_of_its_schedule_passes_and_a_minute_before_does_not(ThermalModel model) => VirtualJob.Watched.Sample(job =>
     {
         var input = Cure(job, model);
         if (End(input) is not { UndisturbedUntil: { } still, ProofLoadFrom: { } load })
@@ -32,7 +32,7 @@ public sealed class RecordChainTests
     }, iter: model == ThermalModel.Uniform ? Count : CoupledCount);
 
     [Fact]
-    public void R8_record_that_names_no_model_is_never_accepted_before_its_schedule() => VirtualJob.Any.Sample(job =>
+    public void Relation_8_record_that_names_no_model_is_never_accepted_before_its_schedule() => VirtualJob.Any.Sample(job =>
     {
         if (End(job, ThermalModel.Coupled) is { UndisturbedUntil: { } still, ProofLoadFrom: { } load }
             && Audit(job, Cure(job), still, load).Recomputed.LoadFrom is { } byUniform)

@@ -15,7 +15,7 @@ public sealed class ReleaseChainTests
     [Theory]
     [InlineData(ThermalModel.Uniform)]
     [InlineData(ThermalModel.Coupled)]
-    public void R1_load_waits_at_least_the_warmest_rows_time_after_the_latest_gel(ThermalModel model) => VirtualJob.Watched.Sample(job =>
+    public void Relation_1_load_waits_at_least_the_warmest_rows_time_after_the_latest_gel(ThermalModel model) => VirtualJob.Watched.Sample(job =>
     {
         var end = End(job, model);
         if (end is { ProofLoadFrom: { } load, GelAt.Latest: { } gel })
@@ -26,7 +26,7 @@ public sealed class ReleaseChainTests
     }, iter: CountOf(model));
 
     [Fact]
-    public void R3_warmer_is_never_released_later() => Gen.Select(VirtualJob.Any, Gen.Double[0, 4], Gen.Double[0, 4], Gen.Double[0, 4]).Sample((job, air, steel, compound) =>
+    public void Relation_3_warmer_is_never_released_later() => Gen.Select(VirtualJob.Any, Gen.Double[0, 4], Gen.Double[0, 4], Gen.Double[0, 4]).Sample((job, air, steel, compound) =>
     {
         var warmer = job with { Air = [.. job.Air.Select(celsius => celsius + air)], Steel = job.Steel + steel, Compound = job.Compound + compound };
         Later(End(job).ProofLoadFrom, End(warmer).ProofLoadFrom);
@@ -35,7 +35,7 @@ public sealed class ReleaseChainTests
     [Theory]
     [InlineData(ThermalModel.Uniform)]
     [InlineData(ThermalModel.Coupled)]
-    public void R4_gel_that_came_early_moves_no_load_and_a_late_one_only_makes_it_later(ThermalModel model) => VirtualJob.Watched.Sample(job =>
+    public void Relation_4_gel_that_came_early_moves_no_load_and_a_late_one_only_makes_it_later(ThermalModel model) => VirtualJob.Watched.Sample(job =>
     {
         var (without, with) = (End(job with { Seen = null }, model).ProofLoadFrom, End(job, model).ProofLoadFrom);
         Later(with, without);
@@ -46,13 +46,13 @@ public sealed class ReleaseChainTests
     }, iter: CountOf(model));
 
     [Fact]
-    public void R4_later_gel_is_never_released_earlier() => Gen.Select(VirtualJob.Watched, Gen.Double[1, 1.5]).Sample((job, more) =>
+    public void Relation_4_later_gel_is_never_released_earlier() => Gen.Select(VirtualJob.Watched, Gen.Double[1, 1.5]).Sample((job, more) =>
         Later(End(job with { Seen = job.Seen * more }).ProofLoadFrom, End(job).ProofLoadFrom), iter: Count);
 
     [Theory]
     [InlineData(ThermalModel.Uniform)]
     [InlineData(ThermalModel.Coupled)]
-    public void R5_series_cut_after_the_release_changes_nothing_and_before_it_tells_none(ThermalModel model) => VirtualJob.Any.Where(job => job.Air.Length > 1).Sample(job =>
+    public void Relation_5_series_cut_after_the_release_changes_nothing_and_before_it_tells_none(ThermalModel model) => VirtualJob.Any.Where(job => job.Air.Length > 1).Sample(job =>
     {
         var input = Cure(job, model);
         var whole = Schedule(input);
@@ -69,7 +69,7 @@ public sealed class ReleaseChainTests
     [Theory]
     [InlineData(ThermalModel.Uniform)]
     [InlineData(ThermalModel.Coupled)]
-    public void R6_constant_air_is_a_flat_series(ThermalModel model) => VirtualJob.Any.Where(job => job.Air.Length == 1).Sample(job =>
+    public void Relation_6_constant_air_is_a_flat_series(ThermalModel model) => VirtualJob.Any.Where(job => job.Air.Length == 1).Sample(job =>
     {
         var (constant, flat) = (Minutes(End(job, model).ProofLoadFrom), Minutes(End(job with { Air = [.. Enumerable.Repeat(job.Air[0], 5)] }, model).ProofLoadFrom));
         // The solver steps from point to point; a series ends, a constant doesn't.
@@ -78,7 +78,7 @@ public sealed class ReleaseChainTests
     }, iter: CountOf(model));
 
     [Fact]
-    public void R7_more_heat_of_reaction_leaves_the_sheets_clock_alone() => Gen.Select(VirtualJob.Any, Gen.Double[1, 2]).Sample((job, more) =>
+    public void Relation_7_more_heat_of_reaction_leaves_the_sheets_clock_alone() => Gen.Select(VirtualJob.Any, Gen.Double[1, 2]).Sample((job, more) =>
     {
         var hotter = job with { Sheet = job.Sheet with { Reaction = job.Sheet.Reaction! with { HeatJPerKg = job.Sheet.Reaction.HeatJPerKg * more } } };
         var (cool, hot) = (End(job, ThermalModel.Coupled), End(hotter, ThermalModel.Coupled));
@@ -87,7 +87,7 @@ public sealed class ReleaseChainTests
     }, iter: CoupledCount);
 
     [Fact]
-    public void R8_uniform_is_never_released_before_coupled() => VirtualJob.Any.Sample(job =>
+    public void Relation_8_uniform_is_never_released_before_coupled() => VirtualJob.Any.Sample(job =>
     {
         var (uniform, coupled) = (End(job).ProofLoadFrom, End(job, ThermalModel.Coupled).ProofLoadFrom);
         // The solver knows temperatures to a hundredth of a kelvin.
@@ -95,7 +95,7 @@ public sealed class ReleaseChainTests
     }, iter: CoupledCount);
 
     [Fact]
-    public void R8_without_heat_and_all_equal_both_models_are_one() => VirtualJob.Any.Sample(job =>
+    public void Relation_8_without_heat_and_all_equal_both_models_are_one() => VirtualJob.Any.Sample(job =>
     {
         var flat = job with
         {
@@ -107,7 +107,7 @@ public sealed class ReleaseChainTests
     }, iter: CoupledCount);
 
     [Fact]
-    public void R9_colder_and_slower_row_never_releases_earlier() => Gen.Select(VirtualJob.Any, Gen.Double[1.5, 3]).Where((job, _) => job.Sheet.FullStrength.Count == 1).Sample((job, slower) =>
+    public void Relation_9_colder_and_slower_row_never_releases_earlier() => Gen.Select(VirtualJob.Any, Gen.Double[1.5, 3]).Where((job, _) => job.Sheet.FullStrength.Count == 1).Sample((job, slower) =>
     {
         // Slower than the line through the one row by 60 kJ/mol would be.
         var row = job.Sheet.FullStrength[0];
@@ -116,7 +116,7 @@ public sealed class ReleaseChainTests
     }, iter: Count);
 
     [Fact]
-    public void R34_all_times_of_the_sheet_longer_makes_all_times_longer() => Gen.Select(VirtualJob.Any, Gen.Double[1, 3]).Where((job, _) => job.Air.Length == 1).Sample((job, k) =>
+    public void Relation_34_all_times_of_the_sheet_longer_makes_all_times_longer() => Gen.Select(VirtualJob.Any, Gen.Double[1, 3]).Where((job, _) => job.Air.Length == 1).Sample((job, k) =>
     {
         var slower = job with
         {
@@ -134,7 +134,7 @@ public sealed class ReleaseChainTests
     }, iter: Count);
 
     [Fact]
-    public void R35_all_dates_later_shift_all_times_and_nothing_else() => Gen.Select(VirtualJob.Watched, Gen.Int[1, 100_000]).Sample((job, minutes) =>
+    public void Relation_35_all_dates_later_shift_all_times_and_nothing_else() => Gen.Select(VirtualJob.Watched, Gen.Int[1, 100_000]).Sample((job, minutes) =>
     {
         var input = Cure(job);
         var shift = TimeSpan.FromMinutes(minutes);
@@ -151,7 +151,7 @@ public sealed class ReleaseChainTests
     }, iter: Count);
 
     [Fact]
-    public void R27_reading_that_is_missing_is_never_better() => Gen.Select(VirtualJob.Any, Gen.Int[0, 2]).Sample((job, missing) =>
+    public void Relation_27_reading_that_is_missing_is_never_better() => Gen.Select(VirtualJob.Any, Gen.Int[0, 2]).Sample((job, missing) =>
     {
         var input = Cure(job);
         var without = input with

@@ -1,4 +1,6 @@
 using CalcService.Engine.Curing;
+using CalcService.Engine.Findings;
+using CalcService.Engine.Releases;
 
 namespace CalcService.Engine.Tests.Curing;
 
@@ -12,6 +14,29 @@ public sealed class ShopTests
         Shifts = [new(Start, Start.AddHours(8)), new(Start.AddHours(8), Start.AddHours(16)), new(Start.AddHours(16), Start.AddHours(24))],
         TaskTimes = new(40 * 60, 15 * 60, 20 * 60, 10 * 60),
     };
+
+    /// <summary>A forecast that ends with an hour, in a shift that goes on: a pour at its very end has nothing to be followed by.</summary>
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(3)]
+    [InlineData(6)]
+    public void Forecast_that_ends_a_whole_number_of_hours_after_mixing_is_followed_to_its_end_and_no_further(int hours)
+    {
+        var input = GoodCure.Through((-1, 18), (hours, 17));
+        var schedule = Schedule(GoodCure.Coupled with { Conditions = input.Conditions, Shop = Shop, Ends = [GoodCure.End("A", 2)] });
+        Assert.True(schedule.Decision == Decision.Undetermined || schedule.Result.Shop!.Tasks.Where(task => task.Task == "proof").All(task => task.From <= GoodCure.MixedAt.AddHours(hours)));
+    }
+
+    [Theory]
+    [InlineData(ThermalModel.Uniform)]
+    [InlineData(ThermalModel.Coupled)]
+    public void Shift_beyond_what_a_constant_temperature_is_followed_is_no_fault(ThermalModel model)
+    {
+        var late = Start.AddDays(20);
+        var schedule = Schedule((model == ThermalModel.Coupled ? GoodCure.Coupled : GoodCure.Input) with { Ends = [GoodCure.End("A", 1)], Shop = Shop with { Shifts = [.. Shop.Shifts, new(late, late.AddHours(8))] } });
+        Assert.Equal(Decision.Proceed, schedule.Decision);
+    }
 
     [Fact]
     public void One_end_in_an_empty_shop_takes_the_sum_of_its_tasks()

@@ -112,6 +112,69 @@ public static class RecordAuditExamples
               }
             }
             """),
+        new("remarks", "The air read once, hardness at the mouth only: accepted with remarks", $$"""
+            {
+              "reference": "TR-0417-A2",
+              "auditedOn": "2026-03-20",
+              "compound": { "profile": "demonstration" },
+              "record": { "number": "TR-0417-A2", "end": "A2" },
+              {{Rope}},
+              {{Socket}},
+              "conditions": {
+                "air": { "constant": { "value": 15, "unit": "degC" } },
+                "steelTemperature": { "value": 14, "unit": "degC" },
+                "compoundTemperature": { "value": 18, "unit": "degC" },
+                "relativeHumidity": { "value": 60, "unit": "%" }
+              },
+              "mix": {
+                "kits": [{ "lot": "A-118", "kit": "small", "count": 1, "expiresOn": "2027-01-31", "state": "sealed", "quarantined": "no" }],
+                "dosesPerKit": 0,
+                "baskets": 3,
+                "volume": { "value": 76, "unit": "mL" }
+              },
+              "times": {
+                "preparedAt": "2026-03-12T07:50:00+01:00",
+                "readAt": "2026-03-12T08:20:00+01:00",
+                "mixedAt": "2026-03-12T08:30:00+01:00",
+                "pouredAt": "2026-03-12T08:42:00+01:00",
+                "gelAt": "2026-03-12T09:05:00+01:00",
+                "movedAt": "2026-03-12T10:30:00+01:00",
+                "releasedAt": "2026-03-13T08:00:00+01:00",
+                "proofAt": "2026-03-13T08:40:00+01:00",
+                "inServiceAt": "2026-03-16T07:00:00+01:00"
+              },
+              "gelSeenIn": "cone",
+              "hardness": { "method": "indenter of the sheet", "value": { "value": 45, "unit": "1" }, "readAt": "mouth" },
+              "proof": {
+                "asked": "yes",
+                "askedLoad": { "value": 100, "unit": "kN" },
+                "load": { "value": 98, "unit": "kN" },
+                "seating": { "value": 1.8, "unit": "mm" },
+                "seatingReadAt": "mouth",
+                "readUnderLoad": "yes",
+                "wireSlip": "no",
+                "creepUnderHold": "no",
+                "cracks": "no"
+              },
+              "people": [
+                { "role": "preparer", "name": "R. Vos", "qualifiedUntil": "2026-12-31" },
+                { "role": "mixer", "name": "R. Vos", "qualifiedUntil": "2026-12-31" },
+                { "role": "pourer", "name": "K. Lind", "qualifiedUntil": "2027-06-30" },
+                { "role": "inspector", "name": "M. Arco", "qualifiedUntil": "2027-03-31" },
+                { "role": "proofTester", "name": "M. Arco", "qualifiedUntil": "2027-03-31" }
+              ],
+              "looks": {
+                "bore": "pass",
+                "broom": "pass",
+                "core": "pass",
+                "alignment": "pass",
+                "seal": "pass",
+                "fill": "pass",
+                "surface": "pass",
+                "afterLoad": "pass"
+              }
+            }
+            """),
         new("incomplete", "A record without certificate, steel temperature, gel, first move, one look and some names: incomplete", $$"""
             {
               "reference": "TR-0417-A2",
