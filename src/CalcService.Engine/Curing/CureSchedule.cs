@@ -32,6 +32,7 @@ public static class CureSchedule
         }
 
         CheckFit(scope);
+        CheckStated(scope);
         var air = CureReadings.Air(scope);
         CureReadings.Check(scope, air);
         var dose = CureReadings.Dose(scope, air);
@@ -88,6 +89,11 @@ public static class CureSchedule
             }.Check();
         }
     }
+
+    /// <summary>A pour plan asks for what nobody said of an end; what somebody said to be unknown doesn't pass here either.</summary>
+    private static void CheckStated(CureScope scope) => scope.CheckStated(scope.Input.Purpose, scope.Input.Ends
+        .Select((end, i) => (end.Metal, At: $"{CurePointers.Ends}/{i}/socket/material/kind")).Where(end => end.Metal == SocketMetal.Unknown)
+        .Select(end => StatedFact.Of(end.At, "what the socket is made of", end.Metal, isNeeded: false)));
 
     private static CuredEnd Unknown(CureEnd end) =>
         new() { Id = end.Id, Quantity = end.Quantity, GelAt = new(null, null, null), GovernedBy = new(null, null, null, null) };

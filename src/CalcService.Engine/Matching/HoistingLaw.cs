@@ -23,8 +23,13 @@ internal static class HoistingLaw
     {
         var duty = scope.Input.Duty;
         var isResistant = IsRotationResistant(scope.Input);
-        var hangsPersons = duty is { LiftsPersons: true, Use: not (DutyUse.MineHoist or DutyUse.Lift or DutyUse.Mooring) };
-        return [.. duty.Use == DutyUse.HoistRope ? Hoisting(scope.Rules, duty, isResistant) : [], .. hangsPersons ? Persons(scope.Rules, isResistant) : []];
+        // Where somebody was asked whether persons hang from it and doesn't know, nobody knows that they don't.
+        var mayHangPersons = duty is { LiftsPersons: Fact.Yes or Fact.Unknown, Use: not (DutyUse.MineHoist or DutyUse.Lift or DutyUse.Mooring) };
+        return
+        [
+            .. duty.Use == DutyUse.HoistRope ? Hoisting(scope.Rules, duty, isResistant) : [],
+            .. mayHangPersons ? Persons(scope.Rules, duty.LiftsPersons == Fact.Yes, isResistant) : [],
+        ];
     }
 
     /// <summary>Null where nobody says what the rope does and its class doesn't tell.</summary>
@@ -71,8 +76,15 @@ internal static class HoistingLaw
         }
     }
 
-    private static IEnumerable<LawFactor> Persons(MatchingRules rules, bool? isResistant)
+    private static IEnumerable<LawFactor> Persons(MatchingRules rules, bool isSaid, bool? isResistant)
     {
+        if (!isSaid)
+        {
+            yield return new(isResistant == false ? rules.Persons : rules.PersonsRotationResistant, Severity.Unknown, MatchPointers.LiftsPersons,
+                "nobody knows whether it hangs persons");
+            yield break;
+        }
+
         yield return new(rules.Persons, Severity.Stop, MatchPointers.DesignFactor, "it hangs persons");
         if (isResistant != false)
         {

@@ -1,4 +1,5 @@
 using CalcService.Engine.Compounds;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Ropes;
 using CalcService.Engine.Rules;
 using CalcService.Engine.Sockets;
@@ -82,7 +83,7 @@ public sealed record MatchDuty
     public bool? DutyCycle { get; init; }
 
     /// <summary>Whether it lifts persons.</summary>
-    public bool? LiftsPersons { get; init; }
+    public Fact? LiftsPersons { get; init; }
 }
 
 /// <summary>What the end meets in service. Null where nobody said.</summary>

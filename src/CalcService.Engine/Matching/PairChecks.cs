@@ -77,7 +77,7 @@ internal static class PairChecks
 
         if (scope.Input.Socket.BreakingForceN is null)
         {
-            scope.Find(MatchingFindings.SocketStrengthUnknown, MatchPointers.SocketStrength);
+            scope.Find(FitFindings.SocketStrengthUnknown, MatchPointers.SocketStrength);
         }
     }
 }

@@ -45,7 +45,8 @@ internal static class LoadChecks
         CheckRating(scope, highestN);
         CheckRope(scope, highestN, breakingN);
         CheckCure(scope);
-        if (scope.Input.ExclusionZone != true && scope.Input.Purpose != Purpose.Quote)
+        // A quote doesn't ask; what is said is judged all the same.
+        if (scope.Input.ExclusionZone == false || (scope.Input.ExclusionZone is null && scope.Input.Purpose != Purpose.Quote))
         {
             scope.Find(ProofFindings.ZoneNotSet, ProofPointers.Zone);
         }

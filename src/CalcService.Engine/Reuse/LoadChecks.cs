@@ -81,10 +81,15 @@ internal static class LoadChecks
     private static void CheckRope(ReuseScope scope, RopeFacts? rope, double? remaining)
     {
         const string Id = "rope-strength";
-        if (rope is null || scope.Socket.BreakingForceN is null)
+        if (rope is null)
         {
             scope.Skip(Id, FitFindings.SocketWeaker);
             return;
+        }
+
+        if (scope.Socket.BreakingForceN is null)
+        {
+            scope.Find(FitFindings.SocketStrengthUnknown, ReusePointers.BreakingForce);
         }
 
         if (rope.BreakingForceN is null)
@@ -102,7 +107,11 @@ internal static class LoadChecks
             scope.Find(FitFindings.SocketWeaker, ReusePointers.BreakingForce, Force(left), Force(needed), related: [ReusePointers.IntendedRope]);
         }
 
-        string[] missing = [.. rope.BreakingForceN is null ? [ReusePointers.RopeStrength] : Array.Empty<string>(), .. open];
+        string[] missing =
+        [
+            .. scope.Socket.BreakingForceN is null ? [ReusePointers.BreakingForce] : Array.Empty<string>(),
+            .. rope.BreakingForceN is null ? [ReusePointers.RopeStrength] : Array.Empty<string>(), .. open,
+        ];
         scope.Write(Id, isWeaker ? CheckOutcome.Fail : missing.Length > 0 ? CheckOutcome.Undetermined : CheckOutcome.Pass,
             FitFindings.SocketWeaker, Force(left), Force(needed), missing: [.. missing.Distinct(StringComparer.Ordinal)]);
     }

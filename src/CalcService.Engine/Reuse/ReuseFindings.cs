@@ -14,11 +14,12 @@ public static partial class ReuseFindings
     /// <summary>All of them, by code.</summary>
     public static IReadOnlyList<FindingDefinition> All => Catalogue.All;
 
-    private static IReadOnlyList<FindingDefinition> Shared => [FitFindings.SocketWeaker, FitFindings.RopeDoesNotEnter, LoadFindings.RatedLoadMissing, LoadFindings.ProofAboveRating];
+    private static IReadOnlyList<FindingDefinition> Shared =>
+        [FitFindings.SocketWeaker, FitFindings.SocketStrengthUnknown, FitFindings.RopeDoesNotEnter, LoadFindings.RatedLoadMissing, LoadFindings.ProofAboveRating];
 
     /// <summary>Those on what the socket is meant for. They decide, and leave the socket itself what it is.</summary>
     internal static IReadOnlyList<FindingDefinition> OfTheUse =>
-        [FitFindings.SocketWeaker, FitFindings.RopeDoesNotEnter, LoadFindings.ProofAboveRating, IntendedAboveRating, RopeStrengthUnknown];
+        [FitFindings.SocketWeaker, FitFindings.SocketStrengthUnknown, FitFindings.RopeDoesNotEnter, LoadFindings.ProofAboveRating, IntendedAboveRating, RopeStrengthUnknown];
 
     // Getters, not fields: nobody says in which order the parts of a class set their fields.
     private static ReuseRules Rules => ReuseRules2026Dec.Rules;

@@ -67,6 +67,11 @@ public static class FitFindings
         "Take a socket whose strength exceeds the rope's minimum breaking force.",
         new("ISO 17558", "scope", Basis.Published));
 
+    public static FindingDefinition SocketStrengthUnknown { get; } = Unknown("socket-strength-unknown", Actor.Inspector,
+        "Whether the socket is stronger than the rope can't be said without its strength.",
+        "The breaking force of the socket is not given.",
+        "Take it from the socket's maker or certificate.");
+
     public static FindingDefinition BasketShort { get; } = Note("basket-short", Actor.Lead,
         "The basket, without serving and above the wire ends, is shorter than tradition asks for.",
         "The compound grips over {measured} rope diameters; tradition asks for {limit}.",

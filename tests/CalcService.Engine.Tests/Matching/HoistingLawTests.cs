@@ -52,12 +52,16 @@ public sealed class HoistingLawTests
     [InlineData(DutyUse.Other, Running, 4.99, Decision.DoNotProceed)]
     [InlineData(DutyUse.HoistRope, Running, 4.99, Decision.DoNotProceed)]
     [InlineData(DutyUse.HoistRope, Resistant, 9.99, Decision.DoNotProceed)]
-    public void What_hangs_persons_holds_five_times_and_rotation_resistant_rope_ten_times(DutyUse use, RopeFunction function, double factor, Decision decision)
+    [InlineData(DutyUse.HoistRope, Running, 4.99, Decision.Undetermined, Fact.Unknown)]
+    [InlineData(DutyUse.HoistRope, Running, 5, Decision.Proceed, Fact.Unknown)]
+    [InlineData(DutyUse.HoistRope, Resistant, 9.99, Decision.Undetermined, Fact.Unknown)]
+    [InlineData(DutyUse.HoistRope, Running, 4.99, Decision.Proceed, Fact.No)]
+    public void What_hangs_persons_holds_five_times_and_rotation_resistant_rope_ten_times(DutyUse use, RopeFunction function, double factor, Decision decision, Fact persons = Fact.Yes)
     {
         var match = GoodMatch.Match(GoodMatch.Input with
         {
             Rope = GoodMatch.Input.Rope with { Function = function },
-            Duty = GoodMatch.Input.Duty with { Use = use, DesignFactor = factor, LoadN = 20e3, LiftsPersons = true },
+            Duty = GoodMatch.Input.Duty with { Use = use, DesignFactor = factor, LoadN = 20e3, LiftsPersons = persons },
         });
         Assert.Equal(decision, match.Decision);
     }

@@ -77,7 +77,7 @@ public static class MatchCases
         new("design-factor-missing", Severity.Unknown, "/duty/designFactor", Duty(d => d with { Use = DutyUse.Other, DesignFactor = null })),
         new("design-factor-from-memory", Severity.Caution, "/duty/designFactor", Duty(d => d with { DesignFactor = null })),
         new("design-factor-below-rule", Severity.Unknown, "/duty/designFactor", Duty(d => d with { DesignFactor = 4.9 })),
-        new("design-factor-below-law", Severity.Stop, "/duty/designFactor", Duty(d => d with { DesignFactor = 4.9, LiftsPersons = true })),
+        new("design-factor-below-law", Severity.Stop, "/duty/designFactor", Duty(d => d with { DesignFactor = 4.9, LiftsPersons = Fact.Yes })),
         new("design-factor-below-law", Severity.Unknown, "/rope/function", Hoist(RopeFunction.Unknown, d => d with { DesignFactor = 4.9 })),
         new("load-above-working-limit", Severity.Stop, "/duty/load", Duty(d => d with { LoadN = 51e3 })),
         new("load-above-working-limit", Severity.Unknown, "/duty/load", Duty(d => d with { LoadN = 51e3, DesignFactor = null }), "design-factor-from-memory"),

@@ -68,7 +68,7 @@ public sealed class ReuseAssessmentTests
     public void Decision_is_that_of_the_disposition_unless_the_use_is_worse(Disposition disposition, Decision decision)
     {
         string[] ofTheUse = ["socket-weaker-than-rope", "rope-does-not-enter", "proof-above-socket-rating", "intended-load-above-rating",
-            "intended-rope-strength-missing"];
+            "intended-rope-strength-missing", "socket-strength-unknown"];
         var outcomes = ReuseCases.All.Select(one => one.Assess()).Append(Assess(Input))
             .Where(one => one.Result.Disposition == disposition).ToArray();
         Assert.Contains(outcomes, one => one.Decision == decision);

@@ -34,6 +34,7 @@ public static class ReuseGaps
         Missing("bail-not-computed", "/socket/type", "bail", Socket(socket => socket with { Type = SocketType.Closed })),
         Missing("rated-load-missing", "/socket/ratedLoad", "rated-load", Socket(socket => socket with { RatedLoadN = null })),
         Missing("rated-load-missing", "/socket/ratedLoad", "strength-pin-shear", input => For(use => use with { RatedLoadN = null })(Socket(socket => socket with { RatedLoadN = null })(input))),
+        Missing("socket-strength-unknown", "/socket/breakingForce", "rope-strength", Socket(socket => socket with { BreakingForceN = null })),
         Missing("intended-rope-strength-missing", "/intended/rope/certificate/breakingForce", "rope-strength", For(use => use with { Rope = use.Rope! with { CertifiedBreakingForceN = null } })),
     ];
 

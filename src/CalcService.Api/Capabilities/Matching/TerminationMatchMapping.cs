@@ -32,7 +32,7 @@ public static class TerminationMatchMapping
             RotationResistance = request.Duty?.RotationResistance ?? RotationResistance.Unknown,
             MakersApproval = Known(request.Duty?.MakersApproval),
             DutyCycle = Known(request.Duty?.DutyCycle),
-            LiftsPersons = Known(request.Duty?.LiftsPersons),
+            LiftsPersons = request.Duty?.LiftsPersons,
         },
         Service = new() { LowestK = request.Service?.Lowest?.Si, HighestK = request.Service?.Highest?.Si, Chemicals = request.Service?.Chemicals },
         Preparation = request.Preparation is { } planned

@@ -29,7 +29,7 @@ public sealed record SocketToReuse
     [Kind(QuantityKind.Force)]
     public Quantity? ProofRating { get; init; }
 
-    /// <summary>Breaking force, from its maker. Without it socket and rope are not compared.</summary>
+    /// <summary>Breaking force, from its maker. A rope that is going to be socketed asks for it.</summary>
     [Kind(QuantityKind.Force)]
     public Quantity? BreakingForce { get; init; }
 
