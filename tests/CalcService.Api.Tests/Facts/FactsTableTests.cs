@@ -1,83 +1,79 @@
 using System.Text.Json.Nodes;
 using CalcService.Api.Tests.Fixtures;
+using static CalcService.Api.Tests.Facts.FactRow;
 
-namespace CalcService.Api.Tests.Capabilities.Pouring;
+namespace CalcService.Api.Tests.Facts;
 
-/// <summary>The table of docs/facts.md, row by row: what the answer is where a fact is absent, said to be unknown, or bad.</summary>
+/// <summary>The tables of docs/facts.md, row by row: what the answer is where a fact is absent, said to be unknown, or bad.</summary>
 public sealed class FactsTableTests(Service service)
 {
-    private const string Stop = "doNotProceed", Unknown = "undetermined", Care = "proceedWithCare";
+    public static TheoryData<string, int, string> Rows =>
+        [.. FactTable.All.SelectMany(table => table.Rows.Select((row, index) => (table.Heading, index, row.Cell)))];
 
-    /// <summary>Pointer, the fact that makes it count, a bad value, the decisions for bad, absent and unknown, and the finding that the bad one raises.</summary>
-    public static TheoryData<string, string?, string, string, string, string?, string> Rows => new()
-    {
-        { "/ends/0/socket/bore", null, "\"oldResin\"", Stop, Unknown, Unknown, "bore-not-clean" },
-        { "/ends/0/fibreCore", "/ends/0/rope/core=fibre", "\"left\"", Stop, Unknown, Unknown, "left-in-broom" },
-        { "/ends/0/plastic", "/ends/0/rope/plasticFilled=yes", "\"left\"", Stop, Unknown, Unknown, "left-in-broom" },
-        { "/ends/0/plastic", "/ends/0/rope/plasticFilled=", "\"left\"", Stop, Care, Unknown, "left-in-broom" },
-        { "/ends/0/cleaner", "/ends/0/rope/lubricant=heavy", "\"acid\"", Stop, Unknown, Unknown, "cleaner-forbidden" },
-        { "/ends/0/cleaner", "/ends/0/rope/lubricant=unknown", "\"acid\"", Stop, Unknown, Unknown, "cleaner-forbidden" },
-        { "/ends/0/cleaner", null, "\"flux\"", Stop, Care, Unknown, "cleaner-forbidden" },
-        { "/ends/0/driedAt", null, "\"2026-03-12T09:00:00+01:00\"", Stop, Care, null, "broom-not-dry" },
-        { "/ends/0/straightBelow", null, """{"value": 0, "unit": "m"}""", Stop, Care, null, "no-straight-rope" },
-        { "/ends/0/tilt", null, """{"value": 6, "unit": "deg"}""", Unknown, Care, null, "rope-tilted" },
-        { "/ends/0/socket/material/kind", null, "\"greyIron\"", Stop, Care, Unknown, "socket-metal-unfit" },
-        { "/ends/0/socket/breakingForce", null, """{"value": 200, "unit": "kN"}""", Stop, Care, null, "socket-weaker-than-rope" },
-        { "/stock/0/state", null, "\"opened\"", Stop, Unknown, Unknown, "lot-not-sealed" },
-        { "/stock/0/quarantined", null, "\"yes\"", Stop, Unknown, Unknown, "lot-quarantined" },
-        { "/stock/0/storage", null, """{"highest": {"value": 60, "unit": "degC"}}""", Stop, Care, null, "storage-outside-range" },
-        { "/conditions/ignitionSource", null, "\"yes\"", Stop, Unknown, Unknown, "ignition-source" },
-        { "/dose/added", "/dose={}", "\"afterHardener\"", Stop, Care, Unknown, "dose-after-hardener" },
-    };
+    public static TheoryData<string> Headings => [.. FactTable.All.Select(table => table.Heading)];
 
     [Theory]
     [MemberData(nameof(Rows))]
-    public async Task Fact_that_is_bad_absent_or_unknown_has_the_answer_of_the_table(
-        string pointer, string? counts, string bad, string badDecision, string absentDecision, string? unknownDecision, string code)
+    public async Task Fact_that_is_bad_absent_or_unknown_has_the_answer_of_the_table(string heading, int index, string fact)
     {
-        var pour = OperationExamples.All.Single(operation => operation.Path == Plans.Path).Good;
-        switch (counts?.Split('='))
+        var table = FactTable.All.Single(one => one.Heading == heading);
+        var row = table.Rows[index];
+        Assert.Equal(fact, row.Cell);
+        var bad = row.BadRequest(table.Good);
+        var wrong = await service.AnswerAsync(table.Path, bad);
+        Assert.Equal(row.BadDecision, (string?)wrong["decision"]);
+        Assert.Contains(row.Code, Plans.Codes(wrong));
+        // What is passed over where it is absent may still be asked for where it is said to be unknown.
+        await AssertAskedAsync(bad.Without(row.Pointer), row.Absent, row.Absent == Proceed && row.IfUnknown is Unknown ? null : row.Asked);
+        if (row.IfUnknown is { } decision)
         {
-            case [var member, ""]:
-                pour = pour.Without(member);
-                break;
-            case [var member, "{}"]:
-                pour = pour.With(member, new JsonObject());
-                break;
-            case [var member, var word]:
-                pour = pour.With(member, word);
-                break;
+            await AssertAskedAsync(bad.With(row.Pointer, JsonNode.Parse(row.UnknownJson)), decision, row.UnknownAsked ?? row.Asked);
         }
 
-        var wrong = await service.AnswerAsync(Plans.Path, pour.With(pointer, JsonNode.Parse(bad)));
-        Assert.Equal(badDecision, (string?)wrong["decision"]);
-        Assert.Contains(code, Plans.Codes(wrong));
-        await AssertAskedAsync(pour.With(pointer, JsonNode.Parse(bad)).Without(pointer), absentDecision);
-        if (unknownDecision is not null)
+        async Task AssertAskedAsync(JsonObject request, string decision, string? code)
         {
-            await AssertAskedAsync(pour.With(pointer, "unknown"), unknownDecision);
-        }
-
-        async Task AssertAskedAsync(JsonObject request, string decision)
-        {
-            var answer = await service.AnswerAsync(Plans.Path, request);
+            var answer = await service.AnswerAsync(table.Path, request);
             Assert.Equal(decision, (string?)answer["decision"]);
-            var asked = Plans.Find(answer, "facts-not-stated");
-            Assert.Contains(pointer, asked["related"]!.AsArray().Prepend(asked["pointer"]).Select(place => (string?)place));
-            Assert.Equal(Care, (string?)(await service.AnswerAsync(Plans.Path, request.With("/purpose", "plan")))["decision"]);
-            Assert.Equal("proceed", (string?)(await service.AnswerAsync(Plans.Path, request.With("/purpose", "quote")))["decision"]);
+            if (code is not null)
+            {
+                var places = answer["findings"]!.AsArray().Where(finding => (string?)finding!["code"] == code)
+                    .SelectMany(finding => finding!["related"]!.AsArray().Prepend(finding["pointer"]));
+                Assert.Contains(row.AskedAt ?? row.Pointer, places.Select(place => (string?)place));
+            }
+
+            if (table.HasPurpose)
+            {
+                var (plan, quote) = decision == Proceed ? (Proceed, Proceed) : (row.Plan, row.Quote);
+                Assert.Equal(plan, (string?)(await service.AnswerAsync(table.Path, request.With("/purpose", "plan")))["decision"]);
+                Assert.Equal(quote, (string?)(await service.AnswerAsync(table.Path, request.With("/purpose", "quote")))["decision"]);
+            }
         }
     }
 
-    [Fact]
-    public async Task Table_of_the_page_has_a_row_for_each_fact()
+    /// <summary>The page says what the rows say, and has no row beside them.</summary>
+    [Theory]
+    [MemberData(nameof(Headings))]
+    public async Task Table_of_the_page_has_these_rows(string heading)
     {
+        var table = FactTable.All.Single(one => one.Heading == heading);
         var page = await File.ReadAllTextAsync(Repository.PathOf("docs", "facts.md"), TestContext.Current.CancellationToken);
-        Assert.All(Rows, row =>
-        {
-            var (pointer, code) = (row.Data.Item1, row.Data.Item7);
-            var member = pointer[1..].Replace("/0/", "[].", StringComparison.Ordinal).Replace('/', '.');
-            Assert.Contains(page.Split('\n'), line => line.StartsWith($"| `{member}`", StringComparison.Ordinal) && line.Contains($"`{code}`", StringComparison.Ordinal));
-        });
+        var section = page.Split($"## {heading}\n")[1].Split("\n## ")[0];
+        var lines = section.Split('\n').Where(line => line.StartsWith("| `", StringComparison.Ordinal));
+        Assert.Equal(table.Rows.Select(row => Line(table, row)), lines);
     }
+
+    private static string Line(FactTable table, FactRow row)
+    {
+        var isAsked = row.Absent != Proceed || row.IfUnknown is not (null or Proceed);
+        string[] purposes = !table.HasPurpose ? [] : isAsked ? [Word(row.Plan), Word(row.Quote)] : [Word(Proceed), Word(Proceed)];
+        var asked = string.Join(", ", new[] { row.Asked, row.UnknownAsked }.OfType<string>().Select(code => $"`{code}`"));
+        var unknown = row.IfUnknown is { } said ? Word(said) : "";
+        string[] cells = [row.Cell, Word(row.BadDecision), Word(row.Absent), unknown, .. purposes, asked, $"`{row.Code}`"];
+        return $"| {string.Join(" | ", cells)} |";
+    }
+
+    private static string Word(string decision) => decision switch
+    {
+        Stop => "stop", Unknown => "undetermined", Care => "caution", _ => "proceed",
+    };
 }
