@@ -154,7 +154,7 @@ public sealed class ProofLoadEvaluationTests
                 Assert.DoesNotContain(evaluation.Result.Checks, check => check.Id.StartsWith("seating", StringComparison.Ordinal) && check.Outcome != CheckOutcome.NotApplicable);
             }
 
-            Assert.Equal([code, "seated-through"], GoodProof.Evaluate(input with { Measured = [new(100e3, .050)] }).Findings.Select(finding => finding.Definition.Code).Order());
+            Assert.Equivalent(new[] { code, "seated-through" }, GoodProof.Evaluate(input with { Measured = [new(100e3, .050)] }).Findings.Select(finding => finding.Definition.Code), strict: true);
         }
     }
 
