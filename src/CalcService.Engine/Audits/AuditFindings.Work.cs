@@ -7,7 +7,7 @@ namespace CalcService.Engine.Audits;
 /// <content>Findings of lots, volumes and pot life.</content>
 public static partial class AuditFindings
 {
-    private static IReadOnlyList<FindingDefinition> Work => [LotExpiredWhenMixed, LotUnfit, PouredLate, VolumeOff, KitsShort, HardnessLow, HardnessNotAtLip];
+    private static IReadOnlyList<FindingDefinition> Work => [LotExpiredWhenMixed, LotUnfit, VolumeOff, KitsShort, HardnessLow, HardnessNotAtLip];
 
     public static FindingDefinition LotExpiredWhenMixed { get; } = Stop("lot-expired-when-mixed", Actor.Inspector,
         "A lot, or a part of its kits, was mixed after its last good day.",
@@ -20,12 +20,6 @@ public static partial class AuditFindings
         "Lot {lot} was {why} when it was mixed.",
         "Take the end out of use until a competent person has decided; look for other ends from this lot.",
         Record("lots"));
-
-    public static FindingDefinition PouredLate { get; } = Define("poured-beyond-pot-life", Actor.Inspector, [Severity.Stop, Severity.Unknown],
-        "The basket was not full yet when the pot life had ended: compound that thickens doesn't flow between the wires. Unknown where the pot life rests on a gel time read beyond the sheet's rows.",
-        "The basket was full {measured} after mixing; the pot life was {limit}.",
-        "Take the end out of use until a competent person has decided; where the pot life is certain, make it again.",
-        Source.DataSheet("potLife"));
 
     public static FindingDefinition VolumeOff { get; } = Caution("recorded-volume-off", Actor.Inspector,
         "The volume that went into the basket doesn't go with basket and rope: too little leaves a void, too much has run out below.",

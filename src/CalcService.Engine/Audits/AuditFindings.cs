@@ -22,7 +22,7 @@ public static partial class AuditFindings
     private static IReadOnlyList<FindingDefinition> Shared =>
     [
         CompoundFindings.Demonstration, CompoundFindings.SheetSilent, CompoundFindings.OutsidePouringRange, SteelFindings.SteelAtDewPoint,
-        SteelFindings.SteelNearDewPoint, CompoundFindings.DoseUnknown, CompoundFindings.DoseContradictsSheet, DoseFindings.DoseAboveMaximum, CompoundFindings.GelTimeUnknown, CompoundFindings.GelBeforePourEnds,
+        SteelFindings.SteelNearDewPoint, CompoundFindings.DoseUnknown, CompoundFindings.DoseContradictsSheet, DoseFindings.DoseAboveMaximum, CompoundFindings.GelTimeUnknown, CompoundFindings.GelBeforePourEnds, CompoundFindings.PouredLate,
         CompoundFindings.GelTimeFromOnePoint, CompoundFindings.GelOutOfFamily, CompoundFindings.GelSeenInCup, CompoundFindings.GelPlaceUnknown,
         FitFindings.WiresDoNotFit, FitFindings.RopeDoesNotEnter, FitFindings.WireFitUnknown, FitFindings.FitDependsOnTolerance, FitFindings.RopeLoose,
         FitFindings.SocketWeaker, LoadFindings.ProofAboveRating, .. ReleaseFindings.All, .. HeatFindings.All, .. BoundFindings.OfRopeAndBasket, .. TestFindings.All,

@@ -24,7 +24,7 @@ internal static class CureReadings
 
         var history = new TemperatureHistory(
             [.. conditions.AirSeries.Select(point => (point.At - mixedAt).TotalSeconds)], [.. conditions.AirSeries.Select(point => point.Kelvins)]);
-        if (!history.Covers(0))
+        if (!history.Covers(0) || history.EndS <= 0)
         {
             scope.Find(CuringFindings.ForecastMissesMixing, CurePointers.AirSeries, related: [CurePointers.MixedAt]);
             return null;
@@ -85,7 +85,7 @@ internal static class CureReadings
         return SheetDose.Decides(scope.Input.Compound, air, steel, compound) is { } decides ? scope.Input.Compound.DosesPerKitAt(decides.K) : null;
     }
 
-    private static (Reading? Air, Reading? Steel, Reading? Compound) Read(CureScope scope, double? airK) => (
+    public static (Reading? Air, Reading? Steel, Reading? Compound) Read(CureScope scope, double? airK) => (
         Reading.Of(Reading.Air, CurePointers.Air, airK),
         Reading.Of(Reading.Steel, CurePointers.Steel, scope.Input.Conditions.SteelK),
         Reading.Of(Reading.Compound, CurePointers.Compound, scope.Input.Conditions.CompoundK));

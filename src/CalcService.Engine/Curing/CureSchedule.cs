@@ -32,6 +32,11 @@ public static class CureSchedule
         }
 
         CheckFit(scope);
+        if (input.Compound.Hardness is { } hardness)
+        {
+            scope.Find(ReleaseFindings.HardnessAsked, CurePointers.Hardness, limit: Measure.Count(hardness.Minimum), words: new FindingWord("method", hardness.Method));
+        }
+
         var air = CureReadings.Air(scope);
         CureReadings.Check(scope, air);
         var dose = CureReadings.Dose(scope, air);
@@ -86,6 +91,10 @@ public static class CureSchedule
             {
                 SocketBreakingForceN = end.SocketBreakingForceN, Metal = end.Metal, RopeRange = end.RopeRange,
             }.Check();
+            if (end.Bore is { } bore)
+            {
+                scope.CheckBore(bore, pointer);
+            }
         }
     }
 

@@ -13,9 +13,9 @@ internal static class BroomChecks
         CheckLeftInBroom(scope, end, pointer);
         CheckParts(scope, end, pointer);
         CheckCleaning(scope, end, pointer);
-        if (end.Bore is BoreState.OldResin or BoreState.OldMetal)
+        if (end.Bore is { } bore)
         {
-            scope.Find(PouringFindings.BoreNotClean, pointer + "/socket/bore", words: new FindingWord("what", end.Bore == BoreState.OldResin ? "resin" : "metal"));
+            scope.CheckBore(bore, pointer);
         }
 
         if (end.HasReleaseAgent)

@@ -26,4 +26,10 @@ public static class BroomFindings
         "The broom is cleaned with {cleaner}.",
         "Clean with fresh solvent for each end. A broom that had acid or flux on it is cut off and made new.",
         new("what acid or flux leaves on a wire keeps the compound off it and eats the wire", "docs/pour-plans.md", Basis.Derived), []);
+
+    public static FindingDefinition BoreNotClean { get; } = new("bore-not-clean", Actor.Crew, [Severity.Stop],
+        "There is old resin or metal in the bore, so the new cone can't seat on the taper.",
+        "There is old {what} in the bore.",
+        "Take it out without heat that hurts the socket, and look at the bare bore before anything goes on.",
+        new("a cone seats on a clean taper", "docs/pour-plans.md", Basis.Derived), []);
 }

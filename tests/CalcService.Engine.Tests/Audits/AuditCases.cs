@@ -107,7 +107,7 @@ public static class AuditCases
         new("moved-before-gel", Severity.Stop, "/times/movedAt", "moved",
             input => Sheeted(sheet => sheet with { MinimumHoldS = 20 * 60 })(input)),
         new("loaded-before-cured", Severity.Stop, "/times/releasedAt", "released-cured", At(times => times with { ReleasedAt = After(113) })),
-        new("loaded-before-cured", Severity.Stop, "/times/proofAt", "proof-cured", At(times => times with { ReleasedAt = After(100), ProofAt = After(110) })),
+        new("loaded-before-cured", Severity.Stop, "/times/releasedAt", "proof-cured", At(times => times with { ReleasedAt = After(100), ProofAt = After(110) })),
         // Released when the sheet's own shortest time had passed; the cold night was read beyond its rows.
         new("loaded-before-cured", Severity.Unknown, "/times/releasedAt", "released-cured", input => input with { Readings = Air((0, 20), (.5, 20), (1, 5), (60, 5)) }),
         new("below-lowest-cure", Severity.Unknown, "/conditions/air", "", ColdNight, "loaded-before-cured"),
