@@ -1,5 +1,6 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
+using CalcService.Engine.Sockets;
 using static CalcService.Engine.Findings.FindingKinds;
 
 namespace CalcService.Engine.Inspection;
@@ -7,7 +8,7 @@ namespace CalcService.Engine.Inspection;
 /// <content>Findings of sizes, heat, substances, time and evidence.</content>
 public static partial class InspectionFindings
 {
-    private static IReadOnlyList<FindingDefinition> Sizes => [DiameterReduced, DiameterMissing, StrengthLost];
+    private static IReadOnlyList<FindingDefinition> Sizes => [DiameterReduced, DiameterMissing, StrengthLost, BoundFindings.RopeThick];
 
     private static IReadOnlyList<FindingDefinition> History =>
     [

@@ -1,6 +1,7 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
+using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Inspection;
 
@@ -24,6 +25,11 @@ public static class SizeChecks
         else
         {
             scope.Check("diameter-baseline", CheckOutcome.NotApplicable, Severity.Note, rules.BaselineDiameterLoss);
+        }
+
+        if (EndFit.ThickestM(input.Rope, scope.Book.Pouring.Fit) is { } thickest)
+        {
+            scope.Find(BoundFindings.RopeThick, InspectionPointers.MeasuredDiameter, Measure.Length(input.Rope.OverallDiameterM), Measure.Length(thickest), [InspectionPointers.Diameter]);
         }
 
         if (input.Rope.MeasuredDiameterM is null)

@@ -20,8 +20,7 @@ internal static class PairChecks
         };
         fit.Check();
         fit.CheckRope();
-        fit.AskRope();
-        fit.AskWires(wires.Count > 0 && rope.MetallicAreaM2 is null ? [] : wires);
+        fit.Ask(wires.Count > 0 && rope.MetallicAreaM2 is null ? [] : wires);
         fit.CheckProportions();
         AskStrength(scope, rope);
         // Wires that touch are crowded.

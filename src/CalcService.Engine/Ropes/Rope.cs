@@ -111,6 +111,9 @@ public sealed record Rope
     /// <summary>Length along the rope in which a strand goes once around.</summary>
     public double? LayLengthM { get; init; }
 
+    /// <summary>Whether construction and core are known, from which most else follows.</summary>
+    public bool IsIdentified => Construction is not null && Core != RopeCore.Unknown;
+
     /// <summary>The diameter that has to go through the small end.</summary>
     public double OverallDiameterM => MeasuredDiameterM ?? DiameterM;
 }

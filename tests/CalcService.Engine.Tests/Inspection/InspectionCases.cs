@@ -69,6 +69,7 @@ public static class InspectionCases
     [
         new("diameter-reduced", Severity.Stop, "/rope/measuredDiameter", "diameter-nominal Stop", Rope(r => r with { MeasuredDiameterM = .0189 })),
         new(Elsewhere, Severity.Unknown, "/rope/measuredDiameter", "diameter-nominal elsewhere", input => Rope(r => r with { MeasuredDiameterM = .0189 })(input with { RuleSet = Naval })),
+        new("rope-thick", Severity.Unknown, "/rope/measuredDiameter", "", Rope(r => r with { MeasuredDiameterM = .0217 })),
         new("diameter-not-measured", Severity.Unknown, "/rope/measuredDiameter", "diameter-nominal open", Rope(r => r with { MeasuredDiameterM = null })),
         new("diameter-not-measured", Severity.Unknown, "/inspection/baselineDiameter", "diameter-baseline open", Mine(input => input with { BaselineDiameterM = null })),
         new("strength-lost", Severity.Stop, "/inspection/strengthLoss", "strength Stop", Mine(input => input with { StrengthLoss = .11 })),

@@ -53,7 +53,7 @@ public static class MatchCases
         new("plastic-filled-rope", Severity.Caution, "/rope/plasticFilled",
             input => RopeOf(r => r with { PlasticFilled = Fact.Yes })(input with { Preparation = null })),
         new("geometry-from-memory", Severity.Caution, Basket + "/sizesFrom", Socket(s => s with { SizesFrom = SizesFrom.Memory })),
-        new("rope-does-not-enter", Severity.Stop, Basket + "/smallEndDiameter", RopeOf(r => r with { MeasuredDiameterM = .0235 })),
+        new("rope-does-not-enter", Severity.Stop, Basket + "/smallEndDiameter", RopeOf(r => r with { MeasuredDiameterM = .0235 }), "rope-thick"),
         new("rope-strength-missing", Severity.Unknown, "/rope/certificate/breakingForce",
             RopeOf(r => r with { CertifiedBreakingForceN = null, Construction = "locked coil", MetallicAreaM2 = 184e-6, WireCount = 265, OuterWireDiameterM = .00094 }), "load-transfer-not-computed"),
         new("rope-strength-estimated", Severity.Caution, "/rope/certificate/breakingForce", RopeOf(r => r with { CertifiedBreakingForceN = null })),

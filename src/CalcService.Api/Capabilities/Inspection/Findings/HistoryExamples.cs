@@ -14,6 +14,7 @@ internal static class HistoryExamples
     public static IReadOnlyList<FindingExample> All { get; } =
     [
         new("diameter-reduced", Severity.Stop, Measured, end => end.With(Measured, Quantity(18.9, "mm"))),
+        new("rope-thick", Severity.Unknown, Measured, end => end.With(Measured, Quantity(22, "mm"))),
         new("diameter-not-measured", Severity.Unknown, Measured, end => end.Without(Measured)),
         new("strength-lost", Severity.Stop, "/inspection/strengthLoss", end => Found(Mine(end), "strengthLoss", Quantity(11, "%"))),
         new("compound-not-known", Severity.Caution, "/compound", end => end.Without("/compound").With(Chemicals, new JsonArray())),
