@@ -1,3 +1,4 @@
+using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using static CalcService.Engine.Findings.FindingKinds;
@@ -33,15 +34,7 @@ public static partial class AuditFindings
         "Count the kits and baskets of the record again; look for a void below the mouth.",
         Record("volumes"));
 
-    public static FindingDefinition HardnessLow { get; } = Stop("hardness-low", Actor.Crew,
-        "The compound was softer than the sheet asks for.",
-        "The hardness was {measured}; the sheet asks for {limit}.",
-        "Do not load the end. Wait or warm it as the sheet allows, and read again.",
-        Source.DataSheet("hardness"));
+    public static FindingDefinition HardnessLow => HardnessFindings.Low;
 
-    public static FindingDefinition HardnessNotAtLip { get; } = Caution("hardness-not-at-lip", Actor.Crew,
-        "The lip of the cone cures last and works hardest. Hardness at the mouth, or of a witness sample, proves nothing there.",
-        "The hardness was not read at the lip.",
-        "Read it at the lip where the seal is off; else go by the time that the cure takes in the cold.",
-        Source.CommonPractice);
+    public static FindingDefinition HardnessNotAtLip => HardnessFindings.NotAtLip;
 }

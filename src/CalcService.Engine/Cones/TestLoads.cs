@@ -28,7 +28,24 @@ public readonly record struct TestLoads(double LeastN, double MostN)
     internal static FindingDefinition? AgainstRating(double loadN, double ratingN) =>
         Judged.IsAbove(loadN, ratingN) ? LoadFindings.ProofAboveRating : null;
 
-    /// <summary>What stands against a proof load, meant or read, on a rope with this breaking force.</summary>
-    internal static FindingDefinition? AgainstRope(double loadN, double breakingN, MatchingRules rules) =>
-        Judged.IsAbove(loadN, rules.ProofShare.Si * breakingN) ? LoadFindings.ProofAboveShare : null;
+    /// <summary>
+    /// What stands against a proof load, meant or read, on a rope with this breaking force: found in the same words in every room. A rope may
+    /// break at its breaking force, so that much is too much.
+    /// </summary>
+    internal static FindingDefinition? CheckRope(RoomScope scope, double loadN, double breakingN, MatchingRules rules, string pointer, string breakingAt)
+    {
+        var shareN = ShareN(breakingN, rules);
+        (FindingDefinition Against, double LimitN)? found = !Judged.IsBelow(loadN, breakingN) ? (LoadFindings.ProofBreaks, breakingN)
+            : Judged.IsAbove(loadN, shareN) ? (LoadFindings.ProofAboveShare, shareN)
+            : null;
+        if (found is var (against, limitN))
+        {
+            scope.Find(against, pointer, Measure.Force(loadN), Measure.Force(limitN), [breakingAt], words: new FindingWord("excess", Measure.Force(loadN - limitN)));
+        }
+
+        return found?.Against;
+    }
+
+    /// <summary>The share of the rope's breaking force that a proof load is meant to keep within.</summary>
+    internal static double ShareN(double breakingN, MatchingRules rules) => rules.ProofShare.Si * breakingN;
 }

@@ -73,9 +73,9 @@ internal static class DutyChecks
             scope.Find(overRating, MatchPointers.ProofLoad, Measure.Force(proof), Measure.Force(rating), [MatchPointers.ProofRating]);
         }
 
-        if (breakingN is { } breaking && TestLoads.AgainstRope(proof, breaking, scope.Rules) is { } overRope)
+        if (breakingN is { } breaking)
         {
-            scope.Find(overRope, MatchPointers.ProofLoad, Measure.Fraction(proof / breaking), scope.Rules.ProofShare.Value, [MatchPointers.BreakingForce]);
+            TestLoads.CheckRope(scope, proof, breaking, scope.Rules, MatchPointers.ProofLoad, MatchPointers.BreakingForce);
         }
 
         return proof;

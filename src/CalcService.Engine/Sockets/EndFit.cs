@@ -58,6 +58,14 @@ public sealed partial record EndFit(Rope Rope, RopeFacts Facts, Basket Basket, s
         CheckSocketItself();
     }
 
+    /// <summary>Whether rope and basket make a cone that can seat: what stops by them alone leaves nothing to expect of it.</summary>
+    public static bool Seats(Rope rope, RopeFacts facts, Basket basket, PouringRules rules)
+    {
+        var seats = true;
+        new EndFit(rope, facts, basket, "", rules, finding => seats &= finding.Severity != Severity.Stop).Check();
+        return seats;
+    }
+
     private void CheckEntry()
     {
         var (rope, smallEnd, at) = (Rope.OverallDiameterM, Basket.SmallEndDiameterM, BasketAt + "/smallEndDiameter");

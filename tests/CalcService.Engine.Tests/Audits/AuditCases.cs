@@ -139,6 +139,15 @@ public static class AuditCases
         new("cracked-under-proof", Severity.Stop, "/proof/cracks", "cracks", Loaded(proof => proof with { Cracks = true })),
         new("seating-not-read", Severity.Caution, "/proof/seating", "", Loaded(proof => proof with { SeatingM = null })),
         new("proof-above-socket-rating", Severity.Stop, "/socket/proofRating", "proof-rating", Socketed(socket => socket with { ProofRatingN = 97e3 })),
+        // Half of 252 kN are 126 kN.
+        new("proof-above-half-breaking", Severity.Caution, "/proof/load", "half-of-breaking-force", Loaded(proof => proof with { AskedN = 127e3, LoadN = 127e3 })),
+        new("proof-above-half-breaking", Severity.Caution, "/proof/askedLoad", "half-of-breaking-force", Loaded(proof => proof with { AskedN = 127e3, LoadN = 125e3 })),
+        new("proof-at-breaking-force", Severity.Stop, "/proof/load", "half-of-breaking-force",
+            input => Loaded(proof => proof with { AskedN = 300e3, LoadN = 300e3, SeatingM = .0024 })(Socketed(socket => socket with { ProofRatingN = 400e3 })(input))),
+        new("seating-contradicts", Severity.Unknown, "/proof/seating", "seating", Loaded(proof => proof with { SeatingM = -.0001 })),
+        // Thicker than the rope of 20 mm.
+        new("seated-through", Severity.Stop, "/proof/seating", "seating", Loaded(proof => proof with { SeatingM = .0201, SeatingReadAt = SeatingPlace.Unknown })),
+        new("basket-no-cone", Severity.Stop, "/socket/basket", "fit", Socketed(socket => socket with { Basket = socket.Basket! with { LargeEndDiameterM = .026 } }), "recorded-volume-off"),
         // Common band at 40 % of the breaking force: 0.9 to 1.7 mm.
         new("seating-little", Severity.Caution, "/proof/seating", "seating", Loaded(proof => proof with { SeatingM = .0003 })),
         new("seating-much", Severity.Caution, "/proof/seating", "seating", Loaded(proof => proof with { SeatingM = .003 })),

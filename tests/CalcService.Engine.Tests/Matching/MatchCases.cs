@@ -85,6 +85,8 @@ public static class MatchCases
         new("proof-above-socket-rating", Severity.Stop, "/duty/proofLoad", Socket(s => s with { ProofRatingN = 49e3 })),
         new("proof-above-half-breaking", Severity.Caution, "/duty/proofLoad",
             input => Socket(s => s with { ProofRatingN = 200e3 })(Duty(d => d with { ProofLoadN = 127e3 })(input)), "compound-overstressed"),
+        new("proof-at-breaking-force", Severity.Stop, "/duty/proofLoad",
+            input => Socket(s => s with { ProofRatingN = 300e3 })(Duty(d => d with { ProofLoadN = 252e3 })(input)), "compound-overstressed"),
         new("efficiency-not-tested", Severity.Note, "/duty/typeTested", Duty(d => d with { TypeTested = null })),
         new("efficiency-not-tested", Severity.Note, "/duty/typeTested", Duty(d => d with { TypeTested = false })),
     ];

@@ -43,7 +43,7 @@ public sealed class ProofLoadEvaluationTests(Service service)
     [InlineData("/measured/creepUnderHold", "null", "undetermined", "facts-not-stated")]
     [InlineData("/test/proofLoadFrom", "null", "undetermined", "facts-not-stated")]
     [InlineData("/socket/proofRating", "null", "undetermined", "facts-not-stated")]
-    [InlineData("/test/exclusionZone", "\"no\"", "proceedWithCare", "no-exclusion-zone")]
+    [InlineData("/test/exclusionZone", "\"no\"", "doNotProceed", "no-exclusion-zone")]
     public async Task Test_with_one_thing_changed_decides_by_it(string pointer, string raw, string decision, string code)
     {
         var answer = await service.AnswerAsync(Proofs.Path, Proofs.Example("after").With(pointer, JsonNode.Parse(raw)));

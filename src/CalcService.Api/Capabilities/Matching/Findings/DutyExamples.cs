@@ -26,6 +26,8 @@ internal static class DutyExamples
         new("proof-above-socket-rating", Severity.Stop, "/duty/proofLoad", match => match.With(Socket + "/proofRating", Quantity(45, "kN"))),
         new("proof-above-half-breaking", Severity.Caution, "/duty/proofLoad",
             match => match.With("/duty/proofLoad", Quantity(130, "kN")).With(Socket + "/proofRating", Quantity(200, "kN"))),
+        new("proof-at-breaking-force", Severity.Stop, "/duty/proofLoad",
+            match => match.With("/duty/proofLoad", Quantity(300, "kN")).With(Socket + "/proofRating", Quantity(400, "kN"))),
         new("efficiency-not-tested", Severity.Note, Tested, match => match.Without(Tested)),
         new("mine-evidence-missing", Severity.Unknown, ByDesign, Mine),
         new("mine-medium-not-by-design", Severity.Stop, ByDesign, match => Mine(match).With(ByDesign, "no")),
