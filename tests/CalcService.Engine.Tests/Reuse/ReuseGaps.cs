@@ -34,7 +34,7 @@ public static class ReuseGaps
         Missing("bail-not-computed", "/socket/type", "bail", Socket(socket => socket with { Type = SocketType.Closed })),
         Missing("rated-load-missing", "/socket/ratedLoad", "rated-load", Socket(socket => socket with { RatedLoadN = null })),
         Missing("rated-load-missing", "/socket/ratedLoad", "strength-pin-shear", input => For(use => use with { RatedLoadN = null })(Socket(socket => socket with { RatedLoadN = null })(input))),
-        Missing("intended-rope-strength-missing", "/intended/rope/certificate/breakingForce", "rope-strength", For(use => use with { Rope = use.Rope! with { CertifiedBreakingForceN = null } })),
+        Missing("intended-rope-strength-missing", "/intended/rope/certificate/breakingForce", "rope-strength", Roped(rope => rope with { CertifiedBreakingForceN = null, MetallicAreaM2 = 199e-6, Construction = "other" })),
     ];
 
     private static IEnumerable<ReuseCase> Inspection =>
@@ -98,6 +98,11 @@ public static class ReuseGaps
         Missing("worn-without-limit", "/limits/earEndDistanceLoss", "ear-end-distance",
             Found(found => found with { EarEndDistanceM = .03969 })),
         Missing("worn-without-limit", "/limits/outsideLoss", "outside", Found(found => found with { OuterAtSmallEndM = .06969 })),
+        // 0.7 ± 0.2 mm of 0.8; an ear that lost 4.4 ± 1.25 % of 5.
+        Missing("reading-too-coarse", "/socket/measured/pitDepth", "pits", Found(found => found with { PitDepthM = .0007, UncertaintyM = .0002 })),
+        Missing("reading-too-coarse", "/socket/measured/earThickness", "ear-thickness",
+            Found(found => found with { EarThicknessM = .0153, UncertaintyM = .0002 })),
+        Missing("pin-thicker-than-hole", "/socket/measured/pinDiameter", "pin-in-hole", Found(found => found with { PinDiameterM = .0367 })),
         Missing("size-not-as-drawn", "/socket/measured/earThickness", "as-drawn", Found(found => found with { EarThicknessM = .0169 })),
         Missing("wear-limits-missing", "/limits/source", "taper", Limits(limits => limits with { Source = null })),
         Missing("wear-limits-missing", "/limits/source", "pits", Limits(limits => limits with { Source = " " })),
