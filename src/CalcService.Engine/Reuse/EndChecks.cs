@@ -49,7 +49,8 @@ internal static class EndChecks
 
         Write(scope, kept, "basket-shape", BoundFindings.NoCone, isOfUse: true);
         Write(scope, kept, "socket-metal", BoundFindings.SocketMetalUnfit, scope.Socket.Metal is not null and not SocketMetal.Unknown);
-        Write(scope, kept, "rope-entry", FitFindings.RopeDoesNotEnter, intended is not null);
+        var narrowest = Baskets(scope, wear).Min(basket => basket.SmallEndDiameterM);
+        Write(scope, kept, "rope-entry", FitFindings.RopeDoesNotEnter, intended is not null, rope.OverallDiameterM, narrowest);
         Write(scope, kept, "rope-fit", FitFindings.WiresDoNotFit, intended is not null);
         return kept;
     }
@@ -84,7 +85,8 @@ internal static class EndChecks
         pointer.StartsWith("/rope", StringComparison.Ordinal) ? "/intended" + pointer
             : pointer.Replace("/socket/basket", ReusePointers.Nominal("basket"), StringComparison.Ordinal);
 
-    private static void Write(ReuseScope scope, IReadOnlyList<Finding> kept, string id, FindingDefinition rule, bool isOfUse)
+    private static void Write(ReuseScope scope, IReadOnlyList<Finding> kept, string id, FindingDefinition rule, bool isOfUse,
+        double? measuredM = null, double? limitM = null)
     {
         var worst = kept.Where(one => Shown.GetValueOrDefault(one.Definition, "rope-fit") == id).MaxBy(one => one.Severity);
         if (worst is null && !isOfUse)
@@ -99,7 +101,13 @@ internal static class EndChecks
             Severity.Unknown => CheckOutcome.Undetermined,
             _ => CheckOutcome.Fail,
         };
-        scope.Write(id, outcome, worst?.Definition ?? rule, worst?.Measured, worst?.Limit,
-            missing: outcome == CheckOutcome.Undetermined ? [worst!.Pointer, .. worst.Related] : []);
+        scope.Write(id, outcome, worst?.Definition ?? rule, worst?.Measured ?? Length(measuredM), worst?.Limit ?? Length(limitM),
+            missing: outcome == CheckOutcome.Undetermined ? Missing(worst!) : []);
     }
+
+    /// <summary>Where something isn't said all members are missing; else the one to look at again.</summary>
+    private static string[] Missing(Finding finding) =>
+        finding.Definition == FitFindings.RopeIdentityMissing ? [finding.Pointer, .. finding.Related] : [finding.Pointer];
+
+    private static Measure? Length(double? metres) => metres is { } value ? Measure.Length(value) : null;
 }

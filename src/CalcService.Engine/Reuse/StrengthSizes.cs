@@ -88,7 +88,8 @@ internal sealed record StrengthSizes
             Bores = [.. made.Bores.Select(place => (place.AtM, Bore(place.AtM)))],
         };
 
-        double Bore(double at) => made.BoreAtM(at) * (1 + Math.Max(0, Nearest(wear, at) is { } near ? near.Growth + (offM / near.NominalM) : double.NaN));
+        double Bore(double at) => made.BoreAtM(at) * (1 + Math.Max(0, Growth(Nearest(wear, at))));
+        double Growth(StationWear? near) => near is null ? double.NaN : near.Growth + (offM / near.NominalM);
     }
 
     private static StationWear? Nearest(WearFacts wear, double atM) => wear.Stations.MinBy(station => Math.Abs(station.FromSmallEndM - atM));

@@ -1,6 +1,7 @@
 using CalcService.Engine.Reuse;
 using CalcService.Engine.Ropes;
 using CalcService.Engine.Rules;
+using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Tests.Reuse;
 
@@ -17,6 +18,7 @@ public static class GoodSocket
             Id = "SOCK-31",
             Type = SocketType.Open,
             SteelKnown = true,
+            Metal = SocketMetal.ForgedSteel,
             YieldStrengthPa = 355e6,
             TensileStrengthPa = 570e6,
             PinYieldStrengthPa = 600e6,

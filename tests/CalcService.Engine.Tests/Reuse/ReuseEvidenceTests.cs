@@ -147,7 +147,7 @@ public sealed class ReuseEvidenceTests
     {
         string[] ears =
         [
-            "crack-ears", "crack-pin-holes", "crack-pin", "pin-hole-growth", "pin-hole-ovality", "pin-wear", "ear-spread", "ear-thickness",
+            "crack-ears", "crack-pin-holes", "crack-pin", "pin-hole-growth", "pin-hole-ovality", "pin-in-hole", "pin-wear", "ear-spread", "ear-thickness",
                 "ear-width", "ear-end-distance",
             "strength-ear-bearing", "strength-ear-net-section", "strength-ear-shear-out", "strength-ear-block", "strength-pin-shear", "strength-pin-bending",
         ];
