@@ -3,6 +3,7 @@ using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Ropes;
 using CalcService.Engine.Rules;
+using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Matching;
 
@@ -71,8 +72,15 @@ internal static class DutyChecks
 
         if (byRule is { } least && TestLoads.AgainstRule(proof, least) is { } underRule)
         {
-            scope.Find(underRule, MatchPointers.ProofLoad, Measure.Force(proof), Measure.Force(least), [MatchPointers.Load],
-                duty.LoadN is null ? Severity.Unknown : Severity.Stop);
+            if (duty.LoadN is null)
+            {
+                // Enough for some rated load, not for the most that rope and end may carry.
+                scope.Find(LoadFindings.RatedLoadMissing, MatchPointers.Load, related: [MatchPointers.ProofLoad]);
+            }
+            else
+            {
+                scope.Find(underRule, MatchPointers.ProofLoad, Measure.Force(proof), Measure.Force(least), [MatchPointers.Load]);
+            }
         }
 
         if (scope.Input.Socket.ProofRatingN is { } rating && TestLoads.AgainstRating(proof, rating) is { } overRating)

@@ -19,7 +19,7 @@ public static partial class MatchingFindings
         FitFindings.FitDependsOnTolerance, FitFindings.RopeLoose, FitFindings.RopeIdentityMissing, FitFindings.RopeFactMissing, FitFindings.HighGrade,
         FitFindings.Stainless, FitFindings.SocketWeaker, FitFindings.BasketShort, FitFindings.ConeAngleUnusual,
         FitFindings.GeometryFromMemory, FitFindings.UsedRope, FitFindings.PlasticFilled, BroomFindings.LeftInBroom, BroomFindings.CleanerForbidden,
-        LoadFindings.ProofBelowRule, LoadFindings.ProofAboveRating, LoadFindings.ProofAboveShare,
+        LoadFindings.RatedLoadMissing, LoadFindings.ProofBelowRule, LoadFindings.ProofAboveRating, LoadFindings.ProofAboveShare,
         BoundFindings.RopeOutsideRange, BoundFindings.SocketMetalUnfit, .. BoundFindings.OfRopeAndBasket, .. MineFindings.All,
     ];
 

@@ -19,8 +19,8 @@ public static class LoadFindings
         "Take it from the socket's marks, its maker, or the record of the sling.",
         Source.NotGiven("docs/proof-load-evaluations.md"), ProofFactors);
 
-    public static FindingDefinition ProofBelowRule { get; } = new("proof-below-rule", Actor.Lead, [Severity.Stop, Severity.Unknown],
-        "The proof load is less than the rule set asks for. Undetermined where nobody says what the end has to carry and its working load limit stands for it.",
+    public static FindingDefinition ProofBelowRule { get; } = new("proof-below-rule", Actor.Lead, [Severity.Stop],
+        "The proof load is less than the rule set asks for.",
         "A proof load of {measured} is meant; the rule set asks for {limit}.",
         "Load to what the rule set asks for, or take the rated load down.",
         ProofFactors[0].Source, ProofFactors);

@@ -153,7 +153,7 @@ public sealed class InspectionEvidenceTests
         Assert.Equal("diameter-nominal", Strictest(passes));
         // 12 of 24 months, 3 of 5 turns, 80 of 90 %.
         Assert.Equal("resocketing", Strictest(GoodInspection.Input with { RuleSet = Platform }));
-        Assert.Equal("drum-turns", Strictest(GoodInspection.Under(Platform)));
+        Assert.Equal("drum-turns", Strictest(GoodInspection.Under(Platform) with { Attachment = new(null, null) }));
         Assert.Equal("attachment", Strictest(GoodInspection.Under(Mine)));
         var missing = passes with { Wear = Degree.Unknown };
         Assert.Equal("end-worn", Strictest(missing));

@@ -83,7 +83,7 @@ public static class MatchCases
         new("load-above-working-limit", Severity.Unknown, "/duty/load", Duty(d => d with { LoadN = 51e3, DesignFactor = null }), "design-factor-from-memory"),
         new("load-above-socket-rating", Severity.Stop, "/duty/load", Socket(s => s with { RatedLoadN = 24e3 })),
         new("proof-below-rule", Severity.Stop, "/duty/proofLoad", Duty(d => d with { ProofLoadN = 10e3 })),
-        new("proof-below-rule", Severity.Unknown, "/duty/proofLoad", Duty(d => d with { ProofLoadN = 10e3, LoadN = null })),
+        new("rated-load-missing", Severity.Unknown, "/duty/load", Duty(d => d with { ProofLoadN = 10e3, LoadN = null })),
         new("proof-above-socket-rating", Severity.Stop, "/duty/proofLoad", Socket(s => s with { ProofRatingN = 49e3 })),
         new("proof-above-half-breaking", Severity.Caution, "/duty/proofLoad",
             input => Socket(s => s with { ProofRatingN = 200e3 })(Duty(d => d with { ProofLoadN = 127e3 })(input)), "compound-overstressed"),
