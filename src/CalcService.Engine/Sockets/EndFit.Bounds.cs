@@ -21,7 +21,7 @@ public sealed partial record EndFit
         {
             Add(BoundFindings.BasketTooShort, BasketAt + "/length", Measure.Count(inDiameters), bounds.ShortestBasket.Value, RopeAt + "/diameter");
         }
-        else if (Judged.IsBelow(inDiameters, bounds.ShortBasket.Si) && !(IsTypeTested || Basket.IsTypeTested))
+        else if (Judged.IsBelow(inDiameters, bounds.ShortBasket.Si) && Basket.IsTypeTested != true)
         {
             Add(BoundFindings.BasketTooShort, BasketAt + "/length", Measure.Count(inDiameters), bounds.ShortBasket.Value, RopeAt + "/diameter", Severity.Unknown);
         }

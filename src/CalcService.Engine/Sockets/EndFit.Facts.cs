@@ -52,7 +52,7 @@ public sealed partial record EndFit
         var inDiameters = (GripLengthM ?? Basket.LengthM) / Rope.DiameterM;
         var least = Rules.BasketLengthInDiameters;
         // Shorter still is no matter of tradition, and has been found.
-        if (Judged.IsBelow(inDiameters, least.Si) && (!Judged.IsBelow(inDiameters, Rules.Fit.ShortBasket.Si) || IsTypeTested || Basket.IsTypeTested))
+        if (Judged.IsBelow(inDiameters, least.Si) && (!Judged.IsBelow(inDiameters, Rules.Fit.ShortBasket.Si) || Basket.IsTypeTested == true))
         {
             Add(FitFindings.BasketShort, BasketAt + "/length", Measure.Count(inDiameters), least.Value, RopeAt + "/diameter");
         }
