@@ -17,7 +17,7 @@ public static class CompoundFindings
 
     public static FindingDefinition ReadingMissing { get; } = Unknown("reading-missing", Actor.Crew,
         "A reading that a safety rule needs is missing. It is never taken from another reading.",
-        "{reading} is not given.",
+        "Not given: {reading}.",
         "Read it and send it.");
 
     public static FindingDefinition SheetSilent { get; } = Unknown("sheet-silent", Actor.Lead,

@@ -19,10 +19,13 @@ public readonly record struct TestLoads(double LeastN, double MostN)
         : (null, LeastN);
 
     /// <summary>P = k·W: the rated load, pulled straight, times the factor of the rule set; in N.</summary>
-    [Formula("required-proof-load", "DOE-STD-1090-96; NAVEDTRA 14080", "11.3.2.2, 15.4.7.1; chapter 3, proof testing slings", Basis.Published, Symbol = "P", Name = "required proof load",
+    [Formula("required-proof-load", "NAVEDTRA 14080", "chapter 3, proof testing slings", Basis.Published, Symbol = "P", Name = "required proof load",
         Expression = "k·W", Kind = QuantityKind.Force, Range = "one leg, pulled straight")]
     public static double RequiredN(double ratedLoadN, double factor, Trace trace) =>
         trace.Step("required-proof-load", factor * ratedLoadN, new("k", Measure.Count(factor)), new("W", Measure.Force(ratedLoadN)));
+
+    /// <summary>What stands against a proof load that is meant where a rule asks for at least so much.</summary>
+    internal static FindingDefinition? AgainstRule(double loadN, double requiredN) => Judged.IsBelow(loadN, requiredN) ? LoadFindings.ProofBelowRule : null;
 
     /// <summary>What stands against a proof load, meant or read, in a socket with this rating.</summary>
     internal static FindingDefinition? AgainstRating(double loadN, double ratingN) =>

@@ -18,7 +18,7 @@ internal static class CureReadings
 
         if (conditions.AirSeries.Count == 0)
         {
-            scope.Find(CompoundFindings.ReadingMissing, CurePointers.Air, words: new FindingWord("reading", "Air temperature"));
+            scope.Find(CompoundFindings.ReadingMissing, CurePointers.Air, words: new FindingWord("reading", "air temperature"));
             return null;
         }
 
@@ -45,8 +45,8 @@ internal static class CureReadings
         var conditions = scope.Input.Conditions;
         var (airRead, steel, compound) = Read(scope, air?.At(0));
         scope.CheckPouringRange(scope.Input.Compound, Reading.Taken(airRead, steel, compound));
-        AskReading(scope, "Steel", conditions.SteelK, CurePointers.Steel);
-        AskReading(scope, "Compound", conditions.CompoundK, CurePointers.Compound);
+        AskReading(scope, "steel", conditions.SteelK, CurePointers.Steel);
+        AskReading(scope, "compound", conditions.CompoundK, CurePointers.Compound);
         if (scope.Input.Compound.Pouring is null)
         {
             scope.SheetSilent(CurePointers.PouringRange, "pouring range");

@@ -76,8 +76,15 @@ public static class CureSchedule
             return null;
         }
 
-        return cones is null ? (UniformCure.Of(scope, kinetics, times, releases.Lot, release), release)
-            : cones.At(index, release.Slower) is { } cone ? (CoupledEnd.Of(scope, cone, release), release)
+        if (cones is null)
+        {
+            return (UniformCure.Of(scope, kinetics, times, releases.Lot, release), release);
+        }
+
+        // The picture reaches to the load, which the sheet may let wait longer than the model.
+        return cones.At(index, release.Slower) is { } cone && cones.Of(index) is { } model
+            && cones.Curve(index, release.Slower, Math.Max(cone.FullS ?? times.Air.EndS, release.LoadS ?? times.Air.EndS)) is { } curve
+            ? (CoupledEnd.Of(scope, cone, release, curve, model.GelOf(curve)), release)
             : null;
     }
 

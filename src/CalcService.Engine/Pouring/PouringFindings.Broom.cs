@@ -11,7 +11,7 @@ public static partial class PouringFindings
     private static IReadOnlyList<FindingDefinition> Broom =>
     [
         LeftInBroom, CleanerForbidden, BroomNotDry, BroomDriedLongAgo, BoreNotClean, ReleaseAgent, UsedRope, BroomWide, BroomNarrow,
-        RopeTilted, NoStraightRope, NotStated,
+        RopeTilted, NoStraightRope, StraightRopeShort, NotStated, PartContradicted,
     ];
 
     public static FindingDefinition LeftInBroom => BroomFindings.LeftInBroom;
@@ -55,6 +55,10 @@ public static partial class PouringFindings
     public static FindingDefinition RopeTilted => BoundFindings.RopeTilted;
 
     public static FindingDefinition NoStraightRope => BoundFindings.NoStraightRope;
+
+    public static FindingDefinition StraightRopeShort => BoundFindings.StraightRopeShort;
+
+    public static FindingDefinition PartContradicted => BroomFindings.PartContradicted;
 
     public static FindingDefinition NotStated => StatedFacts.NotStated;
 }

@@ -27,12 +27,13 @@ internal static class LoadChecks
             return meant;
         }
 
-        var (proof, isShort) = (meant!.Value, byRule is { } least && Judged.IsBelow(meant.Value, least));
-        scope.Write("proof-load", isShort ? CheckOutcome.Fail : byRule is null ? CheckOutcome.NotApplicable : CheckOutcome.Pass, ProofFindings.ProofBelowRule, Measure.Force(proof),
+        var proof = meant!.Value;
+        var against = byRule is { } least ? TestLoads.AgainstRule(proof, least) : null;
+        scope.Write("proof-load", against is not null ? CheckOutcome.Fail : byRule is null ? CheckOutcome.NotApplicable : CheckOutcome.Pass, LoadFindings.ProofBelowRule, Measure.Force(proof),
             byRule is { } asked ? Measure.Force(asked) : null);
-        if (isShort)
+        if (against is not null)
         {
-            scope.Find(ProofFindings.ProofBelowRule, ProofPointers.ProofLoad, Measure.Force(proof), Measure.Force(byRule!.Value), [ProofPointers.RatedLoad]);
+            scope.Find(against, ProofPointers.ProofLoad, Measure.Force(proof), Measure.Force(byRule!.Value), [ProofPointers.RatedLoad]);
         }
 
         return proof;
@@ -56,7 +57,7 @@ internal static class LoadChecks
 
     private static void Open(ProofScope scope, double? meantN, string missing)
     {
-        scope.Write("proof-load", CheckOutcome.Undetermined, ProofFindings.ProofBelowRule,
+        scope.Write("proof-load", CheckOutcome.Undetermined, LoadFindings.ProofBelowRule,
             meantN is { } meant ? Measure.Force(meant) : null, missing: [missing]);
         if (scope.Input.Purpose != Purpose.Quote)
         {

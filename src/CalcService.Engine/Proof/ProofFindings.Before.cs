@@ -9,19 +9,13 @@ namespace CalcService.Engine.Proof;
 public static partial class ProofFindings
 {
     private static IReadOnlyList<FindingDefinition> Before =>
-        [ProofLoadUnknown, ProofBelowRule, BreakingForceMissing, NotCured, ZoneOpen];
+        [ProofLoadUnknown, BreakingForceMissing, NotCured, ZoneOpen];
 
     public static FindingDefinition ProofLoadUnknown { get; } = Unknown("proof-load-unknown", Actor.Lead,
         "Which proof load is asked for is not known: no rule set is named, or it sets none and the request gives none.",
         "The rule set of the proof load, or the proof load itself, is not given.",
         "Name the rule set; for one that sets no proof load give the load that its code asks for.",
         Prudence, [.. LoadFindings.ProofFactors]);
-
-    public static FindingDefinition ProofBelowRule { get; } = Stop("proof-below-rule", Actor.Lead,
-        "The proof load is less than the rule set asks for.",
-        "A proof load of {measured} is meant; the rule set asks for {limit}.",
-        "Load to what the rule set asks for, or take the rated load down.",
-        LoadFindings.ProofFactors[0].Source, [.. LoadFindings.ProofFactors]);
 
     public static FindingDefinition BreakingForceMissing { get; } = Caution("test-share-unknown", Actor.Lead,
         "What share of the rope's breaking force the test load is, isn't known.",

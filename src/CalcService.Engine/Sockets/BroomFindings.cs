@@ -15,6 +15,12 @@ public static class BroomFindings
         "Cut it out down to the seizing, and clean the broom again.",
         new("ISO 17558", "§4.5", Basis.Published), []);
 
+    public static FindingDefinition PartContradicted { get; } = new("broom-part-contradicted", Actor.Crew, [Severity.Unknown],
+        "The rope is said to have a part that must not stay in the broom, and the end is said to have none. One of the two is wrong, and the part may still be there.",
+        "The rope is said to have {what}; the end is said to have none.",
+        "Look at the broom and at the rope's certificate, and correct the one that is wrong.",
+        new("two statements that can't both hold", "docs/pour-plans.md", Basis.Derived), []);
+
     public static FindingDefinition CleanerForbidden { get; } = new("cleaner-forbidden", Actor.Crew, [Severity.Stop],
         "Acid or flux on the wires: neither belongs under resin. What stays on the wire keeps the compound off it and goes on eating the wire.",
         "The broom is cleaned with {cleaner}.",

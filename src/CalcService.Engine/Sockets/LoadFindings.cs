@@ -19,6 +19,12 @@ public static class LoadFindings
         "Take it from the socket's marks, its maker, or the record of the sling.",
         Source.NotGiven("docs/proof-load-evaluations.md"), ProofFactors);
 
+    public static FindingDefinition ProofBelowRule { get; } = new("proof-below-rule", Actor.Lead, [Severity.Stop],
+        "The proof load is less than the rule set asks for.",
+        "A proof load of {measured} is meant; the rule set asks for {limit}.",
+        "Load to what the rule set asks for, or take the rated load down.",
+        ProofFactors[0].Source, ProofFactors);
+
     public static FindingDefinition ProofAboveRating { get; } = new("proof-above-socket-rating", Actor.Lead, [Severity.Stop],
         "The proof load is, or was, above the proof rating of the socket.",
         "The proof load of {measured} is above the socket's proof rating of {limit}.",

@@ -62,8 +62,8 @@ public static class AuditCases
         // Four baskets of up to 79 cm³ and a tenth more need 347 cm³, five of at least 70 cm³ can't be full with 300.
         new("kits-short", Severity.Caution, "/mix/kits", "kits", Mixed(mix => mix with { Baskets = 4 })),
         new("kits-short", Severity.Stop, "/mix/kits", "kits", Mixed(mix => mix with { Baskets = 5 })),
-        new("rope-does-not-enter", Severity.Stop, "/socket/basket/smallEndDiameter", "fit", input => input with { Rope = input.Rope! with { MeasuredDiameterM = .023 } }),
-        new("fit-depends-on-tolerance", Severity.Caution, "/socket/basket/tolerance", "", input => input with { Rope = input.Rope! with { MeasuredDiameterM = .0226 } }),
+        new("rope-does-not-enter", Severity.Stop, "/socket/basket/smallEndDiameter", "fit", input => input with { Rope = input.Rope! with { MeasuredDiameterM = .023 } }, "rope-thick"),
+        new("fit-depends-on-tolerance", Severity.Caution, "/socket/basket/tolerance", "", input => input with { Rope = input.Rope! with { MeasuredDiameterM = .0226 } }, "rope-thick"),
         new("socket-weaker-than-rope", Severity.Stop, "/socket/breakingForce", "fit", Socketed(socket => socket with { BreakingForceN = 252e3 })),
         new("wires-do-not-fit", Severity.Stop, "/socket/basket", "fit", input => input with { Rope = input.Rope! with { MetallicAreaM2 = 390e-6 } },
             "recorded-volume-off"),

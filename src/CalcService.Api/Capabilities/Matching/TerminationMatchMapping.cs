@@ -29,10 +29,10 @@ public static class TerminationMatchMapping
             Efficiency = request.Duty?.Efficiency?.Si,
             TypeTested = Known(request.Duty?.TypeTested),
             ResinByDesign = Known(request.Duty?.ResinByDesign),
-            RotationResistance = request.Duty?.RotationResistance ?? RotationResistance.Unknown,
+            RotationResistance = request.Duty?.RotationResistance,
             MakersApproval = Known(request.Duty?.MakersApproval),
             DutyCycle = Known(request.Duty?.DutyCycle),
-            LiftsPersons = Known(request.Duty?.LiftsPersons),
+            LiftsPersons = request.Duty?.LiftsPersons,
         },
         Service = new() { LowestK = request.Service?.Lowest?.Si, HighestK = request.Service?.Highest?.Si, Chemicals = request.Service?.Chemicals },
         Preparation = request.Preparation is { } planned

@@ -3,6 +3,7 @@ using CalcService.Api.Units;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Reuse;
+using CalcService.Engine.Sockets;
 
 namespace CalcService.Api.Capabilities.Reuse;
 
@@ -29,7 +30,7 @@ public sealed record SocketToReuse
     [Kind(QuantityKind.Force)]
     public Quantity? ProofRating { get; init; }
 
-    /// <summary>Breaking force, from its maker. Without it socket and rope are not compared.</summary>
+    /// <summary>Breaking force, from its maker. It is compared with the rope that is going to be socketed.</summary>
     [Kind(QuantityKind.Force)]
     public Quantity? BreakingForce { get; init; }
 
@@ -46,6 +47,9 @@ public sealed record SocketToReuse
 /// <summary>Steel of a socket.</summary>
 public sealed record SocketSteel
 {
+    /// <summary>The metal: castSteel, forgedSteel (machined from the solid too), stainlessSteel, greyIron, ductileIron (malleable too) or other.</summary>
+    public SocketMetal? Kind { get; init; }
+
     /// <summary>Whether the steel is known by marks and certificate.</summary>
     public Fact? Known { get; init; }
 

@@ -27,6 +27,7 @@ public sealed class FactsTableTests(Service service)
         { "/stock/0/quarantined", null, "\"yes\"", Stop, Unknown, Unknown, "lot-quarantined" },
         { "/stock/0/storage", null, """{"highest": {"value": 60, "unit": "degC"}}""", Stop, Care, null, "storage-outside-range" },
         { "/conditions/ignitionSource", null, "\"yes\"", Stop, Unknown, Unknown, "ignition-source" },
+        { "/conditions/place", null, "\"confined\"", Care, Care, Unknown, "confined-space" },
         { "/dose/added", "/dose={}", "\"afterHardener\"", Stop, Care, Unknown, "dose-after-hardener" },
     };
 
