@@ -29,35 +29,6 @@ internal sealed class Template
 
     public static Template Of(string template) => Known.GetOrAdd(template, static template => new(template));
 
-    /// <summary>Whether a text can have come of it: what stands between the places is there, in order.</summary>
-    public bool Matches(string text)
-    {
-        var (first, last) = (_texts[0], _texts[^1]);
-        if (_names.Length == 0)
-        {
-            return text == first;
-        }
-
-        if (text.Length < first.Length + last.Length || !text.StartsWith(first, StringComparison.Ordinal) || !text.EndsWith(last, StringComparison.Ordinal))
-        {
-            return false;
-        }
-
-        var rest = text.AsSpan(first.Length, text.Length - first.Length - last.Length);
-        foreach (var between in _texts[1..^1])
-        {
-            var at = rest.IndexOf(between, StringComparison.Ordinal);
-            if (at < 0)
-            {
-                return false;
-            }
-
-            rest = rest[(at + between.Length)..];
-        }
-
-        return true;
-    }
-
     /// <summary>Puts words in their places in one pass: what a client sent is never a template.</summary>
     /// <param name="from">What the words are taken from.</param>
     /// <param name="word">Gives a word by its name.</param>

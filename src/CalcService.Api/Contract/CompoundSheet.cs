@@ -45,7 +45,7 @@ public sealed record CompoundSheet
     [Kind(QuantityKind.MolarEnergy)]
     public Quantity? AfterGelEnergy { get; init; }
 
-    /// <summary>The hardness of the cured compound. Read by the audit of a record.</summary>
+    /// <summary>The hardness of the cured compound. Read by proof load evaluations and the audit of a record.</summary>
     public CompoundHardness? Hardness { get; init; }
 
     /// <summary>Below it the compound does not cure; if absent, the lowest pouring temperature is taken.</summary>

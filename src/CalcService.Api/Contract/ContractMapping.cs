@@ -33,7 +33,7 @@ public static class ContractMapping
         LargeEndDiameterM = basket.LargeEndDiameter.Si,
         LengthM = basket.Length.Si,
         ToleranceM = basket.Tolerance?.Si ?? 0,
-        IsTypeTested = basket.TypeTested == Fact.Yes,
+        IsTypeTested = basket.TypeTested switch { Fact.Yes => true, Fact.No => false, _ => null },
     };
 
     public static Engine.Sockets.RopeRange ToEngine(this RopeDiameters range) => new(range.Minimum.Si, range.Maximum.Si);

@@ -26,10 +26,10 @@ public sealed class RopeValidator : AbstractValidator<Rope>
                 context.Contradict(nameof(Rope.MetallicArea), nameof(Rope.Diameter), "The metallic area is larger than a solid bar of the rope's diameter.");
             }
 
-            // A thin rope is judged, not refused: worn ropes are what measuring is for.
-            if (rope.MeasuredDiameter is { } measured && (measured.Si > 1.15 * rope.Diameter.Si || measured.Si < .5 * rope.Diameter.Si))
+            // A thin or thick rope is judged, not refused: that is what measuring is for. What is off by more than this is a slip of units.
+            if (rope.MeasuredDiameter is { } measured && (measured.Si > 2 * rope.Diameter.Si || measured.Si < .25 * rope.Diameter.Si))
             {
-                context.Contradict(nameof(Rope.MeasuredDiameter), nameof(Rope.Diameter), "The measured diameter is less than half of the nominal one, or more than 15 % above it.");
+                context.Contradict(nameof(Rope.MeasuredDiameter), nameof(Rope.Diameter), "The measured diameter is less than a quarter or more than twice of the nominal one.");
             }
 
             if (rope.OuterWireDiameter is { } wire && wire.Si > rope.Diameter.Si)

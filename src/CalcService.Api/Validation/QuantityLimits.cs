@@ -10,11 +10,14 @@ public sealed class QuantityLimits(double least, double most, Unit unit)
     private readonly double _mostSi = Rounding.ToDigits(unit.ToSi(most), Rounding.InputDigits);
 
     /// <summary>The range in words, as the schema's description shows it.</summary>
-    public string Text { get; } = string.Create(CultureInfo.InvariantCulture, $"{least} to {most} {unit.Code}");
+    public string Text { get; } = string.Create(CultureInfo.InvariantCulture, $"{least} to {most}{Named(unit.Code)}");
 
     /// <summary>Whether it lies within them; absent does.</summary>
     public bool Hold(Quantity? quantity) => quantity is null || (quantity.Si >= _leastSi && quantity.Si <= _mostSi);
 
     /// <summary>Says what was found and what is allowed, the same in every culture.</summary>
-    public string Refuse(Quantity quantity) => string.Create(CultureInfo.InvariantCulture, $"{quantity.Value} {quantity.Unit} is out of range; allowed: {Text}.");
+    public string Refuse(Quantity quantity) => string.Create(CultureInfo.InvariantCulture, $"{quantity.Value}{Named(quantity.Unit)} is out of range; allowed: {Text}.");
+
+    /// <summary>A plain number has no unit to name.</summary>
+    private static string Named(string unit) => unit == "1" ? "" : " " + unit;
 }

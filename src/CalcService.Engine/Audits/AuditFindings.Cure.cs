@@ -16,7 +16,7 @@ public static partial class AuditFindings
 
     public static FindingDefinition LoadedEarly { get; } = Define("loaded-before-cured", Actor.Inspector, [Severity.Stop, Severity.Unknown],
         "The end was released, loaded or put to service before its release. Unknown where that rests on a time read beyond the sheet's rows, and the sheet's own shortest time had passed.",
-        "The end was {what} {measured} after mixing, before it had its full strength.",
+        "The end was {what} too early: {measured} after mixing, before its release.",
         "Unload it. A competent person decides whether it is proof loaded again or made again.",
         Record("release"));
 

@@ -1,3 +1,4 @@
+using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using static CalcService.Engine.Findings.FindingKinds;
@@ -7,7 +8,7 @@ namespace CalcService.Engine.Audits;
 /// <content>Findings of lots, volumes and pot life.</content>
 public static partial class AuditFindings
 {
-    private static IReadOnlyList<FindingDefinition> Work => [LotExpiredWhenMixed, LotUnfit, PouredLate, VolumeOff, KitsShort, HardnessLow, HardnessNotAtLip];
+    private static IReadOnlyList<FindingDefinition> Work => [LotExpiredWhenMixed, LotUnfit, VolumeOff, KitsShort, HardnessLow, HardnessNotAtLip];
 
     public static FindingDefinition LotExpiredWhenMixed { get; } = Stop("lot-expired-when-mixed", Actor.Inspector,
         "A lot, or a part of its kits, was mixed after its last good day.",
@@ -21,12 +22,6 @@ public static partial class AuditFindings
         "Take the end out of use until a competent person has decided; look for other ends from this lot.",
         Record("lots"));
 
-    public static FindingDefinition PouredLate { get; } = Define("poured-beyond-pot-life", Actor.Inspector, [Severity.Stop, Severity.Unknown],
-        "The basket was not full yet when the pot life had ended: compound that thickens doesn't flow between the wires. Unknown where the pot life rests on a gel time read beyond the sheet's rows.",
-        "The basket was full {measured} after mixing; the pot life was {limit}.",
-        "Take the end out of use until a competent person has decided; where the pot life is certain, make it again.",
-        Source.DataSheet("potLife"));
-
     public static FindingDefinition VolumeOff { get; } = Caution("recorded-volume-off", Actor.Inspector,
         "The volume that went into the basket doesn't go with basket and rope: too little leaves a void, too much has run out below.",
         "{measured} went into the basket; {low} to {high} go with basket and rope.",
@@ -39,15 +34,7 @@ public static partial class AuditFindings
         "Count the kits and baskets of the record again; look for a void below the mouth.",
         Record("volumes"));
 
-    public static FindingDefinition HardnessLow { get; } = Stop("hardness-low", Actor.Crew,
-        "The compound was softer than the sheet asks for.",
-        "The hardness was {measured}; the sheet asks for {limit}.",
-        "Do not load the end. Wait or warm it as the sheet allows, and read again.",
-        Source.DataSheet("hardness"));
+    public static FindingDefinition HardnessLow => HardnessFindings.Low;
 
-    public static FindingDefinition HardnessNotAtLip { get; } = Caution("hardness-not-at-lip", Actor.Crew,
-        "The lip of the cone cures last and works hardest. Hardness at the mouth, or of a witness sample, proves nothing there.",
-        "The hardness was not read at the lip.",
-        "Read it at the lip where the seal is off; else go by the time that the cure takes in the cold.",
-        Source.CommonPractice);
+    public static FindingDefinition HardnessNotAtLip => HardnessFindings.NotAtLip;
 }

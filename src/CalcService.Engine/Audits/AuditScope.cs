@@ -18,6 +18,9 @@ internal sealed record AuditScope(AuditInput Input, RuleBook Book, Budget Budget
     /// <summary>What each kind of gap found missing, as one finding for all of it: twelve findings that say the same are not read.</summary>
     private readonly List<Gap> _gaps = [];
 
+    /// <summary>Whether a fact is missing that a safety rule needs.</summary>
+    public bool LacksFacts => _gaps.Exists(gap => gap.Finding == AuditFindings.FactMissing);
+
     /// <summary>A gap waits for the others of its kind.</summary>
     public override void Find(FindingDefinition definition, string pointer, Measure? measured = null, Measure? limit = null,
         IReadOnlyList<string>? related = null, Severity? severity = null, Source? source = null, params ReadOnlySpan<FindingWord> words)
@@ -31,14 +34,14 @@ internal sealed record AuditScope(AuditInput Input, RuleBook Book, Budget Budget
         base.Find(definition, pointer, measured, limit, related, severity, source, words);
     }
 
-    /// <summary>Finds what was missing. A record of work that lies ahead may still be open; a quote asks for none.</summary>
+    /// <summary>Finds what was missing. A record of work that lies ahead, or is only quoted, may still be open.</summary>
     public void FindGaps()
     {
-        foreach (var kind in Input.Purpose == Purpose.Quote ? [] : _gaps.DistinctBy(gap => gap.Pointer).GroupBy(gap => gap.Finding))
+        foreach (var kind in _gaps.DistinctBy(gap => gap.Pointer).GroupBy(gap => gap.Finding))
         {
             Gap[] gaps = [.. kind.OrderBy(gap => gap.Pointer, StringComparer.Ordinal)];
             base.Find(kind.Key, gaps[0].Pointer, related: [.. gaps.Skip(1).Select(gap => gap.Pointer)],
-                severity: Input.Purpose == Purpose.Plan ? Severity.Caution : null, words: new FindingWord("what", string.Join("; ", gaps.Select(gap => gap.What))));
+                severity: Input.Purpose == Purpose.Pour ? null : Severity.Caution, words: new FindingWord("what", string.Join("; ", gaps.Select(gap => gap.What))));
         }
     }
 

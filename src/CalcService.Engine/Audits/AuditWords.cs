@@ -40,19 +40,3 @@ public enum LookResult
     /// <summary>Not in order.</summary>
     Fail,
 }
-
-/// <summary>Where the hardness was read.</summary>
-public enum HardnessPlace
-{
-    /// <summary>Not said.</summary>
-    Unknown,
-
-    /// <summary>At the mouth of the basket.</summary>
-    Mouth,
-
-    /// <summary>At the lip, the small end.</summary>
-    Lip,
-
-    /// <summary>On the witness sample.</summary>
-    WitnessSample,
-}

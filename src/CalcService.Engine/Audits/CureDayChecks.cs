@@ -67,44 +67,35 @@ internal static class CureDayChecks
             scope.SheetSilent(AuditPointers.SheetPotLife, "pot life");
         }
 
-        var (potLife, isGuess) = PotLifeOf(scope, doses, air);
+        var life = PotLifeOf(scope, doses, air);
+        var (potLife, isGuess) = (life?.Seconds, life?.IsGuess == true);
         Measure? taken = times is { MixedAt: { } mixed, PouredAt: { } poured } ? Measure.Duration((poured - mixed).TotalSeconds) : null;
         Measure? limit = potLife is { } allowed ? Measure.Duration(allowed) : null;
         var isLate = taken is { } time && limit is { } most && Judged.IsAbove(time.Si, most.Si);
         if (isLate)
         {
             // A good end is not scrapped on a guess.
-            scope.Find(AuditFindings.PouredLate, AuditPointers.Time("pouredAt"), taken, limit, [AuditPointers.Time("mixedAt"), AuditPointers.SheetPotLife],
+            scope.Find(CompoundFindings.PouredLate, AuditPointers.Time("pouredAt"), taken, limit, [AuditPointers.Time("mixedAt"), AuditPointers.SheetPotLife],
                 isGuess ? Severity.Unknown : Severity.Stop);
         }
 
         if ((isLate && isGuess) || (limit is null && asked.Gaps.Count == 0))
         {
-            scope.Write("pot-life", CheckOutcome.Undetermined, AuditFindings.PouredLate, taken, limit, missing: [isLate ? AuditPointers.SheetGelTimes : AuditPointers.SheetPotLife]);
+            scope.Write("pot-life", CheckOutcome.Undetermined, CompoundFindings.PouredLate, taken, limit, missing: [isLate ? AuditPointers.SheetGelTimes : AuditPointers.SheetPotLife]);
         }
         else
         {
-            scope.Judge("pot-life", isLate, AuditFindings.PouredLate, asked.Gaps, taken, limit);
+            scope.Judge("pot-life", isLate, CompoundFindings.PouredLate, asked.Gaps, taken, limit);
         }
 
         return potLife;
     }
 
-    /// <summary>The pot life, and whether its gel time was read beyond the sheet's rows. A gel that was seen in the vessel takes the place of the computed one.</summary>
-    private static (double? Seconds, bool IsGuess) PotLifeOf(AuditScope scope, int? doses, TemperatureHistory? air)
+    private static (double Seconds, bool IsGuess)? PotLifeOf(AuditScope scope, int? doses, TemperatureHistory? air)
     {
-        var (sheet, times) = (scope.Input.Compound, scope.Input.Times);
-        if (sheet.PotLife is { } share && scope.Input.GelSeenIn == GelPlace.Vessel && times is { MixedAt: { } mixed, GelAt: { } gelled } && gelled > mixed)
-        {
-            return (MixFormulas.PotLifeS(share, (gelled - mixed).TotalSeconds, scope.Trace), false);
-        }
-
-        var assumed = scope.Book.Pouring.AssumedActivationEnergy;
-        var (airRead, _, compound) = Read(scope, air);
-        return doses is { } dose && GelModel.For(sheet, dose, new(assumed.Low.Si, assumed.Expected.Si, assumed.High.Si)) is { } model
-            && PotLife.Of(sheet, model, airRead, compound, scope.Trace) is { } life
-            ? (life.S, !model.Measured.Contains(life.By.K))
-            : (null, false);
+        var (times, (airRead, _, compound)) = (scope.Input.Times, Read(scope, air));
+        double? vessel = scope.Input.GelSeenIn == GelPlace.Vessel && times is { MixedAt: { } mixed, GelAt: { } gelled } && gelled > mixed ? (gelled - mixed).TotalSeconds : null;
+        return PotLife.OfMix(scope.Input.Compound, doses, scope.Book.Pouring, airRead, compound, vessel, scope.Trace);
     }
 
     private static (Reading? Air, Reading? Steel, Reading? Compound) Read(AuditScope scope, TemperatureHistory? air) => (

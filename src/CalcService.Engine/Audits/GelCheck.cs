@@ -14,9 +14,9 @@ internal static class GelCheck
         var isMix = input.GelSeenIn is GelPlace.Cup or GelPlace.Vessel;
         if (isMix)
         {
-            scope.Find(CompoundFindings.GelSeenInCup, AuditPointers.GelSeenIn, related: [AuditPointers.Time("gelAt")]);
+            scope.Find(CompoundFindings.GelSeenInCup, AuditPointers.GelSeenIn, related: [AuditPointers.Time("gelAt")], words: new FindingWord("place", input.GelSeenIn == GelPlace.Cup ? "cup" : "vessel"));
         }
-        else if (input.GelSeenIn == GelPlace.Unknown)
+        else if (input.GelSeenIn == GelPlace.Unknown && input.Times.GelAt is not null)
         {
             scope.Find(CompoundFindings.GelPlaceUnknown, AuditPointers.GelSeenIn, related: [AuditPointers.Time("gelAt")]);
         }

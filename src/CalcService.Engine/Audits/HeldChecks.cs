@@ -1,3 +1,4 @@
+using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
 
 namespace CalcService.Engine.Audits;

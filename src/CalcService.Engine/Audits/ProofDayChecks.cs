@@ -17,6 +17,7 @@ internal static class ProofDayChecks
         {
             scope.Skip("proof-load", TestFindings.TestLoadShort);
             scope.Skip("proof-rating", LoadFindings.ProofAboveRating);
+            scope.Skip("half-of-breaking-force", LoadFindings.ProofAboveShare);
             scope.Skip("wire-slip", TestFindings.WireSlipped);
             scope.Skip("creep", TestFindings.Creeps);
             scope.Skip("cracks", TestFindings.Cracked);
@@ -26,6 +27,7 @@ internal static class ProofDayChecks
 
         plan = CheckLoad(scope, proof, plan);
         CheckRating(scope, proof);
+        CheckRope(scope, proof, rope?.BreakingForceN);
         Look(scope, "wire-slip", proof.WireSlip, AuditPointers.WireSlip, TestFindings.WireSlipped, "whether single wires slipped");
         Look(scope, "creep", proof.Creep, AuditPointers.Creep, TestFindings.Creeps, "whether the cone went on moving under the held load");
         Look(scope, "cracks", proof.Cracks, AuditPointers.Cracks, TestFindings.Cracked, "whether anything cracked");
@@ -52,7 +54,15 @@ internal static class ProofDayChecks
             scope.Find(against, AuditPointers.ProofLoad, found, limit, [AuditPointers.AskedLoad]);
         }
 
-        scope.Judge("proof-load", against is not null, against ?? TestFindings.TestLoadShort, asked.Gaps, found, limit);
+        if (asked.Gaps.Count > 0)
+        {
+            scope.Judge("proof-load", false, TestFindings.TestLoadShort, asked.Gaps, found, limit);
+        }
+        else
+        {
+            scope.Weigh("proof-load", against, TestFindings.TestLoadShort, found, limit);
+        }
+
         return plan with { LeastTestLoadN = loads.LeastN, MostTestLoadN = loads.MostN };
     }
 
@@ -63,6 +73,21 @@ internal static class ProofDayChecks
             .Fact(rating is not null, AuditPointers.ProofRating, "the proof rating of the socket")
             .Fact(proof.LoadN is not null, AuditPointers.ProofLoad, "what it was loaded to");
         scope.MustNotExceed("proof-rating", Force(proof.LoadN), Force(rating), AuditPointers.ProofRating, LoadFindings.ProofAboveRating, LoadFindings.ProofAboveRating.Source, asked.Gaps);
+    }
+
+    /// <summary>The higher of what was meant and what was read, as before the test. Gaps have been found by others.</summary>
+    private static void CheckRope(AuditScope scope, RecordedProof proof, double? breakingN)
+    {
+        const string Id = "half-of-breaking-force";
+        var (highN, pointer) = proof.LoadN is null || proof.AskedN > proof.LoadN ? (proof.AskedN, AuditPointers.AskedLoad) : (proof.LoadN, AuditPointers.ProofLoad);
+        if (highN is not { } loadN || breakingN is not { } breaking)
+        {
+            scope.Write(Id, CheckOutcome.Undetermined, LoadFindings.ProofAboveShare, Force(highN), missing: [highN is null ? AuditPointers.ProofLoad : AuditPointers.RopeStrength]);
+            return;
+        }
+
+        var against = TestLoads.CheckRope(scope, loadN, breaking, scope.Book.Matching, pointer, AuditPointers.RopeStrength);
+        scope.Weigh(Id, against, LoadFindings.ProofAboveShare, Force(loadN), Force(TestLoads.ShareN(breaking, scope.Book.Matching)));
     }
 
     private static Measure? Force(double? newtons) => newtons is { } known ? Measure.Force(known) : null;

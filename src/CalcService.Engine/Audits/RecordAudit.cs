@@ -38,7 +38,8 @@ public static class RecordAudit
         return new(
             new()
             {
-                Standing = (RecordStanding)FindingList.DecisionOf(findings),
+                // Whatever a plan or quote may leave open, a record that lacks what it has to hold is not accepted.
+                Standing = (RecordStanding)Math.Max((int)FindingList.DecisionOf(findings), scope.LacksFacts ? (int)RecordStanding.Incomplete : 0),
                 ItemsAsked = scope.ItemsAsked,
                 Missing = [.. scope.Missing],
                 Checks = scope.Checks,

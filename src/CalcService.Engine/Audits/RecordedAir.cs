@@ -24,6 +24,6 @@ internal static class RecordedAir
 
         var mixedAt = input.Times.MixedAt ?? readings.AirSeries[0].At;
         var history = new TemperatureHistory([.. readings.AirSeries.Select(point => (point.At - mixedAt).TotalSeconds)], [.. readings.AirSeries.Select(point => point.Kelvins)]);
-        return history.Covers(0) ? history.From(0) : null;
+        return history.Covers(0) && history.EndS > 0 ? history.From(0) : null;
     }
 }

@@ -25,11 +25,8 @@ internal static class ReleaseChecks
 
         CheckMove(scope, mixedAt, release);
         var gaps = CureDayChecks.Basis(scope).Gaps;
-        foreach (var load in Loads(input.Times))
-        {
-            CheckLoad(scope, mixedAt, load, release, gaps);
-        }
-
+        var early = Loads(input.Times).Select(load => (Load: load, Verdict: CheckLoad(scope, mixedAt, load, release, gaps))).Where(one => one.Verdict != LoadVerdict.Released).ToArray();
+        FindEarly(scope, mixedAt, release, early);
         CheckAir(scope);
         return plan with { Gel = gel, UndisturbedUntil = From(mixedAt, release.UndisturbedS), LoadFrom = From(mixedAt, release.LoadS) };
     }
@@ -70,13 +67,13 @@ internal static class ReleaseChecks
         scope.Judge("moved", isEarly, AuditFindings.MovedEarly, CureDayChecks.Basis(scope).Time(moved, "movedAt", "when the end was first moved").Gaps, found, limit);
     }
 
-    private static void CheckLoad(AuditScope scope, DateTimeOffset mixedAt, (string Id, string Member, string What, string Asked, DateTimeOffset? At) load,
+    private static LoadVerdict CheckLoad(AuditScope scope, DateTimeOffset mixedAt, (string Id, string Member, string What, string Asked, DateTimeOffset? At) load,
         ReleaseTimes release, IReadOnlyList<Gap> gaps)
     {
         if (IsLeftOut(scope, load.Id, load.At))
         {
             scope.Skip(load.Id, AuditFindings.LoadedEarly);
-            return;
+            return LoadVerdict.Released;
         }
 
         var (found, limit) = (Since(mixedAt, load.At), Since(mixedAt, From(mixedAt, release.LoadS)));
@@ -85,23 +82,33 @@ internal static class ReleaseChecks
         if (release.LoadS is null && IsBeyond(mixedAt, load.At, release))
         {
             NotFollowed(scope, load.Id, AuditFindings.LoadedEarly, found);
-            return;
-        }
-
-        if (verdict != LoadVerdict.Released)
-        {
-            scope.Find(AuditFindings.LoadedEarly, AuditPointers.Time(load.Member), found, limit, [AuditPointers.Time("mixedAt"), AuditPointers.Air],
-                verdict == LoadVerdict.Early ? Severity.Stop : Severity.Unknown, words: new FindingWord("what", load.What));
+            return LoadVerdict.Released;
         }
 
         var asked = scope.Ask().Time(load.At, load.Member, load.Asked);
         if (verdict == LoadVerdict.Undetermined)
         {
             scope.Write(load.Id, CheckOutcome.Undetermined, AuditFindings.LoadedEarly, found, limit, missing: [AuditPointers.SheetFullStrength]);
-            return;
+            return verdict;
         }
 
         scope.Judge(load.Id, verdict == LoadVerdict.Early, AuditFindings.LoadedEarly, [.. gaps, .. asked.Gaps], found, limit);
+        return verdict;
+    }
+
+    /// <summary>Released, proof loaded and put to service too early is one fact: the first of them, with the others beside it.</summary>
+    private static void FindEarly(AuditScope scope, DateTimeOffset mixedAt, ReleaseTimes release,
+        ((string Id, string Member, string What, string Asked, DateTimeOffset? At) Load, LoadVerdict Verdict)[] early)
+    {
+        if (early.Length == 0)
+        {
+            return;
+        }
+
+        var (load, verdict) = early.MaxBy(one => one.Verdict);
+        scope.Find(AuditFindings.LoadedEarly, AuditPointers.Time(load.Member), Since(mixedAt, load.At), Since(mixedAt, From(mixedAt, release.LoadS)),
+            [.. early.Select(one => AuditPointers.Time(one.Load.Member)).Where(member => member != AuditPointers.Time(load.Member)), AuditPointers.Time("mixedAt"), AuditPointers.Air],
+            verdict == LoadVerdict.Early ? Severity.Stop : Severity.Unknown, words: new FindingWord("what", string.Join(", ", early.Select(one => one.Load.What))));
     }
 
     private static void NotFollowed(AuditScope scope, string id, FindingDefinition rule, Measure? found)

@@ -2,6 +2,7 @@ using CalcService.Engine.Cones;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Ropes;
+using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Audits;
 
@@ -11,6 +12,19 @@ internal static class SeatingCheck
     public static RecomputedPlan Check(AuditScope scope, RopeFacts? rope, RecomputedPlan plan)
     {
         var proof = scope.Input.Proof;
+        if (proof.SeatingM is { } any && SeatingBounds.Judge(any, 0, scope.Input.Rope?.DiameterM ?? double.PositiveInfinity) is var (against, most))
+        {
+            scope.Find(against, AuditPointers.Seating, Measure.Length(any), Measure.Length(most), [AuditPointers.ProofLoad]);
+            scope.Weigh("seating", against, against, Measure.Length(any), Measure.Length(most), against == TestFindings.SeatingContradicts ? [AuditPointers.Seating] : []);
+            return plan;
+        }
+
+        if (rope is not null && scope.Input.Socket.Basket is { } basket && !EndFit.Seats(scope.Input.Rope!, rope, basket, scope.Book.Pouring))
+        {
+            scope.Skip("seating", TestFindings.SeatingLittle);
+            return plan;
+        }
+
         if (proof.SeatingM is not { } read)
         {
             scope.Missing.Add(AuditPointers.Seating);
@@ -63,7 +77,7 @@ internal static class SeatingCheck
             scope.Find(outside, AuditPointers.Seating, Measure.Length(read), limit, [AuditPointers.ProofLoad]);
         }
 
-        scope.Show("seating", outside is null, outside ?? TestFindings.SeatingLittle, Measure.Length(read), limit);
+        scope.Weigh("seating", outside, TestFindings.SeatingLittle, Measure.Length(read), limit);
         return plan with { SeatingLowM = band.LowM, SeatingHighM = band.HighM };
     }
 }

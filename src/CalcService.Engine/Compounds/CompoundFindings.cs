@@ -17,7 +17,7 @@ public static class CompoundFindings
 
     public static FindingDefinition ReadingMissing { get; } = Unknown("reading-missing", Actor.Crew,
         "A reading that a safety rule needs is missing. It is never taken from another reading.",
-        "{reading} is not given.",
+        "Not given: {reading}.",
         "Read it and send it.");
 
     public static FindingDefinition SheetSilent { get; } = Unknown("sheet-silent", Actor.Lead,
@@ -67,8 +67,8 @@ public static class CompoundFindings
         Curing.LotSpread.Source, Curing.LotSpread, Curing.ObservationSpread, Curing.OutOfFamily);
 
     public static FindingDefinition GelSeenInCup { get; } = Caution("gel-seen-in-cup", Actor.Crew,
-        "A gel seen in a cup says little about the cone: the cup warms itself, the cone is cooled by its steel. It changes no time.",
-        "The gel was seen in a cup; the cone's times stay as the sheet gives them.",
+        "A gel seen in a cup or in the vessel says little about the cone: the mix warms itself, the cone is cooled by its steel. It can make times later only.",
+        "The gel was seen in the {place}; it makes no time of the cone earlier.",
         "Look at the cone itself before anybody moves the rope.",
         Source.CommonPractice);
 
@@ -77,6 +77,12 @@ public static class CompoundFindings
         "It is not said whether the gel was seen in the cone, at its mouth or in a cup.",
         "Give seenIn.",
         Source.CommonPractice);
+
+    public static FindingDefinition PouredLate { get; } = Define("poured-beyond-pot-life", Actor.Lead, [Severity.Stop, Severity.Unknown],
+        "A basket is not full yet when the pot life ends: compound that thickens doesn't flow between the wires. Unknown where the pot life rests on a gel time read beyond the sheet's rows.",
+        "The last basket is full {measured} after mixing; the pot life is {limit}.",
+        "Before the pour: mix less at a time or fill faster. After it: take the end out of use until a competent person has decided; where the pot life is certain, make it again.",
+        Source.DataSheet("potLife"));
 
     public static FindingDefinition GelBeforePourEnds { get; } = Stop("gel-before-pour-ends", Actor.Lead,
         "The compound gelled, or can gel, while baskets are still being filled.",

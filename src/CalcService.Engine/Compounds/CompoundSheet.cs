@@ -1,3 +1,4 @@
+using CalcService.Engine.Findings;
 namespace CalcService.Engine.Compounds;
 
 /// <summary>A kit of the compound: resin with its hardener, mixed whole or not at all.</summary>
@@ -224,6 +225,10 @@ public sealed record CompoundSheet
 
     /// <summary>Whether the sheet is invented, for demonstration only.</summary>
     public bool Demonstration { get; init; }
+
+    /// <summary>Whether the pouring range holds this temperature; true too where the sheet has none.</summary>
+    public bool AllowsPouringAt(double kelvins) =>
+        Pouring is not { } range || !(Judged.IsBelow(kelvins, range.MinimumK) || Judged.IsAbove(kelvins, range.MaximumK));
 
     /// <summary>
     /// Doses for each kit at a temperature: bands hold from their lower edge up to below the upper one, the last

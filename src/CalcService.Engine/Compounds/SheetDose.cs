@@ -29,7 +29,12 @@ internal sealed record SheetDose(int PerKit, Reading By)
 
         if (sheet.DosesPerKitAt(decides.K) is not { } doses)
         {
-            scope.Find(CompoundFindings.DoseUnknown, decides.Pointer, Measure.Temperature(decides.K), related: [Bands]);
+            // No dose is asked of a sheet that forbids to pour at this temperature, which is a stop of its own.
+            if (sheet.AllowsPouringAt(decides.K))
+            {
+                scope.Find(CompoundFindings.DoseUnknown, decides.Pointer, Measure.Temperature(decides.K), related: [Bands]);
+            }
+
             return null;
         }
 

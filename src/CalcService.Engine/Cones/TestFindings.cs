@@ -59,6 +59,18 @@ public static class TestFindings
         "Check hardness and bore, hold the load and watch whether it stops.",
         Model, Matching.Friction.Low, Matching.Friction.High, Rules.ShrinkageSpread);
 
+    public static FindingDefinition SeatingContradicts { get; } = Unknown("seating-contradicts", Actor.Lead,
+        "A cone moves toward the small end, and further under more load. A reading below zero, or one that falls while the load rises, is a slip of sign, gauge or pen: it proves nothing.",
+        "The seating of {measured} is less than {limit}, where it stood under less load or none.",
+        "Check gauge and zero, and read again under load.",
+        Moves);
+
+    public static FindingDefinition SeatedThrough { get; } = Stop("seated-through", Actor.Lead,
+        "The cone moved by more than the diameter of its rope: it is being drawn through the basket, or the rope out of the cone.",
+        "The cone moved {measured}; the rope is {limit} thick.",
+        "Unload and keep away. The end is cut off and made again, and the socket looked at; where the reading is a slip, correct it and send it again.",
+        Moves);
+
     public static FindingDefinition SeatingNotComputed { get; } = Caution("seating-not-computed", Actor.Lead,
         "How far the cone may be expected to seat could not be computed.",
         "The expected seating is not computed: {why}.",
@@ -66,11 +78,13 @@ public static class TestFindings
         Model, Matching.Friction.Low, Matching.Friction.High, Matching.ShrinkageShare, Matching.WallRatio, Matching.RadialStiffening, Rules.ShrinkageSpread, Rules.Steps[0], Rules.Steps[1], Rules.Steps[2], Rules.Steps[3]);
 
     internal static IReadOnlyList<FindingDefinition> All =>
-        [WireSlipped, Cracked, Creeps, TestLoadShort, TestLoadOver, SeatingNotRead, SeatingPlaceUnknown, SeatingLittle, SeatingMuch, SeatingNotComputed];
+        [WireSlipped, Cracked, Creeps, TestLoadShort, TestLoadOver, SeatingNotRead, SeatingPlaceUnknown, SeatingLittle, SeatingMuch, SeatingContradicts, SeatedThrough, SeatingNotComputed];
 
     private static ProofRules Rules => ProofRules2026Dec.Rules;
 
     private static MatchingRules Matching => MatchingRules2026Dec.Rules;
+
+    private static Source Moves => new("a cone moves toward its small end, by millimetres", "docs/proof-load-evaluations.md", Basis.Derived);
 
     private static Source Model => new("load transfer in the cone", "docs/termination-matches.md", Basis.Derived);
 }

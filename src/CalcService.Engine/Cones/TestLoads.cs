@@ -19,16 +19,36 @@ public readonly record struct TestLoads(double LeastN, double MostN)
         : (null, LeastN);
 
     /// <summary>P = k·W: the rated load, pulled straight, times the factor of the rule set; in N.</summary>
-    [Formula("required-proof-load", "DOE-STD-1090-96; NAVEDTRA 14080", "11.3.2.2, 15.4.7.1; chapter 3, proof testing slings", Basis.Published, Symbol = "P", Name = "required proof load",
+    [Formula("required-proof-load", "NAVEDTRA 14080", "chapter 3, proof testing slings", Basis.Published, Symbol = "P", Name = "required proof load",
         Expression = "k·W", Kind = QuantityKind.Force, Range = "one leg, pulled straight")]
     public static double RequiredN(double ratedLoadN, double factor, Trace trace) =>
         trace.Step("required-proof-load", factor * ratedLoadN, new("k", Measure.Count(factor)), new("W", Measure.Force(ratedLoadN)));
+
+    /// <summary>What stands against a proof load that is meant where a rule asks for at least so much.</summary>
+    internal static FindingDefinition? AgainstRule(double loadN, double requiredN) => Judged.IsBelow(loadN, requiredN) ? LoadFindings.ProofBelowRule : null;
 
     /// <summary>What stands against a proof load, meant or read, in a socket with this rating.</summary>
     internal static FindingDefinition? AgainstRating(double loadN, double ratingN) =>
         Judged.IsAbove(loadN, ratingN) ? LoadFindings.ProofAboveRating : null;
 
-    /// <summary>What stands against a proof load, meant or read, on a rope with this breaking force.</summary>
-    internal static FindingDefinition? AgainstRope(double loadN, double breakingN, MatchingRules rules) =>
-        Judged.IsAbove(loadN, rules.ProofShare.Si * breakingN) ? LoadFindings.ProofAboveShare : null;
+    /// <summary>
+    /// What stands against a proof load, meant or read, on a rope with this breaking force: found in the same words in every room. A rope may
+    /// break at its breaking force, so that much is too much.
+    /// </summary>
+    internal static FindingDefinition? CheckRope(RoomScope scope, double loadN, double breakingN, MatchingRules rules, string pointer, string breakingAt)
+    {
+        var shareN = ShareN(breakingN, rules);
+        (FindingDefinition Against, double LimitN)? found = !Judged.IsBelow(loadN, breakingN) ? (LoadFindings.ProofBreaks, breakingN)
+            : Judged.IsAbove(loadN, shareN) ? (LoadFindings.ProofAboveShare, shareN)
+            : null;
+        if (found is var (against, limitN))
+        {
+            scope.Find(against, pointer, Measure.Force(loadN), Measure.Force(limitN), [breakingAt], words: new FindingWord("excess", Measure.Force(loadN - limitN)));
+        }
+
+        return found?.Against;
+    }
+
+    /// <summary>The share of the rope's breaking force that a proof load is meant to keep within.</summary>
+    internal static double ShareN(double breakingN, MatchingRules rules) => rules.ProofShare.Si * breakingN;
 }

@@ -13,6 +13,7 @@ internal sealed class CoupledCones
     private readonly CureScope _scope;
     private readonly ConeCure?[] _cones;
     private readonly Dictionary<(ConeKind Kind, double Slower), ModelledCone?> _known = [];
+    private readonly Dictionary<(ConeKind Kind, double Slower, double UntilS), IReadOnlyList<ConeMoment>?> _curves = [];
     private readonly Dictionary<(ConeKind Kind, double UntilS), TemperatureHistory?> _coldest = [];
     private bool _isSpent;
 
@@ -42,6 +43,18 @@ internal sealed class CoupledCones
             _scope.Trace.Of = _scope.Input.Ends[index].Id;
             _known[key] = known = Paid(cone.At(slower, slower == 1 ? _scope.Trace : Trace.None));
             _scope.Trace.Of = "";
+        }
+
+        return known;
+    }
+
+    /// <summary>The expected cure of an end over time; null where it can't be followed.</summary>
+    public IReadOnlyList<ConeMoment>? Curve(int index, double slower, double untilS)
+    {
+        var key = (KindOf(index), slower, untilS);
+        if (!_curves.TryGetValue(key, out var known) && Of(index) is { } cone)
+        {
+            _curves[key] = known = Paid(cone.Curve(slower, untilS));
         }
 
         return known;

@@ -10,6 +10,7 @@ internal static class CurePointers
     public const string LowestCure = "/compound/sheet/lowestCure";
     public const string MinimumHold = "/compound/sheet/minimumHold";
     public const string PeakLimit = "/compound/sheet/peakLimit";
+    public const string Hardness = "/compound/sheet/hardness";
     public const string SheetDoses = "/compound/sheet/doses";
     public const string Doses = "/doses";
     public const string MixedAt = "/mixedAt";

@@ -18,13 +18,13 @@ internal static class CureReadings
 
         if (conditions.AirSeries.Count == 0)
         {
-            scope.Find(CompoundFindings.ReadingMissing, CurePointers.Air, words: new FindingWord("reading", "Air temperature"));
+            scope.Find(CompoundFindings.ReadingMissing, CurePointers.Air, words: new FindingWord("reading", "air temperature"));
             return null;
         }
 
         var history = new TemperatureHistory(
             [.. conditions.AirSeries.Select(point => (point.At - mixedAt).TotalSeconds)], [.. conditions.AirSeries.Select(point => point.Kelvins)]);
-        if (!history.Covers(0))
+        if (!history.Covers(0) || history.EndS <= 0)
         {
             scope.Find(CuringFindings.ForecastMissesMixing, CurePointers.AirSeries, related: [CurePointers.MixedAt]);
             return null;
@@ -45,8 +45,8 @@ internal static class CureReadings
         var conditions = scope.Input.Conditions;
         var (airRead, steel, compound) = Read(scope, air?.At(0));
         scope.CheckPouringRange(scope.Input.Compound, Reading.Taken(airRead, steel, compound));
-        AskReading(scope, "Steel", conditions.SteelK, CurePointers.Steel);
-        AskReading(scope, "Compound", conditions.CompoundK, CurePointers.Compound);
+        AskReading(scope, "steel", conditions.SteelK, CurePointers.Steel);
+        AskReading(scope, "compound", conditions.CompoundK, CurePointers.Compound);
         if (scope.Input.Compound.Pouring is null)
         {
             scope.SheetSilent(CurePointers.PouringRange, "pouring range");
@@ -85,7 +85,7 @@ internal static class CureReadings
         return SheetDose.Decides(scope.Input.Compound, air, steel, compound) is { } decides ? scope.Input.Compound.DosesPerKitAt(decides.K) : null;
     }
 
-    private static (Reading? Air, Reading? Steel, Reading? Compound) Read(CureScope scope, double? airK) => (
+    public static (Reading? Air, Reading? Steel, Reading? Compound) Read(CureScope scope, double? airK) => (
         Reading.Of(Reading.Air, CurePointers.Air, airK),
         Reading.Of(Reading.Steel, CurePointers.Steel, scope.Input.Conditions.SteelK),
         Reading.Of(Reading.Compound, CurePointers.Compound, scope.Input.Conditions.CompoundK));

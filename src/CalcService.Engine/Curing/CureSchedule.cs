@@ -33,6 +33,11 @@ public static class CureSchedule
 
         CheckFit(scope);
         CheckStated(scope);
+        if (input.Compound.Hardness is { } hardness)
+        {
+            scope.Find(ReleaseFindings.HardnessAsked, CurePointers.Hardness, limit: Measure.Count(hardness.Minimum), words: new FindingWord("method", hardness.Method));
+        }
+
         var air = CureReadings.Air(scope);
         CureReadings.Check(scope, air);
         var dose = CureReadings.Dose(scope, air);
@@ -72,8 +77,15 @@ public static class CureSchedule
             return null;
         }
 
-        return cones is null ? (UniformCure.Of(scope, kinetics, times, releases.Lot, release), release)
-            : cones.At(index, release.Slower) is { } cone ? (CoupledEnd.Of(scope, cone, release), release)
+        if (cones is null)
+        {
+            return (UniformCure.Of(scope, kinetics, times, releases.Lot, release), release);
+        }
+
+        // The picture reaches to the load, which the sheet may let wait longer than the model.
+        return cones.At(index, release.Slower) is { } cone && cones.Of(index) is { } model
+            && cones.Curve(index, release.Slower, Math.Max(cone.FullS ?? times.Air.EndS, release.LoadS ?? times.Air.EndS)) is { } curve
+            ? (CoupledEnd.Of(scope, cone, release, curve, model.GelOf(curve)), release)
             : null;
     }
 
@@ -87,13 +99,29 @@ public static class CureSchedule
             {
                 SocketBreakingForceN = end.SocketBreakingForceN, Metal = end.Metal, RopeRange = end.RopeRange,
             }.Check();
+            if (end.Bore is { } bore)
+            {
+                scope.CheckBore(bore, pointer);
+            }
         }
     }
 
     /// <summary>A pour plan asks for what nobody said of an end; what somebody said to be unknown doesn't pass here either.</summary>
     private static void CheckStated(CureScope scope) => scope.CheckStated(scope.Input.Purpose, scope.Input.Ends
-        .Select((end, i) => (end.Metal, At: $"{CurePointers.Ends}/{i}/socket/material/kind")).Where(end => end.Metal == SocketMetal.Unknown)
-        .Select(end => StatedFact.Of(end.At, "what the socket is made of", end.Metal, isNeeded: false)));
+        .SelectMany((end, i) => SaidUnknown(end, $"{CurePointers.Ends}/{i}/socket")));
+
+    private static IEnumerable<StatedFact> SaidUnknown(CureEnd end, string at)
+    {
+        if (end.Bore == BoreState.Unknown)
+        {
+            yield return StatedFact.Of(at + "/bore", "the state of the bore", end.Bore, isNeeded: true);
+        }
+
+        if (end.Metal == SocketMetal.Unknown)
+        {
+            yield return StatedFact.Of(at + "/material/kind", "what the socket is made of", end.Metal, isNeeded: false);
+        }
+    }
 
     private static CuredEnd Unknown(CureEnd end) =>
         new() { Id = end.Id, Quantity = end.Quantity, GelAt = new(null, null, null), GovernedBy = new(null, null, null, null) };

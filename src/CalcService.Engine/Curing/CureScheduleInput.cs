@@ -27,6 +27,9 @@ public sealed record CureConditions
 /// <summary>Equal rope ends in equal sockets.</summary>
 public sealed record CureEnd(string Id, int Quantity, Rope Rope, Basket Basket)
 {
+    /// <summary>State of the bore; null where nobody said.</summary>
+    public BoreState? Bore { get; init; }
+
     /// <summary>Outside of the socket at its small end.</summary>
     public double? OuterAtSmallEndM { get; init; }
 

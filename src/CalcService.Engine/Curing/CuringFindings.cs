@@ -1,6 +1,7 @@
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
+using CalcService.Engine.Releases;
 using CalcService.Engine.Rules;
 using CalcService.Engine.Rules.Edition202612;
 using CalcService.Engine.Sockets;
@@ -36,6 +37,6 @@ public static partial class CuringFindings
     private static IReadOnlyList<FindingDefinition> Shared =>
     [
         CompoundFindings.Demonstration, CompoundFindings.SheetSilent, CompoundFindings.ReadingMissing, CompoundFindings.OutsidePouringRange, CompoundFindings.DoseUnknown, CompoundFindings.DoseContradictsSheet, DoseFindings.DoseAboveMaximum,
-        CompoundFindings.GelTimeUnknown, CompoundFindings.GelBeforePourEnds, CompoundFindings.GelTimeExtrapolated, CompoundFindings.GelTimeFromOnePoint, StatedFacts.NotStated, .. Fit,
+        CompoundFindings.GelTimeUnknown, CompoundFindings.GelBeforePourEnds, CompoundFindings.PouredLate, BroomFindings.BoreNotClean, ReleaseFindings.HardnessAsked, CompoundFindings.GelTimeExtrapolated, CompoundFindings.GelTimeFromOnePoint, StatedFacts.NotStated, .. Fit,
     ];
 }

@@ -33,6 +33,24 @@ internal static class ForecastChecks
         {
             scope.Find(CompoundFindings.GelBeforePourEnds, CurePointers.PourTime, Measure.Duration(gel), Measure.Duration(pour), [CurePointers.Compound, CurePointers.Air]);
         }
+        else
+        {
+            CheckPotLife(scope, kinetics.Doses, times.Air);
+        }
+    }
+
+    /// <summary>As plan and audit have it. A gel that was seen in cone or mouth makes a stop on a guess an open question.</summary>
+    private static void CheckPotLife(CureScope scope, int doses, TemperatureHistory air)
+    {
+        var (airRead, _, compound) = CureReadings.Read(scope, air.At(0));
+        var vessel = scope.Input.Observations.FirstOrDefault(seen => seen.SeenIn == GelPlace.Vessel) is { } gel ? (gel.GelAt - scope.Input.MixedAt).TotalSeconds : (double?)null;
+        if (scope.Input.PourTimeS is { } pour && PotLife.OfMix(scope.Input.Compound, doses, scope.Book.Pouring, airRead, compound, vessel, scope.Trace) is var (life, isGuess)
+            && Judged.IsAbove(pour, life))
+        {
+            var isOpen = isGuess && scope.Input.Observations.Any(seen => seen.SeenIn is GelPlace.Cone or GelPlace.Mouth);
+            scope.Find(CompoundFindings.PouredLate, CurePointers.PourTime, Measure.Duration(pour), Measure.Duration(life), [CurePointers.Compound, CurePointers.Air],
+                isOpen ? Severity.Unknown : Severity.Stop);
+        }
     }
 
     /// <summary>Without all readings there is no release; whether the forecast would reach, the air alone tells.</summary>
@@ -51,7 +69,7 @@ internal static class ForecastChecks
             scope.Find(CuringFindings.GelNotReached, pointer, limit: Measure.Duration(air.EndS), related: [CurePointers.GelTimes]);
         }
 
-        if (!isReleased)
+        else if (!isReleased)
         {
             scope.Find(isSeries ? CuringFindings.ForecastTooShort : CuringFindings.FullStrengthNotReached, pointer, limit: Measure.Duration(air.EndS),
                 related: [CurePointers.FullStrength]);

@@ -25,7 +25,7 @@ internal static class ObservedGels
             var index = scope.Input.Ends.Select((end, at) => (end, at)).First(pair => pair.end.Id == observation.End).at;
             if (gel.IsOfMix)
             {
-                scope.Find(CompoundFindings.GelSeenInCup, pointer + "/seenIn", related: [pointer + "/gelAt"]);
+                scope.Find(CompoundFindings.GelSeenInCup, pointer + "/seenIn", related: [pointer + "/gelAt"], words: new FindingWord("place", gel.Place == GelPlace.Cup ? "cup" : "vessel"));
             }
             else if (gel.Place == GelPlace.Unknown)
             {

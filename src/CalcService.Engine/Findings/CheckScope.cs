@@ -25,6 +25,16 @@ internal abstract record CheckScope(Budget Budget) : RoomScope(Budget)
     public void Write(string id, CheckOutcome outcome, FindingDefinition rule, Measure? measured = null, Measure? limit = null, Source? source = null, IReadOnlyList<string>? missing = null) =>
         Checks.Add(new(id, outcome, measured, limit, source ?? rule.Source, missing ?? [], rule.Code));
 
+    /// <summary>
+    /// A check that comes out as heavy as what stands against it: only a stop fails, since no row may forbid what the decision allows. What asks
+    /// for care or lacks a fact leaves it open.
+    /// </summary>
+    public void Weigh(string id, FindingDefinition? against, FindingDefinition rule, Measure? measured = null, Measure? limit = null, IReadOnlyList<string>? missing = null)
+    {
+        var outcome = against is null ? CheckOutcome.Pass : against.Severities[0] == Severity.Stop ? CheckOutcome.Fail : CheckOutcome.Undetermined;
+        Write(id, outcome, against ?? rule, measured, limit, missing: missing);
+    }
+
     /// <summary>A check that is of no use here.</summary>
     public void Skip(string id, FindingDefinition rule, Measure? measured = null) => Write(id, CheckOutcome.NotApplicable, rule, measured);
 

@@ -14,7 +14,7 @@ public enum CheckOutcome
     /// <summary>There is nothing to check here, or no limit is set for it.</summary>
     NotApplicable,
 
-    /// <summary>A fact is missing.</summary>
+    /// <summary>A fact is missing, or what was found asks for care and decides nothing by itself; the finding of its rule says which.</summary>
     Undetermined,
 }
 

@@ -71,8 +71,9 @@ internal static class HistoryChecks
     public static NextDue? CheckAge(InspectionScope scope)
     {
         var (input, rule) = (scope.Input, scope.Rules.ResocketAfter);
-        // The law speaks of ends that don't run onto a drum.
-        if (input.RuleSet != InspectionRules.Platform || input.IsAtDrum == true)
+        var isPlatform = input.RuleSet == InspectionRules.Platform;
+        // The law speaks of ends that don't run onto a drum. Of a machine that it isn't written for nobody has to say a day.
+        if (input.IsAtDrum == true || (!isPlatform && input.SocketedOn is null))
         {
             scope.Check("resocketing", CheckOutcome.NotApplicable, Severity.Note, rule);
             return null;
@@ -88,6 +89,17 @@ internal static class HistoryChecks
         var due = made.AddMonths((int)rule.Si);
         var age = Measure.Months(WholeMonths(made, input.AssessedOn));
         var overdue = input.AssessedOn > due;
+        if (!isPlatform)
+        {
+            scope.Check("resocketing", overdue ? CheckOutcome.Undetermined : CheckOutcome.Pass, Severity.Unknown, rule, age, age.Si / rule.Si, overdue ? [InspectionPointers.RuleSet] : []);
+            if (overdue)
+            {
+                scope.SayElsewhere(InspectionPointers.SocketedOn, rule, age, ["/assessedOn"]);
+            }
+
+            return null;
+        }
+
         scope.Check("resocketing", overdue ? CheckOutcome.Fail : CheckOutcome.Pass, Severity.Stop, rule, age, age.Si / rule.Si);
         if (overdue)
         {
@@ -101,7 +113,8 @@ internal static class HistoryChecks
     public static void CheckAttachment(InspectionScope scope)
     {
         var (evidence, rule) = (scope.Input.Attachment, scope.Book.Matching.MineAttachment);
-        if (scope.Input.RuleSet != MatchingRules.MineHoist)
+        var isMine = scope.Input.RuleSet == MatchingRules.MineHoist;
+        if (!isMine && evidence is { ResinByDesign: null, Efficiency: null })
         {
             scope.Check("attachment", CheckOutcome.NotApplicable, Severity.Note, rule);
             return;
@@ -115,7 +128,7 @@ internal static class HistoryChecks
         }
         else if (evidence.ResinByDesign == false)
         {
-            scope.Find(MineFindings.MediumNotByDesign, InspectionPointers.ByDesign);
+            scope.Find(MineFindings.MediumNotByDesign, InspectionPointers.ByDesign, severity: isMine ? Severity.Stop : Severity.Unknown);
         }
 
         var weak = evidence.Efficiency is { } share && Judged.IsBelow(share, least.Si);
@@ -123,14 +136,26 @@ internal static class HistoryChecks
         {
             missing.Add((InspectionPointers.Efficiency, MineFindings.Holds));
         }
-        else if (weak)
+        else if (weak && isMine)
         {
             scope.Find(MineFindings.AttachmentWeak, InspectionPointers.Efficiency, Measure.Fraction(evidence.Efficiency.Value), least);
         }
+        else if (weak)
+        {
+            scope.SayElsewhere(InspectionPointers.Efficiency, rule, Measure.Fraction(evidence.Efficiency.Value), []);
+        }
 
-        MineFindings.Miss(scope, missing);
-        scope.Check("attachment", weak || evidence.ResinByDesign == false ? CheckOutcome.Fail : missing.Count > 0 ? CheckOutcome.Undetermined : CheckOutcome.Pass,
-            Severity.Stop, rule, evidence.Efficiency is { } held ? Measure.Fraction(held) : null, least.Si / evidence.Efficiency, [.. missing.Select(one => one.Pointer)]);
+        var isBad = weak || evidence.ResinByDesign == false;
+        // Only a mine's law asks for what nobody said.
+        if (isMine)
+        {
+            MineFindings.Miss(scope, missing);
+        }
+
+        var outcome = isBad ? isMine ? CheckOutcome.Fail : CheckOutcome.Undetermined : isMine && missing.Count > 0 ? CheckOutcome.Undetermined : CheckOutcome.Pass;
+        string[] open = isMine ? [.. missing.Select(one => one.Pointer)] : isBad ? [InspectionPointers.RuleSet] : [];
+        scope.Check("attachment", outcome, isMine ? Severity.Stop : Severity.Unknown, rule, evidence.Efficiency is { } held ? Measure.Fraction(held) : null,
+            least.Si / evidence.Efficiency, open);
     }
 
     private static int WholeMonths(DateOnly from, DateOnly to)

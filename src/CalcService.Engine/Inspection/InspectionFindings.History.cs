@@ -1,5 +1,7 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
+using CalcService.Engine.Rules.Edition202612;
+using CalcService.Engine.Sockets;
 using static CalcService.Engine.Findings.FindingKinds;
 
 namespace CalcService.Engine.Inspection;
@@ -7,7 +9,7 @@ namespace CalcService.Engine.Inspection;
 /// <content>Findings of sizes, heat, substances, time and evidence.</content>
 public static partial class InspectionFindings
 {
-    private static IReadOnlyList<FindingDefinition> Sizes => [DiameterReduced, DiameterMissing, StrengthLost];
+    private static IReadOnlyList<FindingDefinition> Sizes => [DiameterReduced, DiameterMissing, DiameterImplausible, StrengthLost, BoundFindings.RopeThick];
 
     private static IReadOnlyList<FindingDefinition> History =>
     [
@@ -26,6 +28,12 @@ public static partial class InspectionFindings
         "The {which} diameter is not given.",
         "Measure the rope, and take the baseline from its first record.",
         Rules.NominalDiameterLoss, Rules.BaselineDiameterLoss);
+
+    public static FindingDefinition DiameterImplausible { get; } = Unknown("diameter-implausible", Actor.Inspector,
+        "A diameter that no rope of this size has, now or when new: a slip of the pen, another rope, or a rope that swells. What it has lost can't be told from it.",
+        "The {which} diameter of {measured} is not that of a rope of {nominal}: {limit} is as far as it goes.",
+        "Measure again, over the crowns, and compare rope and record; until then leave the end unloaded.",
+        PouringRules2026Dec.Rules.Fit.Thinning, PouringRules2026Dec.Rules.Fit.Thickening);
 
     public static FindingDefinition StrengthLost { get; } = Stop("strength-lost", Actor.Inspector,
         "A nondestructive test found more loss of strength than the rule allows.",

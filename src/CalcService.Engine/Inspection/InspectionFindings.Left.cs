@@ -17,7 +17,7 @@ public static partial class InspectionFindings
 
     public static FindingDefinition DrumTurnsFew { get; } = Stop("drum-turns-few", Actor.Inspector,
         "Fewer turns stay on the drum than hold the rope.",
-        "{measured} turns stay on the drum; at least {limit} are asked for.",
+        "Turns that stay on the drum: {measured}; at least {limit} are asked for.",
         "Shorten the working length or fit a longer rope.",
         Rules.DrumTurns.Source, Rules.DrumTurns);
 

@@ -1,5 +1,6 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
+using CalcService.Engine.Rules.Edition202612;
 using static CalcService.Engine.Findings.FindingKinds;
 
 namespace CalcService.Engine.Inspection;
@@ -35,7 +36,8 @@ public static partial class InspectionFindings
         "A limit is exceeded that the named rule set doesn't have and another has. Whether it holds for this machine is for a person to say: until then the end doesn't pass.",
         "{measured} found: {rule} ({limit}), by {document}, {clause}. The named rule set has no limit of its own for it.",
         "Leave the end unloaded. Have a competent person read that clause and the code that holds for the machine and decide, or name the rule set that holds.",
-        [.. Rules.BrokenWires.Select(rule => rule.Limit), Rules.NominalDiameterLoss, Rules.BaselineDiameterLoss, Rules.StrengthLoss, Rules.DrumTurns]);
+        [.. Rules.BrokenWires.Select(rule => rule.Limit), Rules.NominalDiameterLoss, Rules.BaselineDiameterLoss, Rules.StrengthLoss, Rules.DrumTurns, Rules.ResocketAfter,
+            MatchingRules2026Dec.Rules.MineAttachment]);
 
     public static FindingDefinition CoreBroken { get; } = Caution("core-wires-broken", Actor.Inspector,
         "Broken wires of the core are seldom seen and point to more.",

@@ -33,7 +33,7 @@ public sealed record InspectionCheck(string Id, CheckOutcome Outcome, Severity S
 }
 
 /// <summary>Whether enough rope is left.</summary>
-/// <param name="TurnsAfterCut">Turns on the drum after the cut; null where they are not known.</param>
+/// <param name="TurnsAfterCut">Turns on the drum after the cut; null where they, or what has to be cut off, are not known.</param>
 /// <param name="Enough">Null where nobody can say.</param>
 public sealed record RopeLeft(double? TurnsAfterCut, bool? Enough);
 

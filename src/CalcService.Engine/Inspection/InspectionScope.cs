@@ -29,7 +29,14 @@ internal sealed record InspectionScope(InspectionInput Input, RuleBook Book, Bud
 
     /// <summary>Says that a limit is exceeded: by the room's own finding where it holds, else that somebody has to read its clause.</summary>
     public void Exceed(FindingDefinition definition, string pointer, RuleLimit limit, Measure measured, IReadOnlyList<string> related) =>
-        Find(Holds(limit) ? definition : InspectionFindings.LimitElsewhere, pointer, measured, limit.Value, related, source: limit.Source,
+        Exceed(Holds(limit) ? definition : InspectionFindings.LimitElsewhere, pointer, measured, limit, related);
+
+    /// <summary>Says that the limit of a law for other machines is exceeded, and that somebody has to read its clause.</summary>
+    public void SayElsewhere(string pointer, RuleLimit limit, Measure measured, IReadOnlyList<string> related) =>
+        Exceed(InspectionFindings.LimitElsewhere, pointer, measured, limit, related);
+
+    private void Exceed(FindingDefinition definition, string pointer, Measure measured, RuleLimit limit, IReadOnlyList<string> related) =>
+        Find(definition, pointer, measured, limit.Value, related, source: limit.Source,
             words: [new("rule", limit.Text), new("document", limit.Source.Document), new("clause", limit.Source.Clause)]);
 
     private List<(string Pointer, string What)> NotLookedAt { get; } = [];

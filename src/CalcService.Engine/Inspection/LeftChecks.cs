@@ -8,8 +8,9 @@ namespace CalcService.Engine.Inspection;
 public static class LeftChecks
 {
     /// <param name="scope">The inspection.</param>
-    /// <param name="damageM">How far the damage reaches that a cut would take away; null where no cut helps.</param>
-    internal static (double? CutM, RopeLeft Left) Check(InspectionScope scope, double? damageM)
+    /// <param name="damageM">How far the damage reaches that a cut would take away; null where no cut helps, or nobody knows.</param>
+    /// <param name="isReachKnown">Whether that is all that has to go.</param>
+    internal static (double? CutM, RopeLeft Left) Check(InspectionScope scope, double? damageM, bool isReachKnown)
     {
         var (input, rule) = (scope.Input, scope.Rules.DrumTurns);
         double? cut = damageM is { } reach ? reach + scope.Rules.CutBeyond.Si : null;
@@ -60,8 +61,9 @@ public static class LeftChecks
         }
 
         bool? enough = lengthEnough == false || drumEnough == false ? false : lengthEnough ?? drumEnough;
-        // Turns that were counted, and of which nobody knows whether they are enough, leave it open.
-        return (cut, new(turns, enough == true && drumEnough is null && input.DrumTurnsLeft is not null ? null : enough));
+        // Turns that were counted, and of which nobody knows whether they are enough, leave it open; so does a cut that may have to be longer.
+        var isOpen = !isReachKnown || (drumEnough is null && input.DrumTurnsLeft is not null);
+        return (cut, new(cut is null && !isReachKnown ? null : turns, enough == true && isOpen ? null : enough));
     }
 
     /// <summary>n′ = n − l/(π·D): full turns on a drum of diameter D (m, to the middle of the rope) after l (m) is cut off.</summary>

@@ -7,6 +7,10 @@ namespace CalcService.Engine.Inspection;
 /// <summary>May an end in service go on serving.</summary>
 public static class ServiceInspection
 {
+    private static readonly FindingDefinition[] NoCutHelps = [InspectionFindings.DiameterReduced, InspectionFindings.StrengthLost];
+
+    private static readonly FindingDefinition[] OfTheRope = [InspectionFindings.BrokenWires, .. NoCutHelps];
+
     /// <summary>Judges an inspection.</summary>
     /// <param name="input">The end and what was found.</param>
     /// <param name="rules">The edition whose limits hold.</param>
@@ -28,17 +32,19 @@ public static class ServiceInspection
         }
 
         var wires = WireChecks.Check(scope);
-        var endIsBad = ConditionChecks.Check(scope);
+        ConditionChecks.Check(scope);
         scope.SayMissed();
         SizeChecks.Check(scope);
         HistoryChecks.CheckHeat(scope);
         HistoryChecks.CheckChemicals(scope);
         var due = HistoryChecks.CheckAge(scope);
         HistoryChecks.CheckAttachment(scope);
-        var isDue = scope.Checks.Any(check => check is { Id: "resocketing", Outcome: CheckOutcome.Fail });
-        // Damage at the end is at the mouth; broken wires reach as far as they were found, where anybody said.
-        double? damage = wires ?? (endIsBad || isDue ? 0 : null);
-        var (cut, left) = LeftChecks.Check(scope, damage);
+        // What is wrong with the end is cut off at the mouth; broken wires reach as far as they were found, where anybody said.
+        var onTheEnd = scope.Findings.Sorted().Where(IsOnTheEnd).ToArray();
+        var stops = onTheEnd.Where(finding => finding.Severity == Severity.Stop).Select(finding => finding.Definition).ToArray();
+        double? damage = wires.ReachM ?? (stops.Except(OfTheRope).Any() ? 0 : null);
+        var isReachKnown = (!wires.Rejects || wires.IsWhole) && !stops.Intersect(NoCutHelps).Any() && onTheEnd.All(finding => finding.Severity != Severity.Unknown);
+        var (cut, left) = LeftChecks.Check(scope, damage, isReachKnown);
         var findings = scope.Findings.Sorted();
         var result = new InspectionResult
         {

@@ -17,8 +17,10 @@ internal static class WireChecks
         public double Use => Count / Row.Rule.Limit.Si;
     }
 
-    /// <returns>The farthest broken wire of known place where a row rejects; else null.</returns>
-    public static double? Check(InspectionScope scope)
+    /// <summary>Any place where wires can be broken.</summary>
+    private static readonly WirePlace[] Places = [.. Enum.GetValues<WirePlace>().Where(place => place != WirePlace.Unknown)];
+
+    public static WireDamage Check(InspectionScope scope)
     {
         var rows = WireRow.Of(scope);
         if (scope.Input.BrokenWires is not { } wires)
@@ -29,7 +31,7 @@ internal static class WireChecks
                 scope.Check(row.Rule.Id, CheckOutcome.Undetermined, Severity.Unknown, row.Rule.Limit, missing: [InspectionPointers.Wires]);
             }
 
-            return null;
+            return default;
         }
 
         if (wires.Any(one => one.Place == WirePlace.Core))
@@ -45,8 +47,33 @@ internal static class WireChecks
 
         // Where a question is answered by what is certain, what is not placed changes nothing.
         var answered = verdicts.Where(one => one.Missing.Count == 0).Select(one => one.Row.Question).ToHashSet();
-        SayUnplaced(scope, [.. verdicts.Where(one => one.Missing.Count > 0 && !answered.Contains(one.Row.Question))]);
-        return verdicts.Any(one => one.Outcome == CheckOutcome.Fail) ? wires.Select(WireCount.PlaceM).Max() : null;
+        var rejects = verdicts.Any(one => one.Outcome == CheckOutcome.Fail);
+        if (!rejects && wires.Select(group => Wherever(scope, rows, group)).FirstOrDefault(one => one is not null) is { } certain)
+        {
+            rejects = true;
+            Say(scope, certain);
+        }
+        else
+        {
+            SayUnplaced(scope, [.. verdicts.Where(one => one.Missing.Count > 0 && !answered.Contains(one.Row.Question))]);
+        }
+
+        return rejects ? new(true, wires.Select(WireCount.PlaceM).Max(), wires.All(group => WireCount.PlaceM(group) is not null)) : default;
+    }
+
+    /// <summary>Wires of unknown place that reject in any place they can be in: the mildest of those verdicts. Null where they would pass in one.</summary>
+    private static Verdict? Wherever(InspectionScope scope, IReadOnlyList<WireRow> rows, BrokenWires group)
+    {
+        if (group.Place != WirePlace.Unknown)
+        {
+            return null;
+        }
+
+        var holding = rows.Where(row => !row.HangsOnFunction && scope.Holds(row.Rule.Limit)).ToArray();
+        var worst = Places.Select(place => holding
+            .Select(row => new Verdict(row, CheckOutcome.Fail, WireCount.Of([group with { Place = place }], row.Rule.Window, scope.Input.Rope).Low, []))
+            .Where(one => !Judged.IsBelow(one.Count, one.Row.Rule.Limit.Si)).ToArray()).ToArray();
+        return worst.Any(verdicts => verdicts.Length == 0) ? null : worst.Select(Strictest).MinBy(one => one.Use);
     }
 
     /// <summary>Writes the check; null where it is passed.</summary>
@@ -131,3 +158,9 @@ internal static class WireChecks
         return missing.Count > 0 ? missing : [InspectionPointers.Wires];
     }
 }
+
+/// <summary>Broken wires that reject.</summary>
+/// <param name="Rejects">Whether any do.</param>
+/// <param name="ReachM">The farthest of known place; null where none is known.</param>
+/// <param name="IsWhole">Whether the place of all of them is known.</param>
+internal readonly record struct WireDamage(bool Rejects, double? ReachM, bool IsWhole);

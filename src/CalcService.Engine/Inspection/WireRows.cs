@@ -22,22 +22,29 @@ internal sealed record WireRow(BrokenWireRule Rule, int Question, bool HangsOnFu
     /// <summary>The rows for this rope; those of every function where nobody says what it does.</summary>
     public static IReadOnlyList<WireRow> Of(InspectionScope scope)
     {
-        var function = scope.Input.Rope.Function;
-        return function != RopeFunction.Unknown ? [.. For(scope, function)]
+        var rope = scope.Input.Rope;
+        return rope.Function != RopeFunction.Unknown ? [.. For(scope, rope.Function)]
             : [.. Known.SelectMany(one => For(scope, one)).DistinctBy(row => row.Rule)
-                .Select(row => row with { HangsOnFunction = Known.Except(row.Rule.Functions).Any() })];
+                .Select(row => row with { HangsOnFunction = Known.Except(row.Rule.Functions).Any() && !(IsOfResistant(row.Rule) && rope.IsRotationResistant == true) })];
     }
+
+    /// <summary>Rows of rotation resistant rope alone hold for it whatever else it does.</summary>
+    private static bool IsOfResistant(BrokenWireRule rule) => rule.Functions is [RopeFunction.RotationResistant];
 
     private static IEnumerable<WireRow> For(InspectionScope scope, RopeFunction function)
     {
-        var holding = scope.Rules.BrokenWires.Where(rule => rule.Functions.Contains(function)).ToArray();
+        var isResistant = scope.Input.Rope.IsRotationResistant == true;
+        var holding = scope.Rules.BrokenWires.Where(rule => rule.Functions.Contains(function) || (isResistant && IsOfResistant(rule))).ToArray();
         for (var question = 0; question < Questions.Length; question++)
         {
-            var rows = Array.FindAll(holding, rule => Questions[question].Contains(rule.Window));
-            var own = Array.FindAll(rows, rule => rule.Limit.RuleSet == scope.Input.RuleSet);
-            foreach (var rule in own.Length > 0 ? own : rows)
+            // A set's row for ropes of every kind is no row for a rotation resistant one: that one is borrowed besides.
+            foreach (var rows in holding.Where(rule => Questions[question].Contains(rule.Window)).GroupBy(IsOfResistant))
             {
-                yield return new(rule, question, false);
+                var own = rows.Where(rule => rule.Limit.RuleSet == scope.Input.RuleSet).ToArray();
+                foreach (var rule in own.Length > 0 ? own : [.. rows])
+                {
+                    yield return new(rule, question, false);
+                }
             }
         }
     }

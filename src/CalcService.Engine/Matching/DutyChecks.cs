@@ -3,6 +3,7 @@ using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Ropes;
 using CalcService.Engine.Rules;
+using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Matching;
 
@@ -28,7 +29,7 @@ internal static class DutyChecks
             {
                 // By a factor that is only remembered nobody knows what the rope may carry.
                 scope.Find(MatchingFindings.LoadAboveLimit, MatchPointers.Load, Measure.Force(load), Measure.Force(most),
-                    [MatchPointers.DesignFactor], factor!.IsRemembered ? Severity.Unknown : Severity.Stop, factor.Rule?.Source);
+                    [MatchPointers.DesignFactor], factor!.IsFirm ? Severity.Stop : Severity.Unknown, factor.Rule?.Source);
             }
 
             if (socket.RatedLoadN is { } rated && Judged.IsAbove(load, rated))
@@ -47,7 +48,7 @@ internal static class DutyChecks
     {
         var efficiency = scope.Given(duty.Efficiency, MatchPointers.Efficiency, scope.Rules.Efficiency);
         // A mine has to show it: that is asked for by itself.
-        if (duty.TypeTested != true && duty.Use != DutyUse.MineHoist)
+        if (scope.Input.IsTypeTested != true && duty.Use != DutyUse.MineHoist)
         {
             scope.Find(MatchingFindings.EfficiencyNotTested, MatchPointers.TypeTested, Measure.Fraction(efficiency));
         }
@@ -58,7 +59,8 @@ internal static class DutyChecks
     private static double? ProofLoad(MatchScope scope, WorkingLoad working, RuleLimit? rule, double? breakingN)
     {
         var duty = scope.Input.Duty;
-        if ((duty.ProofLoadN ?? (rule is not null && working.JudgedN is { } judged ? TestLoads.RequiredN(judged, rule.Si, scope.Trace) : null)) is not { } proof)
+        double? byRule = rule is not null && working.JudgedN is { } judged ? TestLoads.RequiredN(judged, rule.Si, scope.Trace) : null;
+        if ((duty.ProofLoadN ?? byRule) is not { } proof)
         {
             return null;
         }
@@ -68,14 +70,27 @@ internal static class DutyChecks
             scope.Assume(MatchPointers.ProofLoad, rule!.Text, Measure.Force(proof), AssumptionOrigin.RuleSet);
         }
 
+        if (byRule is { } least && TestLoads.AgainstRule(proof, least) is { } underRule)
+        {
+            if (duty.LoadN is null)
+            {
+                // Enough for some rated load, not for the most that rope and end may carry.
+                scope.Find(LoadFindings.RatedLoadMissing, MatchPointers.Load, related: [MatchPointers.ProofLoad]);
+            }
+            else
+            {
+                scope.Find(underRule, MatchPointers.ProofLoad, Measure.Force(proof), Measure.Force(least), [MatchPointers.Load]);
+            }
+        }
+
         if (scope.Input.Socket.ProofRatingN is { } rating && TestLoads.AgainstRating(proof, rating) is { } overRating)
         {
             scope.Find(overRating, MatchPointers.ProofLoad, Measure.Force(proof), Measure.Force(rating), [MatchPointers.ProofRating]);
         }
 
-        if (breakingN is { } breaking && TestLoads.AgainstRope(proof, breaking, scope.Rules) is { } overRope)
+        if (breakingN is { } breaking)
         {
-            scope.Find(overRope, MatchPointers.ProofLoad, Measure.Fraction(proof / breaking), scope.Rules.ProofShare.Value, [MatchPointers.BreakingForce]);
+            TestLoads.CheckRope(scope, proof, breaking, scope.Rules, MatchPointers.ProofLoad, MatchPointers.BreakingForce);
         }
 
         return proof;

@@ -7,8 +7,8 @@ namespace CalcService.Engine.Matching;
 /// <summary>The design factor that a match counts with.</summary>
 /// <param name="Value">Breaking force over working load.</param>
 /// <param name="Rule">The rule that it comes from; null where the request gives it.</param>
-/// <param name="IsRemembered">Whether that rule is only remembered.</param>
-internal sealed record TakenFactor(double Value, RuleLimit? Rule, bool IsRemembered);
+/// <param name="IsFirm">Whether the request or a law gives it; else it is remembered or reasoned.</param>
+internal sealed record TakenFactor(double Value, RuleLimit? Rule, bool IsFirm);
 
 /// <summary>The design factor: the request's, else the rule's; and whether a rule asks for more.</summary>
 internal static class FactorChecks
@@ -37,7 +37,7 @@ internal static class FactorChecks
                 [MatchPointers.Use], source: remembered.Source, words: new FindingWord("document", remembered.Source.Document));
         }
 
-        return new(given, null, false);
+        return new(given, null, true);
     }
 
     private static TakenFactor? ByRule(MatchScope scope, RuleLimit? remembered, IEnumerable<LawFactor> laws)
@@ -62,6 +62,6 @@ internal static class FactorChecks
                 source: rule.Source, words: new FindingWord("document", rule.Source.Document));
         }
 
-        return new(rule.Si, rule, !isLaw);
+        return new(rule.Si, rule, rule.Source.Basis == Basis.Law);
     }
 }

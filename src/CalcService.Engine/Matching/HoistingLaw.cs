@@ -1,6 +1,4 @@
-using System.Globalization;
 using CalcService.Engine.Findings;
-using CalcService.Engine.Ropes;
 using CalcService.Engine.Rules;
 
 namespace CalcService.Engine.Matching;
@@ -15,34 +13,26 @@ internal sealed record LawFactor(RuleLimit Limit, Severity Severity, string Poin
 /// <summary>Rotation resistant hoist ropes, 29 CFR 1926.1414(e), and what hangs persons, 29 CFR 1926.1431(g).</summary>
 internal static class HoistingLaw
 {
-    /// <summary>From so many strands on a rope has several layers of them, which are laid against rotation; one layer has six or eight.</summary>
-    private const int ManyStrands = 10;
-
     /// <summary>The factors that hold for this duty, none for most.</summary>
     public static IEnumerable<LawFactor> Of(MatchScope scope)
     {
         var duty = scope.Input.Duty;
         var isResistant = IsRotationResistant(scope.Input);
-        // Where somebody was asked whether persons hang from it and doesn't know, nobody knows that they don't.
-        var mayHangPersons = duty is { LiftsPersons: Fact.Yes or Fact.Unknown, Use: not (DutyUse.MineHoist or DutyUse.Lift or DutyUse.Mooring) };
-        return
-        [
-            .. duty.Use == DutyUse.HoistRope ? Hoisting(scope.Rules, duty, isResistant) : [],
-            .. mayHangPersons ? Persons(scope.Rules, duty.LiftsPersons == Fact.Yes, isResistant) : [],
-        ];
+        // Mines and lifts have factors of their own for persons.
+        var hangsPersons = duty is { LiftsPersons: Fact.Yes or Fact.Unknown, Use: not (DutyUse.MineHoist or DutyUse.Lift) };
+        return [.. duty.Use == DutyUse.HoistRope ? Hoisting(scope.Rules, duty, isResistant) : [], .. hangsPersons ? Persons(scope.Rules, duty, isResistant) : []];
     }
 
-    /// <summary>Null where nobody says what the rope does and its class doesn't tell.</summary>
-    private static bool? IsRotationResistant(MatchInput input)
+    /// <summary>Null where nobody says whether it is, or somebody says that nobody knows.</summary>
+    private static bool? IsRotationResistant(MatchInput input) => (input.Duty.RotationResistance, input.Rope.IsRotationResistant) switch
     {
-        var function = input.Rope.Function;
-        var isSaid = function == RopeFunction.RotationResistant || input.Duty.RotationResistance != RotationResistance.Unknown;
-        return isSaid || Strands(input.Rope.Construction) >= ManyStrands ? true : function == RopeFunction.Unknown ? null : false;
-    }
+        (RotationResistance.TypeI or RotationResistance.TypeII or RotationResistance.TypeIII, _) => true,
+        (RotationResistance.Unknown, false) => null,
+        (_, var byRope) => byRope,
+    };
 
-    /// <summary>Strands by the designation: 18 of an 18x7.</summary>
-    private static int Strands(string? construction) =>
-        int.TryParse(construction?.Split('x')[0], NumberStyles.None, CultureInfo.InvariantCulture, out var strands) ? strands : 0;
+    /// <summary>What would tell whether the rope is rotation resistant.</summary>
+    private static string Teller(MatchDuty duty) => duty.RotationResistance is null ? MatchPointers.Function : MatchPointers.RotationResistance;
 
     private static IEnumerable<LawFactor> Hoisting(MatchingRules rules, MatchDuty duty, bool? isResistant)
     {
@@ -53,7 +43,7 @@ internal static class HoistingLaw
 
         if (isResistant is null)
         {
-            yield return new(rules.RotationResistant, Severity.Unknown, MatchPointers.Function, "nobody says whether the rope is rotation resistant");
+            yield return new(rules.RotationResistant, Severity.Unknown, Teller(duty), "nobody says whether the rope is rotation resistant");
             yield break;
         }
 
@@ -62,7 +52,7 @@ internal static class HoistingLaw
         {
             yield return (duty.RotationResistance, duty.MakersApproval, duty.DutyCycle) switch
             {
-                (RotationResistance.Unknown, _, _) => new(rules.RotationResistant, Severity.Unknown, MatchPointers.RotationResistance,
+                (null or RotationResistance.Unknown, _, _) => new(rules.RotationResistant, Severity.Unknown, MatchPointers.RotationResistance,
                     "nobody says of which type the rotation resistant rope is"),
                 (RotationResistance.TypeI, false, _) => new(rules.RotationResistant, Severity.Stop, MatchPointers.MakersApproval,
                     "the makers of rope and machine don't both approve less in writing"),
@@ -76,22 +66,20 @@ internal static class HoistingLaw
         }
     }
 
-    private static IEnumerable<LawFactor> Persons(MatchingRules rules, bool isSaid, bool? isResistant)
+    /// <summary>The law speaks of a personnel platform's rigging: of other ropes nobody knows whether less is allowed.</summary>
+    private static IEnumerable<LawFactor> Persons(MatchingRules rules, MatchDuty duty, bool? isResistant)
     {
-        if (!isSaid)
-        {
-            yield return new(isResistant == false ? rules.Persons : rules.PersonsRotationResistant, Severity.Unknown, MatchPointers.LiftsPersons,
-                "nobody knows whether it hangs persons");
-            yield break;
-        }
-
-        yield return new(rules.Persons, Severity.Stop, MatchPointers.DesignFactor, "it hangs persons");
+        var (isRigging, isTold) = (duty.Use is DutyUse.Sling or DutyUse.Pendant, duty.LiftsPersons == Fact.Yes);
+        var severity = isRigging && isTold ? Severity.Stop : Severity.Unknown;
+        var pointer = isTold ? MatchPointers.DesignFactor : MatchPointers.LiftsPersons;
+        var why = isTold ? "it hangs persons" : "nobody knows whether it hangs persons";
+        yield return new(isRigging ? rules.Persons : rules.PersonsElsewhere, severity, pointer, why);
         if (isResistant != false)
         {
-            var limit = rules.PersonsRotationResistant;
+            var limit = isRigging ? rules.PersonsRotationResistant : rules.PersonsElsewhereRotationResistant;
             yield return isResistant == true
-                ? new(limit, Severity.Stop, MatchPointers.DesignFactor, "it hangs persons by rotation resistant rope")
-                : new(limit, Severity.Unknown, MatchPointers.Function, "it hangs persons, and nobody says whether the rope is rotation resistant");
+                ? new(limit, severity, pointer, why + ", by rotation resistant rope")
+                : new(limit, Severity.Unknown, isTold ? Teller(duty) : pointer, why + ", and nobody says whether the rope is rotation resistant");
         }
     }
 }

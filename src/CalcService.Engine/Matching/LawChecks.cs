@@ -18,6 +18,11 @@ internal static class LawChecks
         {
             CheckLift(scope);
         }
+
+        if (scope.Input.Duty is { ResinByDesign: false, Use: not DutyUse.MineHoist })
+        {
+            scope.Find(MineFindings.MediumNotByDesign, MatchPointers.ResinByDesign, severity: Severity.Unknown);
+        }
     }
 
     private static void CheckMine(MatchScope scope, MatchDuty duty)
@@ -37,7 +42,7 @@ internal static class LawChecks
         {
             scope.Find(MineFindings.AttachmentWeak, MatchPointers.Efficiency, Measure.Fraction(efficiency), least);
         }
-        else if (duty.TypeTested != true)
+        else if (scope.Input.IsTypeTested != true)
         {
             missing.Add((MatchPointers.TypeTested, MineFindings.Holds));
         }

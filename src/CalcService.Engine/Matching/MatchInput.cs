@@ -40,7 +40,7 @@ public sealed record MatchSocket
 /// <summary>Types of rotation resistant rope by 29 CFR 1926.1414(e)(1).</summary>
 public enum RotationResistance
 {
-    /// <summary>Not said, or the rope isn't rotation resistant.</summary>
+    /// <summary>Somebody was asked and doesn't know.</summary>
     Unknown,
 
     /// <summary>Fifteen outer strands or more, three layers or more.</summary>
@@ -73,8 +73,8 @@ public sealed record MatchDuty
     /// <summary>Whether the socket is designed for resin.</summary>
     public bool? ResinByDesign { get; init; }
 
-    /// <summary>The type of a rotation resistant rope.</summary>
-    public RotationResistance RotationResistance { get; init; }
+    /// <summary>The type of a rotation resistant rope; null where nobody said, or the rope isn't one.</summary>
+    public RotationResistance? RotationResistance { get; init; }
 
     /// <summary>Whether the makers of rope and machine both approve the design factor in writing.</summary>
     public bool? MakersApproval { get; init; }
@@ -141,6 +141,9 @@ public sealed record MatchInput
     public required MatchSocket Socket { get; init; }
 
     public MatchDuty Duty { get; init; } = new();
+
+    /// <summary>Whether this end was type tested, told with the duty or with the basket: a no beats a yes.</summary>
+    public bool? IsTypeTested => Duty.TypeTested == false || Socket.Basket.IsTypeTested == false ? false : Duty.TypeTested ?? Socket.Basket.IsTypeTested;
 
     public MatchService Service { get; init; } = new();
 

@@ -39,13 +39,15 @@ public static partial class MatchingFindings
         "A law asks for a larger design factor, for rotation resistant hoist rope or for what hangs persons. Undetermined where that hangs on a fact that nobody gave.",
         "Design factor {measured}; {document}, {clause}, asks for {limit}: {why}.",
         "Take a stronger rope or less load. Where the clause has an exception, have a competent person read it, and send the fact that it hangs on.",
-        Stated, Rules.RotationResistantLeast, Rules.RotationResistant, Rules.Persons, Rules.PersonsRotationResistant);
+        Stated, Rules.RotationResistantLeast, Rules.RotationResistant, Rules.Persons, Rules.PersonsRotationResistant, Rules.PersonsElsewhere,
+        Rules.PersonsElsewhereRotationResistant);
 
     public static FindingDefinition LoadAboveLimit { get; } = Define("load-above-working-limit", Actor.Office, [Severity.Stop, Severity.Unknown],
         "The load of the duty is above what rope, end and design factor allow: a stop with the request's own factor or a law's, undetermined with one that is only remembered.",
         "The load of {measured} is above the working load limit of {limit}.",
         "Take a stronger rope and socket, or less load; or give the design factor that the code of the machine asks for.",
-        Stated, [.. Rules.Duties.Select(duty => duty.DesignFactor!), Rules.RotationResistant, Rules.Persons, Rules.PersonsRotationResistant]);
+        Stated, [.. Rules.Duties.Select(duty => duty.DesignFactor!), Rules.RotationResistant, Rules.Persons, Rules.PersonsRotationResistant,
+            Rules.PersonsElsewhere, Rules.PersonsElsewhereRotationResistant]);
 
     public static FindingDefinition LoadAboveRating { get; } = Stop("load-above-socket-rating", Actor.Office,
         "The load is above the rated load of the socket.",

@@ -8,7 +8,7 @@ namespace CalcService.Engine.Matching;
 public static partial class MatchingFindings
 {
     private static IReadOnlyList<FindingDefinition> Pair =>
-        [RopeStrengthMissing, RopeStrengthEstimated, StandardMissing, WiresCrowded, CoarseRope, SpiralBasketShort];
+        [RopeStrengthMissing, RopeStrengthEstimated, SocketStrengthUnknown, StandardMissing, WiresCrowded, CoarseRope, SpiralBasketShort];
 
     public static FindingDefinition RopeStrengthMissing { get; } = Unknown("rope-strength-missing", Actor.Office,
         "The breaking force of the rope isn't known, neither by certificate nor by class and grade.",
@@ -20,6 +20,11 @@ public static partial class MatchingFindings
         "The breaking force of {measured} is an estimate from class and grade.",
         "Take the minimum breaking force from the rope's certificate before anything is loaded.",
         new("EN 12385, as tabulated in K. Feyrer, Wire Ropes", "Table 1.9", Basis.Published));
+
+    public static FindingDefinition SocketStrengthUnknown { get; } = Unknown("socket-strength-unknown", Actor.Inspector,
+        "Whether the socket is stronger than the rope can't be said without its strength.",
+        "The breaking force of the socket is not given.",
+        "Take it from the socket's maker or certificate.");
 
     public static FindingDefinition StandardMissing { get; } = Caution("socket-standard-missing", Actor.Office,
         "A socket that complies with no standard is used only after its maker was asked.",

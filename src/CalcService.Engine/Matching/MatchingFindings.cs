@@ -17,9 +17,9 @@ public static partial class MatchingFindings
     [
         CompoundFindings.Demonstration, CompoundFindings.SheetSilent, FitFindings.WiresDoNotFit, FitFindings.RopeDoesNotEnter, FitFindings.WireFitUnknown,
         FitFindings.FitDependsOnTolerance, FitFindings.RopeLoose, FitFindings.RopeIdentityMissing, FitFindings.RopeFactMissing, FitFindings.HighGrade,
-        FitFindings.Stainless, FitFindings.SocketWeaker, FitFindings.SocketStrengthUnknown, FitFindings.BasketShort, FitFindings.ConeAngleUnusual,
+        FitFindings.Stainless, FitFindings.SocketWeaker, FitFindings.BasketShort, FitFindings.ConeAngleUnusual,
         FitFindings.GeometryFromMemory, FitFindings.UsedRope, FitFindings.PlasticFilled, BroomFindings.LeftInBroom, BroomFindings.CleanerForbidden,
-        LoadFindings.ProofAboveRating, LoadFindings.ProofAboveShare,
+        LoadFindings.RatedLoadMissing, LoadFindings.ProofBelowRule, LoadFindings.ProofAboveRating, LoadFindings.ProofAboveShare, LoadFindings.ProofBreaks,
         BoundFindings.RopeOutsideRange, BoundFindings.SocketMetalUnfit, .. BoundFindings.OfRopeAndBasket, .. MineFindings.All,
     ];
 

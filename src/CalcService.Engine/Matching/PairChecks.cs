@@ -14,14 +14,13 @@ internal static class PairChecks
     public static void Check(MatchScope scope, RopeFacts rope, IReadOnlyList<WireSpacing> wires)
     {
         var (input, socket) = (scope.Input, scope.Input.Socket);
-        var fit = new EndFit(input.Rope, rope, socket.Basket, "", scope.Book.Pouring, scope.Findings.Add)
+        var fit = new EndFit(input.Rope, rope, socket.Basket with { IsTypeTested = input.IsTypeTested }, "", scope.Book.Pouring, scope.Findings.Add)
         {
-            SocketBreakingForceN = socket.BreakingForceN, Metal = socket.Metal, RopeRange = socket.RopeRange, IsTypeTested = input.Duty?.TypeTested == true,
+            SocketBreakingForceN = socket.BreakingForceN, Metal = socket.Metal, RopeRange = socket.RopeRange,
         };
         fit.Check();
         fit.CheckRope();
-        fit.AskRope();
-        fit.AskWires(wires.Count > 0 && rope.MetallicAreaM2 is null ? [] : wires);
+        fit.Ask(wires.Count > 0 && rope.MetallicAreaM2 is null ? [] : wires);
         fit.CheckProportions();
         AskStrength(scope, rope);
         // Wires that touch are crowded.
@@ -77,7 +76,7 @@ internal static class PairChecks
 
         if (scope.Input.Socket.BreakingForceN is null)
         {
-            scope.Find(FitFindings.SocketStrengthUnknown, MatchPointers.SocketStrength);
+            scope.Find(MatchingFindings.SocketStrengthUnknown, MatchPointers.SocketStrength);
         }
     }
 }

@@ -1,5 +1,6 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
+using CalcService.Engine.Ropes;
 using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Pouring;
@@ -10,10 +11,11 @@ internal static class BroomChecks
     public static void Check(PourScope scope, PourEnd end, string pointer)
     {
         CheckLeftInBroom(scope, end, pointer);
+        CheckParts(scope, end, pointer);
         CheckCleaning(scope, end, pointer);
-        if (end.Bore is BoreState.OldResin or BoreState.OldMetal)
+        if (end.Bore is { } bore)
         {
-            scope.Find(PouringFindings.BoreNotClean, pointer + "/socket/bore", words: new FindingWord("what", end.Bore == BoreState.OldResin ? "resin" : "metal"));
+            scope.CheckBore(bore, pointer);
         }
 
         if (end.HasReleaseAgent)
@@ -57,6 +59,22 @@ internal static class BroomChecks
         if (end.Plastic == BroomPart.Left)
         {
             scope.Find(PouringFindings.LeftInBroom, pointer + "/plastic", source: BroomFindings.PlasticOnWires, words: new FindingWord("what", "plastic"));
+        }
+    }
+
+    private static void CheckParts(PourScope scope, PourEnd end, string pointer)
+    {
+        void Contradicted(string part, string member, string what) =>
+            scope.Find(PouringFindings.PartContradicted, pointer + part, related: [pointer + member], words: new FindingWord("what", what));
+
+        if (end.Rope.Core == RopeCore.Fibre && end.FibreCore == BroomPart.None)
+        {
+            Contradicted("/fibreCore", "/rope/core", "a fibre core");
+        }
+
+        if (end.Rope.PlasticFilled == Fact.Yes && end.Plastic == BroomPart.None)
+        {
+            Contradicted("/plastic", "/rope/plasticFilled", "plastic in it");
         }
     }
 

@@ -41,7 +41,8 @@ internal static class DoseAndGel
         }
 
         var (bySteel, byAir) = (sheet.DosesPerKitAt(steel.K), sheet.DosesPerKitAt(air.K));
-        if (bySteel != byAir)
+        // A reading outside the pouring range is a stop, and no matter of doses.
+        if (bySteel != byAir && sheet.AllowsPouringAt(steel.K) && sheet.AllowsPouringAt(air.K))
         {
             scope.Find(PouringFindings.DoseEdge, by.Pointer, related: [by.Pointer == air.Pointer ? steel.Pointer : air.Pointer],
                 words: [new("steelDoses", Text(bySteel)), new("airDoses", Text(byAir))]);

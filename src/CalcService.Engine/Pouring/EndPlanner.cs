@@ -25,7 +25,8 @@ internal static class EndPlanner
         {
             Preparation = PreparationNumbers.Of(scope, end),
         };
-        if (rope.MetallicAreaM2 is null && scope.IsQuote)
+        // Where nobody says what the rope is, that is the one fact to ask for.
+        if (rope.MetallicAreaM2 is null && (scope.IsQuote || !end.Rope.IsIdentified))
         {
             scope.Assume(pointer + "/rope/metallicArea", "no metal is counted on in the basket", Measure.Area(0), AssumptionOrigin.Default);
         }

@@ -23,8 +23,7 @@ internal static class FitChecks
         fit.CheckProportions();
         if (!scope.IsQuote)
         {
-            fit.AskRope();
-            fit.AskWires(planned.Wires);
+            fit.Ask(planned.Wires);
         }
 
         CheckServing(scope, end, fit, pointer);

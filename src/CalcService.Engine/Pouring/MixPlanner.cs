@@ -22,9 +22,10 @@ internal static class MixPlanner
         var need = problem.PerGroup + problem.Demands.Sum(demand => demand.Size * demand.Count);
         var usable = scope.Input.Compound.Kits.Sum(kit => (long)KitChoice.SizeOf(kit) * shelf.Count(kit.Code));
         var isShort = scope.Input.Stock is not null && usable < need;
-        shelf.ReportBarred(needed: isShort
-            && usable + scope.Input.Compound.Kits.Sum(kit => KitChoice.SizeOf(kit) * shelf.CountBarred(kit.Code)) >= need);
-        if (isShort)
+        var isBarred = isShort && usable + scope.Input.Compound.Kits.Sum(kit => KitChoice.SizeOf(kit) * shelf.CountBarred(kit.Code)) >= need;
+        shelf.ReportBarred(needed: isBarred);
+        // A lot that may not be used is the one fact where it would have been enough; no lots at all have been asked for.
+        if (isShort && !isBarred && scope.HasLots)
         {
             scope.Find(PouringFindings.StockShort, PourPointers.Stock, Measure.Volume(usable / 1e9), Measure.Volume(need / 1e9));
         }

@@ -48,6 +48,9 @@ internal record PourScope(PourPlanInput Input, PouringRules Rules, Budget Budget
     /// <summary>A quote asks for no facts and no readings.</summary>
     public bool IsQuote => Input.Purpose == Purpose.Quote;
 
+    /// <summary>Whether anybody says which lots there are to mix.</summary>
+    public bool HasLots => Input.Stock?.Any(lot => lot.Count > 0) == true;
+
     /// <summary>The air, where it was read.</summary>
     public Reading? Air => Reading.Of(Reading.Air, PourPointers.Air, Conditions.AirK);
 

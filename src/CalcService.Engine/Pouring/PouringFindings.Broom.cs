@@ -11,7 +11,7 @@ public static partial class PouringFindings
     private static IReadOnlyList<FindingDefinition> Broom =>
     [
         LeftInBroom, CleanerForbidden, BroomNotDry, BroomDriedLongAgo, BoreNotClean, ReleaseAgent, UsedRope, BroomWide, BroomNarrow,
-        RopeTilted, NoStraightRope, NotStated,
+        RopeTilted, NoStraightRope, StraightRopeShort, NotStated, PartContradicted,
     ];
 
     public static FindingDefinition LeftInBroom => BroomFindings.LeftInBroom;
@@ -30,11 +30,7 @@ public static partial class PouringFindings
         "Clean and dry it again right before the pour.",
         Rules.Fit.DriedFor.Source, Rules.Fit.DriedFor);
 
-    public static FindingDefinition BoreNotClean { get; } = Stop("bore-not-clean", Actor.Crew,
-        "There is old resin or metal in the bore, so the new cone can't seat on the taper.",
-        "There is old {what} in the bore.",
-        "Take it out without heat that hurts the socket, and look at the bare bore before anything goes on.",
-        new("a cone seats on a clean taper", "docs/pour-plans.md", Basis.Derived));
+    public static FindingDefinition BoreNotClean => BroomFindings.BoreNotClean;
 
     public static FindingDefinition ReleaseAgent { get; } = Note("release-agent", Actor.Crew,
         "A release agent in the basket is allowed with resin. On a wire it is not.",
@@ -59,6 +55,10 @@ public static partial class PouringFindings
     public static FindingDefinition RopeTilted => BoundFindings.RopeTilted;
 
     public static FindingDefinition NoStraightRope => BoundFindings.NoStraightRope;
+
+    public static FindingDefinition StraightRopeShort => BoundFindings.StraightRopeShort;
+
+    public static FindingDefinition PartContradicted => BroomFindings.PartContradicted;
 
     public static FindingDefinition NotStated => StatedFacts.NotStated;
 }

@@ -12,7 +12,7 @@ public static partial class PouringFindings
         WiresDoNotFit, RopeDoesNotEnter, RopeAreaUnknown, WireFitUnknown, FitDependsOnTolerance, RopeLoose,
         RopeIdentityMissing, RopeFactMissing, HighGrade, Stainless, SocketWeaker, BasketShort,
         ConeAngleUnusual, GeometryFromMemory, ServingShortensGrip, ServingFitUnknown, ServingDoesNotFit, VentSmallBasket,
-        NoCone, BasketTooShort, StrengthImplausible, RopeThin, RopeOutsideRange, SocketMetalUnfit,
+        NoCone, BasketTooShort, StrengthImplausible, RopeThin, RopeThick, RopeOutsideRange, SocketMetalUnfit,
     ];
 
     public static FindingDefinition WiresDoNotFit => FitFindings.WiresDoNotFit;
@@ -51,6 +51,8 @@ public static partial class PouringFindings
     public static FindingDefinition StrengthImplausible => BoundFindings.StrengthImplausible;
 
     public static FindingDefinition RopeThin => BoundFindings.RopeThin;
+
+    public static FindingDefinition RopeThick => BoundFindings.RopeThick;
 
     public static FindingDefinition RopeOutsideRange => BoundFindings.RopeOutsideRange;
 

@@ -31,9 +31,8 @@ internal static class ReadingChecks
         var missing = Missing(scope).ToArray();
         if (missing.Length > 0)
         {
-            var names = string.Join(", ", missing.Select(reading => reading.Name));
             scope.Find(PouringFindings.ReadingMissing, missing[0].Pointer, related: [.. missing.Skip(1).Select(reading => reading.Pointer)],
-                words: new FindingWord("reading", char.ToUpperInvariant(names[0]) + names[1..]));
+                words: new FindingWord("reading", string.Join(", ", missing.Select(reading => reading.Name))));
         }
     }
 

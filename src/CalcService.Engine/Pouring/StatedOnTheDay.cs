@@ -19,6 +19,8 @@ internal static class StatedOnTheDay
     private static IEnumerable<StatedFact> OfThePlace(PourScope scope)
     {
         yield return StatedFact.Of(PourPointers.IgnitionSource, "whether something near the work can light the vapour", scope.Conditions.IgnitionSource, isNeeded: true);
+        yield return StatedFact.Of(PourPointers.Place, "whether the work is indoors, outdoors or in a confined space", scope.Conditions.Place, isNeeded: false);
+        yield return StatedFact.Of(PourPointers.Stock, "which lots are mixed, their state and whether they are held in quarantine", scope.HasLots, isNeeded: true);
         if (scope.Input.IntendedDose is { PerKit: not 0 } dose)
         {
             yield return StatedFact.Of(PourPointers.DoseAdded, "when the dose goes in", dose.Added, isNeeded: false);
@@ -51,7 +53,9 @@ internal static class StatedOnTheDay
         yield return StatedFact.Of(at + "/straightBelow", "how much rope hangs straight below the socket", end.StraightBelowM is not null, isNeeded: false);
         yield return StatedFact.Of(at + "/socket/material/kind", "what the socket is made of", end.Metal, isNeeded: false);
         yield return StatedFact.Of(at + "/socket/breakingForce", "the strength of the socket", end.SocketBreakingForceN is not null, isNeeded: false);
-        yield return StatedFact.Of(at + "/rope/certificate/breakingForce", "the breaking force of the rope", planned.Rope.BreakingForceN is not null, isNeeded: false);
+        // It follows from construction, core and grade; a missing one of the first two is a finding of its own.
+        yield return StatedFact.Of(at + "/rope/certificate/breakingForce", "the breaking force of the rope",
+            planned.Rope.BreakingForceN is not null || !rope.IsIdentified, isNeeded: false);
     }
 
     /// <summary>What became of plastic answers for itself; else a rope without any needs no answer.</summary>

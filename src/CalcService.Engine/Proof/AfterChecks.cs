@@ -7,7 +7,7 @@ namespace CalcService.Engine.Proof;
 /// <summary>What the test showed.</summary>
 internal static class AfterChecks
 {
-    public static void Check(ProofScope scope, double? proofN, IReadOnlyList<ProofStep> steps)
+    public static void Check(ProofScope scope, double? proofN, IReadOnlyList<ProofStep> steps, bool seats)
     {
         var seen = scope.Input.Observations;
         Look(scope, "wire-slip", ProofPointers.Slip, seen.WireSlip, TestFindings.WireSlipped, "whether single wires slipped");
@@ -18,11 +18,11 @@ internal static class AfterChecks
             TestFindings.TestLoadShort))
         {
             CheckLoad(scope, proofN, steps);
-            SeatingChecks.Check(scope, steps);
+            SeatingChecks.Check(scope, steps, seats);
         }
         else
         {
-            scope.Write("seating", CheckOutcome.Undetermined, TestFindings.SeatingLittle, missing: [ProofPointers.Steps]);
+            scope.Write("seating", seats ? CheckOutcome.Undetermined : CheckOutcome.NotApplicable, TestFindings.SeatingLittle, missing: seats ? [ProofPointers.Steps] : []);
         }
     }
 
@@ -50,8 +50,7 @@ internal static class AfterChecks
         var highest = Measure.Force(steps.Max(step => step.LoadN));
         var (against, limitN) = TestLoads.Of(proof, scope.Book.Proof).Judge(highest.Si);
         var limit = Measure.Force(limitN);
-        scope.Write("test-load", against is null ? CheckOutcome.Pass : CheckOutcome.Fail, against ?? TestFindings.TestLoadShort, highest,
-            limit);
+        scope.Weigh("test-load", against, TestFindings.TestLoadShort, highest, limit);
         if (against is not null)
         {
             scope.Find(against, ProofPointers.Steps, highest, limit, [ProofPointers.ProofLoad]);

@@ -1,3 +1,4 @@
+using CalcService.Engine.Compounds;
 using CalcService.Engine.Cones;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
@@ -26,12 +27,13 @@ internal static class LoadChecks
             return meant;
         }
 
-        var (proof, isShort) = (meant!.Value, byRule is { } least && Judged.IsBelow(meant.Value, least));
-        scope.Write("proof-load", isShort ? CheckOutcome.Fail : byRule is null ? CheckOutcome.NotApplicable : CheckOutcome.Pass, ProofFindings.ProofBelowRule, Measure.Force(proof),
+        var proof = meant!.Value;
+        var against = byRule is { } least ? TestLoads.AgainstRule(proof, least) : null;
+        scope.Write("proof-load", against is not null ? CheckOutcome.Fail : byRule is null ? CheckOutcome.NotApplicable : CheckOutcome.Pass, LoadFindings.ProofBelowRule, Measure.Force(proof),
             byRule is { } asked ? Measure.Force(asked) : null);
-        if (isShort)
+        if (against is not null)
         {
-            scope.Find(ProofFindings.ProofBelowRule, ProofPointers.ProofLoad, Measure.Force(proof), Measure.Force(byRule!.Value), [ProofPointers.RatedLoad]);
+            scope.Find(against, ProofPointers.ProofLoad, Measure.Force(proof), Measure.Force(byRule!.Value), [ProofPointers.RatedLoad]);
         }
 
         return proof;
@@ -45,16 +47,17 @@ internal static class LoadChecks
         CheckRating(scope, highestN);
         CheckRope(scope, highestN, breakingN);
         CheckCure(scope);
-        // A quote doesn't ask; what is said is judged all the same.
-        if (scope.Input.ExclusionZone == false || (scope.Input.ExclusionZone is null && scope.Input.Purpose != Purpose.Quote))
+        if (scope.Input.Compound.Hardness is { } least)
         {
-            scope.Find(ProofFindings.ZoneNotSet, ProofPointers.Zone);
+            scope.Ask(HardnessCheck.Check(scope, least, scope.Input.Hardness, ProofPointers.Hardness));
         }
+
+        CheckZone(scope);
     }
 
     private static void Open(ProofScope scope, double? meantN, string missing)
     {
-        scope.Write("proof-load", CheckOutcome.Undetermined, ProofFindings.ProofBelowRule,
+        scope.Write("proof-load", CheckOutcome.Undetermined, LoadFindings.ProofBelowRule,
             meantN is { } meant ? Measure.Force(meant) : null, missing: [missing]);
         if (scope.Input.Purpose != Purpose.Quote)
         {
@@ -71,9 +74,12 @@ internal static class LoadChecks
             LoadFindings.ProofAboveRating)
             && highestN is { } high)
         {
-            var against = TestLoads.AgainstRating(high, rating!.Value);
-            Show(scope, Id, against, LoadFindings.ProofAboveRating, ProofPointers.ProofRating, ProofPointers.ProofLoad,
-                Measure.Force(high), Measure.Force(rating.Value));
+            var (against, found, limit) = (TestLoads.AgainstRating(high, rating!.Value), Measure.Force(high), Measure.Force(rating.Value));
+            scope.Weigh(Id, against, LoadFindings.ProofAboveRating, found, limit);
+            if (against is not null)
+            {
+                scope.Find(against, ProofPointers.ProofRating, found, limit, [ProofPointers.ProofLoad]);
+            }
         }
     }
 
@@ -88,9 +94,9 @@ internal static class LoadChecks
         }
         else if (highestN is { } high)
         {
-            var against = TestLoads.AgainstRope(high, breaking, scope.Book.Matching);
-            Show(scope, "half-of-breaking-force", against, LoadFindings.ProofAboveShare, ProofPointers.ProofLoad, ProofPointers.Certificate,
-                Measure.Fraction(high / breaking), scope.Book.Matching.ProofShare.Value!.Value);
+            var against = TestLoads.CheckRope(scope, high, breaking, scope.Book.Matching, ProofPointers.ProofLoad, ProofPointers.Certificate);
+            scope.Weigh("half-of-breaking-force", against, LoadFindings.ProofAboveShare, Measure.Force(high),
+                Measure.Force(TestLoads.ShareN(breaking, scope.Book.Matching)));
         }
     }
 
@@ -109,17 +115,24 @@ internal static class LoadChecks
             Measure.Duration(-early.TotalSeconds), Measure.Duration(0));
         if (early > TimeSpan.Zero)
         {
-            scope.Find(ProofFindings.NotCured, "/testedAt", Measure.Duration(early.TotalSeconds), related: [ProofPointers.ProofLoadFrom]);
+            scope.Find(ProofFindings.NotCured, "/testedAt", Measure.Duration(early.TotalSeconds), related: [ProofPointers.ProofLoadFrom],
+                words: [new("at", TestTimes.At(scope.Input.TestedAt)), new("from", TestTimes.NotBefore(from.Value, scope.Input.TestedAt.Offset))]);
         }
     }
 
-    private static void Show(ProofScope scope, string id, FindingDefinition? against, FindingDefinition rule, string pointer,
-        string related, Measure found, Measure limit)
+    private static void CheckZone(ProofScope scope)
     {
-        scope.Write(id, against is null ? CheckOutcome.Pass : CheckOutcome.Fail, rule, found, limit);
-        if (against is not null)
+        const string Id = "exclusion-zone";
+        var zone = scope.Input.ExclusionZone;
+        if (!scope.Has(StatedFact.Of(ProofPointers.Zone, "whether people are kept away", zone, isNeeded: false), Id, ProofFindings.ZoneOpen))
         {
-            scope.Find(against, pointer, found, limit, [related]);
+            return;
+        }
+
+        scope.Write(Id, zone == Fact.Yes ? CheckOutcome.Pass : CheckOutcome.Fail, ProofFindings.ZoneOpen);
+        if (zone == Fact.No)
+        {
+            scope.Find(ProofFindings.ZoneOpen, ProofPointers.Zone);
         }
     }
 }

@@ -9,19 +9,13 @@ namespace CalcService.Engine.Proof;
 public static partial class ProofFindings
 {
     private static IReadOnlyList<FindingDefinition> Before =>
-        [ProofLoadUnknown, ProofBelowRule, BreakingForceMissing, NotCured, ZoneNotSet];
+        [ProofLoadUnknown, BreakingForceMissing, NotCured, ZoneOpen];
 
     public static FindingDefinition ProofLoadUnknown { get; } = Unknown("proof-load-unknown", Actor.Lead,
         "Which proof load is asked for is not known: no rule set is named, or it sets none and the request gives none.",
         "The rule set of the proof load, or the proof load itself, is not given.",
         "Name the rule set; for one that sets no proof load give the load that its code asks for.",
         Prudence, [.. LoadFindings.ProofFactors]);
-
-    public static FindingDefinition ProofBelowRule { get; } = Stop("proof-below-rule", Actor.Lead,
-        "The proof load is less than the rule set asks for.",
-        "A proof load of {measured} is meant; the rule set asks for {limit}.",
-        "Load to what the rule set asks for, or take the rated load down.",
-        LoadFindings.ProofFactors[0].Source, [.. LoadFindings.ProofFactors]);
 
     public static FindingDefinition BreakingForceMissing { get; } = Caution("test-share-unknown", Actor.Lead,
         "What share of the rope's breaking force the test load is, isn't known.",
@@ -31,13 +25,13 @@ public static partial class ProofFindings
 
     public static FindingDefinition NotCured { get; } = Stop("not-cured-for-proof", Actor.Lead,
         "The test is before the time from which on the cure allows it.",
-        "The test is {measured} too early.",
+        "The test is at {at}; the cure allows the load from {from} on.",
         "Wait, or warm the end as the sheet allows.",
         new("proof before the least cured place reaches its degree", "docs/cure-schedules.md", Basis.Derived));
 
-    public static FindingDefinition ZoneNotSet { get; } = Caution("no-exclusion-zone", Actor.Crew,
+    public static FindingDefinition ZoneOpen { get; } = Stop("no-exclusion-zone", Actor.Crew,
         "A rope that lets go under a test load sweeps what is near and in line with it.",
-        "Nobody says that people are kept away from the test.",
-        "Close off the length of the rope and both ends in line with it before loading.",
-        Source.CommonPractice);
+        "People are not kept away from the test.",
+        "Do not load. Close off the length of the rope and both ends in line with it first.",
+        new("a stretched rope that parts sets free what the load stored in it", "docs/proof-load-evaluations.md", Basis.Derived));
 }

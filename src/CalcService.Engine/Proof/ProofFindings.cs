@@ -14,7 +14,7 @@ public static partial class ProofFindings
     public static IReadOnlyList<FindingDefinition> All => Catalogue.All;
 
     private static IReadOnlyList<FindingDefinition> Shared =>
-        [CompoundFindings.Demonstration, LoadFindings.RatedLoadMissing, LoadFindings.ProofAboveRating, LoadFindings.ProofAboveShare, StatedFacts.NotStated, FitFindings.WiresDoNotFit, FitFindings.RopeDoesNotEnter,
+        [CompoundFindings.Demonstration, LoadFindings.RatedLoadMissing, LoadFindings.ProofBelowRule, LoadFindings.ProofAboveRating, LoadFindings.ProofAboveShare, LoadFindings.ProofBreaks, .. HardnessFindings.All, StatedFacts.NotStated, FitFindings.WiresDoNotFit, FitFindings.RopeDoesNotEnter,
             FitFindings.FitDependsOnTolerance, FitFindings.RopeLoose, .. BoundFindings.OfRopeAndBasket, .. TestFindings.All];
 
     // Getters, not fields: nobody says in which order the parts of a class set their fields.

@@ -59,7 +59,10 @@ public sealed record ProofInput
     public DateTimeOffset? ProofLoadFrom { get; init; }
 
     /// <summary>Whether people are kept away from the test.</summary>
-    public bool? ExclusionZone { get; init; }
+    public Fact? ExclusionZone { get; init; }
+
+    /// <summary>Hardness of the cured compound, as it was read before the load.</summary>
+    public HardnessReading Hardness { get; init; } = new();
 
     public double? Friction { get; init; }
 

@@ -11,7 +11,7 @@ internal sealed record ProofScope(ProofInput Input, RuleBook Book, Budget Budget
     /// <summary>Asks for a fact behind a stop rule; where it isn't stated, its check stays open and false comes back.</summary>
     public bool Has(StatedFact fact, string checkId, FindingDefinition rule)
     {
-        _facts.Add(fact);
+        Ask(fact);
         if (fact.Stated != Stated.Known)
         {
             Write(checkId, CheckOutcome.Undetermined, rule, missing: [fact.Pointer]);
@@ -19,6 +19,9 @@ internal sealed record ProofScope(ProofInput Input, RuleBook Book, Budget Budget
 
         return fact.Stated == Stated.Known;
     }
+
+    /// <summary>A fact whose check is written elsewhere.</summary>
+    public void Ask(StatedFact fact) => _facts.Add(fact);
 
     /// <summary>Says in one finding which of the facts asked for nobody stated.</summary>
     public void CheckStated() => this.CheckStated(Input.Purpose, _facts);
@@ -37,6 +40,7 @@ internal static class ProofPointers
     public const string ProofLoad = "/test/proofLoad";
     public const string ProofLoadFrom = "/test/proofLoadFrom";
     public const string Zone = "/test/exclusionZone";
+    public const string Hardness = "/test/hardness";
     public const string Friction = "/test/friction";
     public const string ReadAt = "/test/seatingReadAt";
     public const string UnderLoad = "/test/readUnderLoad";

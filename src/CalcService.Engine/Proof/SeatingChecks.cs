@@ -10,8 +10,18 @@ namespace CalcService.Engine.Proof;
 /// </summary>
 internal static class SeatingChecks
 {
-    public static void Check(ProofScope scope, IReadOnlyList<ProofStep> steps)
+    /// <param name="scope">The evaluation.</param>
+    /// <param name="steps">The loads that were held.</param>
+    /// <param name="seats">Whether there is a cone that can seat; else nothing is expected of it.</param>
+    public static void Check(ProofScope scope, IReadOnlyList<ProofStep> steps, bool seats)
     {
+        var impossible = SeatingBoundChecks.Check(scope, steps);
+        if (!seats)
+        {
+            scope.Skip("seating", TestFindings.SeatingLittle);
+            return;
+        }
+
         var top = Enumerable.Range(0, steps.Count).MaxBy(i => (steps[i].LoadN, steps[i].SeatingM is not null, i));
         if (steps[top].SeatingM is null)
         {
@@ -19,7 +29,7 @@ internal static class SeatingChecks
             scope.Write("seating", CheckOutcome.Undetermined, TestFindings.SeatingLittle, missing: [At(top)]);
         }
 
-        var readings = Enumerable.Range(0, steps.Count).Where(i => steps[i].SeatingM is not null).ToArray();
+        var readings = Enumerable.Range(0, steps.Count).Where(i => steps[i].SeatingM is not null && !impossible.Contains(i)).ToArray();
         if (readings.Length == 0)
         {
             return;
@@ -53,11 +63,11 @@ internal static class SeatingChecks
 
         var (found, limitM) = band.Judge(read);
         var against = found == TestFindings.SeatingLittle && index != top ? null : found;
-        scope.Write($"seating-step-{index + 1}", against is null ? CheckOutcome.Pass : CheckOutcome.Fail,
-            against ?? TestFindings.SeatingLittle,
-            Measure.Length(read), Measure.Length(limitM));
+        scope.Weigh(IdOf(index), against, TestFindings.SeatingLittle, Measure.Length(read), Measure.Length(limitM));
         return against is null ? null : (against, limitM);
     }
 
-    private static string At(int step) => $"{ProofPointers.Steps}/{step}/seating";
+    public static string IdOf(int step) => $"seating-step-{step + 1}";
+
+    public static string At(int step) => $"{ProofPointers.Steps}/{step}/seating";
 }

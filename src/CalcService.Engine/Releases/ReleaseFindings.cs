@@ -31,6 +31,12 @@ public static class ReleaseFindings
         "Read the hardness at the lip before any load; without it wait for the sheet's time.",
         new("a release on a computed temperature", "docs/release.md", Basis.Derived));
 
-    /// <summary>All of them.</summary>
+    public static FindingDefinition HardnessAsked { get; } = Note("hardness-before-load", Actor.Crew,
+        "The sheet asks for a hardness. No time stands in for it: it is read at the lip before any load.",
+        "Before any load the hardness at the lip has to be {limit} or more by the sheet's method, {method}.",
+        "Read it where the seal is off, and write it down.",
+        Source.DataSheet("hardness"));
+
+    /// <summary>All that hang on temperatures and rows.</summary>
     public static IReadOnlyList<FindingDefinition> All => [BelowLowestCure, Extrapolated, OfOtherDose, ByOwnHeat];
 }

@@ -20,8 +20,31 @@ internal static class DrawingChecks
                     words: new FindingWord("what", worst.What));
         }
 
+        CheckPin(scope);
         scope.Write("as-drawn", far.Length > 0 ? CheckOutcome.Undetermined : CheckOutcome.Pass, ReuseFindings.NotAsDrawn,
             missing: [.. far.Select(one => one.Pointer).Distinct(StringComparer.Ordinal)]);
+    }
+
+    /// <summary>Each may be as drawn by itself, and yet they don't go together.</summary>
+    private static void CheckPin(ReuseScope scope)
+    {
+        const string Id = "pin-in-hole";
+        if (!scope.HasEars || scope.Socket.Measured is not { PinDiameterM: { } pin, PinHoleDiametersM: { Count: > 0 } holes })
+        {
+            scope.Skip(Id, ReuseFindings.PinThickerThanHole);
+            return;
+        }
+
+        var (at, hole) = (ReusePointers.Measured("pinDiameter"), holes.Min());
+        var isThicker = Judged.IsAbove(pin, hole);
+        if (isThicker)
+        {
+            scope.Find(ReuseFindings.PinThickerThanHole, at, Measure.Length(pin), Measure.Length(hole),
+                [ReusePointers.Measured("pinHoleDiameters")]);
+        }
+
+        scope.Write(Id, isThicker ? CheckOutcome.Undetermined : CheckOutcome.Pass, ReuseFindings.PinThickerThanHole,
+            Measure.Length(pin), Measure.Length(hole), missing: isThicker ? [at] : []);
     }
 
     private static bool IsFar(ReuseScope scope, (string Pointer, string What, double? Found, double? Drawn, bool MetalIsOutside) one)

@@ -28,10 +28,10 @@ internal static class EarWearChecks
 
         CheckHoles(scope, wear);
         var (drawn, found, limits) = (scope.Socket.Nominal, scope.Socket.Measured, scope.Input.Limits);
-        var spread = WearAllowance.OfHole(scope.Socket);
+        var spread = WearAllowance.OfHole(scope, drawn.EarGapM);
         scope.Judge(new("ear-spread", ReuseFindings.EarsSpread, "change of the gap between the ears", WearChecks.Share(wear.EarSpread),
             WearChecks.Share(limits.EarSpread),
-            Measure.Fraction(spread.Over(drawn.EarGapM)), spread.Source, "earSpread", "earGap",
+            WearChecks.Share(wear.EarSpread + (found.UncertaintyM / drawn.EarGapM)), Measure.Fraction(spread.Over(drawn.EarGapM)), spread.Source, "earSpread", "earGap",
             [.. WearGaps.Undrawn(drawn.EarGapM, "earGap", "gap between the ears"),
                 .. WearGaps.Unfound(found.EarGapM, "earGap", "gap between the ears")]));
         Face(scope, "pin-wear", ReuseFindings.PinWorn, "wear of the pin", wear.PinWear, limits.PinWear, drawn.PinDiameterM, "pinWear",
@@ -53,20 +53,20 @@ internal static class EarWearChecks
     private static void CheckHoles(ReuseScope scope, WearFacts wear)
     {
         var (drawn, found, limits, allowance) = (scope.Socket.Nominal, scope.Socket.Measured, scope.Input.Limits,
-            WearAllowance.OfHole(scope.Socket));
+            WearAllowance.OfHole(scope, scope.Socket.Nominal.PinHoleDiameterM));
         Gap[] gaps =
         [
             .. WearGaps.Undrawn(drawn.PinHoleDiameterM, "pinHoleDiameter", "pin hole"),
             .. found.PinHoleDiametersM.Count < 2 ? [WearGaps.Unmeasured("pinHoleDiameters",
                 "two diameters of the pin hole, along the load and across it")] : Array.Empty<Gap>(),
         ];
-        var allowed = allowance.Over(drawn.PinHoleDiameterM);
+        var (allowed, doubt) = (allowance.Over(drawn.PinHoleDiameterM), found.UncertaintyM / drawn.PinHoleDiameterM);
         scope.Judge(new("pin-hole-growth", ReuseFindings.PinHoleWorn, "growth of the pin hole", WearChecks.Share(wear.PinHoleGrowth),
             WearChecks.Share(limits.PinHoleGrowth),
-            Measure.Fraction(allowed), allowance.Source, "pinHoleGrowth", "pinHoleDiameters", gaps));
+            WearChecks.Share(wear.PinHoleGrowth + doubt), Measure.Fraction(allowed), allowance.Source, "pinHoleGrowth", "pinHoleDiameters", gaps));
         scope.Judge(new("pin-hole-ovality", ReuseFindings.PinHoleOval, "ovality of the pin hole", WearChecks.Share(wear.PinHoleOvality),
             WearChecks.Share(limits.Ovality),
-            Measure.Fraction(2 * allowed), allowance.Source, "ovality", "pinHoleDiameters", gaps));
+            WearChecks.Share(wear.PinHoleOvality + (2 * doubt)), Measure.Fraction(2 * allowed), allowance.Source, "ovality", "pinHoleDiameters", gaps));
     }
 
     private static void Face(ReuseScope scope, string id, FindingDefinition rule, string what, double? found, double? limit,
@@ -79,7 +79,8 @@ internal static class EarWearChecks
             return;
         }
 
-        scope.Judge(new(id, rule, what, WearChecks.Share(found), WearChecks.Share(limit), Measure.Fraction(allowance.Over(drawnM)),
+        scope.Judge(new(id, rule, what, WearChecks.Share(found), WearChecks.Share(limit),
+            WearChecks.Share(found + (scope.Socket.Measured.UncertaintyM / drawnM)), Measure.Fraction(allowance.Over(drawnM)),
             allowance.Source, limitMember, member, gaps));
     }
 }

@@ -9,7 +9,7 @@ namespace CalcService.Engine.Reuse;
 internal static class LoadChecks
 {
     /// <summary>Checks loads and rope; gives the breaking force with what is left, where the maker's is known.</summary>
-    public static double? Check(ReuseScope scope, ReuseLoads loads, StrengthFacts strength, RopeFacts? rope)
+    public static double? Check(ReuseScope scope, WearFacts wear, ReuseLoads loads, StrengthFacts strength, RopeFacts? rope)
     {
         var socket = scope.Socket;
         Gap[] unrated = socket.RatedLoadN is null ? [new(LoadFindings.RatedLoadMissing, ReusePointers.RatedLoad, "")] : [];
@@ -28,8 +28,10 @@ internal static class LoadChecks
 
         CheckBail(scope);
         var remaining = RemainingN(scope, strength);
-        CheckEntry(scope);
-        CheckRope(scope, rope, remaining);
+        // What is left is at most what the maker made, so that a socket too weak when new fails whatever is missing.
+        var left = remaining ?? socket.BreakingForceN;
+        var isWeaker = EndChecks.Check(scope, wear, rope, left).Any(finding => finding.Definition == FitFindings.SocketWeaker);
+        CheckRope(scope, rope, left, isWeaker);
         return remaining;
     }
 
@@ -56,29 +58,7 @@ internal static class LoadChecks
         return StrengthFormulas.RemainingStrengthN(breaking, before.AtRated, now.AtRated, scope.Trace);
     }
 
-    /// <summary>The rope has to go through the narrowest place, drawn or found.</summary>
-    private static void CheckEntry(ReuseScope scope)
-    {
-        const string Id = "rope-entry";
-        if (scope.Input.Intended.Rope is not { } rope)
-        {
-            scope.Skip(Id, FitFindings.RopeDoesNotEnter);
-            return;
-        }
-
-        var bore = scope.Socket.Measured.Stations.SelectMany(station => station.DiametersM)
-            .Append(scope.Socket.Nominal.Basket.SmallEndDiameterM).Min();
-        var enters = Judged.IsBelow(rope.OverallDiameterM, bore);
-        if (!enters)
-        {
-            scope.Find(FitFindings.RopeDoesNotEnter, ReusePointers.IntendedRope + "/diameter", Measure.Length(rope.OverallDiameterM), Measure.Length(bore));
-        }
-
-        scope.Write(Id, enters ? CheckOutcome.Pass : CheckOutcome.Fail, FitFindings.RopeDoesNotEnter,
-            Measure.Length(rope.OverallDiameterM), Measure.Length(bore));
-    }
-
-    private static void CheckRope(ReuseScope scope, RopeFacts? rope, double? remaining)
+    private static void CheckRope(ReuseScope scope, RopeFacts? rope, double? left, bool isWeaker)
     {
         const string Id = "rope-strength";
         if (rope is null)
@@ -87,33 +67,24 @@ internal static class LoadChecks
             return;
         }
 
-        if (scope.Socket.BreakingForceN is null)
-        {
-            scope.Find(FitFindings.SocketStrengthUnknown, ReusePointers.BreakingForce);
-        }
-
+        // The parts' own checks have said what the remaining strength lacks.
+        List<string> missing = [.. scope.Checks
+            .Where(check => check.Outcome == CheckOutcome.Undetermined && check.Id.StartsWith("strength-", StringComparison.Ordinal))
+            .SelectMany(check => check.Missing)];
         if (rope.BreakingForceN is null)
         {
             scope.Find(ReuseFindings.RopeStrengthUnknown, ReusePointers.RopeStrength);
+            missing.Add(ReusePointers.RopeStrength);
         }
 
-        // The parts' own checks have said what the remaining strength lacks.
-        var open = scope.Checks.Where(check => check.Outcome == CheckOutcome.Undetermined && check.Id.StartsWith("strength-", StringComparison.Ordinal)).SelectMany(check => check.Missing);
-        // What is left is at most what the maker made, so that a socket too weak when new fails whatever is missing.
-        var (left, needed) = (remaining ?? scope.Socket.BreakingForceN, rope.BreakingForceN);
-        var isWeaker = left is { } holds && needed is { } breaks && !Judged.IsAbove(holds, breaks);
-        if (isWeaker)
+        if (left is null)
         {
-            scope.Find(FitFindings.SocketWeaker, ReusePointers.BreakingForce, Force(left), Force(needed), related: [ReusePointers.IntendedRope]);
+            scope.Find(ReuseFindings.BreakingForceMissing, ReusePointers.BreakingForce);
+            missing.Add(ReusePointers.BreakingForce);
         }
 
-        string[] missing =
-        [
-            .. scope.Socket.BreakingForceN is null ? [ReusePointers.BreakingForce] : Array.Empty<string>(),
-            .. rope.BreakingForceN is null ? [ReusePointers.RopeStrength] : Array.Empty<string>(), .. open,
-        ];
-        scope.Write(Id, isWeaker ? CheckOutcome.Fail : missing.Length > 0 ? CheckOutcome.Undetermined : CheckOutcome.Pass,
-            FitFindings.SocketWeaker, Force(left), Force(needed), missing: [.. missing.Distinct(StringComparer.Ordinal)]);
+        scope.Write(Id, isWeaker ? CheckOutcome.Fail : missing.Count > 0 ? CheckOutcome.Undetermined : CheckOutcome.Pass,
+            FitFindings.SocketWeaker, Force(left), Force(rope.BreakingForceN), missing: [.. missing.Distinct(StringComparer.Ordinal)]);
     }
 
     private static Measure? Force(double? newtons) => newtons is { } value ? Measure.Force(value) : null;

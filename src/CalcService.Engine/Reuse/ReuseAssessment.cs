@@ -25,9 +25,15 @@ public static class ReuseAssessment
             : null;
         var loads = ReuseLoads.Of(scope);
         var strength = StrengthChecks.Check(scope, wear, loads, rope);
-        var remaining = LoadChecks.Check(scope, loads, strength, rope);
+        var remaining = LoadChecks.Check(scope, wear, loads, strength, rope);
 
+        scope.ListMissing();
         var disposition = (Disposition)scope.Findings.Decide(IsOnTheSocket);
+        if (disposition < Disposition.ReuseAfterWork && scope.Findings.Decide(IsOnThePin) > Decision.Proceed)
+        {
+            disposition = Disposition.ReuseAfterWork;
+        }
+
         var findings = scope.Findings.Sorted();
         var result = new ReuseResult
         {
@@ -43,7 +49,7 @@ public static class ReuseAssessment
             // Nothing brings a withdrawn socket back, so no work is proposed on one.
             Work = disposition == Disposition.Withdraw
                 ? []
-                : [.. findings.Where(finding => finding.Severity == Severity.Caution && IsOnTheSocket(finding))
+                : [.. findings.Where(finding => IsOnThePin(finding) || (finding.Severity == Severity.Caution && IsOnTheSocket(finding)))
                     .Select(finding => new WorkToDo(finding.Definition, finding.Pointer))],
         };
         return new(result, findings, ReuseNotes.All, scope.Assumptions, scope.Trace.Steps);
@@ -53,5 +59,8 @@ public static class ReuseAssessment
     /// Whether a finding is on the socket itself, and not on what it is meant for: a sound socket is not set aside because this rope
     /// is too strong for it.
     /// </summary>
-    private static bool IsOnTheSocket(Finding finding) => !ReuseFindings.OfTheUse.Contains(finding.Definition);
+    private static bool IsOnTheSocket(Finding finding) => !IsOnThePin(finding) && !ReuseFindings.OfTheUse.Contains(finding.Definition);
+
+    /// <summary>Whether a new pin mends it: no load until then, and yet a socket.</summary>
+    private static bool IsOnThePin(Finding finding) => finding.Definition == ReuseFindings.PinYields;
 }

@@ -8,12 +8,18 @@ namespace CalcService.Engine.Reuse;
 public static partial class ReuseFindings
 {
     private static IReadOnlyList<FindingDefinition> Strength =>
-        [YieldsAtProof, HighlyStressed, PinSteelAssumed, BailNotComputed, IntendedAboveRating, RopeStrengthUnknown];
+        [YieldsAtProof, PinYields, HighlyStressed, PinSteelAssumed, BailNotComputed, IntendedAboveRating, RopeStrengthUnknown, BreakingForceMissing];
 
     public static FindingDefinition YieldsAtProof { get; } = Define("yields-at-proof-load", Actor.Lead, [Severity.Stop, Severity.Unknown],
         "With what is left of it, a part of the socket yields under the proof load. Where that rests on a steel that was only assumed, the steel has to be known first.",
         "Under the proof load the part is used to {measured} of its strength: {what}.",
         "Take the socket out of use for this load. Where the pin's steel was assumed, take it from the pin's mark or certificate.",
+        Physics("strength"));
+
+    public static FindingDefinition PinYields { get; } = Stop("pin-yields-at-proof-load", Actor.Inspector,
+        "The pin as it is yields under the proof load, or presses into the ears. A pin can be had anew: the socket is not withdrawn for it.",
+        "Under the proof load this pin uses the part to {measured} of its strength: {what}.",
+        "Replace the pin by one of the maker's, measure it, and assess the socket with it.",
         Physics("strength"));
 
     public static FindingDefinition HighlyStressed { get; } = Caution("stress-above-design", Actor.Inspector,
@@ -38,6 +44,11 @@ public static partial class ReuseFindings
         "The intended rated load is {measured}; the socket is rated for {limit}.",
         "Take a larger socket.",
         new("the socket maker's rated load, as the request states it", "socket", Basis.DataSheet));
+
+    public static FindingDefinition BreakingForceMissing { get; } = Unknown("socket-breaking-force-missing", Actor.Inspector,
+        "A socket is chosen to be stronger than its rope; this socket's breaking force isn't known.",
+        "The breaking force of the socket is not given.",
+        "Take it from the socket maker's table.");
 
     public static FindingDefinition RopeStrengthUnknown { get; } = Unknown("intended-rope-strength-missing", Actor.Inspector,
         "A socket is chosen to be stronger than its rope; this rope's breaking force isn't known.",

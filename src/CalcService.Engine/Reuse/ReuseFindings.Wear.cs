@@ -8,7 +8,7 @@ public static partial class ReuseFindings
 {
     private static IReadOnlyList<FindingDefinition> Wear =>
     [
-        LimitsMissing, WornWithoutLimit, MeasurementMissing, DrawingMissing, NotAsDrawn, HalfWornAway,
+        LimitsMissing, WornWithoutLimit, ReadingTooCoarse, PinThickerThanHole, MeasurementMissing, DrawingMissing, NotAsDrawn, HalfWornAway,
         BoreWorn, BoreOval, TaperLost, OutsideWorn, PinHoleWorn, PinHoleOval, PinWorn, EarsSpread, EarThin, EarNarrow, EarEndWorn, PitsDeep,
     ];
 
@@ -22,6 +22,11 @@ public static partial class ReuseFindings
         "The {what} is {measured}, of which drawing and reading explain {limit}; no limit is given.",
         "Ask the maker, or take the limit from the operator's rules, and name them in limits.source; give the drawing's tolerance and the uncertainty of the reading.",
         Rules.GeneralTolerances.Select(one => one.Limit).ToArray());
+
+    public static FindingDefinition ReadingTooCoarse { get; } = Unknown("reading-too-coarse", Actor.Inspector,
+        "By the reading the part is within its limit, and by as much as the reading may be off it is beyond. Nobody knows which.",
+        "The {what} is {measured} and may be {most}; {limit} is allowed.",
+        "Measure again with a finer instrument, and give its uncertainty.");
 
     public static FindingDefinition MeasurementMissing { get; } = Unknown("wear-measurement-missing", Actor.Inspector,
         "What was not measured is not sound.",
@@ -38,6 +43,11 @@ public static partial class ReuseFindings
         "Measured {measured} for {what}; the drawing has {limit}.",
         "Clean to bare metal, measure again, and compare the mark with the drawing.",
         Rules.FarOffDrawing);
+
+    public static FindingDefinition PinThickerThanHole { get; } = Unknown("pin-thicker-than-hole", Actor.Inspector,
+        "A pin that is thicker than its hole was never in it: it is another socket's pin, or one of the two sizes is a slip.",
+        "The pin measures {measured}, its hole {limit}.",
+        "Measure both again, and compare the pin's mark with the socket's.");
 
     public static FindingDefinition HalfWornAway { get; } = Stop("half-worn-away", Actor.Inspector,
         "Less than half of the drawing's metal is left in a part that bears: what the maker says of the socket is said of another one.",

@@ -15,11 +15,28 @@ public static partial class ReuseFindings
     public static IReadOnlyList<FindingDefinition> All => Catalogue.All;
 
     private static IReadOnlyList<FindingDefinition> Shared =>
-        [FitFindings.SocketWeaker, FitFindings.SocketStrengthUnknown, FitFindings.RopeDoesNotEnter, LoadFindings.RatedLoadMissing, LoadFindings.ProofAboveRating];
+    [
+        LoadFindings.RatedLoadMissing, LoadFindings.ProofAboveRating, BoundFindings.NoCone, BoundFindings.BasketTooShort,
+        BoundFindings.SocketMetalUnfit, .. OfTheRope,
+    ];
+
+    private static IReadOnlyList<FindingDefinition> OfTheRope =>
+    [
+        FitFindings.SocketWeaker, FitFindings.RopeDoesNotEnter, FitFindings.RopeLoose, FitFindings.WiresDoNotFit,
+        FitFindings.FitDependsOnTolerance, FitFindings.RopeIdentityMissing, FitFindings.RopeFactMissing, BoundFindings.StrengthImplausible,
+        BoundFindings.RopeThin,
+    ];
 
     /// <summary>Those on what the socket is meant for. They decide, and leave the socket itself what it is.</summary>
     internal static IReadOnlyList<FindingDefinition> OfTheUse =>
-        [FitFindings.SocketWeaker, FitFindings.SocketStrengthUnknown, FitFindings.RopeDoesNotEnter, LoadFindings.ProofAboveRating, IntendedAboveRating, RopeStrengthUnknown];
+        [.. OfTheRope, LoadFindings.ProofAboveRating, IntendedAboveRating, RopeStrengthUnknown, BreakingForceMissing];
+
+    /// <summary>Those that only list what nobody said: one of a kind, with everything that is missing in it.</summary>
+    internal static IReadOnlyList<FindingDefinition> OfLists =>
+    [
+        IdentityMissing, SteelUnknown, HistoryMissing, RemovalUnknown, CrackSearchMissing, VisualMissing, MeasurementMissing, DrawingMissing,
+        LimitsMissing,
+    ];
 
     // Getters, not fields: nobody says in which order the parts of a class set their fields.
     private static ReuseRules Rules => ReuseRules2026Dec.Rules;

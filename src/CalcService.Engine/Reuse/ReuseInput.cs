@@ -29,6 +29,9 @@ public sealed record UsedSocket
     /// <summary>Whether the steel is known from marks and certificate.</summary>
     public bool? SteelKnown { get; init; }
 
+    /// <summary>What it is made of, where somebody said.</summary>
+    public SocketMetal? Metal { get; init; }
+
     public double? YieldStrengthPa { get; init; }
 
     public double? TensileStrengthPa { get; init; }

@@ -20,14 +20,17 @@ internal static class StrengthChecks
     public static StrengthFacts Check(ReuseScope scope, WearFacts wear, ReuseLoads loads, RopeFacts? rope)
     {
         var load = Load(scope, loads, rope);
-        PartLoads made = new([], []), found = new([], []);
+        PartLoads made = new([], []), found = new([], []), read = new([], []), renewed = new([], []);
         if (load is not null)
         {
             scope.Trace.Of = "as made";
             made = StrengthParts.Of(StrengthSizes.AsMade(scope.Socket), load, scope.HasEars, scope.Trace);
             scope.Trace.Of = "as measured";
-            found = StrengthParts.Of(StrengthSizes.AsMeasured(scope.Socket, wear), load, scope.HasEars, scope.Trace);
+            var sizes = StrengthSizes.AsMeasured(scope.Socket, wear, scope.Socket.Measured.UncertaintyM);
+            found = StrengthParts.Of(sizes, load, scope.HasEars, scope.Trace);
             scope.Trace.Of = "";
+            read = StrengthParts.Of(StrengthSizes.AsMeasured(scope.Socket, wear), load, scope.HasEars, Trace.None);
+            renewed = StrengthParts.Of(sizes with { PinM = scope.Socket.Nominal.PinDiameterM ?? sizes.PinM }, load, scope.HasEars, Trace.None);
         }
 
         foreach (var id in StrengthParts.Ids)
@@ -36,14 +39,14 @@ internal static class StrengthChecks
             {
                 scope.Skip("strength-" + id, ReuseFindings.YieldsAtProof);
             }
-            else if (found.Gone.Contains(id))
+            else if (read.Gone.Contains(id))
             {
                 // What is gone has its own finding, and no number.
                 scope.Write("strength-" + id, CheckOutcome.Fail, ReuseFindings.HalfWornAway);
             }
             else
             {
-                CheckPart(scope, id, found.Loaded.FirstOrDefault(part => part.Id == id));
+                CheckPart(scope, id, Part(found, id), Part(read, id), Part(renewed, id));
             }
         }
 
@@ -52,21 +55,44 @@ internal static class StrengthChecks
         return new(load?.RatedN, load?.ProofN, load?.DesignFactor, All(made), All(found));
     }
 
-    private static void CheckPart(ReuseScope scope, string id, PartLoad? part)
+    private static PartLoad? Part(PartLoads of, string id) => of.Loaded.FirstOrDefault(part => part.Id == id);
+
+    /// <param name="scope">The assessment.</param>
+    /// <param name="id">The part.</param>
+    /// <param name="part">As far to the bad side as its readings may be off; null where a size isn't known, or all of it may be gone.</param>
+    /// <param name="read">By the readings.</param>
+    /// <param name="renewed">With a new pin.</param>
+    private static void CheckPart(ReuseScope scope, string id, PartLoad? part, PartLoad? read, PartLoad? renewed)
     {
         var (name, limit) = ("strength-" + id, Measure.Fraction(1));
-        if (part is null)
+        if (read is null)
         {
             scope.IsOpen(name, ReuseFindings.YieldsAtProof, StrengthGaps.Of(scope, id), limit: limit);
             return;
         }
 
         var pointer = StrengthGaps.PointerOf(id);
+        if (part is null || (Judged.IsAbove(part.AtProof, 1) && !Judged.IsAbove(read.AtProof, 1)))
+        {
+            scope.Find(ReuseFindings.ReadingTooCoarse, pointer, Measure.Fraction(read.AtProof), limit, [ReusePointers.Measured("uncertainty")],
+                words: [new("what", "use of the strength under proof load, " + Names[id] + ","),
+                    part is null ? new("most", "without bound") : new("most", Measure.Fraction(part.AtProof))]);
+            scope.Write(name, CheckOutcome.Undetermined, ReuseFindings.ReadingTooCoarse, Measure.Fraction(read.AtProof), limit, missing: [pointer]);
+            return;
+        }
+
         var (yields, stressed) = (Judged.IsAbove(part.AtProof, 1), Judged.IsAbove(part.AtRated, 1));
         // An assumed steel holds a socket, but scraps none.
         var guess = yields && id.StartsWith("pin-", StringComparison.Ordinal) && scope.Socket.PinYieldStrengthPa is null
             ? ReusePointers.PinYield : null;
-        if (yields)
+        // A worn pin presses on less of the ear as well.
+        var isPin = id.StartsWith("pin-", StringComparison.Ordinal) || (renewed is not null && !Judged.IsAbove(renewed.AtProof, 1));
+        if (yields && guess is null && isPin)
+        {
+            scope.Find(ReuseFindings.PinYields, ReusePointers.Measured("pinDiameter"), Measure.Fraction(part.AtProof), limit,
+                [ReusePointers.PinYield], words: new FindingWord("what", Names[id]));
+        }
+        else if (yields)
         {
             scope.Find(ReuseFindings.YieldsAtProof, guess ?? pointer, Measure.Fraction(part.AtProof), limit, guess is null ? [] : [pointer],
                 guess is null ? Severity.Stop : Severity.Unknown, words: new FindingWord("what", Names[id]));
@@ -77,7 +103,8 @@ internal static class StrengthChecks
         }
 
         scope.Write(name, guess is not null ? CheckOutcome.Undetermined : yields || stressed ? CheckOutcome.Fail : CheckOutcome.Pass,
-            stressed && !yields ? ReuseFindings.HighlyStressed : ReuseFindings.YieldsAtProof,
+            yields && isPin && guess is null ? ReuseFindings.PinYields
+                : stressed && !yields ? ReuseFindings.HighlyStressed : ReuseFindings.YieldsAtProof,
             Measure.Fraction(part.Worst), limit, missing: guess is null ? [] : [guess]);
     }
 

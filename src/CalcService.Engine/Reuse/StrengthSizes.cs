@@ -65,28 +65,31 @@ internal sealed record StrengthSizes
 
     /// <summary>
     /// The socket as found, the worse of drawing and measurement in each size: metal above the drawing's isn't counted on.
-    /// Pits go off both faces of the ears and off the outside of the wall; a hole counts as grown towards the end of its ear.
+    /// Each reading counts as far to the bad side as it may be off. Pits go off both faces of the ears and off the outside of the wall; a hole counts as grown towards the end of its ear.
     /// </summary>
-    public static StrengthSizes AsMeasured(UsedSocket socket, WearFacts wear)
+    public static StrengthSizes AsMeasured(UsedSocket socket, WearFacts wear, double offM = 0)
     {
-        var (made, found, pits) = (AsMade(socket), socket.Measured, 2 * Known(socket.Measured.PitDepthM));
-        var hole = Math.Max(made.HoleM, found.PinHoleDiametersM.Count > 0 ? found.PinHoleDiametersM.Max() : double.NaN);
+        var (made, found) = (AsMade(socket), socket.Measured);
+        // No pit isn't a reading.
+        var pits = found.PitDepthM == 0 ? 0 : 2 * (Known(found.PitDepthM) + offM);
+        var hole = Math.Max(made.HoleM, found.PinHoleDiametersM.Count > 0 ? found.PinHoleDiametersM.Max() + offM : double.NaN);
         return made with
         {
-            PinM = Math.Min(made.PinM, Known(found.PinDiameterM)),
+            PinM = Math.Max(0, Math.Min(made.PinM, Known(found.PinDiameterM) - offM)),
             HoleM = hole,
-            ThicknessM = Math.Min(made.ThicknessM, Known(found.EarThicknessM)) - pits,
+            ThicknessM = Math.Min(made.ThicknessM, Known(found.EarThicknessM) - offM) - pits,
             // Width and end distance hardly wear; what the hole takes of them is counted.
-            WidthM = found.EarWidthM is { } width ? Math.Min(made.WidthM, width) : made.WidthM,
-            EndDistanceM = (found.EarEndDistanceM is { } end ? Math.Min(made.EndDistanceM, end) : made.EndDistanceM) - ((hole - made.HoleM) / 2),
-            GapM = Math.Max(made.GapM, Known(found.EarGapM)),
-            OuterAtSmallEndM = Math.Min(made.OuterAtSmallEndM, Known(found.OuterAtSmallEndM)) - pits,
-            OuterAtMouthM = Math.Min(made.OuterAtMouthM, Known(found.OuterAtMouthM)) - pits,
+            WidthM = found.EarWidthM is { } width ? Math.Min(made.WidthM, width - offM) : made.WidthM,
+            EndDistanceM = (found.EarEndDistanceM is { } end ? Math.Min(made.EndDistanceM, end - offM) : made.EndDistanceM) - ((hole - made.HoleM) / 2),
+            GapM = Math.Max(made.GapM, Known(found.EarGapM) + offM),
+            OuterAtSmallEndM = Math.Min(made.OuterAtSmallEndM, Known(found.OuterAtSmallEndM) - offM) - pits,
+            OuterAtMouthM = Math.Min(made.OuterAtMouthM, Known(found.OuterAtMouthM) - offM) - pits,
             BoreAtM = Bore,
             Bores = [.. made.Bores.Select(place => (place.AtM, Bore(place.AtM)))],
         };
 
-        double Bore(double at) => made.BoreAtM(at) * (1 + Math.Max(0, Nearest(wear, at)?.Growth ?? double.NaN));
+        double Bore(double at) => made.BoreAtM(at) * (1 + Math.Max(0, Growth(Nearest(wear, at))));
+        double Growth(StationWear? near) => near is null ? double.NaN : near.Growth + (offM / near.NominalM);
     }
 
     private static StationWear? Nearest(WearFacts wear, double atM) => wear.Stations.MinBy(station => Math.Abs(station.FromSmallEndM - atM));

@@ -9,13 +9,14 @@ namespace CalcService.Engine.Reuse;
 /// <param name="What">The wear in words.</param>
 /// <param name="Found">How much there is; null where it can't be told.</param>
 /// <param name="Limit">What maker or operator allows; null where nobody says.</param>
+/// <param name="Most">How much it may be where the reading is off, of the same kind.</param>
 /// <param name="Allowance">What drawing and reading leave, of the same kind.</param>
 /// <param name="Granted">Who grants the allowance.</param>
 /// <param name="LimitMember">The member that gives the limit.</param>
 /// <param name="MeasuredMember">The member that was measured.</param>
 /// <param name="Gaps">What it can't be told without.</param>
 internal sealed record WearReading(
-    string Check, FindingDefinition Rule, string What, Measure? Found, Measure? Limit, Measure Allowance, Source Granted,
+    string Check, FindingDefinition Rule, string What, Measure? Found, Measure? Limit, Measure? Most, Measure Allowance, Source Granted,
         string LimitMember, string MeasuredMember, IReadOnlyList<Gap> Gaps);
 
 /// <summary>The one way in which wear is judged: by its limit, and where nobody gave one by what drawing and reading leave.</summary>
@@ -24,10 +25,10 @@ internal static class WearJudge
     public static void Judge(this ReuseScope scope, WearReading one)
     {
         var measuredAt = ReusePointers.Measured(one.MeasuredMember);
-        if (one.Limit is not null)
+        if (one.Limit is { } limit)
         {
-            scope.MustNotExceed(one.Check, one.Found, one.Limit, measuredAt, one.Rule, StatedBy(scope),
-                [.. one.Gaps, .. SourceGaps(scope)]);
+            scope.MustNotExceed(one.Check, one.Found, limit, measuredAt, one.Rule, StatedBy(scope),
+                [.. one.Gaps, .. SourceGaps(scope), .. DoubtGaps(scope, one.What, one.Found, one.Most, limit, measuredAt)]);
             return;
         }
 
@@ -52,17 +53,33 @@ internal static class WearJudge
     }
 
     /// <summary>
-    /// Of several places the one to judge: the one worn most, or without a limit the one furthest beyond what is left to it.
+    /// Of several places the one to judge: the one worn most, or without a limit the one furthest beyond what is left to it. The most
+    /// that any of them may be by its reading comes with it.
     /// </summary>
-    public static (double? Found, double Allowed) Worst(double? limit, IReadOnlyList<(double Found, double Allowed)> places)
+    public static (double? Found, double Allowed, double? Most) Worst(double? limit,
+        IReadOnlyList<(double Found, double Allowed, double Doubt)> places)
     {
         if (places.Count == 0)
         {
-            return (null, 0);
+            return (null, 0, null);
         }
 
         var worst = places.MaxBy(place => limit is null ? place.Found - place.Allowed : place.Found);
-        return (worst.Found, worst.Allowed);
+        return (worst.Found, worst.Allowed, places.Max(place => place.Found + place.Doubt));
+    }
+
+    /// <summary>Within its limit by the reading, and beyond it where the reading is off: nobody knows. Beyond by the reading is beyond.</summary>
+    public static Gap[] DoubtGaps(ReuseScope scope, string what, Measure? found, Measure? most, Measure limit, string pointer)
+    {
+        if (found is not { } read || most is not { } worst || Judged.IsAbove(read.Si, limit.Si) || !Judged.IsAbove(worst.Si, limit.Si))
+        {
+            return [];
+        }
+
+        // Said here with its numbers; as a gap it only keeps the check open.
+        scope.Find(ReuseFindings.ReadingTooCoarse, pointer, read, limit, [ReusePointers.Measured("uncertainty")],
+            words: [new("what", what), new("most", worst)]);
+        return [new(ReuseFindings.ReadingTooCoarse, pointer, what)];
     }
 
     /// <summary>Who set the limits of the request.</summary>

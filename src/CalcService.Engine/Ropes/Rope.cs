@@ -1,3 +1,4 @@
+using System.Globalization;
 using CalcService.Engine.Findings;
 
 namespace CalcService.Engine.Ropes;
@@ -72,6 +73,9 @@ public enum RopeFunction
 /// <summary>A rope as the request describes it. What a certificate states beats every estimate.</summary>
 public sealed record Rope
 {
+    /// <summary>From so many strands on a rope has several layers of them, which are laid against rotation; one layer has six or eight.</summary>
+    private const int ManyStrands = 10;
+
     public required double DiameterM { get; init; }
 
     /// <summary>Class designation, such as 6x36.</summary>
@@ -111,6 +115,17 @@ public sealed record Rope
     /// <summary>Length along the rope in which a strand goes once around.</summary>
     public double? LayLengthM { get; init; }
 
+    /// <summary>Whether construction and core are known, from which most else follows.</summary>
+    public bool IsIdentified => Construction is not null && Core != RopeCore.Unknown;
+
     /// <summary>The diameter that has to go through the small end.</summary>
     public double OverallDiameterM => MeasuredDiameterM ?? DiameterM;
+
+    /// <summary>Whether its strands are laid against rotation, by what is said or by its class. Null where nobody says what it does and the class doesn't tell.</summary>
+    public bool? IsRotationResistant =>
+        Function == RopeFunction.RotationResistant || Strands(Construction) >= ManyStrands ? true : Function == RopeFunction.Unknown ? null : false;
+
+    /// <summary>Strands by the designation: 18 of an 18x7, 35 of a 35(W)x7.</summary>
+    private static int Strands(string? construction) =>
+        int.TryParse(string.Concat((construction ?? "").TakeWhile(char.IsAsciiDigit)), NumberStyles.None, CultureInfo.InvariantCulture, out var strands) ? strands : 0;
 }

@@ -29,6 +29,12 @@ public sealed record FitRules
     /// <summary>Share of its nominal diameter that a rope may have lost where no rule set says.</summary>
     public required RuleLimit Thinning { get; init; }
 
+    /// <summary>Share of its nominal diameter by which a rope may measure thicker.</summary>
+    public required RuleLimit Thickening { get; init; }
+
+    /// <summary>Straight rope below the socket in rope diameters.</summary>
+    public required RuleLimit StraightRope { get; init; }
+
     /// <summary>How long before the pour a broom may have been dried.</summary>
     public required RuleLimit DriedFor { get; init; }
 
@@ -37,5 +43,5 @@ public sealed record FitRules
 
     /// <summary>Every limit, in a fixed order.</summary>
     public IReadOnlyList<RuleLimit> All =>
-        [LeastCone, ShortestBasket, ShortBasket, WidestSmallEnd, LooseSmallEnd, StrengthSpread, MostTilt, Thinning, DriedFor, NarrowBroom];
+        [LeastCone, ShortestBasket, ShortBasket, WidestSmallEnd, LooseSmallEnd, StrengthSpread, MostTilt, Thinning, Thickening, StraightRope, DriedFor, NarrowBroom];
 }

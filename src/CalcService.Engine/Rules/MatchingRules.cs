@@ -23,6 +23,12 @@ public sealed record MatchingRules
     /// <summary>The same for rotation resistant rope.</summary>
     public required RuleLimit PersonsRotationResistant { get; init; }
 
+    /// <summary>Least factor of any other rope that hangs persons, after that of a platform.</summary>
+    public required RuleLimit PersonsElsewhere { get; init; }
+
+    /// <summary>The same for rotation resistant rope.</summary>
+    public required RuleLimit PersonsElsewhereRotationResistant { get; init; }
+
     /// <summary>K_T, strength of the end over that of the rope.</summary>
     public required RuleLimit Efficiency { get; init; }
 
@@ -72,7 +78,7 @@ public sealed record MatchingRules
     public IReadOnlyList<RuleLimit> All =>
     [
         .. Duties.SelectMany(duty => new[] { duty.DesignFactor, duty.ProofFactor }).OfType<RuleLimit>(),
-        RotationResistantLeast, RotationResistant, Persons, PersonsRotationResistant,
+        RotationResistantLeast, RotationResistant, Persons, PersonsRotationResistant, PersonsElsewhere, PersonsElsewhereRotationResistant,
         Efficiency, MineAttachment, LiftTaperLength, LiftSmallEndExcess, LiftMouthLeast, LiftMouthMost, SpiralLengthInWires, ProofShare,
         ServiceLowest, ServiceHighest, Friction.Low, Friction.Expected, Friction.High, ShrinkageShare, WallRatio,
         RadialStiffening, LipFactor,

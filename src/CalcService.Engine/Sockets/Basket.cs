@@ -15,7 +15,7 @@ public sealed record Basket
     public double ToleranceM { get; init; }
 
     /// <summary>Whether an end of this rope, basket and compound was type tested.</summary>
-    public bool IsTypeTested { get; init; }
+    public bool? IsTypeTested { get; init; }
 
     /// <summary>tan α of the half-angle.</summary>
     public double Taper => (LargeEndDiameterM - SmallEndDiameterM) / (2 * LengthM);

@@ -10,7 +10,7 @@ namespace CalcService.Engine.Sockets;
 public static class BoundFindings
 {
     /// <summary>Those that rope and basket alone can raise.</summary>
-    public static IReadOnlyList<FindingDefinition> OfRopeAndBasket => [NoCone, BasketTooShort, StrengthImplausible, RopeThin];
+    public static IReadOnlyList<FindingDefinition> OfRopeAndBasket => [NoCone, BasketTooShort, StrengthImplausible, RopeThin, RopeThick];
 
     public static FindingDefinition NoCone { get; } = Stop("basket-no-cone", Actor.Lead,
         "The basket is no cone: nothing in it seats under load, and only bond would hold the rope.",
@@ -26,7 +26,7 @@ public static class BoundFindings
 
     public static FindingDefinition StrengthImplausible { get; } = Unknown("breaking-force-implausible", Actor.Office,
         "The breaking force on the certificate and the rope's class, grade and diameter don't go together: one of them is a slip, most often of units.",
-        "Certified at {measured}; a rope of this class, grade and diameter breaks at about {limit}. They may differ by {spread}.",
+        "Certified at {measured}; a rope of this class, grade and diameter breaks at about {limit}. The limit is a difference of {spread}.",
         "Read certificate, diameter and grade again, with their units.",
         Rules.StrengthSpread.Source, Rules.StrengthSpread);
 
@@ -35,6 +35,18 @@ public static class BoundFindings
         "The rope measures {measured}; at least {limit} is asked for.",
         "Measure again; have a competent person say what this rope is and what it may carry.",
         Rules.Thinning.Source, Rules.Thinning);
+
+    public static FindingDefinition RopeThick { get; } = Unknown("rope-thick", Actor.Inspector,
+        "The rope measures much thicker than it is called: opened, twisted or rusted inside, measured wrongly, or another rope.",
+        "The rope measures {measured}; at most {limit} is asked for.",
+        "Measure again over the strands; have a competent person say what this rope is and what it may carry.",
+        Rules.Thickening.Source, Rules.Thickening);
+
+    public static FindingDefinition StraightRopeShort { get; } = Caution("straight-rope-short", Actor.Crew,
+        "So little rope hangs straight below the socket that nothing holds the broom in the axis of the basket.",
+        "{measured} of rope is straight below the socket; the least is {limit}, and the socket's maker may ask for more.",
+        "Hang the rope so that it stands straight below the socket as far as the socket's maker asks for.",
+        Rules.StraightRope.Source, Rules.StraightRope);
 
     public static FindingDefinition NoStraightRope { get; } = Stop("no-straight-rope", Actor.Crew,
         "No rope hangs straight below the socket: the cone sets askew and loads the wires of one side.",

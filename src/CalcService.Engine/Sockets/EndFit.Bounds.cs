@@ -1,5 +1,7 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
+using CalcService.Engine.Ropes;
+using CalcService.Engine.Rules;
 
 namespace CalcService.Engine.Sockets;
 
@@ -19,7 +21,7 @@ public sealed partial record EndFit
         {
             Add(BoundFindings.BasketTooShort, BasketAt + "/length", Measure.Count(inDiameters), bounds.ShortestBasket.Value, RopeAt + "/diameter");
         }
-        else if (Judged.IsBelow(inDiameters, bounds.ShortBasket.Si) && !(IsTypeTested || Basket.IsTypeTested))
+        else if (Judged.IsBelow(inDiameters, bounds.ShortBasket.Si) && Basket.IsTypeTested != true)
         {
             Add(BoundFindings.BasketTooShort, BasketAt + "/length", Measure.Count(inDiameters), bounds.ShortBasket.Value, RopeAt + "/diameter", Severity.Unknown);
         }
@@ -40,12 +42,18 @@ public sealed partial record EndFit
 
         if (Rope.MeasuredDiameterM is { } measured && Judged.IsBelow(measured, (1 - bounds.Thinning.Si) * Rope.DiameterM))
         {
-            Find(new(BoundFindings.RopeThin, Severity.Unknown, RopeAt + "/measuredDiameter")
-            {
-                Measured = Measure.Length(measured), Limit = Measure.Length((1 - bounds.Thinning.Si) * Rope.DiameterM), Related = [RopeAt + "/diameter"],
-            });
+            Add(BoundFindings.RopeThin, RopeAt + "/measuredDiameter", Measure.Length(measured), Measure.Length((1 - bounds.Thinning.Si) * Rope.DiameterM), RopeAt + "/diameter");
+        }
+
+        if (ThickestM(Rope, bounds) is { } thickest)
+        {
+            Add(BoundFindings.RopeThick, RopeAt + "/measuredDiameter", Measure.Length(Rope.OverallDiameterM), Measure.Length(thickest), RopeAt + "/diameter");
         }
     }
+
+    /// <summary>How thick the rope may measure at most, where it measures thicker.</summary>
+    public static double? ThickestM(Rope rope, FitRules bounds) =>
+        (1 + bounds.Thickening.Si) * rope.DiameterM is var most && Judged.IsAbove(rope.OverallDiameterM, most) ? most : null;
 
     private void CheckPosition()
     {
@@ -57,6 +65,10 @@ public sealed partial record EndFit
         if (StraightBelowM is { } straight && !Judged.IsAbove(straight, 0))
         {
             Add(BoundFindings.NoStraightRope, Pointer + "/straightBelow");
+        }
+        else if (StraightBelowM is { } some && Rules.Fit.StraightRope.Si * Rope.DiameterM is var least && Judged.IsBelow(some, least))
+        {
+            Add(BoundFindings.StraightRopeShort, Pointer + "/straightBelow", Measure.Length(some), Measure.Length(least), RopeAt + "/diameter");
         }
     }
 

@@ -7,7 +7,17 @@ namespace CalcService.Engine.Sockets;
 /// <content>What about the rope asks for precautions or isn't known, and how tradition shapes a basket.</content>
 public sealed partial record EndFit
 {
-    /// <summary>Asks for the wires, without which nobody knows whether they fit.</summary>
+    /// <summary>Asks what the rope is, and for its wires, without which nobody knows whether they fit: what follows from a missing identity isn't asked for again.</summary>
+    public void Ask(IReadOnlyList<WireSpacing> wires)
+    {
+        AskRope();
+        if (Rope.IsIdentified)
+        {
+            AskWires(wires);
+        }
+    }
+
+    /// <summary>Asks for the wires alone, where nobody asks what the rope is.</summary>
     public void AskWires(IReadOnlyList<WireSpacing> wires)
     {
         if (wires.Count == 0)
@@ -16,7 +26,6 @@ public sealed partial record EndFit
         }
     }
 
-    /// <summary>Asks what the rope is.</summary>
     public void AskRope()
     {
         Ask(FitFindings.RopeIdentityMissing, ("/construction", Rope.Construction is null, "construction"), ("/core", Rope.Core == RopeCore.Unknown, "core"));
@@ -43,7 +52,7 @@ public sealed partial record EndFit
         var inDiameters = (GripLengthM ?? Basket.LengthM) / Rope.DiameterM;
         var least = Rules.BasketLengthInDiameters;
         // Shorter still is no matter of tradition, and has been found.
-        if (Judged.IsBelow(inDiameters, least.Si) && (!Judged.IsBelow(inDiameters, Rules.Fit.ShortBasket.Si) || IsTypeTested || Basket.IsTypeTested))
+        if (Judged.IsBelow(inDiameters, least.Si) && (!Judged.IsBelow(inDiameters, Rules.Fit.ShortBasket.Si) || Basket.IsTypeTested == true))
         {
             Add(FitFindings.BasketShort, BasketAt + "/length", Measure.Count(inDiameters), least.Value, RopeAt + "/diameter");
         }

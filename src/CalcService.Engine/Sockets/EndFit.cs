@@ -26,9 +26,6 @@ public sealed partial record EndFit(Rope Rope, RopeFacts Facts, Basket Basket, s
     /// <summary>The ropes that the socket's maker allows, where somebody said.</summary>
     public RopeRange? RopeRange { get; init; }
 
-    /// <summary>Whether this rope, socket and compound were type tested together.</summary>
-    public bool IsTypeTested { get; init; }
-
     /// <summary>Length over which the compound grips wire; the basket's where nobody says otherwise.</summary>
     public double? GripLengthM { get; init; }
 
@@ -56,6 +53,14 @@ public sealed partial record EndFit(Rope Rope, RopeFacts Facts, Basket Basket, s
         CheckRopeItself();
         CheckPosition();
         CheckSocketItself();
+    }
+
+    /// <summary>Whether rope and basket make a cone that can seat: what stops by them alone leaves nothing to expect of it.</summary>
+    public static bool Seats(Rope rope, RopeFacts facts, Basket basket, PouringRules rules)
+    {
+        var seats = true;
+        new EndFit(rope, facts, basket, "", rules, finding => seats &= finding.Severity != Severity.Stop).Check();
+        return seats;
     }
 
     private void CheckEntry()

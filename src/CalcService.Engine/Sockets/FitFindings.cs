@@ -28,7 +28,7 @@ public static class FitFindings
 
     public static FindingDefinition FitDependsOnTolerance { get; } = Caution("fit-depends-on-tolerance", Actor.Crew,
         "Rope or wires fit the basket as given, but not at the small end of its tolerance.",
-        "At the smallest sizes that the tolerance allows, the {what} do not fit.",
+        "At the smallest sizes that the tolerance allows, there is no room for the {what}.",
         "Measure the basket more closely.",
         Geometry);
 
@@ -40,12 +40,12 @@ public static class FitFindings
 
     public static FindingDefinition RopeIdentityMissing { get; } = Unknown("rope-identity-missing", Actor.Office,
         "The construction or the core of the rope isn't known: a fibre core has to come out of the broom.",
-        "The {what} of the rope is not given.",
+        "Not given of the rope: {what}.",
         "Take it from the rope's certificate.");
 
     public static FindingDefinition RopeFactMissing { get; } = Caution("rope-fact-missing", Actor.Office,
         "A fact of the rope that asks for precautions in some cases isn't given: above the ordinary grades special ones hold, and the finish decides how the wires are cleaned.",
-        "The {what} of the rope is not given.",
+        "Not given of the rope: {what}.",
         "Take it from the rope's certificate.",
         Prudence);
 
@@ -63,14 +63,9 @@ public static class FitFindings
 
     public static FindingDefinition SocketWeaker { get; } = Stop("socket-weaker-than-rope", Actor.Office,
         "The socket is not stronger than the rope.",
-        "The socket breaks at {measured}; the rope at {limit}.",
+        "The socket breaks at {measured}, the rope at {limit}: the socket has to be stronger than the rope, as strong is not enough.",
         "Take a socket whose strength exceeds the rope's minimum breaking force.",
         new("ISO 17558", "scope", Basis.Published));
-
-    public static FindingDefinition SocketStrengthUnknown { get; } = Unknown("socket-strength-unknown", Actor.Inspector,
-        "Whether the socket is stronger than the rope can't be said without its strength.",
-        "The breaking force of the socket is not given.",
-        "Take it from the socket's maker or certificate.");
 
     public static FindingDefinition BasketShort { get; } = Note("basket-short", Actor.Lead,
         "The basket, without serving and above the wire ends, is shorter than tradition asks for.",

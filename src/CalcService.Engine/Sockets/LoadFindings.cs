@@ -19,6 +19,12 @@ public static class LoadFindings
         "Take it from the socket's marks, its maker, or the record of the sling.",
         Source.NotGiven("docs/proof-load-evaluations.md"), ProofFactors);
 
+    public static FindingDefinition ProofBelowRule { get; } = new("proof-below-rule", Actor.Lead, [Severity.Stop],
+        "The proof load is less than the rule set asks for.",
+        "A proof load of {measured} is meant; the rule set asks for {limit}.",
+        "Load to what the rule set asks for, or take the rated load down.",
+        ProofFactors[0].Source, ProofFactors);
+
     public static FindingDefinition ProofAboveRating { get; } = new("proof-above-socket-rating", Actor.Lead, [Severity.Stop],
         "The proof load is, or was, above the proof rating of the socket.",
         "The proof load of {measured} is above the socket's proof rating of {limit}.",
@@ -27,7 +33,13 @@ public static class LoadFindings
 
     public static FindingDefinition ProofAboveShare { get; } = new("proof-above-half-breaking", Actor.Lead, [Severity.Caution],
         "The proof load is more than half of the rope's breaking force.",
-        "The proof load is {measured} of the breaking force; at most {limit} is meant.",
+        "The proof load is {excess} above {limit}, half of the rope's breaking force.",
         "Check proof load and rated load; the rope must not be strained for good.",
         Rules.ProofShare.Source, [Rules.ProofShare]);
+
+    public static FindingDefinition ProofBreaks { get; } = new("proof-at-breaking-force", Actor.Lead, [Severity.Stop],
+        "The proof load is, or was, as high as the breaking force of the rope or higher: the rope may part under it, and one that held is strained for good.",
+        "The proof load of {measured} reaches or passes the rope's breaking force of {limit}.",
+        "Do not load. Check proof load, rated load and certificate with their units. A rope that was loaded so far is taken out of use.",
+        new("a rope may break at its breaking force", "docs/proof-load-evaluations.md", Basis.Derived), []);
 }

@@ -21,10 +21,11 @@ public static class MineFindings
         "Get it in writing from the makers; until then the end is not poured and does not serve.",
         Source.NotGiven("docs/termination-matches.md"), [Least]);
 
-    public static FindingDefinition MediumNotByDesign { get; } = new("mine-medium-not-by-design", Actor.Inspector, [Severity.Stop],
-        "In a mine a socket is poured with zinc unless another medium is a feature of its design: its maker's own, or one that a registered professional engineer approved.",
+    public static FindingDefinition MediumNotByDesign { get; } = new("mine-medium-not-by-design", Actor.Inspector, [Severity.Stop, Severity.Unknown],
+        "In a mine a socket is poured with zinc unless another medium is a feature of its design: its maker's own, or one that a registered professional engineer approved. "
+            + "Elsewhere nobody knows whether a socket that isn't designed for resin holds with it.",
         "The socket is not designed for resin.",
-        "Pour it as its design says, or take a socket that is designed for resin; an end in service is taken out.",
+        "Pour it as its design says, or take a socket that is designed for resin; an end in service is taken out. Elsewhere than in a mine ask the socket's maker first.",
         Least.Source, []);
 
     public static FindingDefinition AttachmentWeak { get; } = new("mine-attachment-weak", Actor.Inspector, [Severity.Stop],

@@ -37,6 +37,7 @@ internal static class CureFacts
             Quote = Care,
         },
         new("/doses", "2", Stop, "dose-contradicts-sheet", Proceed, null, null) { When = " (the sheet's, where nobody says)" },
+        new("/ends/0/socket/bore", "\"oldResin\"", Stop, "bore-not-clean", Proceed, Unknown, "facts-not-stated"),
         new("/ends/0/socket/material/kind", "\"greyIron\"", Stop, "socket-metal-unfit", Proceed, Unknown, "facts-not-stated")
         {
             Given = [("/ends/0/socket/material", "{}")],

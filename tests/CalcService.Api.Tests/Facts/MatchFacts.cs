@@ -40,9 +40,9 @@ internal static class MatchFacts
         new("/duty/designFactor",
             """{"value": 3, "unit": "1"}""",
             Unknown, "design-factor-below-rule", Care, null, "design-factor-from-memory"),
-        new("/duty/liftsPersons", "\"yes\"", Stop, "design-factor-below-law", Proceed, Unknown, "design-factor-below-law")
+        new("/duty/liftsPersons", "\"yes\"", Unknown, "design-factor-below-law", Proceed, Unknown, "design-factor-below-law")
         {
-            When = ", where the design factor is below what persons ask for",
+            When = ", of a hoist rope whose design factor is below what persons ask for",
             Given =
             [
                 ("/duty/use", "\"hoistRope\""),

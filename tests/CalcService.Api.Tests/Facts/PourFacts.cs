@@ -35,7 +35,10 @@ internal static class PourFacts
         },
         new("/ends/0/cleaner", "\"flux\"", Stop, "cleaner-forbidden", Care, Unknown, "facts-not-stated") { When = " elsewhere" },
         new("/ends/0/driedAt", "\"2026-03-12T09:00:00+01:00\"", Stop, "broom-not-dry", Care, null, "facts-not-stated"),
-        new("/ends/0/straightBelow", """{"value": 0, "unit": "m"}""", Stop, "no-straight-rope", Care, null, "facts-not-stated"),
+        new("/ends/0/straightBelow", """{"value": 0, "unit": "m"}""", Stop, "no-straight-rope", Care, null, "facts-not-stated")
+        {
+            When = " (below two rope diameters: caution, `straight-rope-short`)",
+        },
         new("/ends/0/tilt", """{"value": 6, "unit": "deg"}""", Unknown, "rope-tilted", Care, null, "facts-not-stated"),
         new("/ends/0/socket/material/kind", "\"greyIron\"", Stop, "socket-metal-unfit", Care, Unknown, "facts-not-stated"),
         new("/ends/0/socket/breakingForce",
@@ -58,6 +61,10 @@ internal static class PourFacts
         {
             When = ", of lots that are used",
             UnknownJson = """{"known": "unknown"}""",
+        },
+        new("/conditions/place", "\"confined\"", Care, "confined-space", Care, Unknown, "facts-not-stated")
+        {
+            When = ", indoors, outdoors or in a confined space",
         },
         new("/conditions/ignitionSource", "\"yes\"", Stop, "ignition-source", Unknown, Unknown, "facts-not-stated"),
         new("/dose/added", "\"afterHardener\"", Stop, "dose-after-hardener", Care, Unknown, "facts-not-stated")

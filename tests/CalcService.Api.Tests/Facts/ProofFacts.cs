@@ -28,6 +28,16 @@ internal static class ProofFacts
         new("/test/proofLoadFrom",
             "\"2026-03-12T16:00:00+01:00\"",
             Stop, "not-cured-for-proof", Unknown, null, "facts-not-stated"),
+        new("/test/exclusionZone", "\"no\"", Stop, "no-exclusion-zone", Care, Unknown, "facts-not-stated"),
+        new("/test/hardness/value", """{"value": 35, "unit": "1"}""", Stop, "hardness-low", Unknown, null, "facts-not-stated")
+        {
+            When = ", where the sheet asks for it",
+            Given =
+            [
+                ("/compound/sheet/hardness", """{"method": "indenter", "minimum": {"value": 40, "unit": "1"}}"""),
+                ("/test/hardness", """{"method": "indenter", "readAt": "lip"}"""),
+            ],
+        },
         new("/measured/steps",
             """[{"load": {"value": 60, "unit": "kN"}, "seating": {"value": 1, "unit": "mm"}}]""",
             Stop, "test-load-short", Unknown, null, "facts-not-stated")

@@ -55,7 +55,7 @@ internal static class ReuseFacts
         },
         new("/socket/pin/yieldStrength",
             """{"value": 200, "unit": "MPa"}""",
-            Stop, "yields-at-proof-load", Proceed, null, "pin-steel-assumed")
+            Stop, "pin-yields-at-proof-load", Proceed, null, "pin-steel-assumed")
         {
             When = " (a pin that yields by the socket's steel: undetermined)",
         },
@@ -79,7 +79,7 @@ internal static class ReuseFacts
             Stop, "pin-hole-worn", Unknown, null, "wear-measurement-missing"),
         new("/socket/measured/pinDiameter",
             """{"value": 20, "unit": "mm"}""",
-            Stop, "yields-at-proof-load", Unknown, null, "wear-measurement-missing"),
+            Stop, "pin-yields-at-proof-load", Unknown, null, "wear-measurement-missing"),
         new("/socket/measured/earThickness",
             """{"value": 15.1, "unit": "mm"}""",
             Stop, "ear-thin", Unknown, null, "wear-measurement-missing"),
@@ -101,7 +101,7 @@ internal static class ReuseFacts
         },
         new("/socket/breakingForce",
             """{"value": 200, "unit": "kN"}""",
-            Stop, "socket-weaker-than-rope", Unknown, null, "socket-strength-unknown")
+            Stop, "socket-weaker-than-rope", Unknown, null, "socket-breaking-force-missing")
         {
             When = ", where a rope is meant",
         },

@@ -62,8 +62,8 @@ public static class AuditCases
         // Four baskets of up to 79 cm³ and a tenth more need 347 cm³, five of at least 70 cm³ can't be full with 300.
         new("kits-short", Severity.Caution, "/mix/kits", "kits", Mixed(mix => mix with { Baskets = 4 })),
         new("kits-short", Severity.Stop, "/mix/kits", "kits", Mixed(mix => mix with { Baskets = 5 })),
-        new("rope-does-not-enter", Severity.Stop, "/socket/basket/smallEndDiameter", "fit", input => input with { Rope = input.Rope! with { MeasuredDiameterM = .023 } }),
-        new("fit-depends-on-tolerance", Severity.Caution, "/socket/basket/tolerance", "", input => input with { Rope = input.Rope! with { MeasuredDiameterM = .0226 } }),
+        new("rope-does-not-enter", Severity.Stop, "/socket/basket/smallEndDiameter", "fit", input => input with { Rope = input.Rope! with { MeasuredDiameterM = .023 } }, "rope-thick"),
+        new("fit-depends-on-tolerance", Severity.Caution, "/socket/basket/tolerance", "", input => input with { Rope = input.Rope! with { MeasuredDiameterM = .0226 } }, "rope-thick"),
         new("socket-weaker-than-rope", Severity.Stop, "/socket/breakingForce", "fit", Socketed(socket => socket with { BreakingForceN = 252e3 })),
         new("wires-do-not-fit", Severity.Stop, "/socket/basket", "fit", input => input with { Rope = input.Rope! with { MetallicAreaM2 = 390e-6 } },
             "recorded-volume-off"),
@@ -107,7 +107,7 @@ public static class AuditCases
         new("moved-before-gel", Severity.Stop, "/times/movedAt", "moved",
             input => Sheeted(sheet => sheet with { MinimumHoldS = 20 * 60 })(input)),
         new("loaded-before-cured", Severity.Stop, "/times/releasedAt", "released-cured", At(times => times with { ReleasedAt = After(113) })),
-        new("loaded-before-cured", Severity.Stop, "/times/proofAt", "proof-cured", At(times => times with { ReleasedAt = After(100), ProofAt = After(110) })),
+        new("loaded-before-cured", Severity.Stop, "/times/releasedAt", "proof-cured", At(times => times with { ReleasedAt = After(100), ProofAt = After(110) })),
         // Released when the sheet's own shortest time had passed; the cold night was read beyond its rows.
         new("loaded-before-cured", Severity.Unknown, "/times/releasedAt", "released-cured", input => input with { Readings = Air((0, 20), (.5, 20), (1, 5), (60, 5)) }),
         new("below-lowest-cure", Severity.Unknown, "/conditions/air", "", ColdNight, "loaded-before-cured"),
@@ -139,6 +139,15 @@ public static class AuditCases
         new("cracked-under-proof", Severity.Stop, "/proof/cracks", "cracks", Loaded(proof => proof with { Cracks = true })),
         new("seating-not-read", Severity.Caution, "/proof/seating", "", Loaded(proof => proof with { SeatingM = null })),
         new("proof-above-socket-rating", Severity.Stop, "/socket/proofRating", "proof-rating", Socketed(socket => socket with { ProofRatingN = 97e3 })),
+        // Half of 252 kN are 126 kN.
+        new("proof-above-half-breaking", Severity.Caution, "/proof/load", "half-of-breaking-force", Loaded(proof => proof with { AskedN = 127e3, LoadN = 127e3 })),
+        new("proof-above-half-breaking", Severity.Caution, "/proof/askedLoad", "half-of-breaking-force", Loaded(proof => proof with { AskedN = 127e3, LoadN = 125e3 })),
+        new("proof-at-breaking-force", Severity.Stop, "/proof/load", "half-of-breaking-force",
+            input => Loaded(proof => proof with { AskedN = 300e3, LoadN = 300e3, SeatingM = .0024 })(Socketed(socket => socket with { ProofRatingN = 400e3 })(input))),
+        new("seating-contradicts", Severity.Unknown, "/proof/seating", "seating", Loaded(proof => proof with { SeatingM = -.0001 })),
+        // Thicker than the rope of 20 mm.
+        new("seated-through", Severity.Stop, "/proof/seating", "seating", Loaded(proof => proof with { SeatingM = .0201, SeatingReadAt = SeatingPlace.Unknown })),
+        new("basket-no-cone", Severity.Stop, "/socket/basket", "fit", Socketed(socket => socket with { Basket = socket.Basket! with { LargeEndDiameterM = .026 } }), "recorded-volume-off"),
         // Common band at 40 % of the breaking force: 0.9 to 1.7 mm.
         new("seating-little", Severity.Caution, "/proof/seating", "seating", Loaded(proof => proof with { SeatingM = .0003 })),
         new("seating-much", Severity.Caution, "/proof/seating", "seating", Loaded(proof => proof with { SeatingM = .003 })),

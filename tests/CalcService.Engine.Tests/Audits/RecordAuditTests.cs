@@ -77,7 +77,7 @@ public sealed class RecordAuditTests
             Looks = Input.Looks with { AfterLoad = LookResult.Unknown },
         });
         Assert.Empty(audit.Findings.Select(finding => $"{finding.Definition.Code} {finding.Pointer}"));
-        Assert.Equal(8, audit.Result.Checks.Count(check => check.Outcome == CheckOutcome.NotApplicable));
+        Assert.Equal(9, audit.Result.Checks.Count(check => check.Outcome == CheckOutcome.NotApplicable));
     }
 
     /// <summary>Steel that stayed cold explains a gel that came late: the lot isn't doubted for it.</summary>

@@ -57,8 +57,9 @@ public static class CureFindingCases
     private static IEnumerable<CureFindingCase> Forecast =>
     [
         new("forecast-misses-mixing", Severity.Unknown, Series, _ => GoodCure.Through((.1, 20), (9, 20))),
+        new("forecast-misses-mixing", Severity.Unknown, Series, _ => GoodCure.Coupled with { Conditions = GoodCure.Through((-1, 20), (0, 20)).Conditions }),
         new("forecast-too-short", Severity.Unknown, Series, _ => GoodCure.Through((0, 20), (1, 20))),
-        new("gel-not-reached", Severity.Unknown, Series, _ => GoodCure.Through((0, 20), (.2, 20)), "forecast-too-short"),
+        new("gel-not-reached", Severity.Unknown, Series, _ => GoodCure.Through((0, 20), (.2, 20))),
         new("full-strength-not-reached", Severity.Unknown, Air, Sheet(s => s with { FullStrength = [new(20 + Zero, 720 * 3600)] })),
         new("forecast-leaves-pouring-range", Severity.Caution, Series, _ => GoodCure.Through((0, 33.9), (.05, 34.9), (9, 34.9)), "steel-holds-cure-back"),
         new("below-lowest-cure", Severity.Unknown, Air, Sheet(s => s with { LowestCureK = 21 + Zero }), "full-strength-not-reached"),
@@ -69,6 +70,13 @@ public static class CureFindingCases
         new("full-strength-of-other-dose", Severity.Caution, "/compound/sheet/fullStrength", Sheet(s => s with { FullStrength = [s.FullStrength[0] with { Doses = [2] }] })),
         new("release-by-own-heat", Severity.Caution, "/compound/sheet/fullStrength", _ => Sheet(s => s with { FullStrength = [s.FullStrength[0] with { IsIsothermal = true }] })(GoodCure.Coupled)),
         new("pour-time-not-stated", Severity.Caution, "/pourTime", cure => cure with { PourTimeS = null }),
+        new("hardness-before-load", Severity.Note, "/compound/sheet/hardness", Sheet(s => s with { Hardness = new("indenter", 40) })),
+        new("bore-not-clean", Severity.Stop, "/ends/0/socket/bore", cure => cure with { Ends = [cure.Ends[0] with { Bore = Engine.Sockets.BoreState.OldResin }] }),
+        // Three quarters of 24 min, as the plan and the audit have it.
+        new("poured-beyond-pot-life", Severity.Stop, "/pourTime", cure => cure with { PourTimeS = 19 * 60 }),
+        // Read beyond the sheet's rows, and the cone was seen to gel when it should.
+        new("poured-beyond-pot-life", Severity.Unknown, "/pourTime", cure => Seen(24.2, GelPlace.Cone)(Sheet(s => s with { GelTimes = [new(5 + Zero, 0, 3960), new(19 + Zero, 0, 1500)] })(cure)) with { PourTimeS = 19 * 60 },
+            "gel-time-extrapolated"),
         new("gel-before-pour-ends", Severity.Stop, "/pourTime", cure => cure with { PourTimeS = 1500 }),
         new("night-delays-cure", Severity.Caution, Series, _ => GoodCure.Through((0, 20), (2, 10), (24, 10))),
     ];

@@ -59,10 +59,10 @@ public sealed class InspectionEvidenceTests
 
     /// <summary>docs/service-inspections.md: a set's own limits are asked, those of others where it has none; what it doesn't know is not applicable.</summary>
     [Theory]
-    [InlineData(Crane, "diameter-nominal diameter-baseline")]
-    [InlineData(Mine, "diameter-baseline attachment")]
-    [InlineData(Platform, "diameter-nominal diameter-baseline resocketing")]
-    public void Only_the_sets_that_know_them_ask_for_baseline_age_and_attachment(string ruleSet, string asked)
+    [InlineData(Crane, "diameter-nominal diameter-baseline resocketing attachment")]
+    [InlineData(Mine, "diameter-baseline resocketing attachment")]
+    [InlineData(Platform, "diameter-nominal diameter-baseline resocketing attachment")]
+    public void Limits_of_other_sets_are_held_where_the_facts_are_there(string ruleSet, string asked)
     {
         string[] some = ["diameter-nominal", "diameter-baseline", "resocketing", "attachment"];
         var checks = GoodInspection.Inspect(GoodInspection.Under(ruleSet)).Result.Checks.Where(check => some.Contains(check.Id)).ToArray();
@@ -74,7 +74,7 @@ public sealed class InspectionEvidenceTests
     [Fact]
     public void What_nobody_measured_is_asked_in_mines_alone()
     {
-        var checks = GoodInspection.Inspect(GoodInspection.Input).Result.Checks.ToDictionary(check => check.Id);
+        var checks = GoodInspection.Inspect(GoodInspection.Input with { SocketedOn = null }).Result.Checks.ToDictionary(check => check.Id);
         Assert.All(["diameter-baseline", "strength", "drum-turns", "resocketing", "attachment"], id => Assert.Equal((CheckOutcome.NotApplicable, Severity.Note), (checks[id].Outcome, checks[id].Severity)));
     }
 
@@ -149,11 +149,11 @@ public sealed class InspectionEvidenceTests
     public void Strictest_follows_the_order_of_stop_open_and_least_left()
     {
         static string Strictest(InspectionInput input) => GoodInspection.Inspect(input).Result.Strictest!.Id;
-        var passes = GoodInspection.Input;
+        var passes = GoodInspection.Input with { SocketedOn = null };
         Assert.Equal("diameter-nominal", Strictest(passes));
         // 12 of 24 months, 3 of 5 turns, 80 of 90 %.
-        Assert.Equal("resocketing", Strictest(passes with { RuleSet = Platform }));
-        Assert.Equal("drum-turns", Strictest(GoodInspection.Under(Platform)));
+        Assert.Equal("resocketing", Strictest(GoodInspection.Input with { RuleSet = Platform }));
+        Assert.Equal("drum-turns", Strictest(GoodInspection.Under(Platform) with { Attachment = new(null, null) }));
         Assert.Equal("attachment", Strictest(GoodInspection.Under(Mine)));
         var missing = passes with { Wear = Degree.Unknown };
         Assert.Equal("end-worn", Strictest(missing));
@@ -184,7 +184,7 @@ public sealed class InspectionEvidenceTests
         { RopeFunction.RotationResistant, true, [new(1, WirePlace.Lay, 4, 1), new(1, WirePlace.Lay, 4.2, 1), new(1, WirePlace.Lay, 4.4, 1), new(1, WirePlace.Lay, 6, 1), new(1, WirePlace.Lay, null, 1)], "rotation-resistant-thirty-diameters", "/inspection/brokenWires/4/fromMouth" },
         // Of unknown place it may be at the end and not beyond it.
         { RopeFunction.Standing, true, [new(2, WirePlace.Lay, 4, 1), new(1, WirePlace.Unknown, 4.05, 1)], "standing-lay", "/inspection/brokenWires/1/place" },
-        { RopeFunction.Standing, true, [new(3, WirePlace.Unknown, null, 1)], "standing-lay", "/inspection/brokenWires/0/place /inspection/brokenWires/0/fromMouth" },
+        { RopeFunction.Standing, true, [new(2, WirePlace.Unknown, null, 1), new(1, WirePlace.Lay, 4, 1)], "standing-lay", "/inspection/brokenWires/0/place /inspection/brokenWires/0/fromMouth" },
         { RopeFunction.Running, true, [new(2, WirePlace.Lay, 4, null), new(1, WirePlace.Lay, 4.1, 1)], "running-strand", "/inspection/brokenWires/0/inOneStrand" },
         // Two strands with two each may be one strand: nothing is missing but another look.
         { RopeFunction.Running, true, [new(2, WirePlace.Lay, 4, 2), new(2, WirePlace.Lay, 4.1, 2)], "running-strand", "/inspection/brokenWires" },
@@ -280,5 +280,103 @@ public sealed class InspectionEvidenceTests
         var findings = GoodInspection.Inspect(GoodInspection.Under(Mine) with { Cracks = true, DrumTurnsLeft = null }).Findings.Select(finding => finding.Definition.Code).ToArray();
         Assert.Contains("drum-turns-missing", findings);
         Assert.DoesNotContain("rope-left-unknown", findings);
+    }
+
+    /// <summary>29 CFR 1926.1413(a)(2)(ii)(A)(3): three in a lay beyond the ends, or two at one: three of unknown place reject in any; two may pass, far from the end.</summary>
+    [Theory]
+    [InlineData(3, ServiceDisposition.Withdraw, "broken-wires-reject")]
+    [InlineData(200, ServiceDisposition.Withdraw, "broken-wires-reject")]
+    [InlineData(2, ServiceDisposition.Hold, "broken-wires-not-placed")]
+    public void Wires_that_reject_in_every_place_reject_without_one(int count, ServiceDisposition disposition, string code)
+    {
+        var inspection = GoodInspection.Inspect(GoodInspection.With(RopeFunction.Pendant, new BrokenWires(count, WirePlace.Unknown, null, 1)) with { LengthLeftM = 50 });
+        Assert.Equal(disposition, inspection.Result.Disposition);
+        Assert.Equal(code, Assert.Single(inspection.Findings, finding => finding.Severity >= Severity.Unknown).Definition.Code);
+        Assert.Equal((null, null), (inspection.Result.CutFromM, inspection.Result.Left.Enough));
+    }
+
+    /// <summary>29 CFR 1926.1413(a)(2)(ii)(A)(2): two in six diameters, four in thirty, whatever else the rope does, and by its class where nobody says so.</summary>
+    [Theory]
+    [InlineData(Crane, RopeFunction.Running, ServiceDisposition.Withdraw)]
+    [InlineData(Crane, RopeFunction.Standing, ServiceDisposition.Withdraw)]
+    [InlineData(Crane, RopeFunction.Unknown, ServiceDisposition.Withdraw)]
+    [InlineData(PouringRules.General, RopeFunction.Running, ServiceDisposition.Withdraw)]
+    [InlineData(Naval, RopeFunction.Running, ServiceDisposition.Hold)]
+    [InlineData(Mine, RopeFunction.Running, ServiceDisposition.Hold)]
+    public void Class_of_many_strands_is_held_against_the_rows_of_rotation_resistant_rope(string ruleSet, RopeFunction function, ServiceDisposition disposition)
+    {
+        var good = GoodInspection.Under(ruleSet);
+        foreach (var construction in new[] { "18x7", "19x7", "34x7" })
+        {
+            var rope = good.Rope with { Construction = construction, Function = function };
+            Assert.Equal(disposition, GoodInspection.Inspect(good with { Rope = rope, BrokenWires = [new(2, WirePlace.Lay, 3, 1)] }).Result.Disposition);
+            Assert.Equal(disposition, GoodInspection.Inspect(good with { Rope = rope, BrokenWires = [new(2, WirePlace.Lay, 3, 1), new(2, WirePlace.Lay, 3.3, 1)] }).Result.Disposition);
+        }
+    }
+
+    /// <summary>Where a stop says that something goes, or nobody knows what, nobody says that enough is left.</summary>
+    [Fact]
+    public void Enough_rope_is_left_only_where_it_is_known_what_has_to_go()
+    {
+        static (double? Cut, bool? Enough) Left(InspectionInput input) => GoodInspection.Inspect(input with { LengthLeftM = 50, DrumTurnsLeft = null }).Result is var result ? (result.CutFromM, result.Left.Enough) : default;
+        var good = GoodInspection.Input;
+        Assert.Equal((.9144, true), Left(good with { HighestTemperatureK = 90 + GoodInspection.Zero }));
+        Assert.Equal((null, null), Left(GoodInspection.With(RopeFunction.Running, new BrokenWires(9, WirePlace.Unknown, null, 1))));
+        Assert.Equal((.9144, null), Left(GoodInspection.With(RopeFunction.Running, new BrokenWires(9, WirePlace.Unknown, null, 1)) with { Cracks = true }));
+        Assert.Equal((null, null), Left(good with { Rope = good.Rope with { MeasuredDiameterM = .018 } }));
+        Assert.Equal((.9144, null), Left(good with { Cracks = true, Wear = Degree.Unknown }));
+        Assert.Equal((null, null), Left(good with { RuleSet = Platform, SocketedOn = null }));
+        // Ten millimetres are too little for any cut.
+        Assert.False(GoodInspection.Inspect(good with { Cracks = true, Wear = Degree.Unknown, LengthLeftM = .01 }).Result.Left.Enough);
+        // A held end with turns on the drum.
+        Assert.Null(GoodInspection.Inspect(GoodInspection.Under(Mine) with { Wear = Degree.Unknown }).Result.Left.Enough);
+        Assert.True(GoodInspection.Inspect(GoodInspection.Under(Mine)).Result.Left.Enough);
+    }
+
+    /// <summary>One rope that is too thin is one fact; a limit that holds says it before one of another set.</summary>
+    [Theory]
+    [InlineData(Naval, Severity.Unknown, "limit-of-another-rule-set")]
+    [InlineData(PouringRules.General, Severity.Stop, "diameter-reduced")]
+    [InlineData(Crane, Severity.Stop, "diameter-reduced")]
+    public void Thin_rope_is_said_once(string ruleSet, Severity severity, string code)
+    {
+        var good = GoodInspection.Under(ruleSet);
+        var found = Assert.Single(GoodInspection.Inspect(good with { Rope = good.Rope with { MeasuredDiameterM = .0187 } }).Findings);
+        Assert.Equal((severity, code, "/rope/measuredDiameter"), (found.Severity, found.Definition.Code, found.Pointer));
+        Assert.Equal(["/inspection/baselineDiameter", "/rope/diameter"], found.Related.Order(StringComparer.Ordinal));
+    }
+
+    /// <summary>30 CFR 56.19024(g) counts the loss from the baseline: one that no rope of this size had hides it.</summary>
+    [Theory]
+    [InlineData(.0190, .0195, 0)]
+    [InlineData(.0190, .0191, 0)]
+    [InlineData(.0101, .0102, 1)]
+    [InlineData(.0188, .0189, 1)]
+    [InlineData(.0220, .0220, 0)]
+    [InlineData(.0229, .0229, 2)]
+    public void Diameter_of_another_rope_leaves_it_open(double measured, double baseline, int said)
+    {
+        var good = GoodInspection.Under(Mine);
+        var inspection = GoodInspection.Inspect(good with { BaselineDiameterM = baseline, Rope = good.Rope with { MeasuredDiameterM = measured } });
+        Assert.Equal(Enumerable.Repeat("diameter-implausible", said), inspection.Findings.Select(finding => finding.Definition.Code));
+        Assert.Equal(said > 0 ? ServiceDisposition.Hold : ServiceDisposition.Serve, inspection.Result.Disposition);
+    }
+
+    /// <summary>Limits of a mine's and a platform's law, exceeded elsewhere, are for a person to read; not exceeded, silent.</summary>
+    [Theory]
+    [InlineData(Crane)]
+    [InlineData(Naval)]
+    [InlineData(PouringRules.General)]
+    public void Borrowed_limit_of_attachment_or_age_never_passes(string ruleSet)
+    {
+        var good = GoodInspection.Under(ruleSet);
+        ServiceDisposition Of(InspectionInput input) => GoodInspection.Inspect(input).Result.Disposition;
+        Assert.Equal(ServiceDisposition.Serve, Of(good));
+        Assert.Equal(ServiceDisposition.Hold, Of(good with { Attachment = new(.1, null) }));
+        Assert.Equal(ServiceDisposition.Hold, Of(good with { Attachment = new(null, false) }));
+        Assert.Equal(ServiceDisposition.Hold, Of(good with { SocketedOn = new(1990, 1, 1) }));
+        Assert.Equal(ServiceDisposition.Hold, Of(GoodInspection.Under(Mine) with { SocketedOn = new(1990, 1, 1) }));
+        // At a drum the law asks for nothing.
+        Assert.Equal(ServiceDisposition.Serve, Of(good with { SocketedOn = new(1990, 1, 1), IsAtDrum = true }));
     }
 }

@@ -53,8 +53,7 @@ public sealed class MatchRelationTests
             Rope = GoodMatch.Input.Rope with { Function = function, Construction = construction },
             Duty = GoodMatch.Input.Duty with
             {
-                Use = DutyUse.HoistRope, LoadN = 15e3, DesignFactor = factor, RotationResistance = type, MakersApproval = approval, DutyCycle = cycle,
-                LiftsPersons = persons switch { null => null, true => Fact.Yes, _ => Fact.No },
+                Use = DutyUse.HoistRope, LoadN = 15e3, DesignFactor = factor, RotationResistance = type, MakersApproval = approval, DutyCycle = cycle, LiftsPersons = persons switch { true => Fact.Yes, false => Fact.No, _ => null },
             },
         });
 

@@ -30,7 +30,7 @@ public sealed class TerminationMatchTests
     [Fact]
     public void Proof_load_of_a_sling_is_twice_its_rated_load()
     {
-        // DOE-STD-1090-96; NAVEDTRA 14080.
+        // NAVEDTRA 14080.
         Printed.Matches(50e3, GoodMatch.Match(GoodMatch.Input).Result.Working.ProofLoadN!.Value);
         Assert.Null(GoodMatch.Match(GoodMatch.Input with { Duty = GoodMatch.Input.Duty with { Use = DutyUse.Pendant } }).Result.Working.ProofLoadN);
     }

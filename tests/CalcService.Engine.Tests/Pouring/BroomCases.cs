@@ -1,5 +1,6 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Pouring;
+using CalcService.Engine.Ropes;
 using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Tests.Pouring;
@@ -25,6 +26,12 @@ public static class BroomCases
         new("broom-dried-long-ago", Severity.Caution, At + "/driedAt", End(end => end with { DriedAt = GoodPour.Input.PourAt.AddHours(-12).AddSeconds(-1) })),
         new("rope-tilted", Severity.Unknown, At + "/tilt", End(end => end with { TiltRad = 5.1 * Math.PI / 180 })),
         new("no-straight-rope", Severity.Stop, At + "/straightBelow", End(end => end with { StraightBelowM = 0 })),
+        new("straight-rope-short", Severity.Caution, At + "/straightBelow", End(end => end with { StraightBelowM = .001 })),
+        new("straight-rope-short", Severity.Caution, At + "/straightBelow", End(end => end with { StraightBelowM = .0399 })),
+        new("broom-part-contradicted", Severity.Unknown, At + "/fibreCore",
+            End(end => end with { Rope = end.Rope with { Core = RopeCore.Fibre }, FibreCore = BroomPart.None })),
+        new("broom-part-contradicted", Severity.Unknown, At + "/plastic",
+            End(end => end with { Rope = end.Rope with { PlasticFilled = Fact.Yes }, Plastic = BroomPart.None })),
         // Gap at the small end 0.40 mm (see the section shares), over 100 mm that is 0.23°.
         new("rope-tilted", Severity.Caution, At + "/tilt", End(end => end with { TiltRad = .3 * Math.PI / 180 })),
         new("serving-shortens-grip", Severity.Caution, At + "/servingInBasket",
@@ -36,7 +43,7 @@ public static class BroomCases
         new("fit-depends-on-tolerance", Severity.Caution, At + "/socket/basket/tolerance",
             End(end => end with { Basket = end.Basket with { LengthM = .120 }, ServingInBasketM = .020, ServingDiameterM = .0226 }), "serving-shortens-grip"),
         new("basket-short", Severity.Note, At + "/socket/basket/length", End(end => end with { WireEndsBelowMouthM = .002 })),
-        new("rope-does-not-enter", Severity.Stop, At + "/socket/basket/smallEndDiameter", End(end => end with { Rope = end.Rope with { MeasuredDiameterM = .023 } })),
+        new("rope-does-not-enter", Severity.Stop, At + "/socket/basket/smallEndDiameter", End(end => end with { Rope = end.Rope with { MeasuredDiameterM = .023 } }), "rope-thick"),
         new("geometry-from-memory", Severity.Caution, At + "/socket/basket/sizesFrom", End(end => end with { SizesFrom = SizesFrom.Memory })),
         new("vent-small-basket", Severity.Note, At + "/rope/diameter", End(end => end with
         {

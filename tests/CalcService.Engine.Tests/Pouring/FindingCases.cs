@@ -20,8 +20,9 @@ public static class FindingCases
     [
         new("steel-at-dew-point", Severity.Stop, Steel, At(c => c with { RelativeHumidity = .95 })),
         new("steel-near-dew-point", Severity.Caution, Steel, At(c => c with { RelativeHumidity = .80 })),
-        new("outside-pouring-range", Severity.Stop, Air, At(c => c with { AirK = 34.5 + Zero, RelativeHumidity = .2 }), "dose-edge"),
-        new("outside-pouring-range", Severity.Stop, Steel, At(c => c with { SteelK = 34.5 + Zero }), "dose-edge"),
+        new("outside-pouring-range", Severity.Stop, Air, At(c => c with { AirK = 34.5 + Zero, RelativeHumidity = .2 })),
+        new("outside-pouring-range", Severity.Stop, Steel, At(c => c with { SteelK = 34.5 + Zero })),
+        new("outside-pouring-range", Severity.Stop, Steel, At(c => c with { SteelK = 1.5 + Zero, RelativeHumidity = .2 })),
         new("outside-pouring-range", Severity.Stop, Compound, At(c => c with { CompoundK = 34.5 + Zero })),
         new("reading-missing", Severity.Unknown, Air, At(c => c with { AirK = null })),
         new("reading-missing", Severity.Unknown, Steel, At(c => c with { SteelK = null })),
@@ -77,17 +78,17 @@ public static class FindingCases
 
     private static IEnumerable<FindingCase> Kits =>
     [
-        new("lot-expired", Severity.Stop, "/stock/0/expiresOn", Stock(GoodPour.Lot("A", "small", 4, "2026-03-11")), "stock-short"),
+        new("lot-expired", Severity.Stop, "/stock/0/expiresOn", Stock(GoodPour.Lot("A", "small", 4, "2026-03-11"))),
         new("lot-expired", Severity.Note, "/stock/0/expiresOn",
             Stock(GoodPour.Lot("A", "small", 4, "2026-03-11"), GoodPour.Lot("B", "small", 4, "2026-03-12"))),
         new("lot-expired", Severity.Note, "/stock/0/madeOn",
             Stock(new StockLot("A", "small", 4, null, new(2025, 1, 11)), GoodPour.Lot("B", "small", 4, "2026-12-31"))),
-        new("lot-expiry-missing", Severity.Unknown, "/stock/0/expiresOn", Stock(GoodPour.Lot("A", "small", 4, null)), "stock-short"),
+        new("lot-expiry-missing", Severity.Unknown, "/stock/0/expiresOn", Stock(GoodPour.Lot("A", "small", 4, null))),
         new("lot-expiry-missing", Severity.Note, "/stock/0/expiresOn",
             Stock(GoodPour.Lot("A", "small", 4, null), GoodPour.Lot("B", "small", 4, "2026-12-31"))),
         new("expiry-beyond-shelf-life", Severity.Caution, "/stock/0/expiresOn",
             Stock(GoodPour.Lot("A", "small", 4, "2027-03-02") with { MadeOn = new(2026, 1, 1) })),
-        new("stock-short", Severity.Caution, "/stock", Stock()),
+        new("stock-short", Severity.Caution, "/stock", pour => Stock(GoodPour.Lot("A", "small", 1, "2026-12-31"))(pour with { Ends = [GoodPour.End("A", 9)] })),
         new("budget-spent", Severity.Unknown, "/ends", pour => pour) { Steps = 10 },
         new("compound-demonstration", Severity.Caution, "/compound", Sheet(s => s with { Demonstration = true })),
     ];
@@ -102,9 +103,12 @@ public static class FindingCases
         new("fit-depends-on-tolerance", Severity.Caution, Basket + "/tolerance", End(r => r with { DiameterM = .0226, MetallicAreaM2 = 184e-6, CertifiedBreakingForceN = 252e3 }), "basket-short"),
         new("rope-loose", Severity.Note, Basket + "/smallEndDiameter", End(r => r with { DiameterM = .011 }), "vent-small-basket"),
         new("rope-identity-missing", Severity.Unknown, Rope + "/construction",
-            End(r => r with { Construction = null, MetallicAreaM2 = 184e-6, WireCount = 265, OuterWireDiameterM = .001 }), "facts-not-stated"),
+            End(r => r with { Construction = null, MetallicAreaM2 = 184e-6, WireCount = 265, OuterWireDiameterM = .001 })),
         new("rope-identity-missing", Severity.Unknown, Rope + "/core",
             End(r => r with { Core = RopeCore.Unknown, MetallicAreaM2 = 184e-6, WireCount = 265, CertifiedBreakingForceN = 252e3 })),
+        // One fact, one finding: area, wires and strength follow from what the rope is.
+        new("rope-identity-missing", Severity.Unknown, Rope + "/core", End(r => r with { Core = RopeCore.Unknown })),
+        new("rope-identity-missing", Severity.Unknown, Rope + "/construction", End(r => r with { Construction = null })),
         new("socket-weaker-than-rope", Severity.Stop, "/ends/0/socket/breakingForce", pour => pour with { Ends = [pour.Ends[0] with { SocketBreakingForceN = 252e3 }] }),
         new("rope-does-not-enter", Severity.Stop, Basket + "/smallEndDiameter", Socket(b => b with { SmallEndDiameterM = .020 })),
         new("grade-above-ordinary", Severity.Caution, Rope + "/grade", End(r => r with { Grade = 2160 })),

@@ -30,6 +30,9 @@ public static class GoodPour
         Vapour = new("styrene", .18),
     };
 
+    /// <summary>Storage with which nothing is wrong.</summary>
+    public static LotStorage Stored { get; } = new(8 + Zero, 22 + Zero, Fact.Yes);
+
     public static PourPlanInput Input { get; } = new()
     {
         PourAt = new(2026, 3, 12, 8, 30, 0, TimeSpan.FromHours(1)),
@@ -37,9 +40,10 @@ public static class GoodPour
         Conditions = new()
         {
             AirK = 22 + Zero, SteelK = 20 + Zero, CompoundK = 20 + Zero, RelativeHumidity = .5, Room = new(5000, 6.0 / 3600), MixingFactor = 10,
-            IgnitionSource = Fact.No, Workplace = Workplace.GeneralIndustry, Jurisdiction = "US",
+            IgnitionSource = Fact.No, Place = PourPlace.Indoors, Workplace = Workplace.GeneralIndustry, Jurisdiction = "US",
         },
         Ends = [End("A", 2)],
+        Stock = [Lot("S", "small", 999, "2026-12-31"), Lot("M", "medium", 999, "2026-12-31"), Lot("L", "large", 999, "2026-12-31")],
         Mixers = 1,
         PourTimeS = 120,
         Allowance = .10,
@@ -76,9 +80,6 @@ public static class GoodPour
             },
         };
     }
-
-    /// <summary>Storage with which nothing is wrong.</summary>
-    public static LotStorage Stored { get; } = new(8 + Zero, 22 + Zero, Fact.Yes);
 
     public static StockLot Lot(string lot, string kit, int count, string? expiresOn) => new(lot, kit, count,
         expiresOn is null ? null : DateOnly.ParseExact(expiresOn, "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture), null)

@@ -21,7 +21,7 @@ internal static class LotCases
         .. Both("storage-outside-range", "storage/lowest", lot => lot with { Storage = new(26 + Zero, null, null) }),
         .. Both("storage-outside-range", "storage/highest", lot => lot with { Storage = new(null, 4 + Zero, null) }),
         new("lot-expiry-missing", Severity.Unknown, "/stock/0/hardenerExpiresOn",
-            On(GoodPour.Lot("A", "small", 4, null) with { ResinExpiresOn = new(2026, 12, 31) }), "stock-short"),
+            On(GoodPour.Lot("A", "small", 4, null) with { ResinExpiresOn = new(2026, 12, 31) })),
         new("lot-reserved", Severity.Note, "/stock/0/reservedFor", On(Good with { ReservedFor = "JOB-2" }), "stock-short"),
         new("lot-reserved", Severity.Note, "/stock/0/reservedFor", On(Good with { ReservedFor = "JOB-2" }, Good)),
         new("facts-not-stated", Severity.Caution, "/stock/0/storage", On(Good with { Storage = null })),
@@ -35,7 +35,7 @@ internal static class LotCases
 
     private static IEnumerable<FindingCase> Both(string code, string member, Func<StockLot, StockLot> change) =>
     [
-        new(code, Severity.Stop, "/stock/0/" + member, On(change(Good)), "stock-short"),
+        new(code, Severity.Stop, "/stock/0/" + member, On(change(Good))),
         new(code, Severity.Note, "/stock/0/" + member, On(change(Good), Good)),
     ];
 

@@ -90,7 +90,7 @@ public sealed class LotStateTests
         {
             ExpiresOn = new(2026, 3, 11), State = LotState.Damaged, Quarantined = Fact.Yes, ReservedFor = "X", Storage = new(0 + Zero, 60 + Zero, Fact.Yes),
         });
-        Assert.Equal(["lot-expired", "stock-short"], plan.Findings.Select(finding => finding.Definition.Code));
+        Assert.Equal(["lot-expired"], plan.Findings.Select(finding => finding.Definition.Code));
     }
 
     [Fact]

@@ -32,6 +32,12 @@ public static class StatedCases
         new(Code, Severity.Caution, At + "/socket/breakingForce", End(end => end with { SocketBreakingForceN = null })),
         new(Code, Severity.Unknown, "/conditions/ignitionSource", pour => pour with { Conditions = pour.Conditions with { IgnitionSource = null } }),
         new(Code, Severity.Unknown, "/conditions/ignitionSource", pour => pour with { Conditions = pour.Conditions with { IgnitionSource = Fact.Unknown } }),
+        new(Code, Severity.Caution, "/conditions/place", pour => pour with { Conditions = pour.Conditions with { Place = null } }),
+        new(Code, Severity.Unknown, "/conditions/place", pour => pour with { Conditions = pour.Conditions with { Place = PourPlace.Unknown } }),
+        new(Code, Severity.Unknown, "/stock", pour => pour with { Stock = null }),
+        new(Code, Severity.Unknown, "/stock", pour => pour with { Stock = [] }),
+        new(Code, Severity.Unknown, "/stock", pour => pour with { Stock = [GoodPour.Lot("A", "small", 0, "2026-12-31"), GoodPour.Lot("B", "large", 0, "2026-12-31")] }),
+        new(Code, Severity.Caution, "/stock", pour => pour with { Purpose = Purpose.Plan, Stock = null }),
         new(Code, Severity.Caution, "/dose/added", pour => pour with { IntendedDose = new(null, null) }),
         new(Code, Severity.Unknown, "/dose/added", pour => pour with { IntendedDose = new(null, DoseMoment.Unknown) }),
     ];

@@ -61,7 +61,7 @@ public sealed class StockTests
     [Fact]
     public void Quote_draws_on_no_shelf_and_finds_nothing_missing()
     {
-        var plan = GoodPour.Plan(GoodPour.Input with { Stock = null });
+        var plan = GoodPour.Plan(GoodPour.Input with { Purpose = Purpose.Quote, Stock = null });
         Assert.Equal(new MixKit("small", null, 1), Assert.Single(plan.Result.Mixes[0].Kits));
         Assert.Equal((19m, 0m), (plan.Result.Cost, plan.Result.StockValue));
         Assert.Empty(plan.Findings);
@@ -117,6 +117,7 @@ public sealed class StockTests
     private static PourPlanInput Needing(double millilitres) => GoodPour.Input with
     {
         Ends = [GoodPour.Cylinder("A", 1, 1e-6)],
+        Stock = null,
         Allowance = 0,
         VesselResidueM3 = (millilitres - 1) / 1e6,
     };

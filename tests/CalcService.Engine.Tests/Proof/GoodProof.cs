@@ -30,7 +30,7 @@ public static class GoodProof
         // Twice this is 40 % of the breaking force.
         RatedLoadN = .2 * 252e3,
         ProofLoadFrom = new(2026, 3, 12, 12, 0, 0, TimeSpan.FromHours(1)),
-        ExclusionZone = true,
+        ExclusionZone = Fact.Yes,
         ReadAt = SeatingPlace.Mouth,
         ReadUnderLoad = true,
     };

@@ -1,3 +1,4 @@
+using CalcService.Engine.Compounds;
 using CalcService.Engine.Cones;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Proof;
@@ -38,8 +39,21 @@ public static class ProofCases
         new("proof-above-half-breaking", Severity.Caution, "/test/proofLoad", "half-of-breaking-force", input => input with { Rope = input.Rope with { CertifiedBreakingForceN = 201e3 } }),
         new("facts-not-stated", Severity.Unknown, "/test/proofLoadFrom", "cure", input => input with { ProofLoadFrom = null }),
         new("not-cured-for-proof", Severity.Stop, "/testedAt", "cure", input => input with { ProofLoadFrom = input.TestedAt.AddMinutes(1) }),
-        new("no-exclusion-zone", Severity.Caution, "/test/exclusionZone", null, input => input with { ExclusionZone = null }),
-        new("no-exclusion-zone", Severity.Caution, "/test/exclusionZone", null, input => input with { ExclusionZone = false }),
+        // A rope may break at its breaking force: 252 kN.
+        new("proof-at-breaking-force", Severity.Stop, "/test/proofLoad", "half-of-breaking-force", Meant(252e3)),
+        new("proof-at-breaking-force", Severity.Stop, "/test/proofLoad", "half-of-breaking-force", Meant(299e3)),
+        new("proof-above-half-breaking", Severity.Caution, "/test/proofLoad", "half-of-breaking-force", Meant(251.9e3)),
+        new("facts-not-stated", Severity.Caution, "/test/exclusionZone", "exclusion-zone", input => input with { ExclusionZone = null }),
+        new("facts-not-stated", Severity.Unknown, "/test/exclusionZone", "exclusion-zone", input => input with { ExclusionZone = Fact.Unknown }),
+        new("no-exclusion-zone", Severity.Stop, "/test/exclusionZone", "exclusion-zone", input => input with { ExclusionZone = Fact.No }),
+        new("no-exclusion-zone", Severity.Stop, "/test/exclusionZone", "exclusion-zone", input => input with { ExclusionZone = Fact.No, Purpose = Purpose.Quote }),
+        new("facts-not-stated", Severity.Unknown, "/test/hardness/value", "hardness", Hard(new())),
+        new("facts-not-stated", Severity.Caution, "/test/hardness/value", "hardness", input => Hard(new())(input) with { Purpose = Purpose.Plan }),
+        new("facts-not-stated", Severity.Unknown, "/test/hardness/method", "hardness", Hard(new("another", 45, HardnessPlace.Lip))),
+        new("facts-not-stated", Severity.Unknown, "/test/hardness/method", "hardness", Hard(new(null, 45, HardnessPlace.Lip))),
+        new("hardness-low", Severity.Stop, "/test/hardness/value", "hardness", Hard(new("indenter", 39.9, HardnessPlace.Lip))),
+        new("hardness-not-at-lip", Severity.Caution, "/test/hardness/readAt", "hardness-place", Hard(new("indenter", 45, HardnessPlace.WitnessSample))),
+        new("hardness-not-at-lip", Severity.Caution, "/test/hardness/readAt", "hardness-place", Hard(new("indenter", 45))),
         new("seating-not-computed", Severity.Caution, "/compound/sheet/cured", null, input => input with { Compound = input.Compound with { Cured = new() } }),
         new("facts-not-stated", Severity.Unknown, "/measured/wireSlip", "wire-slip", Seen(seen => seen with { WireSlip = null })),
         new("facts-not-stated", Severity.Unknown, "/measured/cracks", "cracks", Seen(seen => seen with { Cracks = null })),
@@ -61,7 +75,20 @@ public static class ProofCases
         new("seating-not-comparable", Severity.Caution, "/test/readUnderLoad", "seating", input => input with { ReadUnderLoad = false }),
         new("seating-little", Severity.Caution, Steps + "/0/seating", "seating-step-1", Read(new MeasuredStep(100e3, .0002))),
         new("seating-much", Severity.Caution, Steps + "/0/seating", "seating-step-1", Read(new MeasuredStep(100e3, .0040))),
+        new("seating-much", Severity.Caution, Steps + "/0/seating", "seating-step-1", Read(new MeasuredStep(100e3, .0200))),
+        // Thicker than the rope of 20 mm.
+        new("seated-through", Severity.Stop, Steps + "/0/seating", "seating-step-1", Read(new MeasuredStep(100e3, .0201))),
+        new("seated-through", Severity.Stop, Steps + "/0/seating", "seating-step-1", input => Read(new MeasuredStep(100e3, .0500))(input) with { ReadAt = SeatingPlace.Unknown }),
+        new("seating-contradicts", Severity.Unknown, Steps + "/0/seating", "seating-step-1", Read(new MeasuredStep(100e3, -.0001))),
     ];
+
+    /// <summary>A load that is meant and not yet brought up.</summary>
+    private static Func<ProofInput, ProofInput> Meant(double proofN) =>
+        input => input with { RuleSet = "general", ProofLoadN = proofN, ProofRatingN = 300e3, Measured = null };
+
+    /// <summary>A sheet that asks for a hardness of 40, and what was read.</summary>
+    private static Func<ProofInput, ProofInput> Hard(HardnessReading read) =>
+        input => input with { Compound = input.Compound with { Hardness = new("indenter", 40) }, Hardness = read };
 
     private static Func<ProofInput, ProofInput> Seen(Func<ProofObservations, ProofObservations> change) => input => input with { Observations = change(input.Observations) };
 

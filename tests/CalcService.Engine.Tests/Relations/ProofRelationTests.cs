@@ -1,3 +1,4 @@
+using CalcService.Engine.Compounds;
 using CalcService.Engine.Cones;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Proof;
@@ -65,7 +66,7 @@ public sealed class ProofRelationTests
         var test = GoodProof.Evaluate(GoodProof.After with
         {
             RuleSet = "general", ProofLoadN = one.AskedKn * 1e3, ProofRatingN = one.RatingKn * 1e3, ReadAt = one.At,
-            Compound = record.Compound, Rope = record.Rope!, Basket = record.Socket.Basket!,
+            Compound = record.Compound, Hardness = new("indenter", 45, HardnessPlace.Lip), Rope = record.Rope!, Basket = record.Socket.Basket!,
                 OuterAtSmallEndM = record.Socket.OuterAtSmallEndM, OuterAtMouthM = record.Socket.OuterAtMouthM,
             Measured = [new(loadN / 2, null), new(loadN, one.SeatingMm * 1e-3)],
         });
@@ -74,7 +75,7 @@ public sealed class ProofRelationTests
         Assert.Equal((audit.Recomputed.SeatingLowM, audit.Recomputed.SeatingHighM),
             (test.Result.Expected!.LowM, test.Result.Expected.HighM));
         CheckOutcome Of(string id) => audit.Checks.Single(check => check.Id == id).Outcome;
-        foreach (var (mine, theirs) in new[] { ("test-load", "proof-load"), ("seating-step-2", "seating") })
+        foreach (var (mine, theirs) in new[] { ("test-load", "proof-load"), ("seating-step-2", "seating"), ("half-of-breaking-force", "half-of-breaking-force") })
         {
             Assert.Equal(test.Result.Checks.Single(check => check.Id == mine).Outcome, Of(theirs));
         }
@@ -82,7 +83,7 @@ public sealed class ProofRelationTests
         // The test looks at the load that was meant, too.
         Assert.True(test.Result.Checks.Single(check => check.Id == "socket-rating")
             .Outcome == CheckOutcome.Fail || Of("proof-rating") == CheckOutcome.Pass);
-        Assert.True(test.Result.Verdict != ProofVerdict.Pass || Array.TrueForAll(["proof-load", "proof-rating", "seating"],
+        Assert.True(test.Result.Verdict != ProofVerdict.Pass || Array.TrueForAll(["proof-load", "proof-rating", "seating", "half-of-breaking-force"],
             id => Of(id) == CheckOutcome.Pass));
     }, iter: 150);
 
@@ -132,7 +133,7 @@ public sealed class ProofRelationTests
         Func<ProofInput, ProofInput>[] given =
         [
             input => input with { ProofRatingN = null }, input => input with { ProofLoadFrom = null }, input =>
-                input with { Measured = [] },
+                input with { Measured = [] }, input => input with { ExclusionZone = Fact.Unknown },
             .. watched.Select(change => (Func<ProofInput, ProofInput>)(input => change(input, null))),
                 .. watched.Select(change => (Func<ProofInput, ProofInput>)(input => change(input, Fact.Unknown))),
         ];
@@ -146,6 +147,21 @@ public sealed class ProofRelationTests
             Assert.Equal(Decision.Proceed, GoodProof.Evaluate(input with { Purpose = Purpose.Quote }).Decision);
         }, iter: 200);
     }
+
+    /// <summary>
+    /// What a load is to its rope is the same in the evaluation, the match and the record: nothing up to half, care up to the breaking force,
+    /// no from there on.
+    /// </summary>
+    [Fact]
+    public void Load_on_the_rope_is_judged_alike_in_evaluation_match_and_record() => Gen.OneOf(Gen.Double[20e3, 320e3], Gen.Const(126e3), Gen.Const(252e3)).Sample(loadN =>
+    {
+        string[] expected = loadN >= 252e3 ? ["proof-at-breaking-force"] : loadN > 126e3 ? ["proof-above-half-breaking"] : [];
+        IEnumerable<string> Of(IReadOnlyList<Finding> findings) => findings.Select(finding => finding.Definition.Code)
+            .Where(code => code is "proof-at-breaking-force" or "proof-above-half-breaking");
+        Assert.Equal(expected, Of(GoodProof.Evaluate(GoodProof.Before with { RuleSet = "general", ProofLoadN = loadN, ProofRatingN = 400e3 }).Findings));
+        Assert.Equal(expected, Of(GoodMatch.Match(GoodMatch.Input with { Duty = GoodMatch.Input.Duty with { ProofLoadN = loadN } }).Findings));
+        Assert.Equal(expected, Of(GoodRecord.Audit(GoodRecord.Loaded(proof => proof with { AskedN = loadN, LoadN = loadN })(GoodRecord.Input)).Findings));
+    }, iter: 40);
 
     /// <summary>
     /// Two loads of which one is half the other, whatever they are and in whatever unit they were read: the half is not above the half,

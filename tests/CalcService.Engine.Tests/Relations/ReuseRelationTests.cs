@@ -101,6 +101,22 @@ public sealed class ReuseRelationTests
             $"{ReuseGaps.All[gap].Pointer}: {before.Decision} became {after.Decision}");
     }, iter: 400);
 
+    /// <summary>A coarser reading, or a wider tolerance, never makes the answer better. It has no number in the list of relations.</summary>
+    [Fact]
+    public void Coarser_reading_never_makes_the_answer_better() =>
+        Gen.Select(Gen.Int[0, Wear.Length - 1], Gen.Double[0, .2], Gen.Double[.0003, .005], Gen.Bool, Gen.Bool).Sample((part, wear, off, isLimited, isOfDrawing) =>
+        {
+            var start = Wear[part](wear, isLimited ? Input : Unlimited(Input));
+            var coarse = Found(found => found with { UncertaintyM = off })(start);
+            // A tolerance within the general one is the drawing's right; wider than that it grants no more.
+            var (fine, worse) = isOfDrawing
+                ? (Drawn(drawn => drawn with { ToleranceM = .0003 })(start), Drawn(drawn => drawn with { ToleranceM = off })(start))
+                : (isLimited ? start : Found(found => found with { UncertaintyM = .0003 })(start), coarse);
+            var (before, after) = (Assess(fine), Assess(worse));
+            Assert.True(after.Result.Disposition >= before.Result.Disposition && after.Decision >= before.Decision,
+                $"part {part} worn by {wear}: {before.Result.Disposition} became {after.Result.Disposition} by {off}");
+        }, iter: 400);
+
     /// <summary>Wear of each part, from none (0) to most of it gone (1).</summary>
     private static Func<double, ReuseInput, ReuseInput>[] Wear { get; } =
     [

@@ -1,5 +1,7 @@
 using CalcService.Engine.Reuse;
+using CalcService.Engine.Ropes;
 using CalcService.Engine.Rules;
+using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Tests.Reuse;
 
@@ -16,6 +18,7 @@ public static class GoodSocket
             Id = "SOCK-31",
             Type = SocketType.Open,
             SteelKnown = true,
+            Metal = SocketMetal.ForgedSteel,
             YieldStrengthPa = 355e6,
             TensileStrengthPa = 570e6,
             PinYieldStrengthPa = 600e6,
@@ -47,7 +50,12 @@ public static class GoodSocket
             InspectedOn = new(2026, 3, 11), Method = SurfaceMethod.MagneticParticle, Indications = [], VisibleCracks = false,
             Corrosion = CorrosionState.None, Surface = SurfaceState.Clean,
         },
-        Intended = new() { Rope = new() { DiameterM = .020, CertifiedBreakingForceN = 252e3 }, RatedLoadN = 50e3, ProofLoadN = 100e3 },
+        Intended = new() { Rope = Rope, RatedLoadN = 50e3, ProofLoadN = 100e3 },
+    };
+
+    private static Rope Rope => new()
+    {
+        DiameterM = .020, CertifiedBreakingForceN = 252e3, Construction = "6x36", Core = RopeCore.Iwrc, Grade = 1770, Finish = WireFinish.Bright,
     };
 
     public static Outcome<ReuseResult> Assess(ReuseInput input, bool trace = false) =>
@@ -66,6 +74,11 @@ public static class GoodSocket
     public static Func<ReuseInput, ReuseInput> Seen(Func<CrackInspection, CrackInspection> change) => input => input with { Inspection = change(input.Inspection) };
 
     public static Func<ReuseInput, ReuseInput> For(Func<IntendedUse, IntendedUse> change) => input => input with { Intended = change(input.Intended) };
+
+    public static Func<ReuseInput, ReuseInput> Roped(Func<Rope, Rope> change) => For(use => use with { Rope = change(use.Rope!) });
+
+    public static Func<ReuseInput, ReuseInput> Basket(Func<Engine.Sockets.Basket, Engine.Sockets.Basket> change) =>
+        Drawn(drawn => drawn with { Basket = change(drawn.Basket) });
 
     public static Func<ReuseInput, ReuseInput> Removed(RemovalMethod method, double? celsius) => input => input with { Removal = new(method, celsius + Zero) };
 

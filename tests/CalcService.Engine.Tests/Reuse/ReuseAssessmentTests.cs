@@ -68,7 +68,10 @@ public sealed class ReuseAssessmentTests
     public void Decision_is_that_of_the_disposition_unless_the_use_is_worse(Disposition disposition, Decision decision)
     {
         string[] ofTheUse = ["socket-weaker-than-rope", "rope-does-not-enter", "proof-above-socket-rating", "intended-load-above-rating",
-            "intended-rope-strength-missing", "socket-strength-unknown"];
+            "intended-rope-strength-missing", "socket-breaking-force-missing", "rope-loose", "fit-depends-on-tolerance", "wires-do-not-fit",
+            "breaking-force-implausible", "rope-thin", "rope-identity-missing", "rope-fact-missing",
+            // A new pin mends it.
+            "pin-yields-at-proof-load"];
         var outcomes = ReuseCases.All.Select(one => one.Assess()).Append(Assess(Input))
             .Where(one => one.Result.Disposition == disposition).ToArray();
         Assert.Contains(outcomes, one => one.Decision == decision);
@@ -80,9 +83,9 @@ public sealed class ReuseAssessmentTests
     [Fact]
     public void Sound_socket_too_small_for_the_rope_is_sound()
     {
-        var outcome = Assess(For(use => use with { Rope = new() { DiameterM = .026, CertifiedBreakingForceN = 426e3 }, RatedLoadN = 60e3,
+        var outcome = Assess(For(use => use with { Rope = use.Rope! with { DiameterM = .026, CertifiedBreakingForceN = 426e3 }, RatedLoadN = 60e3,
             ProofLoadN = 130e3 })(Input));
-        Assert.Equal(["intended-load-above-rating", "rope-does-not-enter", "socket-weaker-than-rope", "proof-above-socket-rating"],
+        Assert.Equal(["intended-load-above-rating", "socket-weaker-than-rope", "rope-does-not-enter", "proof-above-socket-rating"],
             outcome.Findings.Select(finding => finding.Definition.Code));
         Assert.Equal((Disposition.Reuse, Decision.DoNotProceed), (outcome.Result.Disposition, outcome.Decision));
         // Strength is judged at what the maker allows.

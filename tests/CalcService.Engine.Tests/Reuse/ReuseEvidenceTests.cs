@@ -147,7 +147,7 @@ public sealed class ReuseEvidenceTests
     {
         string[] ears =
         [
-            "crack-ears", "crack-pin-holes", "crack-pin", "pin-hole-growth", "pin-hole-ovality", "pin-wear", "ear-spread", "ear-thickness",
+            "crack-ears", "crack-pin-holes", "crack-pin", "pin-hole-growth", "pin-hole-ovality", "pin-in-hole", "pin-wear", "ear-spread", "ear-thickness",
                 "ear-width", "ear-end-distance",
             "strength-ear-bearing", "strength-ear-net-section", "strength-ear-shear-out", "strength-ear-block", "strength-pin-shear", "strength-pin-bending",
         ];
@@ -270,7 +270,7 @@ public sealed class ReuseEvidenceTests
     }
 
     [Fact]
-    public void Rope_that_is_meant_is_compared_and_the_strength_of_the_socket_asked_for()
+    public void Rope_is_compared_where_rope_and_strength_of_the_socket_are_known()
     {
         var ropeless = For(use => use with { Rope = null })(Input);
         Assert.All(["rope-entry", "rope-strength"], id => Assert.Equal(CheckOutcome.NotApplicable, Of(ropeless, id).Outcome));
@@ -278,7 +278,7 @@ public sealed class ReuseEvidenceTests
         Assert.Equal((CheckOutcome.Pass, CheckOutcome.Undetermined), (Of(unknown, "rope-entry").Outcome, Of(unknown, "rope-strength").Outcome));
         Assert.Null(Assess(unknown).Result.RemainingStrengthN);
         Assert.Empty(Codes(ropeless));
-        Assert.Equal(["socket-strength-unknown"], Codes(unknown));
+        Assert.Equal(["socket-breaking-force-missing"], Codes(unknown));
     }
 
     /// <summary>Whatever it was cast in before, zinc or another metal, is worth a note.</summary>

@@ -56,9 +56,9 @@ public sealed class ReuseFindingTests
     {
         var outcome = ReuseGaps.All[index].Assess();
         Assert.True(Decision.Undetermined == outcome.Decision, what);
-        // Which of rope and socket is stronger isn't known: that holds the job, not the socket.
-        var isOfTheUse = outcome.Findings[0].Definition.Code is "intended-rope-strength-missing" or "socket-strength-unknown";
-        Assert.True((isOfTheUse ? Disposition.Reuse : Disposition.Hold) == outcome.Result.Disposition, what);
+        // What isn't known of the rope holds the job, not the socket.
+        Assert.True((outcome.Findings[0].Definition == ReuseFindings.RopeStrengthUnknown ? Disposition.Reuse
+            : Disposition.Hold) == outcome.Result.Disposition, what);
     }
 
     [Theory]

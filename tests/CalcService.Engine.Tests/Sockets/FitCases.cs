@@ -47,6 +47,7 @@ public static class FitCases
         new("basket-too-short", Severity.Unknown, Basket + "/length", OnBasket(b => b with { LengthM = .0799, LargeEndDiameterM = .040 })),
         new("breaking-force-implausible", Severity.Unknown, "/rope/certificate/breakingForce", OnRope(r => r with { CertifiedBreakingForceN = 150e3 })),
         new("rope-thin", Severity.Unknown, "/rope/measuredDiameter", OnRope(r => r with { MeasuredDiameterM = .0189 })),
+        new("rope-thick", Severity.Unknown, "/rope/measuredDiameter", OnRope(r => r with { MeasuredDiameterM = .0217 })),
     ];
 
     /// <summary>What the socket's own facts show.</summary>

@@ -65,6 +65,8 @@ public static class CurePicture
 
         svg.Path(end.Curve.Select(point => (axis.X(point.At), Y(point.CureCentre))), "#1f5f8b", 1.6, "centre");
         svg.Path(end.Curve.Select(point => (axis.X(point.At), Y(point.CureSkin))), "#1f5f8b", 1.2, "skin", "4 2");
+        // What the sheet alone would say, beside the model.
+        svg.Path(end.Curve.Where(point => point.SheetShare is not null).Select(point => (axis.X(point.At), Y(point.SheetShare!))), "#3a7d44", .8, "sheet", "1 2");
         Milestones(svg, end, axis);
     }
 
@@ -104,6 +106,6 @@ public static class CurePicture
         svg.Path(end.Curve.Select(point => (axis.X(point.At), Y(point.Centre))), "#b5451b", 1.4, "centreTemperature");
         svg.Path(end.Curve.Select(point => (axis.X(point.At), Y(point.Skin))), "#b5451b", 1, "skinTemperature", "4 2");
         svg.Path(end.Curve.Select(point => (axis.X(point.At), Y(point.Air))), "#666", 1, "airTemperature", "1 2");
-        svg.Label(Right, 34, "cure: full line centre, dashes skin, shade band · temperature: full line centre, dashes skin, dots air", "end");
+        svg.Label(Right, 34, "cure: full line centre, dashes skin, shade band, dots the sheet · heat: full line centre, dashes skin, dots air", "end");
     }
 }

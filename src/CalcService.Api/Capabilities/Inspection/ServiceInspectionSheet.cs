@@ -3,6 +3,7 @@ using CalcService.Api.Contract;
 using CalcService.Api.Sheets;
 using CalcService.Api.Units;
 using CalcService.Engine.Findings;
+using CalcService.Engine.Inspection;
 
 namespace CalcService.Api.Capabilities.Inspection;
 
@@ -21,7 +22,7 @@ public static class ServiceInspectionSheet
             var result = answer.Result;
             page.Add("h2", "Cut and rope left").Table(["Cut off", "Turns on the drum then", "Enough rope left", "Next due", "Strictest check"],
             [
-                [result.CutFrom is { } cut ? AnswerText.AtLeast(cut, Digits) : "no cut", Or(result.RopeLeft.DrumTurns, "not known"), result.RopeLeft.Enough.ToString().ToUpperInvariant(),
+                [result.CutFrom is { } cut ? AnswerText.AtLeast(cut, Digits) : result.Disposition < ServiceDisposition.Hold ? "no cut" : "not known", Or(result.RopeLeft.DrumTurns, "not known"), result.RopeLeft.Enough.ToString().ToUpperInvariant(),
                     result.NextDue is { } due ? Reading.Texts.Write(due.On) + ": " + due.Rule : "no day set", result.Strictest?.Id ?? "none"],
             ]);
             page.Add("h2", "Checks").Table(["Check", "Came out", "Found", "Limit", "Rule", "Found now", "By"],
@@ -31,7 +32,8 @@ public static class ServiceInspectionSheet
                     $"{check.Rule}; {check.Source.Document} {check.Source.Clause}", "", "",
                 }), "long");
         },
-        stop: "TAKE OUT OF SERVICE");
+        // A sound end on too little rope stays: what hangs on it doesn't.
+        stop: answer.Result.Disposition == ServiceDisposition.Withdraw ? "TAKE OUT OF SERVICE" : "DO NOT USE WITH THE ROPE THAT IS LEFT");
 
     public static string Picture(ServiceInspectionRequest request, Answer<ServiceInspectionResult> answer) =>
         EndPicture.Write(request.Inspection?.BrokenWires ?? [], answer.Result.CutFrom);

@@ -29,7 +29,7 @@ public static class TerminationMatchMapping
             Efficiency = request.Duty?.Efficiency?.Si,
             TypeTested = Known(request.Duty?.TypeTested),
             ResinByDesign = Known(request.Duty?.ResinByDesign),
-            RotationResistance = request.Duty?.RotationResistance ?? RotationResistance.Unknown,
+            RotationResistance = request.Duty?.RotationResistance,
             MakersApproval = Known(request.Duty?.MakersApproval),
             DutyCycle = Known(request.Duty?.DutyCycle),
             LiftsPersons = request.Duty?.LiftsPersons,

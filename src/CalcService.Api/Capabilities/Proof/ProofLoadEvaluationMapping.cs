@@ -1,6 +1,7 @@
 using CalcService.Api.Answers;
 using CalcService.Api.Contract;
 using CalcService.Api.Units;
+using CalcService.Engine.Compounds;
 using CalcService.Engine.Cones;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Proof;
@@ -30,7 +31,8 @@ public static class ProofLoadEvaluationMapping
             RatedLoadN = test.RatedLoad?.Si,
             ProofLoadN = test.ProofLoad?.Si,
             ProofLoadFrom = test.ProofLoadFrom,
-            ExclusionZone = Known(test.ExclusionZone),
+            ExclusionZone = test.ExclusionZone,
+            Hardness = new(test.Hardness?.Method, test.Hardness?.Value?.Si, test.Hardness?.ReadAt ?? HardnessPlace.Unknown),
             Friction = test.Friction?.Si,
             ReadAt = test.SeatingReadAt ?? SeatingPlace.Unknown,
             ReadUnderLoad = Known(test.ReadUnderLoad),

@@ -1,6 +1,7 @@
 using CalcService.Api.Contract;
 using CalcService.Api.Reading;
 using CalcService.Api.Units;
+using CalcService.Engine.Compounds;
 using CalcService.Engine.Cones;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
@@ -83,6 +84,9 @@ public sealed record ProofTest
     /// <summary>Whether people are kept away from the test.</summary>
     public Fact? ExclusionZone { get; init; }
 
+    /// <summary>Hardness of the cured compound, read before the load; asked for where the sheet asks for one.</summary>
+    public ProofHardness? Hardness { get; init; }
+
     /// <summary>Where the seating is read; the band is given for the mouth if absent.</summary>
     public SeatingPlace? SeatingReadAt { get; init; }
 
@@ -92,6 +96,20 @@ public sealed record ProofTest
     /// <summary>Friction between cone and socket; a band of 0.1 to 0.3 if absent.</summary>
     [Kind(QuantityKind.Count)]
     public Quantity? Friction { get; init; }
+}
+
+/// <summary>Hardness of the cured compound as it was read before the load.</summary>
+public sealed record ProofHardness
+{
+    /// <summary>How it was read, in the words of the sheet.</summary>
+    public string? Method { get; init; }
+
+    /// <summary>The number.</summary>
+    [Kind(QuantityKind.Count)]
+    public Quantity? Value { get; init; }
+
+    /// <summary>Where it was read; the lip, the small end, cures last.</summary>
+    public HardnessPlace? ReadAt { get; init; }
 }
 
 /// <summary>What a test showed.</summary>

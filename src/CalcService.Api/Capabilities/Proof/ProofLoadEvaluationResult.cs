@@ -81,7 +81,7 @@ public sealed record ProofCheckResult
     /// <summary>How it came out.</summary>
     public required CheckOutcome Outcome { get; init; }
 
-    /// <summary>What was found; null where it is no number.</summary>
+    /// <summary>What was found; null where it is no number. For cure: how long after proofLoadFrom the test is, negative before it.</summary>
     public required Quantity? Measured { get; init; }
 
     /// <summary>The limit; null where it is no number.</summary>

@@ -2,6 +2,7 @@ using CalcService.Api.Answers;
 using CalcService.Api.Contract;
 using CalcService.Api.Sheets;
 using CalcService.Api.Units;
+using CalcService.Engine.Proof;
 
 namespace CalcService.Api.Capabilities.Proof;
 
@@ -9,6 +10,9 @@ namespace CalcService.Api.Capabilities.Proof;
 public static class ProofLoadEvaluationSheet
 {
     private const int Digits = 3;
+
+    /// <summary>So that a load and its limit that differ by little are seen to differ.</summary>
+    private const int CheckDigits = 5;
 
     public static string Write(ProofLoadEvaluationRequest request, Answer<ProofLoadEvaluationResult> answer) => SheetPage.Write(
         answer.Result.Phase == "before" ? "Proof load: the test" : "Proof load: the verdict",
@@ -30,14 +34,24 @@ public static class ProofLoadEvaluationSheet
             page.Raw($"<div class=\"picture\">{Picture(answer)}</div>");
             page.Add("h2", "Checks").Table(["Check", "Came out", "Found", "Limit", "Source"], result.Checks.Select(check => new[]
             {
-                check.Id, check.Outcome.ToString().ToUpperInvariant(), Or(check.Measured, "-"), Or(check.Limit, "-"), $"{check.Source.Document} {check.Source.Clause}",
+                check.Id, check.Outcome.ToString().ToUpperInvariant(), Found(check, request), Limit(check, request), $"{check.Source.Document} {check.Source.Clause}",
             }), "long");
         },
         stop: answer.Result.Phase == "before" ? "DO NOT LOAD" : "FAILED");
 
     public static string Picture(Answer<ProofLoadEvaluationResult> answer) => SeatingPicture.Write(answer.Result.Steps, Place(answer.Result));
 
+    private static bool IsTime(ProofCheckResult check) => check is { Id: "cure", Measured: not null };
+
+    private static string Found(ProofCheckResult check, ProofLoadEvaluationRequest request) =>
+        IsTime(check) ? $"test at {TestTimes.At(request.TestedAt)}" : OrNothing(check.Measured);
+
+    private static string Limit(ProofCheckResult check, ProofLoadEvaluationRequest request) =>
+        IsTime(check) ? $"from {TestTimes.NotBefore(request.Test!.ProofLoadFrom!.Value, request.TestedAt.Offset)} on" : OrNothing(check.Limit);
+
+    private static string OrNothing(Quantity? quantity) => quantity is null ? "-" : AnswerText.Of(quantity, CheckDigits);
+
     private static string Place(ProofLoadEvaluationResult result) => result.SeatingReadAt == Engine.Cones.SeatingPlace.SmallEnd ? "small end" : "mouth";
 
-    private static string Or(Quantity? quantity, string none = "not known") => quantity is null ? none : AnswerText.Of(quantity, Digits);
+    private static string Or(Quantity? quantity) => quantity is null ? "not known" : AnswerText.Of(quantity, Digits);
 }

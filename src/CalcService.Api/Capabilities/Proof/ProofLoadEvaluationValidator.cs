@@ -59,7 +59,14 @@ public sealed class ProofTestValidator : AbstractValidator<ProofTest>
             .Of(test => test.RatedLoad, .001, 50000, "kN", QuantityKind.Force)
             .Of(test => test.ProofLoad, .001, 100000, "kN", QuantityKind.Force)
             .Of(test => test.Friction, .01, 1, "1", QuantityKind.Count);
+        RuleFor(test => test.Hardness!).SetValidator(new ProofHardnessValidator());
     }
+}
+
+/// <summary>What a hardness may be.</summary>
+public sealed class ProofHardnessValidator : AbstractValidator<ProofHardness>
+{
+    public ProofHardnessValidator() => this.Ranges().Of(hardness => hardness.Value, 0, 1000, "1", QuantityKind.Count);
 }
 
 /// <summary>What the readings of a test may be.</summary>

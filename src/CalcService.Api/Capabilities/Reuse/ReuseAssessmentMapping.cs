@@ -51,6 +51,7 @@ public static class ReuseAssessmentMapping
         Id = socket.Id,
         Type = socket.Type ?? SocketType.Unknown,
         SteelKnown = (socket.Material?.Known).Known(),
+        Metal = socket.Material?.Kind,
         YieldStrengthPa = socket.Material?.YieldStrength?.Si,
         TensileStrengthPa = socket.Material?.TensileStrength?.Si,
         PinYieldStrengthPa = socket.Pin?.YieldStrength?.Si,

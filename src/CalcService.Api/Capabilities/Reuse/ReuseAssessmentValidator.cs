@@ -30,8 +30,20 @@ public sealed class ReuseAssessmentValidator : AbstractValidator<ReuseAssessment
             {
                 context.Contradict("Inspection.Visual.Corrosion", "Socket.Measured.PitDepth", "The socket is pitted, and its deepest pit has no depth.");
             }
+            if (request is { ConeRemoval: { Method: RemovalMethod.Melted, MaximumTemperature.Si: var warmest } }
+                && warmest < MeltsAtK(request.Socket.History?.LastMedium))
+            {
+                context.Contradict("ConeRemoval.Method", "ConeRemoval.MaximumTemperature",
+                    "The cone was melted out, and yet no metal of poured sockets melts so cold.");
+            }
         });
     }
+
+    /// <summary>
+    /// Zinc freezes at 419.5 °C (a fixed point of ITS-90) and its eutectic with aluminium at 381 °C, of white metals that of tin and lead
+    /// at 183 °C; all from memory.
+    /// </summary>
+    private static double MeltsAtK(SocketMedium? medium) => (medium == SocketMedium.Zinc ? 381 : 183) + 273.15;
 }
 
 /// <summary>What the cone's removal may be.</summary>

@@ -1,8 +1,8 @@
-using CalcService.Api.Contract;
 using CalcService.Api.Units;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Reuse;
+using CalcService.Engine.Sockets;
 
 namespace CalcService.Api.Capabilities.Reuse;
 
@@ -29,7 +29,7 @@ public sealed record SocketToReuse
     [Kind(QuantityKind.Force)]
     public Quantity? ProofRating { get; init; }
 
-    /// <summary>Breaking force, from its maker. A rope that is going to be socketed asks for it.</summary>
+    /// <summary>Breaking force, from its maker. It is compared with the rope that is going to be socketed.</summary>
     [Kind(QuantityKind.Force)]
     public Quantity? BreakingForce { get; init; }
 
@@ -46,6 +46,9 @@ public sealed record SocketToReuse
 /// <summary>Steel of a socket.</summary>
 public sealed record SocketSteel
 {
+    /// <summary>The metal: castSteel, forgedSteel (machined from the solid too), stainlessSteel, greyIron, ductileIron (malleable too) or other.</summary>
+    public SocketMetal? Kind { get; init; }
+
     /// <summary>Whether the steel is known by marks and certificate.</summary>
     public Fact? Known { get; init; }
 
@@ -70,7 +73,7 @@ public sealed record SocketPin
 public sealed record SocketDrawing
 {
     /// <summary>The conical basket.</summary>
-    public required Basket Basket { get; init; }
+    public required Contract.Basket Basket { get; init; }
 
     /// <summary>Outside around the basket, where it is the same all along; else outerAtSmallEnd and outerAtMouth.</summary>
     [Kind(QuantityKind.Length)]

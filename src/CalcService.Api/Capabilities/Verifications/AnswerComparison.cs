@@ -8,11 +8,11 @@ namespace CalcService.Api.Capabilities.Verifications;
 /// Walks an answer as computed now, in the order of the contract, beside the archived one. Of what counts the first difference is kept;
 /// what else isn't as computed, members that nobody knows and words that can't be compared are gathered.
 /// </summary>
-/// <param name="findings">The words of findings; null where the archived answer is of another language or contract.</param>
-internal sealed class AnswerComparison(FindingWords? findings)
+/// <param name="knowsWords">Whether the archived answer is of the language and the contract that answers have now.</param>
+internal sealed class AnswerComparison(bool knowsWords)
 {
     /// <summary>What was found.</summary>
-    public Differences Found { get; } = new(knowsWords: findings is not null);
+    public Differences Found { get; } = new(knowsWords);
 
     /// <summary>Whether a number or time was near and not the same.</summary>
     private bool IsRounded { get; set; }
@@ -65,10 +65,12 @@ internal sealed class AnswerComparison(FindingWords? findings)
 
         foreach (var member in shape.Members)
         {
-            var (place, now) = (at.Of(member), computed.GetProperty(member.Name));
+            var counts = member.IsWords && Halts(shape, computed);
+            var (place, now) = (counts ? at.To(member) : at.Of(member), computed.GetProperty(member.Name));
             if (!archived.TryGetProperty(member.Name, out var then))
             {
-                Found.Add(place with { Standing = member.IsDigested ? at.Standing : Standing.Beside }, "It is not in the archived answer");
+                var standing = member.IsDigested || counts ? at.Standing : Standing.Beside;
+                Found.Add(place with { Standing = standing }, "It is not in the archived answer");
             }
             // The digest holds for the last digit too, so that near numbers have another.
             else if (IsRounded && shape.Type == typeof(AnswerProvenance) && member.Property.Name == nameof(AnswerProvenance.ResultDigest))
@@ -82,11 +84,14 @@ internal sealed class AnswerComparison(FindingWords? findings)
         }
 
         Found.AddUnknown(UnknownNames.In(archived, [.. shape.Members.Select(member => member.Name)], at.Pointer));
-        if (shape.Type == typeof(AnswerFinding) && findings?.Foreign(archived, computed) is { } name)
-        {
-            Found.Add(new($"{at.Pointer}/{name}", Standing.Counts), "No stop or missing fact of this code is worded like this");
-        }
     }
+
+    /// <summary>
+    /// Whether it is a stop or a missing fact. People go by its words, so that they are held to the letter, whatever language or contract
+    /// the answer claims.
+    /// </summary>
+    private static bool Halts(ObjectShape shape, JsonElement computed) =>
+        shape.Type == typeof(AnswerFinding) && computed.GetProperty("severity").GetString() is ("stop" or "unknown");
 
     private void Items(ListShape shape, JsonElement archived, JsonElement computed, Place at)
     {

@@ -43,18 +43,18 @@ public sealed class ArchivedAnswer(JsonElement answer)
     }
 
     /// <summary>Compares with what was computed now.</summary>
-    public Comparison Compare(IRecomputable calculation, object recomputed, FindingWords findings)
+    public Comparison Compare(IRecomputable calculation, object recomputed)
     {
         using var sent = ShapeWriter.WriteAnswer(recomputed);
         var now = JsonElement.Parse(sent.Written.Span);
-        return Against(calculation.Compared, now, findings) with
+        return Against(calculation.Compared, now) with
         {
             RecordId = Provenance(now, "recordId"),
             ResultDigest = Provenance(now, "resultDigest"),
         };
     }
 
-    private Comparison Against(ObjectShape shape, JsonElement now, FindingWords findings)
+    private Comparison Against(ObjectShape shape, JsonElement now)
     {
         if (SheetHasChanged(now))
         {
@@ -67,7 +67,7 @@ public sealed class ArchivedAnswer(JsonElement answer)
         }
 
         var isWordedHere = Text("language") == AnswerMaker.Language && Text("contract") == AnswerMaker.ContractVersion;
-        var comparison = new AnswerComparison(isWordedHere ? findings : null);
+        var comparison = new AnswerComparison(isWordedHere);
         comparison.Walk(shape, answer, now, Root);
         var found = comparison.Found;
         var outcome = found.First is null ? VerificationOutcome.Match : VerificationOutcome.Differs;

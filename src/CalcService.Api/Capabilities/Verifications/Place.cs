@@ -20,5 +20,8 @@ internal readonly record struct Place(string Pointer, Standing Standing)
 {
     /// <summary>A member of the object here. What stands in something beside is beside too.</summary>
     public Place Of(MemberShape member) =>
-        new($"{Pointer}/{member.Name}", member.IsWords ? Standing.Words : member.Counts ? Standing : Standing.Beside);
+        To(member) with { Standing = member.IsWords ? Standing.Words : member.Counts ? Standing : Standing.Beside };
+
+    /// <summary>A member that stands as the object here does.</summary>
+    public Place To(MemberShape member) => this with { Pointer = $"{Pointer}/{member.Name}" };
 }

@@ -5,7 +5,6 @@ using CalcService.Api.Hosting;
 using CalcService.Api.Problems;
 using CalcService.Api.Units;
 using CalcService.Engine;
-using CalcService.Engine.Findings;
 using CalcService.Engine.Rules;
 using CalcService.Engine.Verifications;
 using FluentValidation;
@@ -15,14 +14,11 @@ namespace CalcService.Api.Capabilities.Verifications;
 /// <summary>POST /v1/record-verifications: any other calculation once more, and what came of it beside the archive.</summary>
 public sealed class RecordVerificationCapability(
     IEnumerable<IRecomputable> calculations,
-    IReadOnlyList<FindingDefinition> findings,
     IValidator<RecordVerificationRequest> validator,
     TimeProvider clock)
     : Capability<RecordVerificationRequest, RecordVerificationResult, Comparison>(validator, clock)
 {
     private const string Request = "/request";
-
-    private readonly FindingWords _findings = new(findings);
 
     private readonly Dictionary<string, IRecomputable> _calculations =
         calculations.ToDictionary(calculation => calculation.Operation, StringComparer.Ordinal);
@@ -45,7 +41,7 @@ public sealed class RecordVerificationCapability(
             return (request, [.. problem.Errors.Select(error => error with { Pointer = Request + error.Pointer })]);
         }
 
-        return (request with { Compared = against ?? archived.Compare(calculation, processed.Body, _findings) }, []);
+        return (request with { Compared = against ?? archived.Compare(calculation, processed.Body) }, []);
     }
 
     protected override RecordVerificationRequest Resolve(RecordVerificationRequest request) => request with { Units = null };

@@ -8,8 +8,6 @@ public sealed record ModelledCone
 {
     public double? EarliestGelS { get; init; }
 
-    public double? ExpectedGelS { get; init; }
-
     public double? LatestGelS { get; init; }
 
     /// <summary>Full strength in the least cured place.</summary>
@@ -25,8 +23,6 @@ public sealed record ModelledCone
 
     /// <summary>The place that is cured last, smallEnd, middle or mouth with Axis or Skin, and its degree then.</summary>
     public required (string Where, double Degree) LeastCured { get; init; }
-
-    public required IReadOnlyList<ConeMoment> Curve { get; init; }
 
     public double EnergyBalanceError { get; init; }
 }
@@ -68,10 +64,9 @@ public sealed record ConeCure(ConeHeatInput Cone, CureKinetics Kinetics, Tempera
             return null;
         }
 
-        var middle = Kinetics.HasBand ? Run(Kinetics.Expected, slower, Trace.None) : latest;
         // A lot that was seen to be slow is no reason to expect the first place later.
         var earliest = Kinetics.HasBand || slower != 1 ? Run(Kinetics.Earliest, 1, Trace.None) : latest;
-        if (middle is null || earliest is null || Curve(middle, slower) is not { } curve)
+        if (earliest is null)
         {
             return null;
         }
@@ -80,14 +75,12 @@ public sealed record ConeCure(ConeHeatInput Cone, CureKinetics Kinetics, Tempera
         return new()
         {
             EarliestGelS = earliest.Degrees[0].FirstS,
-            ExpectedGelS = GelOf(curve),
             LatestGelS = latest.Degrees[0].EverywhereS,
             FullS = latest.Degrees[1].EverywhereS,
             CooledS = Cooled(hotter.Peak, latest.EndS),
             Peak = hotter.Peak,
             PeakIsUpper = hotter.FrontsMeet,
             LeastCured = latest.Degrees[1] is { Last: { } last } full ? (Where(last), full.Degree) : (Where(latest.LeastCured), latest.LeastDegree),
-            Curve = curve,
             EnergyBalanceError = latest.Balance.RelativeError,
         };
     }
@@ -113,19 +106,22 @@ public sealed record ConeCure(ConeHeatInput Cone, CureKinetics Kinetics, Tempera
         return ConeHeat.Calculate(change is null ? input : change(input), trace, Budget, CancellationToken);
     }
 
-    /// <summary>The expected cure at even times up to its end, with one moment for the gel of the middle.</summary>
-    private IReadOnlyList<ConeMoment>? Curve(ConeHeatResult run, double slower) => Run(Kinetics.Expected, slower, Trace.None, input => input with
+    /// <summary>The expected cure at even times; null where the budget doesn't reach.</summary>
+    /// <param name="slower">How much longer everything takes.</param>
+    /// <param name="untilS">The end of the curve, cut to what is known of the air.</param>
+    public IReadOnlyList<ConeMoment>? Curve(double slower, double untilS)
     {
-        CurveTimesS = [.. Enumerable.Range(0, CurveMoments).Select(i => Math.Round(EndOf(run) * i / (CurveMoments - 1)))],
-        EndDegree = null,
-        HorizonS = EndOf(run),
-    })?.Curve;
-
-    /// <summary>Full strength everywhere, or the end of what is known; whole seconds.</summary>
-    private static double EndOf(ConeHeatResult run) => Math.Ceiling(run.Degrees[1].EverywhereS ?? run.EndS);
+        var until = Math.Ceiling(Math.Min(untilS, Air.EndS));
+        return Run(Kinetics.Expected, slower, Trace.None, input => input with
+        {
+            CurveTimesS = [.. Enumerable.Range(0, CurveMoments).Select(i => Math.Min(Math.Round(until * i / (CurveMoments - 1)), Air.EndS))],
+            EndDegree = null,
+            HorizonS = Math.Min(until, Air.EndS),
+        })?.Curve;
+    }
 
     /// <summary>When the middle of the cone gels, between the moments of a curve.</summary>
-    private double? GelOf(IReadOnlyList<ConeMoment> curve)
+    public double? GelOf(IReadOnlyList<ConeMoment> curve)
     {
         for (var i = 1; i < curve.Count; i++)
         {

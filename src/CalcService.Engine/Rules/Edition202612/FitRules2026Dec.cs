@@ -20,6 +20,8 @@ public static class FitRules2026Dec
         StrengthSpread = Limit("certified breaking force at most this share off the estimate of the rope class", Measure.Fraction(.40)),
         MostTilt = Limit("rope and basket at most this far off the plumb line", Measure.Angle(5 * Degree)),
         Thinning = Limit("rope at most this share thinner than its nominal diameter, where no rule set says", Measure.Fraction(.05)),
+        Thickening = Limit("rope at most this share thicker than its nominal diameter", Measure.Fraction(.08)),
+        StraightRope = Limit("straight rope below the socket at least this many rope diameters long", Measure.Count(2)),
         DriedFor = Limit("broom dried at most this long before the pour", Measure.Duration(12 * 3600)),
         NarrowBroom = Limit("broom opened at least this far, included", Measure.Angle(20 * Degree)),
     };

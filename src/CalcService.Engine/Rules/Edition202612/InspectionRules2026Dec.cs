@@ -72,7 +72,7 @@ public static class InspectionRules2026Dec
         StrengthLoss = Limit(Mine, "loss of rope strength by nondestructive test, at most", Measure.Fraction(.10), Law(MineRopes, "(h)")),
         DrumTurns = Limit(Mine, "full turns left on the drum at the longest working length, at least",
             Measure.Count(3), Law("30 CFR 56.19026, 57.19026, 75.1436, 77.1436", "(b)")),
-        ResocketAfter = Limit(InspectionRules.Platform, "ends of a powered platform's hoisting ropes, other than those at a drum, are socketed again within",
+        ResocketAfter = Limit(InspectionRules.Platform, "age at which ends of a powered platform's hoisting ropes, other than those at a drum, are socketed again, at the latest",
             Measure.Months(24), Law("WAC", "296-870-30025(1)")),
         CutBeyond = Limit(PouringRules.General, "a rope is cut at least this far beyond its broken wires, 3 ft", Measure.Length(.9144),
             new("TM 5-3810-288-12; NAVFAC MO-118", "cable conditions, broken wires at the dead end; 16.3.6", Basis.Published)),

@@ -22,7 +22,7 @@ public static class MatchingRules2026Dec
         [
             new(DutyUse.Sling, Factor("sling", 5, new("ASME B30.9", "", Basis.FromMemory)),
                 Limit("sling", "poured sockets of slings are proof loaded to this many times the vertical rated load", Measure.Count(2),
-                    new("DOE-STD-1090-96; NAVEDTRA 14080", "11.3.2.2, 15.4.7.1; chapter 3, proof testing slings", Basis.Published))),
+                    new("NAVEDTRA 14080", "chapter 3, proof testing slings: vertical rated capacity x 2; DOE-STD-1090-96, 15.4.7.1, has poured sockets certified as proof tested", Basis.Published))),
             new(DutyUse.Pendant, Factor("pendant", 3, Cranes), null),
             new(DutyUse.HoistRope, Factor("hoist-rope", 3.5, Cranes), null),
             new(DutyUse.MineHoist, Factor(MatchingRules.MineHoist, 7, MineFactor), null),
@@ -33,6 +33,9 @@ public static class MatchingRules2026Dec
         RotationResistant = Hoisting("design factor of a rotation resistant hoist rope without leave to go lower", 5, "(e)(2)(i), (iii), (iv)"),
         Persons = Persons("strength of what hangs a personnel platform, over the most that is meant to hang", 5),
         PersonsRotationResistant = Persons("strength of rotation resistant rope that hangs a personnel platform, over the most that is meant to hang", 10),
+        PersonsElsewhere = PersonsElsewhere("strength of any other rope that hangs persons, over the most that is meant to hang", 5),
+        PersonsElsewhereRotationResistant =
+            PersonsElsewhere("strength of any other rotation resistant rope that hangs persons, over the most that is meant to hang", 10),
         Efficiency = General("strength of a resin socketed end over that of the rope", Measure.Fraction(1),
             new("EN 13411-4:2021", "K_T", Basis.Published)),
         MineAttachment = Limit(MatchingRules.MineHoist, "attachment at least this share of the rope's nominal strength", Measure.Fraction(.80), MineLaw),
@@ -66,6 +69,10 @@ public static class MatchingRules2026Dec
 
     private static RuleLimit Persons(string text, double factor) =>
         Limit(InspectionRules.ConstructionCrane, text, Measure.Count(factor), new("29 CFR 1926.1431", "(g)(3)", Basis.Law));
+
+    /// <summary>The law names the rigging of a personnel platform; that other ropes with persons on them are worth no less is our own.</summary>
+    private static RuleLimit PersonsElsewhere(string text, double factor) => General(text, Measure.Count(factor),
+        new("29 CFR 1926.1431", "(g)(3), which speaks of the rigging of a personnel platform alone", Basis.Derived));
 
     private static RuleLimit General(string text, Measure value, Source source) => Limit(PouringRules.General, text, value, source);
 

@@ -36,14 +36,14 @@ public sealed class ProofLoadEvaluationTests(Service service)
     [InlineData("/measured/creepUnderHold", "\"unknown\"", "undetermined", "facts-not-stated")]
     [InlineData("/measured/steps", "null", "undetermined", "facts-not-stated")]
     [InlineData("/measured/steps/2/load/value", "80", "doNotProceed", "test-load-short")]
-    [InlineData("/measured/steps/2/seating/value", "0.1", "proceedWithCare", "seating-little")]
+    [InlineData("/measured/steps/2/seating/value", "0.1", "undetermined", "seating-contradicts")]
     [InlineData("/socket/proofRating/value", "85", "doNotProceed", "proof-above-socket-rating")]
     [InlineData("/test/proofLoadFrom", "\"2026-03-12T13:00:01Z\"", "doNotProceed", "not-cured-for-proof")]
     [InlineData("/test", "null", "undetermined", "rated-load-missing")]
     [InlineData("/measured/creepUnderHold", "null", "undetermined", "facts-not-stated")]
     [InlineData("/test/proofLoadFrom", "null", "undetermined", "facts-not-stated")]
     [InlineData("/socket/proofRating", "null", "undetermined", "facts-not-stated")]
-    [InlineData("/test/exclusionZone", "\"no\"", "proceedWithCare", "no-exclusion-zone")]
+    [InlineData("/test/exclusionZone", "\"no\"", "doNotProceed", "no-exclusion-zone")]
     public async Task Test_with_one_thing_changed_decides_by_it(string pointer, string raw, string decision, string code)
     {
         var answer = await service.AnswerAsync(Proofs.Path, Proofs.Example("after").With(pointer, JsonNode.Parse(raw)));

@@ -20,6 +20,8 @@ public sealed class ReuseRefusalTests(Service service)
         { "/inspection/visual/corrosion", "\"pitted\"", ["/inspection/visual/corrosion", Found + "/pitDepth"] },
         { "/inspection/surfaceMethod", "\"magnet\"", ["/inspection/surfaceMethod"] },
         { "/coneRemoval/maximumTemperature/value", "61", ["/coneRemoval/maximumTemperature", "/coneRemoval/method"] },
+        { "/coneRemoval/method", "\"melted\"", ["/coneRemoval/maximumTemperature", "/coneRemoval/method"] },
+        { "/socket/material/kind", "\"iron\"", ["/socket/material/kind"] },
         { "/socket/material/yieldStrength/value", "571", ["/socket/material/tensileStrength", "/socket/material/yieldStrength"] },
         { "/socket/material/known", "\"no\"", ["/socket/material/known", "/socket/material/yieldStrength"] },
         { "/socket/breakingForce", """{"value":49,"unit":"kN"}""", ["/socket/breakingForce", "/socket/ratedLoad"] },

@@ -15,15 +15,13 @@ namespace CalcService.Api.Tests.Capabilities.Verifications;
 /// <param name="Again">The answer computed again, without and in full detail.</param>
 internal sealed record KeptAnswer(IRecomputable Calculation, JsonObject Answer, (object Plain, object Full) Again)
 {
-    private static readonly FindingWords Words = new(ServiceHost.Findings);
-
     /// <summary>What a verification says of this answer in place of its own.</summary>
     public Outcome<Comparison> Verify(JsonObject answer)
     {
         var archived = new ArchivedAnswer(JsonElement.Parse(answer.ToJsonString()));
         var (_, against) = archived.Edition();
         var again = archived.IsFull ? Again.Full : Again.Plain;
-        return RecordVerification.Of(against ?? archived.Compare(Calculation, again, Words), new Budget(1));
+        return RecordVerification.Of(against ?? archived.Compare(Calculation, again), new Budget(1));
     }
 
     /// <summary>The answer without and in full detail.</summary>

@@ -130,7 +130,7 @@ public sealed class RecordVerificationTests(Service service)
     }
 
     /// <summary>
-    /// Words of a stop that none of its templates gives, notes that are gone, an approval that nobody computed: each alone keeps an
+    /// Words of a stop that are not those computed, notes that are gone, an approval that nobody computed: each alone keeps an
     /// archived stop from a plain match.
     /// </summary>
     [Theory]
@@ -153,7 +153,7 @@ public sealed class RecordVerificationTests(Service service)
     }
 
     /// <summary>
-    /// Words in a language that isn't at hand can't be compared. That it is another is a caution, or it would open every word to a forger.
+    /// Words of a caution in a language that isn't at hand can't be compared. That it is another is a caution, or it would open every word to a forger.
     /// </summary>
     [Fact]
     public async Task Words_of_another_language_are_unchecked()
@@ -164,6 +164,23 @@ public sealed class RecordVerificationTests(Service service)
         Assert.Equal(("match", "proceedWithCare"), (Outcome(verified).Outcome, (string?)verified["decision"]));
         Assert.Equal("/answer/findings/0/message", (string?)Assert.Single(verified.At("/result/unchecked")!.AsArray()));
         Assert.Equal("/answer/provenance/language", (string?)verified.At("/findings/0/pointer"));
+    }
+
+    /// <summary>A stop keeps its words, whatever language or contract the answer claims, and whether they are changed or gone.</summary>
+    [Theory]
+    [InlineData("/provenance/language", "\"de\"")]
+    [InlineData("/provenance/language", "null")]
+    [InlineData("/provenance/contract", "\"0.8\"")]
+    public async Task Words_of_a_stop_are_checked_in_any_language(string pointer, string raw)
+    {
+        const string Message = "/findings/0/message";
+        var request = Plans.Example("stop");
+        var answer = (await service.AnswerAsync(Plans.Path, request)).With(pointer, JsonNode.Parse(raw));
+        Assert.Equal("match", Outcome(await service.AnswerAsync(Path, ArchivedAnswers.Of(Plans.Path, request, answer))).Outcome);
+        foreach (var forged in new[] { answer.With(Message, "OK to pour"), answer.Without(Message) })
+        {
+            Assert.Equal(("differs", "/answer" + Message), Outcome(await service.AnswerAsync(Path, ArchivedAnswers.Of(Plans.Path, request, forged))));
+        }
     }
 
     /// <summary>A number that another machine rounded otherwise has another digest, which then proves nothing.</summary>

@@ -22,7 +22,7 @@ public static class GoodQuote
         TaskTimesS = new Dictionary<string, double> { [LabourTask.WaitForGel] = 30 * 60 },
     };
 
-    public static PourPlanInput Input { get; } = GoodPour.Input with { Ends = [GoodPour.End("A", 6)], Quote = Quote };
+    public static PourPlanInput Input { get; } = GoodPour.Input with { Ends = [GoodPour.End("A", 6)], Stock = null, Quote = Quote };
 
     /// <summary>Cold enough for one dose in each kit.</summary>
     public static PourPlanInput Cold { get; } = Input with

@@ -30,7 +30,7 @@ internal static class AuditExamples
     public static OperationExamples Operation { get; } = new("/v1/record-audits",
         RecordAuditExamples.All.Single(example => example.Name == "accepted").Json
             .With("/compound", new JsonObject { ["sheet"] = JsonNode.Parse(Sheet) }).With(Hardness + "/method", "indenter").With("/proof/seating", Quantity(1.3, "mm")),
-        [.. Held, .. Work]);
+        [.. Held, .. Work, .. Load]);
 
     private static IEnumerable<FindingExample> Held =>
     [
@@ -42,6 +42,17 @@ internal static class AuditExamples
         new("look-failed", Severity.Stop, "/looks/seal", record => record.With("/looks/seal", "fail")),
         new("qualification-expired", Severity.Caution, "/people/1/qualifiedUntil", record => record.With("/people/1/qualifiedUntil", "2026-02-28")),
     ];
+
+    private static IEnumerable<FindingExample> Load =>
+    [
+        new("proof-above-half-breaking", Severity.Caution, "/proof/load", record => Loaded(record, 127)),
+        new("proof-at-breaking-force", Severity.Stop, "/proof/load", record => Loaded(record, 300)),
+        new("seating-contradicts", Severity.Unknown, "/proof/seating", record => record.With("/proof/seating", Quantity(-1, "mm"))),
+        new("seated-through", Severity.Stop, "/proof/seating", record => record.With("/proof/seating", Quantity(50, "mm"))),
+    ];
+
+    private static JsonObject Loaded(JsonObject record, double loadKN) => record.With("/proof/askedLoad", Quantity(loadKN, "kN")).With("/proof/load", Quantity(loadKN, "kN"))
+        .With("/socket/proofRating", Quantity(400, "kN"));
 
     private static IEnumerable<FindingExample> Work =>
     [

@@ -24,6 +24,7 @@ internal static class ForecastExamples
         new("full-strength-of-other-dose", Severity.Caution, Sheet + "/fullStrength", cure => cure.With(Sheet + "/fullStrength/0/doses", new JsonArray(2))),
         new("release-by-own-heat", Severity.Caution, Sheet + "/fullStrength", cure => cure.With("/thermalModel", "coupled")
             .With(Sheet + "/fullStrength/0/isothermal", "yes").With(Sheet + "/fullStrength/0/isothermalSource", "the sheet, held in a water bath")),
+        new("hardness-before-load", Severity.Note, Sheet + "/hardness", cure => cure.With(Sheet + "/hardness", new JsonObject { ["method"] = "indenter", ["minimum"] = Quantity(40, "1") })),
         new("pour-time-not-stated", Severity.Caution, "/pourTime", cure => cure.Without("/pourTime")),
         new("gel-before-pour-ends", Severity.Stop, "/pourTime", cure => cure.With("/pourTime", Quantity(25, "min"))),
         new("night-delays-cure", Severity.Caution, Series, Through(("08:30", 20), ("10:30", 10), ("23:00", 10))),

@@ -14,6 +14,9 @@ internal static class HistoryExamples
     public static IReadOnlyList<FindingExample> All { get; } =
     [
         new("diameter-reduced", Severity.Stop, Measured, end => end.With(Measured, Quantity(18.9, "mm"))),
+        new("rope-thick", Severity.Unknown, Measured, end => end.With(Measured, Quantity(22, "mm"))),
+        new("diameter-implausible", Severity.Unknown, "/inspection/baselineDiameter",
+            end => Found(Mine(end), "baselineDiameter", Quantity(10.2, "mm")).With(Measured, Quantity(10.1, "mm"))),
         new("diameter-not-measured", Severity.Unknown, Measured, end => end.Without(Measured)),
         new("strength-lost", Severity.Stop, "/inspection/strengthLoss", end => Found(Mine(end), "strengthLoss", Quantity(11, "%"))),
         new("compound-not-known", Severity.Caution, "/compound", end => end.Without("/compound").With(Chemicals, new JsonArray())),
@@ -25,6 +28,8 @@ internal static class HistoryExamples
         new("met-limited-chemical", Severity.Caution, Chemicals + "/0", end => end.With(Chemicals, new JsonArray("diesel"))),
         new("met-attacking-chemical", Severity.Stop, Chemicals + "/0", end => end.With(Chemicals, new JsonArray("acetone"))),
         new("socketing-date-missing", Severity.Unknown, Made, end => end.With("/ruleSet", "platform").Without(Made)),
+        new("limit-of-another-rule-set", Severity.Unknown, Made, end => end.With(Made, "1990-01-01")),
+        new("mine-medium-not-by-design", Severity.Unknown, "/attachment/resinByDesign", end => end.With("/attachment", new JsonObject { ["resinByDesign"] = "no" })),
         new("resocketing-overdue", Severity.Stop, Made, end => end.With("/ruleSet", "platform").With(Made, "2024-03-11")),
     ];
 }

@@ -36,6 +36,7 @@ internal static class FitExamples
         new("breaking-force-implausible", Severity.Unknown, Rope + "/certificate/breakingForce",
             pour => pour.With(Rope + "/certificate", new JsonObject { ["breakingForce"] = Quantity(150, "kN") })),
         new("rope-thin", Severity.Unknown, Rope + "/measuredDiameter", pour => pour.With(Rope + "/measuredDiameter", Quantity(18.4, "mm"))),
+        new("rope-thick", Severity.Unknown, Rope + "/measuredDiameter", pour => pour.With(Rope + "/measuredDiameter", Quantity(22, "mm"))),
         new("rope-outside-socket-range", Severity.Caution, Socket + "/ropeRange",
             pour => pour.With(Socket + "/ropeRange", new JsonObject { ["minimum"] = Quantity(14, "mm"), ["maximum"] = Quantity(19, "mm") })),
         new("socket-metal-unfit", Severity.Stop, Socket + "/material/kind", pour => pour.With(Socket + "/material/kind", "greyIron")),

@@ -42,7 +42,7 @@ internal static class PourExamples
             "relativeHumidity": { "value": 50, "unit": "%" },
             "room": { "volume": { "value": 5000, "unit": "m3" }, "airChanges": { "value": 6, "unit": "1/h" } },
             "mixingFactor": { "value": 10, "unit": "1" },
-            "ignitionSource": "no", "workplace": "generalIndustry", "jurisdiction": "US" },
+            "ignitionSource": "no", "place": "indoors", "workplace": "generalIndustry", "jurisdiction": "US" },
           "ends": [ {
             "id": "A",
             "quantity": 2,

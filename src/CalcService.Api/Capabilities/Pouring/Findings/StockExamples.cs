@@ -18,12 +18,13 @@ internal static class StockExamples
         .. AloneAndBesideAnother("lot-expiry-missing", "expiresOn", pour => pour.Without(Lot + "/expiresOn"), Severity.Unknown),
         new("lot-reserved", Severity.Note, Lot + "/reservedFor", BesideAnother(pour => pour.With(Lot + "/reservedFor", "JOB-2"))),
         new("expiry-beyond-shelf-life", Severity.Caution, Lot + "/expiresOn", pour => pour.With(Lot + "/madeOn", "2025-06-01")),
-        new("stock-short", Severity.Caution, "/stock", pour => pour.With(Lot + "/count", 0)),
+        new("stock-short", Severity.Caution, "/stock", pour => pour.With("/ends/0/quantity", 9).With(Lot + "/count", 1)),
+        new("facts-not-stated", Severity.Unknown, "/stock", pour => pour.Without("/stock")),
         // One small kit would fill three baskets, but the pot life is over after two.
         new("stock-does-not-divide", Severity.Caution, "/stock",
             pour => pour.With("/ends/0/quantity", 3).With("/crew/pourTime", Quantity(7, "min")).With(Lot + "/count", 1)),
         // More than half a cubic metre of compound in kits whose sizes have no common measure but the millilitre.
-        new("budget-spent", Severity.Unknown, "/ends", pour => pour.Without("/stock").With(Sheet + "/kits/0/volume", Quantity(301, "mL"))
+        new("budget-spent", Severity.Unknown, "/ends", pour => pour.With(Lot + "/count", 1).With(Sheet + "/kits/0/volume", Quantity(301, "mL"))
             .With("/ends/0/quantity", 1000).With(Rope + "/diameter", Quantity(40, "mm")).With(Socket + "/breakingForce", Quantity(1200, "kN"))
             .With(Basket + "/smallEndDiameter", Quantity(46, "mm")).With(Basket + "/largeEndDiameter", Quantity(90, "mm")).With(Basket + "/length", Quantity(200, "mm"))),
     ];

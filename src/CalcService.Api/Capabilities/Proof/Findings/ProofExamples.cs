@@ -51,7 +51,13 @@ internal static class ProofExamples
         new("test-share-unknown", Severity.Caution, "/rope/certificate/breakingForce", test => test.Without("/rope/certificate").Without("/rope/grade")),
         new("proof-above-half-breaking", Severity.Caution, Proof, test => test.With("/rope/certificate/breakingForce", Quantity(199, "kN"))),
         new("not-cured-for-proof", Severity.Stop, "/testedAt", test => test.With("/test/proofLoadFrom", "2026-03-12T16:00:00+01:00")),
-        new("no-exclusion-zone", Severity.Caution, "/test/exclusionZone", test => test.Without("/test/exclusionZone")),
+        new("proof-at-breaking-force", Severity.Stop, Proof, test => test.With("/ruleSet", "general").With(Proof, Quantity(300, "kN"))
+            .With("/socket/proofRating", Quantity(400, "kN")).Without("/measured")),
+        new("facts-not-stated", Severity.Caution, "/test/exclusionZone", test => test.Without("/test/exclusionZone")),
+        new("facts-not-stated", Severity.Unknown, "/test/hardness/value", test => Hard(test, null, null)),
+        new("no-exclusion-zone", Severity.Stop, "/test/exclusionZone", test => test.With("/test/exclusionZone", "no")),
+        new("hardness-low", Severity.Stop, "/test/hardness/value", test => Hard(test, 35, "lip")),
+        new("hardness-not-at-lip", Severity.Caution, "/test/hardness/readAt", test => Hard(test, 45, "mouth")),
         new("seating-not-computed", Severity.Caution, "/compound/sheet/cured", test => test.Without("/compound/sheet/cured/modulus")),
     ];
 
@@ -67,7 +73,15 @@ internal static class ProofExamples
         new("seating-not-comparable", Severity.Caution, "/test/seatingReadAt", test => test.Without("/test/seatingReadAt")),
         new("seating-little", Severity.Caution, Steps + "/0/seating", test => Read(test, 100, .2)),
         new("seating-much", Severity.Caution, Steps + "/0/seating", test => Read(test, 100, 4)),
+        new("seating-contradicts", Severity.Unknown, Steps + "/1/seating", test => test.With(Steps + "/1/seating", Quantity(.5, "mm"))),
+        new("seated-through", Severity.Stop, Steps + "/0/seating", test => Read(test, 100, 50)),
     ];
+
+    private static JsonObject Hard(JsonObject test, double? value, string? readAt)
+    {
+        test = test.With("/compound/sheet/hardness", new JsonObject { ["method"] = "indenter", ["minimum"] = Quantity(40, "1") });
+        return value is { } read ? test.With("/test/hardness", new JsonObject { ["method"] = "indenter", ["value"] = Quantity(read, "1"), ["readAt"] = readAt }) : test;
+    }
 
     private static JsonObject Read(JsonObject test, double loadKN, double? seatingMm)
     {

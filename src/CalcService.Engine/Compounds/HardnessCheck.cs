@@ -1,0 +1,70 @@
+using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
+
+namespace CalcService.Engine.Compounds;
+
+/// <summary>Where the hardness was read.</summary>
+public enum HardnessPlace
+{
+    /// <summary>Not said.</summary>
+    Unknown,
+
+    /// <summary>At the mouth of the basket.</summary>
+    Mouth,
+
+    /// <summary>At the lip, the small end.</summary>
+    Lip,
+
+    /// <summary>On the witness sample.</summary>
+    WitnessSample,
+}
+
+/// <summary>Hardness of the cured compound as it was read.</summary>
+public sealed record HardnessReading(string? Method = null, double? Value = null, HardnessPlace ReadAt = HardnessPlace.Unknown);
+
+/// <summary>A hardness that was read, beside the one that the sheet asks for. Numbers of two methods can't be compared.</summary>
+internal static class HardnessCheck
+{
+    private const string SheetAt = "/compound/sheet/hardness";
+
+    /// <summary>Writes both checks and finds what was read too low or at another place than the lip.</summary>
+    /// <param name="scope">Takes checks and findings.</param>
+    /// <param name="least">What the sheet asks for.</param>
+    /// <param name="read">What was read.</param>
+    /// <param name="at">The member that gives it.</param>
+    /// <returns>The fact behind it, for the room to ask for where it isn't stated.</returns>
+    public static StatedFact Check(CheckScope scope, SheetHardness least, HardnessReading read, string at)
+    {
+        var fact = Fact(least, read, at);
+        var (found, minimum) = (read.Value is { } value ? Measure.Count(value) : (Measure?)null, Measure.Count(least.Minimum));
+        if (fact.Stated != Stated.Known)
+        {
+            scope.Write("hardness", CheckOutcome.Undetermined, HardnessFindings.Low, found, minimum, missing: [fact.Pointer]);
+        }
+        else
+        {
+            var low = Judged.IsBelow(found!.Value.Si, minimum.Si) ? HardnessFindings.Low : null;
+            scope.Weigh("hardness", low, HardnessFindings.Low, found, minimum);
+            if (low is not null)
+            {
+                scope.Find(low, at + "/value", found, minimum, [SheetAt]);
+            }
+        }
+
+        if (read.Value is not null)
+        {
+            var elsewhere = read.ReadAt == HardnessPlace.Lip ? null : HardnessFindings.NotAtLip;
+            scope.Weigh("hardness-place", elsewhere, HardnessFindings.NotAtLip);
+            if (elsewhere is not null)
+            {
+                scope.Find(elsewhere, at + "/readAt");
+            }
+        }
+
+        return fact;
+    }
+
+    private static StatedFact Fact(SheetHardness least, HardnessReading read, string at) =>
+        read.Value is null ? StatedFact.Of(at + "/value", "the hardness of the compound", isThere: false, isNeeded: true)
+            : StatedFact.Of(at + "/method", $"the hardness by the sheet's method, {least.Method}", read.Method == least.Method, isNeeded: true);
+}
