@@ -26,7 +26,7 @@ public sealed partial record EndFit
         }
     }
 
-    private void AskRope()
+    public void AskRope()
     {
         Ask(FitFindings.RopeIdentityMissing, ("/construction", Rope.Construction is null, "construction"), ("/core", Rope.Core == RopeCore.Unknown, "core"));
         Ask(FitFindings.RopeFactMissing, ("/grade", Rope.Grade is null, "grade"), ("/finish", Rope.Finish == WireFinish.Unknown, "finish"));
