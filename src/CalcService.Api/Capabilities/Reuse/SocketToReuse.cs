@@ -1,4 +1,3 @@
-using CalcService.Api.Contract;
 using CalcService.Api.Units;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
@@ -74,7 +73,7 @@ public sealed record SocketPin
 public sealed record SocketDrawing
 {
     /// <summary>The conical basket.</summary>
-    public required Basket Basket { get; init; }
+    public required Contract.Basket Basket { get; init; }
 
     /// <summary>Outside around the basket, where it is the same all along; else outerAtSmallEnd and outerAtMouth.</summary>
     [Kind(QuantityKind.Length)]
