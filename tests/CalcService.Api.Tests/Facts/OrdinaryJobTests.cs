@@ -11,14 +11,19 @@ using CalcService.Api.Tests.Fixtures;
 
 namespace CalcService.Api.Tests.Facts;
 
-/// <summary>A finding is news: an ordinary whole job, with everything said and nothing wrong, has at most two besides the demonstration's.</summary>
+/// <summary>A finding is news: an ordinary whole job has at most two besides the demonstration's.</summary>
 public sealed class OrdinaryJobTests(Service service)
 {
     private static readonly Dictionary<string, IReadOnlyList<RequestExample>> Examples = new(StringComparer.Ordinal)
     {
-        [Plans.Path] = PourPlanExamples.All, ["/v1/cure-schedules"] = CureScheduleExamples.All, [Matches.Path] = TerminationMatchExamples.All,
-        [Reuses.Path] = ReuseAssessmentExamples.All, [Inspections.Path] = ServiceInspectionExamples.All, [Proofs.Path] = ProofLoadEvaluationExamples.All,
-        [TerminationRecords.Path] = RecordAuditExamples.All, ["/v1/record-verifications"] = RecordVerificationExamples.All,
+        [Plans.Path] = PourPlanExamples.All,
+        ["/v1/cure-schedules"] = CureScheduleExamples.All,
+        [Matches.Path] = TerminationMatchExamples.All,
+        [Reuses.Path] = ReuseAssessmentExamples.All,
+        [Inspections.Path] = ServiceInspectionExamples.All,
+        [Proofs.Path] = ProofLoadEvaluationExamples.All,
+        [TerminationRecords.Path] = RecordAuditExamples.All,
+        ["/v1/record-verifications"] = RecordVerificationExamples.All,
     };
 
     /// <summary>Path and example; a socket's condition, a proof load and an archived answer leave nothing at all to say.</summary>
