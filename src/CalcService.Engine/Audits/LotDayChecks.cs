@@ -55,6 +55,7 @@ internal static class LotDayChecks
         {
             asked.Fact(lot.State is not (null or LotState.Unknown), at + "/state", $"what the packs of lot {lot.Lot} looked like")
                 .Fact(lot.Quarantined is not (null or Fact.Unknown), at + "/quarantined", $"whether lot {lot.Lot} was held in quarantine");
+            AskStorage(asked, lot, scope.Input.Compound.Storage, at + "/storage");
             if (Unfit(lot, scope.Input.Compound.Storage) is (var member, var why))
             {
                 isUnfit = true;
@@ -63,6 +64,18 @@ internal static class LotDayChecks
         }
 
         scope.Judge("lot-state", isUnfit, AuditFindings.LotUnfit, asked.Gaps);
+    }
+
+    /// <summary>Without a range on the sheet no rule reads it. Said to be unknown it is a fact that is missing, not told of a trail.</summary>
+    private static void AskStorage(AuditScope.Asked asked, StockLot lot, TemperatureRange? range, string at)
+    {
+        if (range is null)
+        {
+            return;
+        }
+
+        var (stated, what) = (lot.StorageStated(range), $"how cold and how warm lot {lot.Lot} was stored");
+        _ = stated == Stated.Unknown ? asked.Fact(false, at, what) : asked.Trail(stated == Stated.Known, at, what);
     }
 
     private static (string Member, string Why)? Unfit(StockLot lot, TemperatureRange? range) => lot switch

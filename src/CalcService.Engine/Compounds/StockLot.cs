@@ -51,4 +51,13 @@ public sealed record StockLot(string Lot, string Kit, int Count, DateOnly? Expir
     public string? ReservedFor { get; init; }
 
     public LotStorage? Storage { get; init; }
+
+    /// <summary>How the storage stands: where the sheet has a range, only numbers can tell; where it has none, no rule asks but whether it is known.</summary>
+    public Stated StorageStated(TemperatureRange? range) => Storage switch
+    {
+        { LowestK: not null, HighestK: not null } => Stated.Known,
+        { Known: Fact.Yes } when range is null => Stated.Known,
+        { Known: Fact.Unknown or Fact.No } when range is not null => Stated.Unknown,
+        _ => Stated.Absent,
+    };
 }

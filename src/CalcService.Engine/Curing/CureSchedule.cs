@@ -32,6 +32,7 @@ public static class CureSchedule
         }
 
         CheckFit(scope);
+        CheckStated(scope);
         if (input.Compound.Hardness is { } hardness)
         {
             scope.Find(ReleaseFindings.HardnessAsked, CurePointers.Hardness, limit: Measure.Count(hardness.Minimum), words: new FindingWord("method", hardness.Method));
@@ -102,6 +103,23 @@ public static class CureSchedule
             {
                 scope.CheckBore(bore, pointer);
             }
+        }
+    }
+
+    /// <summary>A pour plan asks for what nobody said of an end; what somebody said to be unknown doesn't pass here either.</summary>
+    private static void CheckStated(CureScope scope) => scope.CheckStated(scope.Input.Purpose, scope.Input.Ends
+        .SelectMany((end, i) => SaidUnknown(end, $"{CurePointers.Ends}/{i}/socket")));
+
+    private static IEnumerable<StatedFact> SaidUnknown(CureEnd end, string at)
+    {
+        if (end.Bore == BoreState.Unknown)
+        {
+            yield return StatedFact.Of(at + "/bore", "the state of the bore", end.Bore, isNeeded: true);
+        }
+
+        if (end.Metal == SocketMetal.Unknown)
+        {
+            yield return StatedFact.Of(at + "/material/kind", "what the socket is made of", end.Metal, isNeeded: false);
         }
     }
 

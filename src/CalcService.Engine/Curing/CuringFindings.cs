@@ -37,6 +37,6 @@ public static partial class CuringFindings
     private static IReadOnlyList<FindingDefinition> Shared =>
     [
         CompoundFindings.Demonstration, CompoundFindings.SheetSilent, CompoundFindings.ReadingMissing, CompoundFindings.OutsidePouringRange, CompoundFindings.DoseUnknown, CompoundFindings.DoseContradictsSheet, DoseFindings.DoseAboveMaximum,
-        CompoundFindings.GelTimeUnknown, CompoundFindings.GelBeforePourEnds, CompoundFindings.PouredLate, BroomFindings.BoreNotClean, ReleaseFindings.HardnessAsked, CompoundFindings.GelTimeExtrapolated, CompoundFindings.GelTimeFromOnePoint, .. Fit,
+        CompoundFindings.GelTimeUnknown, CompoundFindings.GelBeforePourEnds, CompoundFindings.PouredLate, BroomFindings.BoreNotClean, ReleaseFindings.HardnessAsked, CompoundFindings.GelTimeExtrapolated, CompoundFindings.GelTimeFromOnePoint, StatedFacts.NotStated, .. Fit,
     ];
 }

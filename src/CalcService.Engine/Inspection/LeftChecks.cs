@@ -20,6 +20,8 @@ public static class LeftChecks
         }
 
         var isMine = input.RuleSet == MatchingRules.MineHoist;
+        // Elsewhere a drum is asked about where the end is said to be at one and the limit holds.
+        var isAsked = isMine || (input.IsAtDrum == true && scope.Holds(rule));
         // Too few already are too few after a cut, whatever the drum.
         var turns = input.DrumTurnsLeft is not { } now ? null
             : cut is { } off && input.DrumDiameterM is { } drum ? TurnsAfterCut(now, off, drum, scope.Trace)
@@ -27,7 +29,7 @@ public static class LeftChecks
         var isFew = turns is { } after && Judged.IsBelow(after, rule.Si);
         bool? drumEnough = turns is null || (isFew && !scope.Holds(rule)) ? null : !isFew;
         var missingPointer = input.DrumTurnsLeft is null ? InspectionPointers.DrumTurns : InspectionPointers.DrumDiameter;
-        if (turns is null && (isMine || input.DrumTurnsLeft is not null))
+        if (turns is null && (isAsked || input.DrumTurnsLeft is not null))
         {
             // A given number of turns that a cut changes by nobody knows how much helps no more than none.
             scope.Find(InspectionFindings.DrumTurnsMissing, missingPointer);
@@ -53,7 +55,7 @@ public static class LeftChecks
             scope.Find(InspectionFindings.RopeLeftShort, InspectionPointers.LengthLeft, Measure.Length(input.LengthLeftM!.Value), Measure.Length(cut!.Value));
         }
 
-        if (cut is not null && lengthEnough is null && drumEnough is null && input.DrumTurnsLeft is null && !isMine)
+        if (cut is not null && lengthEnough is null && drumEnough is null && input.DrumTurnsLeft is null && !isAsked)
         {
             scope.Find(InspectionFindings.RopeLeftUnknown, InspectionPointers.LengthLeft, related: [InspectionPointers.DrumTurns]);
         }

@@ -31,20 +31,11 @@ internal static class LotChecks
     {
         yield return StatedFact.Of(at + "/state", "the state of the packs", lot.State, isNeeded: true);
         yield return StatedFact.Of(at + "/quarantined", "whether the lot is held in quarantine", lot.Quarantined, isNeeded: true);
-        if (Storage(lot, range) is var stored && stored != Stated.Known)
+        if (lot.StorageStated(range) is var stored && stored != Stated.Known)
         {
             yield return new(at + "/storage", "how cold and how warm the lot was stored", stored, IsNeeded: false);
         }
     }
-
-    /// <summary>Where the sheet has a range, only numbers can tell; where it has none, no rule asks but whether it is known.</summary>
-    private static Stated Storage(StockLot lot, TemperatureRange? range) => lot.Storage switch
-    {
-        { LowestK: not null, HighestK: not null } => Stated.Known,
-        { Known: Fact.Yes } when range is null => Stated.Known,
-        { Known: Fact.Unknown or Fact.No } when range is not null => Stated.Unknown,
-        _ => Stated.Absent,
-    };
 
     public static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 

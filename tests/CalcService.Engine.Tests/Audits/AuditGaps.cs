@@ -76,6 +76,8 @@ public static class AuditGaps
         Missing("/mix/kits/0/state", "lot-state", Kit(lot => lot with { State = null })),
         Missing("/mix/kits/0/quarantined", "lot-state", Kit(lot => lot with { Quarantined = Engine.Findings.Fact.Unknown })),
         Missing("/mix/kits/0/quarantined", "lot-state", Kit(lot => lot with { Quarantined = null })),
+        Untraced("/mix/kits/0/storage", "lot-state", input => Stored(Kit(lot => lot with { Storage = null })(input))),
+        Missing("/mix/kits/0/storage", "lot-state", input => Stored(Kit(lot => lot with { Storage = new(null, null, Engine.Findings.Fact.Unknown) })(input))),
         Untraced("/mix/baskets", "kits", Mixed(mix => mix with { Baskets = null })),
         Untraced("/mix/volume", "volume", Mixed(mix => mix with { VolumeM3 = null })),
         Untraced("/hardness/value", "hardness", input => Sheeted(sheet => sheet with { Hardness = null })(input with { Hardness = new() })),
@@ -85,6 +87,9 @@ public static class AuditGaps
         Untraced("/people/3/qualifiedUntil", "qualifications", Person(3, person => person with { QualifiedUntil = null })),
         Untraced("/people/0/role", "people", input => input with { People = [new(WorkRole.Unknown, "R. Vos", new(2026, 12, 31)), .. input.People] }),
     ];
+
+    /// <summary>The sheet has a range of storage, so that a rule reads it.</summary>
+    private static AuditInput Stored(AuditInput input) => Sheeted(sheet => sheet with { Storage = new(278, 298) })(input);
 
     private static AuditCase Missing(string pointer, string check, Func<AuditInput, AuditInput> change) => new(Fact, Severity.Unknown, pointer, check, change);
 

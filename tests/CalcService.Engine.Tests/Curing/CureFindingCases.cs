@@ -1,6 +1,7 @@
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Curing;
 using CalcService.Engine.Findings;
+using CalcService.Engine.Sockets;
 using CalcService.Engine.Tests.Findings;
 
 namespace CalcService.Engine.Tests.Curing;
@@ -24,6 +25,8 @@ public static class CureFindingCases
 
     private static IEnumerable<CureFindingCase> Sheets =>
     [
+        new("facts-not-stated", Severity.Unknown, "/ends/0/socket/material/kind", OfUnknownMetal),
+        new("facts-not-stated", Severity.Caution, "/ends/0/socket/material/kind", cure => OfUnknownMetal(cure) with { Purpose = Purpose.Plan }),
         new("compound-demonstration", Severity.Caution, "/compound", Sheet(s => s with { Demonstration = true })),
         new("sheet-silent", Severity.Unknown, "/compound/sheet/gelTimes", Sheet(s => s with { GelTimes = [] })),
         new("sheet-silent", Severity.Unknown, "/compound/sheet/fullStrength", Sheet(s => s with { FullStrength = [] })),
@@ -123,6 +126,8 @@ public static class CureFindingCases
 
     private static Func<CureScheduleInput, CureScheduleInput> At(Func<CureConditions, CureConditions> change) =>
         cure => cure with { Conditions = change(cure.Conditions) };
+
+    private static CureScheduleInput OfUnknownMetal(CureScheduleInput cure) => cure with { Ends = [.. cure.Ends.Select(end => end with { Metal = SocketMetal.Unknown })] };
 
     private static Func<CureScheduleInput, CureScheduleInput> Sheet(Func<CompoundSheet, CompoundSheet> change) =>
         cure => cure with { Compound = change(cure.Compound) };

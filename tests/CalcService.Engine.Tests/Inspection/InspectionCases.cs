@@ -108,6 +108,7 @@ public static class InspectionCases
         new("drum-turns-few", Severity.Stop, "/inspection/drumTurnsLeft", "drum-turns Stop", Mine(input => input with { DrumTurnsLeft = 2.9 })),
         new(Elsewhere, Severity.Unknown, "/inspection/drumTurnsLeft", "drum-turns elsewhere", input => input with { DrumTurnsLeft = 2.9 }),
         new("drum-turns-missing", Severity.Unknown, "/inspection/drumTurnsLeft", "drum-turns open", Mine(input => input with { DrumTurnsLeft = null })),
+        new("drum-turns-missing", Severity.Unknown, "/inspection/drumTurnsLeft", "drum-turns open", input => input with { RuleSet = "general", IsAtDrum = true, DrumTurnsLeft = null }),
         new("drum-turns-missing", Severity.Unknown, "/inspection/drumDiameter", "broken-wires-running-lay Stop, drum-turns open", input => At(6, WirePlace.Lay, 5, 2)(input with { DrumTurnsLeft = 9 }), "broken-wires-reject", Cut),
         new("rope-left-short", Severity.Stop, "/inspection/lengthLeft", "broken-wires-running-lay Stop", input => At(6, WirePlace.Lay, 5, 2)(input with { LengthLeftM = 5.9 }), "broken-wires-reject", Cut),
     ];

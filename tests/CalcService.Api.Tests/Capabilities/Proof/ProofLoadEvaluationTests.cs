@@ -51,13 +51,6 @@ public sealed class ProofLoadEvaluationTests(Service service)
         Assert.Equal(decision, (string?)answer["decision"]);
     }
 
-    /// <summary>An ordinary test with everything said: nothing but the demonstration is found, before it and after it.</summary>
-    [Theory]
-    [InlineData("before")]
-    [InlineData("after")]
-    public async Task Ordinary_test_with_everything_said_has_nothing_but_the_demonstration(string example) =>
-        Assert.Equal(["compound-demonstration"], Plans.Codes(await service.AnswerAsync(Proofs.Path, Proofs.Example(example))));
-
     /// <summary>All that nobody stated is one finding; for a plan it is care, a quote asks for none of it.</summary>
     [Theory]
     [InlineData("pour", "undetermined", 1)]

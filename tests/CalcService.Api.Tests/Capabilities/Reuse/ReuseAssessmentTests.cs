@@ -118,10 +118,6 @@ public sealed class ReuseAssessmentTests(Service service)
     }
 
     [Fact]
-    public async Task Ordinary_socket_with_everything_said_has_nothing_found() =>
-        Assert.Empty(Plans.Codes(await service.AnswerAsync(Reuses.Path, Reuses.Sound)));
-
-    [Fact]
     public async Task Wear_limit_in_a_check_is_that_of_the_request_with_its_source()
     {
         var check = Reuses.Check(await service.AnswerAsync(Reuses.Path, Reuses.Sound), "bore-growth");
