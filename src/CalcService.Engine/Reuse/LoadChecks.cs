@@ -49,7 +49,7 @@ internal static class LoadChecks
 
     private static double? RemainingN(ReuseScope scope, StrengthFacts strength)
     {
-        if (scope.Socket.BreakingForceN is not { } breaking || strength is not { AsMade: { } made, AsMeasured: { } found })
+        if (scope.Socket.BreakingForceN is not { } breaking || strength.AsMade is not { } made || (strength.AsMeasured ?? strength.AsRead) is not { } found)
         {
             return null;
         }

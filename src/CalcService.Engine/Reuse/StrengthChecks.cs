@@ -6,7 +6,13 @@ using CalcService.Engine.Ropes;
 namespace CalcService.Engine.Reuse;
 
 /// <summary>What the strength came to, as far as it could be computed.</summary>
-internal sealed record StrengthFacts(double? RatedN, double? ProofN, double? DesignFactor, Utilisation? AsMade, Utilisation? AsMeasured);
+/// <param name="RatedN">Rated load of the socket.</param>
+/// <param name="ProofN">Proof load it is to bear.</param>
+/// <param name="DesignFactor">Breaking force over rated load.</param>
+/// <param name="AsMade">By the drawing.</param>
+/// <param name="AsMeasured">As far to the bad side as the readings may be off; null where all of a part may be gone.</param>
+/// <param name="AsRead">By the readings.</param>
+internal sealed record StrengthFacts(double? RatedN, double? ProofN, double? DesignFactor, Utilisation? AsMade, Utilisation? AsMeasured, Utilisation? AsRead);
 
 /// <summary>Ears, pin and basket under rated and proof load, as made and as measured.</summary>
 internal static class StrengthChecks
@@ -52,7 +58,7 @@ internal static class StrengthChecks
 
         var parts = scope.HasEars ? StrengthParts.Ids.Count : 1;
         Utilisation? All(PartLoads of) => of.Loaded.Count == parts ? new(of.Loaded) : null;
-        return new(load?.RatedN, load?.ProofN, load?.DesignFactor, All(made), All(found));
+        return new(load?.RatedN, load?.ProofN, load?.DesignFactor, All(made), All(found), All(read));
     }
 
     private static PartLoad? Part(PartLoads of, string id) => of.Loaded.FirstOrDefault(part => part.Id == id);

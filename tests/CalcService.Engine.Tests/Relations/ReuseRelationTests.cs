@@ -114,8 +114,10 @@ public sealed class ReuseRelationTests
                 : (isLimited ? start : Found(found => found with { UncertaintyM = .0003 })(start), coarse);
             var (before, after) = (Assess(fine), Assess(worse));
             Assert.True(after.Result.Disposition >= before.Result.Disposition && after.Decision >= before.Decision,
-                $"part {part} worn by {wear}: {before.Result.Disposition} became {after.Result.Disposition} by {off}");
+                $"part {part} worn by {wear}: {before.Result.Disposition}, {before.Decision} became {after.Result.Disposition}, {after.Decision} by {off}: {Words(before)} / {Words(after)}");
         }, iter: 400);
+
+    private static string Words(Outcome<ReuseResult> of) => string.Join(' ', of.Findings.Select(finding => $"{finding.Definition.Code}:{finding.Severity}"));
 
     /// <summary>Wear of each part, from none (0) to most of it gone (1).</summary>
     private static Func<double, ReuseInput, ReuseInput>[] Wear { get; } =

@@ -130,7 +130,7 @@ public sealed class RecordedProofValidator : AbstractValidator<RecordedProof>
         this.Ranges()
             .Of(proof => proof.AskedLoad, .001, 100000, "kN", QuantityKind.Force)
             .Of(proof => proof.Load, .001, 100000, "kN", QuantityKind.Force)
-            .Of(proof => proof.Seating, 0, 200, "mm", QuantityKind.Length);
+            .Of(proof => proof.Seating, -50, 500, "mm", QuantityKind.Length);
     }
 }
 
