@@ -31,8 +31,8 @@ public static class Release
         var cure = model?.Invoke(slower);
         var isByOwnHeat = model is not null && kinetics.AfterGel.IsIsothermal;
         double?[] asked = [isByOwnHeat ? hold : sheetS, model is null ? hold : cure?.FullS, hold, cure?.CooledS ?? hold];
-        // A hold that ends after the temperatures do is no release: what isn't known of its last hours may have been frost.
-        double? load = asked.All(time => time is not null) && asked.Max() is { } last && double.IsFinite(last) && last <= path.AfterGel.EndS ? last : null;
+        // A hold that ends after the temperatures do is no release: its last hours may have been frost. A model knows its own end.
+        double? load = asked.All(time => time is not null) && asked.Max() is { } last && double.IsFinite(last) && (model is not null || last <= path.AfterGel.EndS) ? last : null;
         var after = clock is null ? (double?)null : path.AfterGel.Extremes(gelS!.Value, sheetS ?? path.AfterGel.EndS).LowestK;
         return new()
         {
