@@ -1,5 +1,6 @@
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Cones.Heat;
+using CalcService.Engine.Provenance;
 using CalcService.Engine.Releases;
 
 namespace CalcService.Engine.Audits;
@@ -35,7 +36,7 @@ internal static class AuditedCure
         var isSpent = path is null;
         var release = path is null ? null : Of(scope, kinetics, path, slower =>
         {
-            var modelled = cone.ReleaseAt(slower);
+            var modelled = cone.At(slower, Trace.None);
             isSpent |= modelled is null;
             return modelled;
         });
@@ -47,7 +48,7 @@ internal static class AuditedCure
         return isSpent ? null : release;
     }
 
-    private static ReleaseTimes Of(AuditScope scope, CureKinetics kinetics, CurePath path, Func<double, (double? FullS, double? CooledS)?>? model)
+    private static ReleaseTimes Of(AuditScope scope, CureKinetics kinetics, CurePath path, Func<double, ModelledCone?>? model)
     {
         var seen = Seen(scope.Input, scope.Input.Times.MixedAt!.Value, path);
         var lot = Release.Lot(seen.Where(gel => gel.IsOfCone).Select(gel => Release.AgeSeen(kinetics, path, gel)), scope.Book.Curing, scope.Trace);

@@ -117,7 +117,7 @@ internal static class ReleaseChecks
         scope.Write(id, CheckOutcome.Undetermined, rule, found, missing: [AuditPointers.AirSeries]);
     }
 
-    private static bool IsBeyond(DateTimeOffset mixedAt, DateTimeOffset? at, ReleaseTimes release) => at is { } moment && (moment - mixedAt).TotalSeconds > release.Path.AfterGel.EndS;
+    private static bool IsBeyond(DateTimeOffset mixedAt, DateTimeOffset? at, ReleaseTimes release) => at is { } moment && (moment - mixedAt).TotalSeconds > release.Path.KnownUntilS;
 
     private static Measure? Since(DateTimeOffset mixedAt, DateTimeOffset? at) => at is { } moment ? Measure.Duration((moment - mixedAt).TotalSeconds) : null;
 

@@ -6,6 +6,9 @@ namespace CalcService.Engine.Compounds;
 /// <param name="MixK">The colder of air and compound at mixing: a cup of the mix stands in it.</param>
 public sealed record CurePath(TemperatureHistory BeforeGel, TemperatureHistory AfterGel, double MixK)
 {
+    /// <summary>Until when temperatures were given; a cone is followed no longer than its release needs.</summary>
+    public double KnownUntilS { get; init; } = AfterGel.EndS;
+
     /// <summary>
     /// The coldest of air, steel and compound, after gel of air and steel: steel outweighs the compound by far. Steel that nobody reads may be
     /// as cold as the air has been since it was last read.

@@ -34,7 +34,7 @@ internal sealed class CureReleases
 
     /// <summary>An end, mixed at the mixing; null where its cone can't be followed.</summary>
     public ReleaseTimes? Of(int index) => _cones is null ? Along(_uniform, index, null)
-        : _cones.Of(index) is { } cone ? Along(PathOf(cone, _uniform, index), index, slower => _cones.At(index, slower) is { } cure ? (cure.FullS, cure.CooledS) : null)
+        : _cones.Of(index) is { } cone ? Along(PathOf(cone, _uniform, index), index, slower => _cones.At(index, slower))
         : null;
 
     /// <summary>The path of an end: the coldest place of its cone, or what was measured where the steel was read again.</summary>
@@ -50,7 +50,7 @@ internal sealed class CureReleases
         }
 
         return _cones.Of(index)?.Since(pourS) is { } cone
-            ? Release.Of(_kinetics, _scope.Input.Compound, ColdestOf(cone, path, until => _cones.Paid(cone.Coldest(until))), [], SlowerOf(index), slower => _cones.Paid(cone.ReleaseAt(slower)), Provenance.Trace.None)
+            ? Release.Of(_kinetics, _scope.Input.Compound, ColdestOf(cone, path, until => _cones.Paid(cone.Coldest(until))), [], SlowerOf(index), slower => _cones.Paid(cone.At(slower, Provenance.Trace.None)), Provenance.Trace.None)
             : null;
     }
 
@@ -68,7 +68,7 @@ internal sealed class CureReleases
     /// <summary>Age in gel times, by the sheet, at which a gel of an end was seen.</summary>
     public double? AgeSeen(int index, SeenGel gel) => Release.AgeSeen(_kinetics, PathOf(index), gel);
 
-    private ReleaseTimes Along(CurePath path, int index, Func<double, (double? FullS, double? CooledS)?>? model) =>
+    private ReleaseTimes Along(CurePath path, int index, Func<double, ModelledCone?>? model) =>
         Release.Of(_kinetics, _scope.Input.Compound, path, _seen[index], Lot, model, _scope.Trace);
 
     private CurePath PathOf(ConeCure cone, CurePath uniform, int index) =>
@@ -80,6 +80,6 @@ internal sealed class CureReleases
         var bound = Release.Of(_kinetics, _scope.Input.Compound, uniform, [], 1, null, Provenance.Trace.None).LoadS;
         // A gel that came late makes everything later than that; the solver needs a little room.
         var until = _scope.Input.Observations.Count == 0 && bound is { } load ? (1.05 * load) + 600 : cone.Air.EndS;
-        return coldest(until) is { } history ? CurePath.Of(history, uniform.MixK) : uniform;
+        return coldest(until) is { } history ? CurePath.Of(history, uniform.MixK) with { KnownUntilS = uniform.KnownUntilS } : uniform;
     }
 }

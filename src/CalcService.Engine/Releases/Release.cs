@@ -1,4 +1,5 @@
 using CalcService.Engine.Compounds;
+using CalcService.Engine.Cones.Heat;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
 
@@ -16,10 +17,10 @@ public static class Release
     /// <param name="path">Temperatures without the compound's own heat.</param>
     /// <param name="seen">The gels of this end that somebody saw.</param>
     /// <param name="lot">How much slower the lot is; 1 where nothing is known.</param>
-    /// <param name="model">Full strength of the least cured place and the end of its cooling, with everything slower by a factor; null in the uniform model.</param>
+    /// <param name="model">The modelled cone, with everything slower by a factor; null in the uniform model.</param>
     /// <param name="trace">Gets the formulas.</param>
     public static ReleaseTimes Of(CureKinetics kinetics, CompoundSheet sheet, CurePath path, IReadOnlyList<SeenGel> seen, double lot,
-        Func<double, (double? FullS, double? CooledS)?>? model, Trace trace)
+        Func<double, ModelledCone?>? model, Trace trace)
     {
         var slower = seen.Select(gel => SlowerBy(kinetics, path, gel)).Append(lot).Append(1).Max();
         // A gel that came early moves nothing: what follows it is asked for by the sheet.
@@ -31,8 +32,8 @@ public static class Release
         var cure = model?.Invoke(slower);
         var isByOwnHeat = model is not null && kinetics.AfterGel.IsIsothermal;
         double?[] asked = [isByOwnHeat ? hold : sheetS, model is null ? hold : cure?.FullS, hold, cure?.CooledS ?? hold];
-        // A hold that ends after the temperatures do is no release: its last hours may have been frost. A model knows its own end.
-        double? load = asked.All(time => time is not null) && asked.Max() is { } last && double.IsFinite(last) && (model is not null || last <= path.AfterGel.EndS) ? last : null;
+        // A hold that ends after the temperatures do is no release: its last hours may have been frost.
+        double? load = asked.All(time => time is not null) && asked.Max() is { } last && last <= path.KnownUntilS ? last : null;
         var after = clock is null ? (double?)null : path.AfterGel.Extremes(gelS!.Value, sheetS ?? path.AfterGel.EndS).LowestK;
         return new()
         {

@@ -1,6 +1,7 @@
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Curing;
 using CalcService.Engine.Findings;
+using CalcService.Engine.Releases;
 
 namespace CalcService.Engine.Tests.Curing;
 
@@ -83,6 +84,18 @@ public sealed class CoupledScheduleTests
         var end = GoodCure.First(GoodCure.Coupled with { Compound = GoodCure.Coupled.Compound with { Service = new(240, 293.15 + ((peak - 293.15) * .2)) } });
         Assert.Equal("cooling", end.GovernedBy.ServiceFrom);
         Assert.True(end.ServiceFrom > GoodCure.First(GoodCure.Coupled).ServiceFrom);
+    }
+
+    [Theory]
+    [InlineData(ThermalModel.Uniform)]
+    [InlineData(ThermalModel.Coupled)]
+    public void Hold_that_ends_after_the_temperatures_do_is_no_release(ThermalModel model)
+    {
+        var input = GoodCure.Coupled with { ThermalModel = model, Conditions = GoodCure.Through((0, 20), (12, 20)).Conditions };
+        Assert.NotNull(GoodCure.First(input).ProofLoadFrom);
+        var held = GoodCure.Schedule(input with { Compound = input.Compound with { MinimumHoldS = 12 * 3600 } });
+        Assert.Null(held.Result.Ends[0].ProofLoadFrom);
+        Assert.Equal(Decision.Undetermined, held.Decision);
     }
 
     [Fact]

@@ -1,4 +1,5 @@
 using CalcService.Engine.Compounds;
+using CalcService.Engine.Cones.Heat;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Releases;
 using CalcService.Engine.Rules;
@@ -150,7 +151,8 @@ public sealed class ReleaseTests
     [Fact]
     public void Own_heat_counts_only_where_every_row_was_held_at_its_temperature()
     {
-        ReleaseTimes With(bool isothermal) => Release.Of(Kinetics(Held(isothermal)), Held(isothermal), Flat(20), [], 1, _ => (60 * 60.0, null), Trace.None);
+        var cone = new ModelledCone { FullS = 60 * 60, Peak = new(353, 30 * 60, default), LeastCured = ("middleAxis", 1) };
+        ReleaseTimes With(bool isothermal) => Release.Of(Kinetics(Held(isothermal)), Held(isothermal), Flat(20), [], 1, _ => cone, Trace.None);
         CompoundSheet Held(bool isothermal) => Sheet(20) with { FullStrength = [At20 with { IsIsothermal = isothermal }] };
         Assert.Equal((114 * 60, false), (Math.Round(With(false).LoadS!.Value, 6), With(false).IsByOwnHeat));
         Assert.Equal((60 * 60.0, true, Governor.LeastCuredPlace), (With(true).LoadS, With(true).IsByOwnHeat, With(true).GovernedBy));

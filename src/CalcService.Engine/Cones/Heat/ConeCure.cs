@@ -85,18 +85,6 @@ public sealed record ConeCure(ConeHeatInput Cone, CureKinetics Kinetics, Tempera
         };
     }
 
-    /// <summary>What a release needs of it; null where the budget doesn't reach.</summary>
-    public (double? FullS, double? CooledS)? ReleaseAt(double slower)
-    {
-        if (Run(Kinetics.Latest, slower, Trace.None) is not { } latest || (Kinetics.HasBand || slower != 1 ? Run(Kinetics.Earliest, 1, Trace.None) : latest) is not { } earliest)
-        {
-            return null;
-        }
-
-        var hotter = earliest.Peak.TemperatureK >= latest.Peak.TemperatureK ? earliest : latest;
-        return (latest.Degrees[1].EverywhereS, Cooled(hotter.Peak, latest.EndS));
-    }
-
     /// <summary>The coldest place, as if the compound made no heat; null where the budget doesn't reach.</summary>
     public TemperatureHistory? Coldest(double untilS) => ConeHeat.Coldest(Cone, Math.Min(untilS, Air.EndS), Budget, CancellationToken);
 
