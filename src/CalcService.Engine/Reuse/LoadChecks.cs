@@ -27,9 +27,9 @@ internal static class LoadChecks
         }
 
         CheckBail(scope);
-        var remaining = RemainingN(scope, strength);
-        // What is left is at most what the maker made, so that a socket too weak when new fails whatever is missing.
-        var left = remaining ?? socket.BreakingForceN;
+        var remaining = RemainingN(scope, strength, strength.AsMeasured, scope.Trace);
+        // What is left is at most what was read, and that at most what the maker made: a socket too weak by either fails whatever is missing.
+        var left = remaining ?? RemainingN(scope, strength, strength.AsRead, Trace.None) ?? socket.BreakingForceN;
         var isWeaker = EndChecks.Check(scope, wear, rope, left).Any(finding => finding.Definition == FitFindings.SocketWeaker);
         CheckRope(scope, rope, left, isWeaker);
         return remaining;
@@ -47,15 +47,15 @@ internal static class LoadChecks
         scope.Write("bail", CheckOutcome.Undetermined, ReuseFindings.BailNotComputed, missing: [ReusePointers.Type]);
     }
 
-    private static double? RemainingN(ReuseScope scope, StrengthFacts strength)
+    private static double? RemainingN(ReuseScope scope, StrengthFacts strength, Utilisation? now, Trace trace)
     {
-        if (scope.Socket.BreakingForceN is not { } breaking || strength.AsMade is not { } made || (strength.AsMeasured ?? strength.AsRead) is not { } found)
+        if (scope.Socket.BreakingForceN is not { } breaking || strength.AsMade is not { } made || now is not { } worn)
         {
             return null;
         }
 
-        var (before, now) = made.Parts.Zip(found.Parts).MinBy(pair => pair.First.AtRated / pair.Second.AtRated);
-        return StrengthFormulas.RemainingStrengthN(breaking, before.AtRated, now.AtRated, scope.Trace);
+        var (before, after) = made.Parts.Zip(worn.Parts).MinBy(pair => pair.First.AtRated / pair.Second.AtRated);
+        return StrengthFormulas.RemainingStrengthN(breaking, before.AtRated, after.AtRated, trace);
     }
 
     private static void CheckRope(ReuseScope scope, RopeFacts? rope, double? left, bool isWeaker)
