@@ -8,7 +8,7 @@ namespace CalcService.Engine.Audits;
 /// <content>Findings of lots, volumes and pot life.</content>
 public static partial class AuditFindings
 {
-    private static IReadOnlyList<FindingDefinition> Work => [LotExpiredWhenMixed, LotUnfit, VolumeOff, KitsShort, HardnessLow, HardnessNotAtLip];
+    private static IReadOnlyList<FindingDefinition> Work => [LotExpiredWhenMixed, LotUnfit, VolumeOff, KitsShort, HardnessFindings.Low, HardnessFindings.NotAtLip];
 
     public static FindingDefinition LotExpiredWhenMixed { get; } = Stop("lot-expired-when-mixed", Actor.Inspector,
         "A lot, or a part of its kits, was mixed after its last good day.",
@@ -33,8 +33,4 @@ public static partial class AuditFindings
         "The kits gave {measured}; the baskets of the mix take {limit}.",
         "Count the kits and baskets of the record again; look for a void below the mouth.",
         Record("volumes"));
-
-    public static FindingDefinition HardnessLow => HardnessFindings.Low;
-
-    public static FindingDefinition HardnessNotAtLip => HardnessFindings.NotAtLip;
 }

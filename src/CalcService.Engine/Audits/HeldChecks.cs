@@ -1,5 +1,6 @@
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Audits;
 
@@ -75,38 +76,38 @@ internal static class HeldChecks
         if (least is null)
         {
             // Without a number on the sheet a reading is a trace, no more.
-            scope.MustHold("hardness", AuditFindings.HardnessLow, asked.Trail(read.Value is not null, AuditPointers.HardnessValue, "the hardness of the compound"));
+            scope.MustHold("hardness", HardnessFindings.Low, asked.Trail(read.Value is not null, AuditPointers.HardnessValue, "the hardness of the compound"));
         }
         else
         {
             asked.Fact(read.Value is not null, AuditPointers.HardnessValue, "the hardness of the compound")
                 .Fact(read.Value is null || read.Method == least.Method, AuditPointers.HardnessMethod, $"the hardness by the sheet's method, {least.Method}");
-            Provenance.Measure? found = read.Value is { } value ? Provenance.Measure.Count(value) : null;
-            var minimum = Provenance.Measure.Count(least.Minimum);
-            if (!scope.IsOpen("hardness", AuditFindings.HardnessLow, asked.Gaps, found, minimum))
+            Measure? found = read.Value is { } value ? Measure.Count(value) : null;
+            var minimum = Measure.Count(least.Minimum);
+            if (!scope.IsOpen("hardness", HardnessFindings.Low, asked.Gaps, found, minimum))
             {
                 var isLow = Judged.IsBelow(found!.Value.Si, minimum.Si);
                 if (isLow)
                 {
-                    scope.Find(AuditFindings.HardnessLow, AuditPointers.HardnessValue, found, minimum, [AuditPointers.SheetHardness]);
+                    scope.Find(HardnessFindings.Low, AuditPointers.HardnessValue, found, minimum, [AuditPointers.SheetHardness]);
                 }
 
-                scope.Show("hardness", !isLow, AuditFindings.HardnessLow, found, minimum);
+                scope.Show("hardness", !isLow, HardnessFindings.Low, found, minimum);
             }
         }
 
         if (read.Value is null)
         {
-            scope.Skip("hardness-place", AuditFindings.HardnessNotAtLip);
+            scope.Skip("hardness-place", HardnessFindings.NotAtLip);
             return;
         }
 
         var isAtLip = read.ReadAt == HardnessPlace.Lip;
         if (!isAtLip)
         {
-            scope.Find(AuditFindings.HardnessNotAtLip, AuditPointers.HardnessPlace);
+            scope.Find(HardnessFindings.NotAtLip, AuditPointers.HardnessPlace);
         }
 
-        scope.Show("hardness-place", isAtLip, AuditFindings.HardnessNotAtLip);
+        scope.Show("hardness-place", isAtLip, HardnessFindings.NotAtLip);
     }
 }
