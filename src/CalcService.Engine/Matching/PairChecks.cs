@@ -71,7 +71,7 @@ internal static class PairChecks
         }
         else if (!rope.BreakingForceCertified)
         {
-            scope.Find(MatchingFindings.RopeStrengthEstimated, MatchPointers.BreakingForce, Measure.Force(breaking));
+            scope.Find(MatchingFindings.RopeStrengthEstimated, MatchPointers.BreakingForce, Measure.Force(breaking), related: [MatchPointers.Rope + "/grade", MatchPointers.Construction]);
         }
 
         if (scope.Input.Socket.BreakingForceN is null)

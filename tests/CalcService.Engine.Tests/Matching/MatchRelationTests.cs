@@ -111,12 +111,6 @@ public sealed class MatchRelationTests
     {
         var before = GoodMatch.Match(match);
         var (pointers, remove) = Facts[fact];
-        // A strength estimated from the rope is gone with what it was estimated from, and the stop on it becomes an open question.
-        if (pointers.Any(pointer => pointer is "/rope/grade" or "/rope/construction" or "/rope/core") && before.Findings.Any(finding => finding.Definition.Code == "rope-strength-estimated"))
-        {
-            return;
-        }
-
         if (before.Findings.Any(finding => finding.Related.Append(finding.Pointer).Any(named => pointers.Any(pointer => named == pointer || named.StartsWith(pointer + "/", StringComparison.Ordinal)))))
         {
             return;
