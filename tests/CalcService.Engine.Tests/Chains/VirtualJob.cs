@@ -11,6 +11,9 @@ public sealed record VirtualJob
 {
     public const double Zero = 273.15;
 
+    /// <summary>°C; the sheets allow no pour that is warmer.</summary>
+    public const double Warmest = 34;
+
     private static readonly Gen<(double MinutesAt5, double At20, double At35)> Gels =
         Gen.Select(Gen.Double[40, 160], Gen.Double[.25, .5], Gen.Double[.3, .6], (cold, mid, warm) => (cold, cold * mid, cold * mid * warm));
 
@@ -30,8 +33,8 @@ public sealed record VirtualJob
         FullStrength = rows,
         MinimumHoldS = isPoor ? null : hold * 60,
         LowestCureK = isPoor ? null : 2 + Zero,
-        Pouring = new(2 + Zero, 34 + Zero),
-        Doses = [new(2 + Zero, 34 + Zero, 0)],
+        Pouring = new(2 + Zero, Warmest + Zero),
+        Doses = [new(2 + Zero, Warmest + Zero, 0)],
         PotLife = potLife,
         Reaction = new(heat, .3),
         Hardness = null,
