@@ -1,6 +1,6 @@
 namespace CalcService.Client.NSwag;
 
-/// <summary>The pour plan of the documentation, in the generated types.</summary>
+/// <summary>A pour plan with every fact stated that could stop it, in the generated types.</summary>
 internal static class Requests
 {
     public static PourPlanRequest Plan() => new()
@@ -15,6 +15,8 @@ internal static class Requests
             SteelTemperature = Celsius(8),
             CompoundTemperature = Celsius(18),
             RelativeHumidity = Percent(72),
+            IgnitionSource = Fact.No,
+            Place = PourPlace.Indoors,
             Room = new Room
             {
                 Volume = new Volume { Value = 180, Unit = VolumeUnit.M3 },
@@ -27,7 +29,16 @@ internal static class Requests
             {
                 Id = "A",
                 Quantity = 6,
-                Rope = new Rope { Diameter = Millimetres(20), Construction = "6x36", Core = RopeCore.Iwrc, Grade = 1770, Finish = WireFinish.Bright },
+                Rope = new Rope
+                {
+                    Diameter = Millimetres(20),
+                    Construction = "6x36",
+                    Core = RopeCore.Iwrc,
+                    Grade = 1770,
+                    Finish = WireFinish.Bright,
+                    PlasticFilled = Fact.No,
+                    Lubricant = Lubricant.Light,
+                },
                 Socket = new Socket
                 {
                     Basket = new Basket
@@ -37,10 +48,12 @@ internal static class Requests
                         Length = Millimetres(100),
                         Tolerance = Millimetres(0.5),
                     },
+                    Bore = BoreState.Clean,
                 },
+                Cleaner = Cleaner.Solvent,
             },
         ],
-        Stock = [new StockLot { Lot = "A-118", Kit = "small", Count = 4, ExpiresOn = new DateOnly(2027, 1, 31) }],
+        Stock = [new StockLot { Lot = "A-118", Kit = "small", Count = 4, ExpiresOn = new DateOnly(2027, 1, 31), State = LotState.Sealed, Quarantined = Fact.No }],
         Crew = new Crew { Mixers = 1, PourTime = new Duration { Value = 2, Unit = DurationUnit.Min } },
         Allowance = Percent(10),
         Objective = PourObjective.LeastCost,
