@@ -26,7 +26,8 @@ internal static class EndChecks
         var drawn = scope.Socket.Nominal.Basket;
         // Any rope will do where nobody says which: only what holds for all of them is kept.
         var rope = intended ?? new Rope { DiameterM = drawn.SmallEndDiameterM };
-        foreach (var basket in Baskets(scope, wear))
+        Basket[] baskets = [.. Baskets(scope, wear)];
+        foreach (var basket in baskets)
         {
             var fit = new EndFit(rope, facts ?? RopeFacts.Of(rope, "", [], Trace.None), basket, "", scope.Book.Pouring, found.Add)
             {
@@ -49,8 +50,8 @@ internal static class EndChecks
 
         Write(scope, kept, "basket-shape", BoundFindings.NoCone, isOfUse: true);
         Write(scope, kept, "socket-metal", BoundFindings.SocketMetalUnfit, scope.Socket.Metal is not null and not SocketMetal.Unknown);
-        var narrowest = Baskets(scope, wear).Min(basket => basket.SmallEndDiameterM);
-        Write(scope, kept, "rope-entry", FitFindings.RopeDoesNotEnter, intended is not null, rope.OverallDiameterM, narrowest);
+        Write(scope, kept, "rope-entry", FitFindings.RopeDoesNotEnter, intended is not null, rope.OverallDiameterM,
+            baskets.Min(basket => basket.SmallEndDiameterM));
         Write(scope, kept, "rope-fit", FitFindings.WiresDoNotFit, intended is not null);
         return kept;
     }
