@@ -12,13 +12,9 @@ internal static class GelCheck
     {
         var input = scope.Input;
         var isMix = input.GelSeenIn is GelPlace.Cup or GelPlace.Vessel;
-        if (isMix)
+        if (isMix || input.Times.GelAt is not null)
         {
-            scope.Find(CompoundFindings.GelSeenInCup, AuditPointers.GelSeenIn, related: [AuditPointers.Time("gelAt")], words: new FindingWord("place", input.GelSeenIn == GelPlace.Cup ? "cup" : "vessel"));
-        }
-        else if (input.GelSeenIn == GelPlace.Unknown && input.Times.GelAt is not null)
-        {
-            scope.Find(CompoundFindings.GelPlaceUnknown, AuditPointers.GelSeenIn, related: [AuditPointers.Time("gelAt")]);
+            scope.CheckGelPlace(input.GelSeenIn, AuditPointers.GelSeenIn, AuditPointers.Time("gelAt"));
         }
 
         var inCup = kinetics.Model.At(Math.Max(input.Readings.CompoundK ?? 0, times.Air.At(0)), scope.Trace);

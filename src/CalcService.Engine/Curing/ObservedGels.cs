@@ -23,15 +23,7 @@ internal static class ObservedGels
             var (observation, pointer) = (scope.Input.Observations[i], $"{CurePointers.Observations}/{i}");
             var gel = Seen(scope, observation);
             var index = scope.Input.Ends.Select((end, at) => (end, at)).First(pair => pair.end.Id == observation.End).at;
-            if (gel.IsOfMix)
-            {
-                scope.Find(CompoundFindings.GelSeenInCup, pointer + "/seenIn", related: [pointer + "/gelAt"], words: new FindingWord("place", gel.Place == GelPlace.Cup ? "cup" : "vessel"));
-            }
-            else if (gel.Place == GelPlace.Unknown)
-            {
-                scope.Find(CompoundFindings.GelPlaceUnknown, pointer + "/seenIn", related: [pointer + "/gelAt"]);
-            }
-
+            scope.CheckGelPlace(gel.Place, pointer + "/seenIn", pointer + "/gelAt");
             if (gel.Place != GelPlace.Cup && scope.Input.PourTimeS is { } pour && Judged.IsBelow(gel.Seconds, pour))
             {
                 scope.Find(CompoundFindings.GelBeforePourEnds, pointer + "/gelAt", Measure.Duration(gel.Seconds), Measure.Duration(pour), [CurePointers.PourTime]);

@@ -49,6 +49,19 @@ internal static class ReleaseWords
         }
     }
 
+    /// <summary>What a gel that somebody saw says of the cone, by where it was seen.</summary>
+    public static void CheckGelPlace(this RoomScope scope, GelPlace place, string seenIn, string gelAt)
+    {
+        if (place is GelPlace.Cup or GelPlace.Vessel)
+        {
+            scope.Find(CompoundFindings.GelSeenInCup, seenIn, related: [gelAt], words: new FindingWord("place", place == GelPlace.Cup ? "cup" : "vessel"));
+        }
+        else if (place == GelPlace.Unknown)
+        {
+            scope.Find(CompoundFindings.GelPlaceUnknown, seenIn, related: [gelAt]);
+        }
+    }
+
     private static void CheckRows(RoomScope scope, AfterGel afterGel, double coldestK, string pointer)
     {
         var row = afterGel.Coldest;
