@@ -1,3 +1,4 @@
+using CalcService.Engine.Findings;
 using CalcService.Engine.Reuse;
 using CsCheck;
 using static CalcService.Engine.Tests.Reuse.GoodSocket;
@@ -31,15 +32,22 @@ public sealed class ReusePropertyTests
         Gen.Select(Some, Gen.Double[10, 100], Gen.Double[1, 2]).Sample(
             (worn, load, factor) => Assert.True(Assess(Of(worn, load * factor)).Result.Disposition >= Assess(Of(worn, load)).Result.Disposition), iter: 200);
 
-    /// <summary>Two gaps, whatever they are, never pass either.</summary>
+    /// <summary>Two gaps, whatever they are, never pass either: all pairs.</summary>
     [Fact]
-    public void Two_missing_facts_never_pass() =>
-        Gen.Select(Gen.Int[0, ReuseGaps.All.Count - 1], Gen.Int[0, ReuseGaps.All.Count - 1]).Sample((first, second) =>
+    public void Two_missing_facts_never_pass()
+    {
+        // A reading that is too coarse is one that is there: another size may settle it.
+        foreach (var first in ReuseGaps.All.Where(gap => gap.Code != "reading-too-coarse"))
         {
-            // A rope that is gone with its use, or a station gone twice, still leaves a gap.
-            var input = ReuseGaps.All[second].Change(ReuseGaps.All[first].Change(Input));
-            Assert.True(Assess(input).Result.Disposition >= Disposition.Hold, $"{ReuseGaps.All[first].Pointer} and {ReuseGaps.All[second].Pointer}");
-        }, iter: 400);
+            var once = first.Change(Input);
+            foreach (var second in ReuseGaps.All)
+            {
+                // A rope that is gone with its use, or a station gone twice, still leaves a gap.
+                var outcome = Assess(second.Change(once));
+                Assert.True(outcome.Decision >= Decision.Undetermined, $"{first.Pointer} and {second.Pointer}");
+            }
+        }
+    }
 
     private static Worn Sum(Worn a, Worn b) =>
         new(a.Bore + b.Bore, a.Oval + b.Oval, a.Hole + b.Hole, a.Pin + b.Pin, a.Gap + b.Gap, a.Ear + b.Ear, a.PitMm + b.PitMm, a.Outer + b.Outer);
