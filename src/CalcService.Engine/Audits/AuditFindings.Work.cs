@@ -8,7 +8,7 @@ namespace CalcService.Engine.Audits;
 /// <content>Findings of lots, volumes and pot life.</content>
 public static partial class AuditFindings
 {
-    private static IReadOnlyList<FindingDefinition> Work => [LotExpiredWhenMixed, LotUnfit, VolumeOff, KitsShort, HardnessFindings.Low, HardnessFindings.NotAtLip];
+    private static IReadOnlyList<FindingDefinition> Work => [LotExpiredWhenMixed, LotUnfit, VolumeOff, KitsShort, PouredNearIgnition, IgnitionNotRecorded, HardnessFindings.Low, HardnessFindings.NotAtLip];
 
     public static FindingDefinition LotExpiredWhenMixed { get; } = Stop("lot-expired-when-mixed", Actor.Inspector,
         "A lot, or a part of its kits, was mixed after its last good day.",
@@ -33,4 +33,16 @@ public static partial class AuditFindings
         "The kits gave {measured}; the baskets of the mix take {limit}.",
         "Count the kits and baskets of the record again; look for a void below the mouth.",
         Record("volumes"));
+
+    public static FindingDefinition PouredNearIgnition { get; } = Caution("poured-near-ignition", Actor.Lead,
+        "Something near the pour could have lit the vapour. Nobody was hurt and the end is none the weaker; the next pour is not to be the same.",
+        "There was an ignition source near the pour.",
+        "Report it, and take every flame, spark, hot surface and running engine away before the next kit is opened.",
+        Prudence);
+
+    public static FindingDefinition IgnitionNotRecorded { get; } = Note("ignition-source-not-recorded", Actor.Office,
+        "The record doesn't say whether something near the pour could have lit the vapour. It says nothing about the end.",
+        "The record doesn't say whether an ignition source was near the pour.",
+        "Enter it from the notes of the day, and have the next record ask for it.",
+        Prudence);
 }

@@ -22,10 +22,10 @@ public static partial class AuditFindings
     private static IReadOnlyList<FindingDefinition> Shared =>
     [
         CompoundFindings.Demonstration, CompoundFindings.SheetSilent, CompoundFindings.OutsidePouringRange, SteelFindings.SteelAtDewPoint,
-        SteelFindings.SteelNearDewPoint, CompoundFindings.DoseUnknown, CompoundFindings.DoseContradictsSheet, DoseFindings.DoseAboveMaximum, CompoundFindings.GelTimeUnknown, CompoundFindings.GelBeforePourEnds, CompoundFindings.PouredLate,
+        SteelFindings.SteelNearDewPoint, CompoundFindings.DoseUnknown, CompoundFindings.DoseContradictsSheet, DoseFindings.DoseAboveMaximum, DoseFindings.DoseAfterHardener, CompoundFindings.GelTimeUnknown, CompoundFindings.GelBeforePourEnds, CompoundFindings.PouredLate,
         CompoundFindings.GelTimeFromOnePoint, CompoundFindings.GelOutOfFamily, CompoundFindings.GelSeenInCup, CompoundFindings.GelPlaceUnknown,
         FitFindings.WiresDoNotFit, FitFindings.RopeDoesNotEnter, FitFindings.WireFitUnknown, FitFindings.FitDependsOnTolerance, FitFindings.RopeLoose,
-        FitFindings.SocketWeaker, LoadFindings.ProofAboveRating, LoadFindings.ProofAboveShare, LoadFindings.ProofBreaks, .. ReleaseFindings.All, .. HeatFindings.All, .. BoundFindings.OfRopeAndBasket, .. TestFindings.All,
+        FitFindings.SocketWeaker, LoadFindings.ProofAboveRating, LoadFindings.ProofAboveShare, LoadFindings.ProofBreaks, .. ReleaseFindings.All, .. HeatFindings.All, .. BoundFindings.OfRopeAndBasket, BoundFindings.SocketMetalUnfit, .. TestFindings.All,
     ];
 
     // Getters, not fields: nobody says in which order the parts of a class set their fields.

@@ -41,7 +41,7 @@ public sealed record AuditInput
     /// <summary>The model of the schedule that the work followed.</summary>
     public ThermalModel ThermalModel { get; init; } = ThermalModel.Uniform;
 
-    public RecordedHardness Hardness { get; init; } = new();
+    public HardnessReading Hardness { get; init; } = new();
 
     public RecordedProof Proof { get; init; } = new();
 
@@ -62,6 +62,9 @@ public sealed record RecordedSocket
     public double? OuterAtSmallEndM { get; init; }
 
     public double? OuterAtMouthM { get; init; }
+
+    /// <summary>What it is made of; null where the record doesn't say.</summary>
+    public SocketMetal? Metal { get; init; }
 
     public double? BreakingForceN { get; init; }
 
@@ -85,6 +88,9 @@ public sealed record RecordedReadings
     public double? CompoundK { get; init; }
 
     public double? RelativeHumidity { get; init; }
+
+    /// <summary>Whether something near the pour could have lit the vapour.</summary>
+    public Fact? IgnitionSource { get; init; }
 }
 
 /// <summary>What was mixed.</summary>
@@ -94,6 +100,9 @@ public sealed record RecordedMix
     public IReadOnlyList<StockLot>? Kits { get; init; }
 
     public int? DosesPerKit { get; init; }
+
+    /// <summary>When the dose went in; null where the record doesn't say.</summary>
+    public DoseMoment? DoseAdded { get; init; }
 
     /// <summary>Baskets like this one that the mix filled, this one among them.</summary>
     public int? Baskets { get; init; }
@@ -132,9 +141,6 @@ public sealed record RecordedTimes
     /// <summary>When it went to service; null where it hasn't.</summary>
     public DateTimeOffset? InServiceAt { get; init; }
 }
-
-/// <summary>Hardness of the cured compound.</summary>
-public sealed record RecordedHardness(string? Method = null, double? Value = null, HardnessPlace ReadAt = HardnessPlace.Unknown);
 
 /// <summary>The proof load.</summary>
 public sealed record RecordedProof

@@ -9,7 +9,6 @@ internal static class AuditPointers
     public const string SheetPotLife = "/compound/sheet/potLife";
     public const string SheetGelTimes = "/compound/sheet/gelTimes";
     public const string SheetFullStrength = "/compound/sheet/fullStrength";
-    public const string SheetHardness = "/compound/sheet/hardness";
     public const string Number = "/record/number";
     public const string End = "/record/end";
     public const string Rope = "/rope";
@@ -18,6 +17,7 @@ internal static class AuditPointers
     public const string SocketId = "/socket/id";
     public const string SocketCertificate = "/socket/certificate";
     public const string Basket = "/socket/basket";
+    public const string SocketMetal = "/socket/material/kind";
     public const string SocketStrength = "/socket/breakingForce";
     public const string ProofRating = "/socket/proofRating";
     public const string Air = "/conditions/air";
@@ -25,14 +25,15 @@ internal static class AuditPointers
     public const string Steel = "/conditions/steelTemperature";
     public const string Compound = "/conditions/compoundTemperature";
     public const string Humidity = "/conditions/relativeHumidity";
+    public const string IgnitionSource = "/conditions/ignitionSource";
     public const string Kits = "/mix/kits";
     public const string Doses = "/mix/dosesPerKit";
+    public const string DoseAdded = "/mix/doseAdded";
     public const string Baskets = "/mix/baskets";
     public const string Volume = "/mix/volume";
     public const string GelSeenIn = "/gelSeenIn";
+    public const string Hardness = "/hardness";
     public const string HardnessValue = "/hardness/value";
-    public const string HardnessMethod = "/hardness/method";
-    public const string HardnessPlace = "/hardness/readAt";
     public const string ProofAsked = "/proof/asked";
     public const string AskedLoad = "/proof/askedLoad";
     public const string ProofLoad = "/proof/load";

@@ -57,9 +57,14 @@ internal sealed record AuditScope(AuditInput Input, RuleBook Book, Budget Budget
         }
     }
 
-    /// <summary>A check that was made, with what it showed.</summary>
-    public void Show(string id, bool isGood, FindingDefinition rule, Measure? measured = null, Measure? limit = null) =>
-        Write(id, isGood ? CheckOutcome.Pass : CheckOutcome.Fail, rule, measured, limit);
+    /// <summary>Finds what is missing of a check that was written elsewhere.</summary>
+    public void FindMissing(Asked asked)
+    {
+        foreach (var gap in asked.Gaps)
+        {
+            Find(gap.Finding, gap.Pointer, words: new FindingWord("what", gap.What));
+        }
+    }
 
     /// <summary>Items of the record that are asked for together, and the gaps among them.</summary>
     internal sealed class Asked(AuditScope scope)
@@ -76,6 +81,13 @@ internal sealed record AuditScope(AuditInput Input, RuleBook Book, Budget Budget
 
         /// <summary>A text that lets others trace the end.</summary>
         public Asked Trail(string? text, string pointer, string what) => Trail(!string.IsNullOrWhiteSpace(text), pointer, what);
+
+        /// <summary>A fact that was or wasn't written down; said to be unknown it is missing, else it is a trail that nobody left.</summary>
+        public Asked Told(Stated stated, string pointer, string what) =>
+            stated == Stated.Unknown ? Fact(false, pointer, what) : Trail(stated == Stated.Known, pointer, what);
+
+        /// <summary>The same for a fact as a request states it.</summary>
+        public Asked Told(StatedFact fact) => Told(fact.Stated, fact.Pointer, fact.What);
 
         /// <summary>A time that a safety rule needs.</summary>
         public Asked Time(DateTimeOffset? at, string member, string what) => Fact(at is not null, AuditPointers.Time(member), what);

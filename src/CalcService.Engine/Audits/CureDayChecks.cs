@@ -11,6 +11,7 @@ internal static class CureDayChecks
     {
         var (input, air) = (scope.Input, RecordedAir.Of(scope.Input));
         var dose = CheckDose(scope, air);
+        CheckDoseMoment(scope, input.Mix);
         var kinetics = scope.Kinetics(input.Compound, input.Mix.DosesPerKit ?? dose, scope.Book);
         plan = plan with { DosesPerKit = dose, PotLifeS = CheckPotLife(scope, input.Mix.DosesPerKit ?? dose, air) };
         if (kinetics is null || air is null || input.Times.MixedAt is null)
@@ -54,8 +55,26 @@ internal static class CureDayChecks
         }
 
         var stands = SheetDose.Check(scope, sheet, dose, given, AuditPointers.Doses);
-        scope.Judge("dose", !stands, CompoundFindings.DoseContradictsSheet, asked.Gaps, given is { } known ? Measure.Count(known) : null, Measure.Count(dose.PerKit));
+        scope.Judge("dose", stands ? null : Severity.Stop, CompoundFindings.DoseContradictsSheet, asked.Gaps, given is { } known ? Measure.Count(known) : null, Measure.Count(dose.PerKit));
         return dose.PerKit;
+    }
+
+    private static void CheckDoseMoment(AuditScope scope, RecordedMix mix)
+    {
+        var isLate = mix.DoseAdded == DoseMoment.AfterHardener;
+        if (isLate)
+        {
+            scope.Find(DoseFindings.DoseAfterHardener, AuditPointers.DoseAdded);
+        }
+
+        if (!isLate && mix.DosesPerKit is not > 0)
+        {
+            scope.Skip("dose-moment", DoseFindings.DoseAfterHardener);
+            return;
+        }
+
+        scope.Judge("dose-moment", isLate ? Severity.Stop : null, DoseFindings.DoseAfterHardener,
+            scope.Ask().Told(StatedFact.Of(AuditPointers.DoseAdded, "when the dose went in", mix.DoseAdded, isNeeded: false)).Gaps);
     }
 
     private static double? CheckPotLife(AuditScope scope, int? doses, TemperatureHistory? air)
@@ -85,7 +104,7 @@ internal static class CureDayChecks
         }
         else
         {
-            scope.Judge("pot-life", isLate, CompoundFindings.PouredLate, asked.Gaps, taken, limit);
+            scope.Judge("pot-life", isLate ? Severity.Stop : null, CompoundFindings.PouredLate, asked.Gaps, taken, limit);
         }
 
         return potLife;

@@ -38,7 +38,7 @@ internal static class GelCheck
                 words: new FindingWord("end", input.End ?? "The end"));
         }
 
-        scope.Judge("gel", !isFamily, CompoundFindings.GelOutOfFamily, CureDayChecks.Basis(scope).Gaps, Measure.Duration(seconds), limit);
+        scope.Judge("gel", isFamily ? null : Severity.Caution, CompoundFindings.GelOutOfFamily, CureDayChecks.Basis(scope).Gaps, Measure.Duration(seconds), limit);
         var ratio = isMix ? seconds / inCup.ExpectedS : expected.At(seconds);
         return new(band, seconds, ratio > 0 ? ratio : null);
     }

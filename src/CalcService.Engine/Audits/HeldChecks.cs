@@ -1,6 +1,5 @@
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
-using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Audits;
 
@@ -30,6 +29,7 @@ internal static class HeldChecks
             .Trail(times.ReadAt is not null, AuditPointers.Time("readAt"), "when air, steel and compound were read"));
         CheckLooks(scope, input.Looks);
         CheckHardness(scope, input.Hardness);
+        CheckIgnition(scope, readings.IgnitionSource);
     }
 
     public static bool HasAir(RecordedReadings readings) => readings.ConstantAirK is not null || readings.AirSeries.Count > 0;
@@ -66,48 +66,38 @@ internal static class HeldChecks
             scope.Find(AuditFindings.LookFailed, pointer, words: new FindingWord("what", what));
         }
 
-        scope.Show(id, result == LookResult.Pass, AuditFindings.LookFailed);
+        scope.Weigh(id, result == LookResult.Fail ? AuditFindings.LookFailed : null, AuditFindings.LookFailed);
     }
 
-    private static void CheckHardness(AuditScope scope, RecordedHardness read)
+    /// <summary>What could have lit the vapour is news for whoever plans the next pour; this end is none the weaker.</summary>
+    private static void CheckIgnition(AuditScope scope, Fact? source)
+    {
+        var against = source switch { Fact.Yes => AuditFindings.PouredNearIgnition, Fact.No => null, _ => AuditFindings.IgnitionNotRecorded };
+        if (against is not null)
+        {
+            scope.Find(against, AuditPointers.IgnitionSource);
+        }
+
+        var isTold = source is Fact.Yes or Fact.No;
+        scope.Write("ignition-source", isTold ? CheckScope.OutcomeOf(against?.Severities[0]) : CheckOutcome.Undetermined, AuditFindings.PouredNearIgnition,
+            missing: isTold ? [] : [AuditPointers.IgnitionSource]);
+    }
+
+    private static void CheckHardness(AuditScope scope, HardnessReading read)
     {
         var asked = scope.Ask();
-        var least = scope.Input.Compound.Hardness;
-        if (least is null)
-        {
-            // Without a number on the sheet a reading is a trace, no more.
-            scope.MustHold("hardness", HardnessFindings.Low, asked.Trail(read.Value is not null, AuditPointers.HardnessValue, "the hardness of the compound"));
-        }
-        else
-        {
-            asked.Fact(read.Value is not null, AuditPointers.HardnessValue, "the hardness of the compound")
-                .Fact(read.Value is null || read.Method == least.Method, AuditPointers.HardnessMethod, $"the hardness by the sheet's method, {least.Method}");
-            Measure? found = read.Value is { } value ? Measure.Count(value) : null;
-            var minimum = Measure.Count(least.Minimum);
-            if (!scope.IsOpen("hardness", HardnessFindings.Low, asked.Gaps, found, minimum))
-            {
-                var isLow = Judged.IsBelow(found!.Value.Si, minimum.Si);
-                if (isLow)
-                {
-                    scope.Find(HardnessFindings.Low, AuditPointers.HardnessValue, found, minimum, [AuditPointers.SheetHardness]);
-                }
-
-                scope.Show("hardness", !isLow, HardnessFindings.Low, found, minimum);
-            }
-        }
-
         if (read.Value is null)
         {
             scope.Skip("hardness-place", HardnessFindings.NotAtLip);
+        }
+
+        if (HardnessCheck.Check(scope, scope.Input.Compound.Hardness, read, AuditPointers.Hardness) is { } fact)
+        {
+            scope.FindMissing(asked.Fact(read.Value is not null, AuditPointers.HardnessValue, "the hardness of the compound")
+                .Fact(fact.Stated == Stated.Known, fact.Pointer, fact.What));
             return;
         }
 
-        var isAtLip = read.ReadAt == HardnessPlace.Lip;
-        if (!isAtLip)
-        {
-            scope.Find(HardnessFindings.NotAtLip, AuditPointers.HardnessPlace);
-        }
-
-        scope.Show("hardness-place", isAtLip, HardnessFindings.NotAtLip);
+        scope.MustHold("hardness", HardnessFindings.Low, asked.Trail(read.Value is not null, AuditPointers.HardnessValue, "the hardness of the compound"));
     }
 }

@@ -28,7 +28,7 @@ internal static class LotDayChecks
             isExpired |= IsExpired(scope, lot, at, dates);
         }
 
-        scope.Judge("lot-dates", isExpired, AuditFindings.LotExpiredWhenMixed, asked.Gaps);
+        scope.Judge("lot-dates", isExpired ? Severity.Stop : null, AuditFindings.LotExpiredWhenMixed, asked.Gaps);
     }
 
     private static bool IsExpired(AuditScope scope, StockLot lot, string at, LotDates dates)
@@ -55,7 +55,11 @@ internal static class LotDayChecks
         {
             asked.Fact(lot.State is not (null or LotState.Unknown), at + "/state", $"what the packs of lot {lot.Lot} looked like")
                 .Fact(lot.Quarantined is not (null or Fact.Unknown), at + "/quarantined", $"whether lot {lot.Lot} was held in quarantine");
-            AskStorage(asked, lot, scope.Input.Compound.Storage, at + "/storage");
+            if (scope.Input.Compound.Storage is { } range)
+            {
+                asked.Told(lot.StorageStated(range), at + "/storage", $"how cold and how warm lot {lot.Lot} was stored");
+            }
+
             if (Unfit(lot, scope.Input.Compound.Storage) is (var member, var why))
             {
                 isUnfit = true;
@@ -63,19 +67,7 @@ internal static class LotDayChecks
             }
         }
 
-        scope.Judge("lot-state", isUnfit, AuditFindings.LotUnfit, asked.Gaps);
-    }
-
-    /// <summary>Without a range on the sheet no rule reads it. Said to be unknown it is a fact that is missing, not told of a trail.</summary>
-    private static void AskStorage(AuditScope.Asked asked, StockLot lot, TemperatureRange? range, string at)
-    {
-        if (range is null)
-        {
-            return;
-        }
-
-        var (stated, what) = (lot.StorageStated(range), $"how cold and how warm lot {lot.Lot} was stored");
-        _ = stated == Stated.Unknown ? asked.Fact(false, at, what) : asked.Trail(stated == Stated.Known, at, what);
+        scope.Judge("lot-state", isUnfit ? Severity.Stop : null, AuditFindings.LotUnfit, asked.Gaps);
     }
 
     private static (string Member, string Why)? Unfit(StockLot lot, TemperatureRange? range) => lot switch

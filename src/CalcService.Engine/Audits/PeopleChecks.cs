@@ -1,4 +1,5 @@
 using System.Globalization;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Audits;
@@ -50,7 +51,7 @@ internal static class PeopleChecks
             }
         }
 
-        scope.Judge("qualifications", isExpired, AuditFindings.QualificationExpired, asked.Gaps);
+        scope.Judge("qualifications", isExpired ? Severity.Caution : null, AuditFindings.QualificationExpired, asked.Gaps);
     }
 
     /// <summary>The day of somebody's work, at its own offset.</summary>

@@ -42,7 +42,7 @@ internal static class ProofDayChecks
         var found = Force(proof.LoadN);
         if (proof.AskedN is not { } must)
         {
-            scope.Judge("proof-load", false, TestFindings.TestLoadShort, asked.Gaps, found);
+            scope.Judge("proof-load", null, TestFindings.TestLoadShort, asked.Gaps, found);
             return plan;
         }
 
@@ -56,7 +56,7 @@ internal static class ProofDayChecks
 
         if (asked.Gaps.Count > 0)
         {
-            scope.Judge("proof-load", false, TestFindings.TestLoadShort, asked.Gaps, found, limit);
+            scope.Judge("proof-load", null, TestFindings.TestLoadShort, asked.Gaps, found, limit);
         }
         else
         {

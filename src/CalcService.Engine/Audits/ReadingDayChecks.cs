@@ -14,18 +14,18 @@ internal static class ReadingDayChecks
         var asked = scope.Ask()
             .Fact(HeldChecks.HasAir(readings), AuditPointers.Air, "the air temperature")
             .Fact(readings.SteelK is not null, AuditPointers.Steel, "the steel temperature");
-        var isDry = true;
+        Severity? against = null;
         if (air is { } airK && readings.RelativeHumidity is { } humidity)
         {
             var dew = scope.CheckDew(scope.Book.Pouring.DewMargin, Reading.Taken(Reading.Of(Reading.Steel, AuditPointers.Steel, readings.SteelK)),
                 new(Reading.Air, AuditPointers.Air, airK), humidity, AuditPointers.Humidity);
             plan = plan with { DewPointK = dew.DewPointK, FrostPointK = dew.FrostPointK };
-            isDry = dew.IsDry;
+            against = dew.Against?.Severities[0];
         }
 
         CheckRange(scope, air, asked.Gaps);
         asked.Fact(readings.RelativeHumidity is not null, AuditPointers.Humidity, "the relative humidity");
-        scope.Judge("dew-point", !isDry, SteelFindings.SteelAtDewPoint, asked.Gaps, Temperature(readings.SteelK), Temperature(plan.FrostPointK ?? plan.DewPointK));
+        scope.Judge("dew-point", against, SteelFindings.SteelAtDewPoint, asked.Gaps, Temperature(readings.SteelK), Temperature(plan.FrostPointK ?? plan.DewPointK));
         return plan;
     }
 
@@ -42,7 +42,7 @@ internal static class ReadingDayChecks
         var isInside = scope.CheckPouringRange(sheet, Reading.Taken(Reading.Of(Reading.Air, AuditPointers.Air, airK),
             Reading.Of(Reading.Steel, AuditPointers.Steel, readings.SteelK), Reading.Of(Reading.Compound, AuditPointers.Compound, readings.CompoundK)));
         Gap[] compound = [.. scope.Ask().Fact(readings.CompoundK is not null, AuditPointers.Compound, "the compound temperature").Gaps];
-        scope.Judge("pouring-range", !isInside, CompoundFindings.OutsidePouringRange, [.. gaps, .. compound]);
+        scope.Judge("pouring-range", isInside ? null : Severity.Stop, CompoundFindings.OutsidePouringRange, [.. gaps, .. compound]);
     }
 
     private static Measure? Temperature(double? kelvins) => kelvins is { } known ? Measure.Temperature(known) : null;

@@ -64,7 +64,7 @@ internal static class ReleaseChecks
             scope.Find(AuditFindings.MovedEarly, AuditPointers.Time("movedAt"), found, limit, [AuditPointers.Time("mixedAt"), AuditPointers.Time("gelAt")]);
         }
 
-        scope.Judge("moved", isEarly, AuditFindings.MovedEarly, CureDayChecks.Basis(scope).Time(moved, "movedAt", "when the end was first moved").Gaps, found, limit);
+        scope.Judge("moved", isEarly ? Severity.Stop : null, AuditFindings.MovedEarly, CureDayChecks.Basis(scope).Time(moved, "movedAt", "when the end was first moved").Gaps, found, limit);
     }
 
     private static LoadVerdict CheckLoad(AuditScope scope, DateTimeOffset mixedAt, (string Id, string Member, string What, string Asked, DateTimeOffset? At) load,
@@ -92,7 +92,7 @@ internal static class ReleaseChecks
             return verdict;
         }
 
-        scope.Judge(load.Id, verdict == LoadVerdict.Early, AuditFindings.LoadedEarly, [.. gaps, .. asked.Gaps], found, limit);
+        scope.Judge(load.Id, verdict == LoadVerdict.Early ? Severity.Stop : null, AuditFindings.LoadedEarly, [.. gaps, .. asked.Gaps], found, limit);
         return verdict;
     }
 

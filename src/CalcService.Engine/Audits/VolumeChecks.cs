@@ -25,6 +25,7 @@ internal static class VolumeChecks
             scope.MustHold("fit", FitFindings.WiresDoNotFit, asked);
         }
 
+        CheckMetal(scope);
         CheckVolume(scope, fill, asked.Gaps);
         var (mixed, needed) = CheckKits(scope, fill, asked.Gaps);
         return plan with { Fill = fill, MixedM3 = mixed, NeededM3 = needed };
@@ -43,8 +44,21 @@ internal static class VolumeChecks
         }
 
         var worst = found.Count == 0 ? Severity.Note : found.Max(finding => finding.Severity);
-        scope.Write("fit", worst switch { Severity.Stop => CheckOutcome.Fail, Severity.Unknown => CheckOutcome.Undetermined, _ => CheckOutcome.Pass }, FitFindings.WiresDoNotFit,
+        scope.Write("fit", CheckScope.OutcomeOf(worst), FitFindings.WiresDoNotFit,
             missing: [.. found.Where(finding => finding.Severity == Severity.Unknown).Select(finding => finding.Pointer)]);
+    }
+
+    private static void CheckMetal(AuditScope scope)
+    {
+        var metal = scope.Input.Socket.Metal;
+        var unfit = EndFit.AgainstMetal(metal, "/socket");
+        if (unfit is not null)
+        {
+            scope.Findings.Add(unfit);
+        }
+
+        scope.Judge("socket-metal", unfit?.Severity, BoundFindings.SocketMetalUnfit,
+            scope.Ask().Told(StatedFact.Of(AuditPointers.SocketMetal, "what the socket is made of", metal, isNeeded: false)).Gaps);
     }
 
     private static void CheckVolume(AuditScope scope, BasketFill? fill, IReadOnlyList<Gap> gaps)
@@ -61,7 +75,7 @@ internal static class VolumeChecks
             }
             else
             {
-                scope.Judge("volume", false, AuditFindings.VolumeOff, [.. gaps, .. asked.Gaps], found);
+                scope.Judge("volume", null, AuditFindings.VolumeOff, [.. gaps, .. asked.Gaps], found);
             }
 
             return;
@@ -75,7 +89,7 @@ internal static class VolumeChecks
             scope.Find(AuditFindings.VolumeOff, AuditPointers.Volume, found, limit, [AuditPointers.Rope, AuditPointers.Basket], words: [new("low", least), new("high", most)]);
         }
 
-        scope.Judge("volume", isOff, AuditFindings.VolumeOff, [.. gaps, .. asked.Gaps], found, limit);
+        scope.Judge("volume", isOff ? Severity.Caution : null, AuditFindings.VolumeOff, [.. gaps, .. asked.Gaps], found, limit);
     }
 
     private static (double? MixedM3, double? NeededM3) CheckKits(AuditScope scope, BasketFill? fill, IReadOnlyList<Gap> gaps)
@@ -96,12 +110,13 @@ internal static class VolumeChecks
         Measure? found = mixed is { } gave ? Measure.Volume(gave) : null;
         var (isTooLittle, isShort) = (mixed is { } given && least is { } must && Judged.IsBelow(given, must), mixed is { } all && needed is { } need && Judged.IsBelow(all, need));
         Measure? limit = isTooLittle ? Measure.Volume(least!.Value) : needed is { } planned ? Measure.Volume(planned) : null;
-        if (isShort)
+        Severity? against = isTooLittle ? Severity.Stop : isShort ? Severity.Caution : null;
+        if (against is { } weight)
         {
-            scope.Find(AuditFindings.KitsShort, AuditPointers.Kits, found, limit, [AuditPointers.Baskets], isTooLittle ? Severity.Stop : Severity.Caution);
+            scope.Find(AuditFindings.KitsShort, AuditPointers.Kits, found, limit, [AuditPointers.Baskets], weight);
         }
 
-        scope.Judge("kits", isShort, AuditFindings.KitsShort, [.. gaps, .. asked.Gaps], found, limit);
+        scope.Judge("kits", against, AuditFindings.KitsShort, [.. gaps, .. asked.Gaps], found, limit);
         return (mixed, needed);
     }
 }

@@ -29,11 +29,17 @@ internal static class HardnessCheck
 
     /// <summary>Writes both checks and finds what was read too low or at another place than the lip.</summary>
     /// <param name="scope">Takes checks and findings.</param>
-    /// <param name="least">What the sheet asks for.</param>
+    /// <param name="least">What the sheet asks for; null where it has no number, and a reading is a trace, no more.</param>
     /// <param name="read">What was read.</param>
     /// <param name="at">The member that gives it.</param>
-    /// <returns>The fact behind it, for the room to ask for where it isn't stated.</returns>
-    public static StatedFact Check(CheckScope scope, SheetHardness least, HardnessReading read, string at)
+    /// <returns>The fact behind it, for the room to ask for where it isn't stated; null where the sheet has no number.</returns>
+    public static StatedFact? Check(CheckScope scope, SheetHardness? least, HardnessReading read, string at)
+    {
+        CheckPlace(scope, read, at);
+        return least is null ? null : CheckNumber(scope, least, read, at);
+    }
+
+    private static StatedFact CheckNumber(CheckScope scope, SheetHardness least, HardnessReading read, string at)
     {
         var fact = Fact(least, read, at);
         var (found, minimum) = (read.Value is { } value ? Measure.Count(value) : (Measure?)null, Measure.Count(least.Minimum));
@@ -51,17 +57,22 @@ internal static class HardnessCheck
             }
         }
 
-        if (read.Value is not null)
+        return fact;
+    }
+
+    private static void CheckPlace(CheckScope scope, HardnessReading read, string at)
+    {
+        if (read.Value is null)
         {
-            var elsewhere = read.ReadAt == HardnessPlace.Lip ? null : HardnessFindings.NotAtLip;
-            scope.Weigh("hardness-place", elsewhere, HardnessFindings.NotAtLip);
-            if (elsewhere is not null)
-            {
-                scope.Find(elsewhere, at + "/readAt");
-            }
+            return;
         }
 
-        return fact;
+        var elsewhere = read.ReadAt == HardnessPlace.Lip ? null : HardnessFindings.NotAtLip;
+        scope.Weigh("hardness-place", elsewhere, HardnessFindings.NotAtLip);
+        if (elsewhere is not null)
+        {
+            scope.Find(elsewhere, at + "/readAt");
+        }
     }
 
     private static StatedFact Fact(SheetHardness least, HardnessReading read, string at) =>

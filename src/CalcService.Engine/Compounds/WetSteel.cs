@@ -6,8 +6,8 @@ namespace CalcService.Engine.Compounds;
 /// <summary>Where water settles, and whether all steel stays far enough above it.</summary>
 /// <param name="DewPointK">Over water.</param>
 /// <param name="FrostPointK">Over ice, where the dew point lies below 0 °C.</param>
-/// <param name="IsDry">Whether all steel keeps its distance.</param>
-internal sealed record DewCheck(double DewPointK, double? FrostPointK, bool IsDry);
+/// <param name="Against">What stands against the coldest steel; null where all of it keeps its distance.</param>
+internal sealed record DewCheck(double DewPointK, double? FrostPointK, FindingDefinition? Against);
 
 /// <summary>Steel against the dew point of the air, the same in every room.</summary>
 internal static class WetSteel
@@ -25,21 +25,23 @@ internal static class WetSteel
         double? frostPoint = dewPoint < DewPoint.ZeroCelsiusK ? DewPoint.OverIceK(air.K, humidity, scope.Trace) : null;
         var point = frostPoint ?? dewPoint;
         var near = steel.Where(reading => Judged.IsBelow(reading.K, point + margin.Si)).OrderBy(reading => reading.K).ToArray();
+        FindingDefinition? against = null;
         if (near.Length > 0)
         {
             var coldest = near[0];
+            against = Judged.IsAbove(coldest.K, point) ? SteelFindings.SteelNearDewPoint : SteelFindings.SteelAtDewPoint;
             string[] related = [.. near.Skip(1).Select(reading => reading.Pointer), air.Pointer, humidityAt];
             FindingWord[] words = [new("reading", coldest.Name), new("point", frostPoint is null ? "dew point" : "frost point")];
-            if (Judged.IsAbove(coldest.K, point))
+            if (against == SteelFindings.SteelNearDewPoint)
             {
-                scope.Find(SteelFindings.SteelNearDewPoint, coldest.Pointer, Measure.TemperatureDifference(coldest.K - point), margin.Value, related, words: words);
+                scope.Find(against, coldest.Pointer, Measure.TemperatureDifference(coldest.K - point), margin.Value, related, words: words);
             }
             else
             {
-                scope.Find(SteelFindings.SteelAtDewPoint, coldest.Pointer, Measure.Temperature(coldest.K), Measure.Temperature(point), related, words: words);
+                scope.Find(against, coldest.Pointer, Measure.Temperature(coldest.K), Measure.Temperature(point), related, words: words);
             }
         }
 
-        return new(dewPoint, frostPoint, near.Length == 0);
+        return new(dewPoint, frostPoint, against);
     }
 }

@@ -26,14 +26,19 @@ internal abstract record CheckScope(Budget Budget) : RoomScope(Budget)
         Checks.Add(new(id, outcome, measured, limit, source ?? rule.Source, missing ?? [], rule.Code));
 
     /// <summary>
-    /// A check that comes out as heavy as what stands against it: only a stop fails, since no row may forbid what the decision allows. What asks
-    /// for care or lacks a fact leaves it open.
+    /// How a check comes out by the weight of what stands against it: only a stop fails, since no row may forbid what the decision allows. What
+    /// asks for care or lacks a fact leaves it open.
     /// </summary>
-    public void Weigh(string id, FindingDefinition? against, FindingDefinition rule, Measure? measured = null, Measure? limit = null, IReadOnlyList<string>? missing = null)
+    public static CheckOutcome OutcomeOf(Severity? against) => against switch
     {
-        var outcome = against is null ? CheckOutcome.Pass : against.Severities[0] == Severity.Stop ? CheckOutcome.Fail : CheckOutcome.Undetermined;
-        Write(id, outcome, against ?? rule, measured, limit, missing: missing);
-    }
+        null or Severity.Note => CheckOutcome.Pass,
+        Severity.Stop => CheckOutcome.Fail,
+        _ => CheckOutcome.Undetermined,
+    };
+
+    /// <summary>A check against which one finding stands, or none.</summary>
+    public void Weigh(string id, FindingDefinition? against, FindingDefinition rule, Measure? measured = null, Measure? limit = null, IReadOnlyList<string>? missing = null) =>
+        Write(id, OutcomeOf(against?.Severities[0]), against ?? rule, measured, limit, missing: missing);
 
     /// <summary>A check that is of no use here.</summary>
     public void Skip(string id, FindingDefinition rule, Measure? measured = null) => Write(id, CheckOutcome.NotApplicable, rule, measured);
@@ -67,7 +72,7 @@ internal abstract record CheckScope(Budget Budget) : RoomScope(Budget)
             Find(rule, pointer, words: words);
         }
 
-        Write(id, fact == true ? CheckOutcome.Fail : CheckOutcome.Pass, rule);
+        Weigh(id, fact == true ? rule : null, rule);
     }
 
     /// <summary>A number that has to stay within its limit. Above it fails even where something else is missing: missing never softens a stop.</summary>
@@ -79,21 +84,21 @@ internal abstract record CheckScope(Budget Budget) : RoomScope(Budget)
             Find(rule, pointer, measured, limit, source: source);
         }
 
-        Judge(id, above, rule, gaps, measured, limit, source);
+        Judge(id, above ? rule.Severities[0] : null, rule, gaps, measured, limit, source);
     }
 
-    /// <summary>A check that fails by what is there, stays open by what is missing, and else passes: missing never softens a failure.</summary>
-    public void Judge(string id, bool fails, FindingDefinition rule, IReadOnlyCollection<Gap> gaps, Measure? measured = null, Measure? limit = null, Source? source = null)
+    /// <summary>A check that comes out by what is there and stays open by what is missing: missing never softens a stop.</summary>
+    public void Judge(string id, Severity? against, FindingDefinition rule, IReadOnlyCollection<Gap> gaps, Measure? measured = null, Measure? limit = null, Source? source = null)
     {
         var isOpen = IsOpen(id, rule, gaps, measured, limit, source);
-        if (fails)
+        if (against == Severity.Stop)
         {
             Checks.RemoveAll(check => check.Id == id);
         }
 
-        if (fails || !isOpen)
+        if (against == Severity.Stop || !isOpen)
         {
-            Write(id, fails ? CheckOutcome.Fail : CheckOutcome.Pass, rule, measured, limit, source, [.. gaps.Select(gap => gap.Pointer).Distinct(StringComparer.Ordinal)]);
+            Write(id, OutcomeOf(against), rule, measured, limit, source, [.. gaps.Select(gap => gap.Pointer).Distinct(StringComparer.Ordinal)]);
         }
     }
 }

@@ -45,6 +45,24 @@ public static class StatedFacts
         "Look, measure or ask, and send each of them before the work goes on.",
         new("no permission on facts that nobody stated", "docs/facts.md", Provenance.Basis.Derived));
 
+    /// <summary>Facts that nobody stated, and without which an answer goes by something less than them.</summary>
+    public static FindingDefinition Taken { get; } = Caution("facts-taken", Actor.Office,
+        "A fact that a stop rule reads is not stated: the answer goes by a drawing, by an estimate, or past that rule.",
+        "Not stated: {what}.",
+        "Measure, look it up or ask, and send each of them, so that the rule is held against the fact itself.",
+        NotStated.Source);
+
+    /// <summary>Finds those that the answer does without, as one finding; nothing where all are stated.</summary>
+    internal static void CheckTaken(this RoomScope scope, IEnumerable<(string Pointer, string What, bool IsStated)> facts)
+    {
+        var missing = facts.Where(fact => !fact.IsStated).ToArray();
+        if (missing.Length > 0)
+        {
+            scope.Find(Taken, missing[0].Pointer, related: [.. missing.Skip(1).Select(fact => fact.Pointer)],
+                words: new FindingWord("what", string.Join(", ", missing.Select(fact => fact.What))));
+        }
+    }
+
     /// <summary>Finds those that are not stated; nothing where all are.</summary>
     internal static void CheckStated(this RoomScope scope, Purpose purpose, IEnumerable<StatedFact> facts)
     {

@@ -39,9 +39,24 @@ internal static class DutyChecks
             }
         }
 
+        scope.CheckTaken(Ratings(duty, socket));
         var from = factor is null ? null : factor.Rule is null ? "request" : "ruleSet";
         var working = new WorkingLoad(factor?.Value, from, efficiency, limit, duty.LoadN, null);
         return working with { ProofLoadN = ProofLoad(scope, working, rule?.ProofFactor, rope.BreakingForceN) };
+    }
+
+    /// <summary>A load that somebody means for a socket has to be held against its maker's word.</summary>
+    private static IEnumerable<(string Pointer, string What, bool IsStated)> Ratings(MatchDuty duty, MatchSocket socket)
+    {
+        if (duty.LoadN is not null)
+        {
+            yield return (MatchPointers.SocketRating, "the rated load of the socket", socket.RatedLoadN is not null);
+        }
+
+        if (duty.ProofLoadN is not null)
+        {
+            yield return (MatchPointers.ProofRating, "the proof load that the socket's maker allows", socket.ProofRatingN is not null);
+        }
     }
 
     private static double Efficiency(MatchScope scope, MatchDuty duty)

@@ -20,7 +20,7 @@ public static partial class MatchingFindings
         FitFindings.Stainless, FitFindings.SocketWeaker, FitFindings.BasketShort, FitFindings.ConeAngleUnusual,
         FitFindings.GeometryFromMemory, FitFindings.UsedRope, FitFindings.PlasticFilled, BroomFindings.LeftInBroom, BroomFindings.CleanerForbidden,
         LoadFindings.RatedLoadMissing, LoadFindings.ProofBelowRule, LoadFindings.ProofAboveRating, LoadFindings.ProofAboveShare, LoadFindings.ProofBreaks,
-        BoundFindings.RopeOutsideRange, BoundFindings.SocketMetalUnfit, .. BoundFindings.OfRopeAndBasket, .. MineFindings.All,
+        BoundFindings.RopeOutsideRange, BoundFindings.SocketMetalUnfit, StatedFacts.Taken, .. BoundFindings.OfRopeAndBasket, .. MineFindings.All,
     ];
 
     // Getters, not fields: nobody says in which order the parts of a class set their fields.

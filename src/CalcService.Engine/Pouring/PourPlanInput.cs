@@ -71,19 +71,6 @@ public sealed record PourConditions
 /// <summary>Limits for the vapour that the request brings along, parts by volume.</summary>
 public sealed record OwnAirLimits(double? ShortTerm, double? TimeWeighted, string? From);
 
-/// <summary>When a dose goes into the mix.</summary>
-public enum DoseMoment
-{
-    /// <summary>Somebody was asked and doesn't know.</summary>
-    Unknown,
-
-    /// <summary>Into the resin, stirred in before the hardener.</summary>
-    BeforeHardener,
-
-    /// <summary>After the hardener.</summary>
-    AfterHardener,
-}
-
 /// <summary>The dose that the crew means to give.</summary>
 public sealed record IntendedDose(int? PerKit, DoseMoment? Added);
 

@@ -1,6 +1,5 @@
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
-using CalcService.Engine.Provenance;
 using static CalcService.Engine.Findings.FindingKinds;
 
 namespace CalcService.Engine.Pouring;
@@ -27,9 +26,5 @@ public static partial class PouringFindings
 
     public static FindingDefinition DoseAboveMaximum => DoseFindings.DoseAboveMaximum;
 
-    public static FindingDefinition DoseAfterHardener { get; } = Stop("dose-after-hardener", Actor.Crew,
-        "The dose goes into the resin and is stirred in before the hardener. Peroxide and accelerator together undiluted react violently.",
-        "The dose is meant to go in after the hardener.",
-        "Stir the dose into the resin first. Throw a mix away that got it too late.",
-        new("peroxide and accelerator react with each other", "docs/pour-plans.md", Basis.Derived));
+    public static FindingDefinition DoseAfterHardener => DoseFindings.DoseAfterHardener;
 }

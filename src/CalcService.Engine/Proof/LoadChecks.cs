@@ -47,9 +47,9 @@ internal static class LoadChecks
         CheckRating(scope, highestN);
         CheckRope(scope, highestN, breakingN);
         CheckCure(scope);
-        if (scope.Input.Compound.Hardness is { } least)
+        if (HardnessCheck.Check(scope, scope.Input.Compound.Hardness, scope.Input.Hardness, ProofPointers.Hardness) is { } asked)
         {
-            scope.Ask(HardnessCheck.Check(scope, least, scope.Input.Hardness, ProofPointers.Hardness));
+            scope.Ask(asked);
         }
 
         CheckZone(scope);
@@ -129,7 +129,7 @@ internal static class LoadChecks
             return;
         }
 
-        scope.Write(Id, zone == Fact.Yes ? CheckOutcome.Pass : CheckOutcome.Fail, ProofFindings.ZoneOpen);
+        scope.Weigh(Id, zone == Fact.No ? ProofFindings.ZoneOpen : null, ProofFindings.ZoneOpen);
         if (zone == Fact.No)
         {
             scope.Find(ProofFindings.ZoneOpen, ProofPointers.Zone);

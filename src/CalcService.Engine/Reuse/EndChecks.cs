@@ -96,14 +96,9 @@ internal static class EndChecks
             return;
         }
 
-        var outcome = worst?.Severity switch
-        {
-            null or Severity.Note => CheckOutcome.Pass,
-            Severity.Unknown => CheckOutcome.Undetermined,
-            _ => CheckOutcome.Fail,
-        };
+        var outcome = CheckScope.OutcomeOf(worst?.Severity);
         scope.Write(id, outcome, worst?.Definition ?? rule, worst?.Measured ?? Length(measuredM), worst?.Limit ?? Length(limitM),
-            missing: outcome == CheckOutcome.Undetermined ? Missing(worst!) : []);
+            missing: worst?.Severity == Severity.Unknown ? Missing(worst) : []);
     }
 
     /// <summary>Where something isn't said all members are missing; else the one to look at again.</summary>

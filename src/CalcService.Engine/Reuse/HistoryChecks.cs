@@ -139,7 +139,7 @@ internal static class HistoryChecks
             scope.Find(ReuseFindings.Warmed, ReusePointers.Temperature, found, warm);
         }
 
-        scope.Write("removal-warmth", isWarm ? CheckOutcome.Fail : CheckOutcome.Pass, ReuseFindings.Warmed, found, warm);
+        scope.Weigh("removal-warmth", isWarm ? ReuseFindings.Warmed : null, ReuseFindings.Warmed, found, warm);
     }
 
     private static Gap Unsaid(string pointer, string what) => new(ReuseFindings.HistoryMissing, pointer, what);

@@ -109,7 +109,7 @@ internal static class InspectionChecks
 
         if (!scope.IsOpen("indications", ReuseFindings.RoundedIndication, gaps))
         {
-            scope.Write("indications", rounded.Length > 0 ? CheckOutcome.Fail : CheckOutcome.Pass, ReuseFindings.RoundedIndication);
+            scope.Weigh("indications", rounded.Length > 0 ? ReuseFindings.RoundedIndication : null, ReuseFindings.RoundedIndication);
         }
     }
 
@@ -130,6 +130,6 @@ internal static class InspectionChecks
             scope.Find(ReuseFindings.InspectionOld, ReusePointers.InspectedOn, age, most);
         }
 
-        scope.Write(id, isOld ? CheckOutcome.Fail : CheckOutcome.Pass, ReuseFindings.InspectionOld, age, most);
+        scope.Weigh(id, isOld ? ReuseFindings.InspectionOld : null, ReuseFindings.InspectionOld, age, most);
     }
 }

@@ -27,12 +27,12 @@ internal static class LoadChecks
         }
 
         CheckBail(scope);
-        var remaining = RemainingN(scope, strength, strength.AsMeasured, scope.Trace);
-        // What is left is at most what was read, and that at most what the maker made: a socket too weak by either fails whatever is missing.
-        var left = remaining ?? RemainingN(scope, strength, strength.AsRead, Trace.None) ?? socket.BreakingForceN;
+        var least = RemainingN(scope, strength, strength.AsMeasured, scope.Trace);
+        // Too weak by what was read is a stop; by how far the readings may be off, nobody knows. Where a size is missing the maker's force bounds it.
+        var left = RemainingN(scope, strength, strength.AsRead, Trace.None) ?? socket.BreakingForceN;
         var isWeaker = EndChecks.Check(scope, wear, rope, left).Any(finding => finding.Definition == FitFindings.SocketWeaker);
-        CheckRope(scope, rope, left, isWeaker);
-        return remaining;
+        CheckRope(scope, rope, left, least, isWeaker);
+        return least;
     }
 
     private static void CheckBail(ReuseScope scope)
@@ -58,7 +58,7 @@ internal static class LoadChecks
         return StrengthFormulas.RemainingStrengthN(breaking, before.AtRated, after.AtRated, trace);
     }
 
-    private static void CheckRope(ReuseScope scope, RopeFacts? rope, double? left, bool isWeaker)
+    private static void CheckRope(ReuseScope scope, RopeFacts? rope, double? left, double? least, bool isWeaker)
     {
         const string Id = "rope-strength";
         if (rope is null)
@@ -81,6 +81,12 @@ internal static class LoadChecks
         {
             scope.Find(ReuseFindings.BreakingForceMissing, ReusePointers.BreakingForce);
             missing.Add(ReusePointers.BreakingForce);
+        }
+
+        if (!isWeaker && least is { } worst && rope.BreakingForceN is { } breaking && !Judged.IsAbove(worst, breaking))
+        {
+            scope.Find(ReuseFindings.MayBeWeaker, ReusePointers.Measured("uncertainty"), Force(worst), Force(breaking), [ReusePointers.RopeStrength]);
+            missing.Add(ReusePointers.Measured("uncertainty"));
         }
 
         scope.Write(Id, isWeaker ? CheckOutcome.Fail : missing.Count > 0 ? CheckOutcome.Undetermined : CheckOutcome.Pass,

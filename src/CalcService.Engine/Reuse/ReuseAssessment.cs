@@ -27,6 +27,7 @@ public static class ReuseAssessment
         var strength = StrengthChecks.Check(scope, wear, loads, rope);
         var remaining = LoadChecks.Check(scope, wear, loads, strength, rope);
 
+        scope.CheckTaken(ReuseStated.Facts(scope, rope));
         scope.ListMissing();
         var disposition = (Disposition)scope.Findings.Decide(IsOnTheSocket);
         if (disposition < Disposition.ReuseAfterWork && scope.Findings.Decide(IsOnThePin) > Decision.Proceed)
@@ -59,7 +60,8 @@ public static class ReuseAssessment
     /// Whether a finding is on the socket itself, and not on what it is meant for: a sound socket is not set aside because this rope
     /// is too strong for it.
     /// </summary>
-    private static bool IsOnTheSocket(Finding finding) => !IsOnThePin(finding) && !ReuseFindings.OfTheUse.Contains(finding.Definition);
+    private static bool IsOnTheSocket(Finding finding) =>
+        !IsOnThePin(finding) && !ReuseStated.IsOfTheUse(finding) && !ReuseFindings.OfTheUse.Contains(finding.Definition);
 
     /// <summary>Whether a new pin mends it: no load until then, and yet a socket.</summary>
     private static bool IsOnThePin(Finding finding) => finding.Definition == ReuseFindings.PinYields;

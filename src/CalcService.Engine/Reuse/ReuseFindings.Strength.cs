@@ -8,7 +8,7 @@ namespace CalcService.Engine.Reuse;
 public static partial class ReuseFindings
 {
     private static IReadOnlyList<FindingDefinition> Strength =>
-        [YieldsAtProof, PinYields, HighlyStressed, PinSteelAssumed, BailNotComputed, IntendedAboveRating, RopeStrengthUnknown, BreakingForceMissing];
+        [YieldsAtProof, PinYields, HighlyStressed, PinSteelAssumed, BailNotComputed, IntendedAboveRating, RopeStrengthUnknown, BreakingForceMissing, MayBeWeaker];
 
     public static FindingDefinition YieldsAtProof { get; } = Define("yields-at-proof-load", Actor.Lead, [Severity.Stop, Severity.Unknown],
         "With what is left of it, a part of the socket yields under the proof load. Where that rests on a steel that was only assumed, the steel has to be known first.",
@@ -49,6 +49,11 @@ public static partial class ReuseFindings
         "A socket is chosen to be stronger than its rope; this socket's breaking force isn't known.",
         "The breaking force of the socket is not given.",
         "Take it from the socket maker's table.");
+
+    public static FindingDefinition MayBeWeaker { get; } = Unknown("remaining-strength-unsure", Actor.Inspector,
+        "By its sizes as read the worn socket is stronger than the rope, and by as much as they may be off it isn't. Nobody knows which.",
+        "The socket may have no more than {measured} left; the rope breaks at {limit}.",
+        "Measure again with a finer instrument, and give its uncertainty.");
 
     public static FindingDefinition RopeStrengthUnknown { get; } = Unknown("intended-rope-strength-missing", Actor.Inspector,
         "A socket is chosen to be stronger than its rope; this rope's breaking force isn't known.",

@@ -17,7 +17,7 @@ public static partial class ReuseFindings
     private static IReadOnlyList<FindingDefinition> Shared =>
     [
         LoadFindings.RatedLoadMissing, LoadFindings.ProofAboveRating, BoundFindings.NoCone, BoundFindings.BasketTooShort,
-        BoundFindings.SocketMetalUnfit, .. OfTheRope,
+        BoundFindings.SocketMetalUnfit, StatedFacts.Taken, .. OfTheRope,
     ];
 
     private static IReadOnlyList<FindingDefinition> OfTheRope =>
@@ -29,7 +29,7 @@ public static partial class ReuseFindings
 
     /// <summary>Those on what the socket is meant for. They decide, and leave the socket itself what it is.</summary>
     internal static IReadOnlyList<FindingDefinition> OfTheUse =>
-        [.. OfTheRope, LoadFindings.ProofAboveRating, IntendedAboveRating, RopeStrengthUnknown, BreakingForceMissing];
+        [.. OfTheRope, LoadFindings.ProofAboveRating, IntendedAboveRating, RopeStrengthUnknown, BreakingForceMissing, MayBeWeaker];
 
     /// <summary>Those that only list what nobody said: one of a kind, with everything that is missing in it.</summary>
     internal static IReadOnlyList<FindingDefinition> OfLists =>

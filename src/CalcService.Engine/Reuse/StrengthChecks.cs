@@ -108,7 +108,8 @@ internal static class StrengthChecks
             scope.Find(ReuseFindings.HighlyStressed, pointer, Measure.Fraction(part.AtRated), limit, words: new FindingWord("what", Names[id]));
         }
 
-        scope.Write(name, guess is not null ? CheckOutcome.Undetermined : yields || stressed ? CheckOutcome.Fail : CheckOutcome.Pass,
+        var against = guess is not null ? Severity.Unknown : yields ? Severity.Stop : stressed ? Severity.Caution : (Severity?)null;
+        scope.Write(name, CheckScope.OutcomeOf(against),
             yields && isPin && guess is null ? ReuseFindings.PinYields
                 : stressed && !yields ? ReuseFindings.HighlyStressed : ReuseFindings.YieldsAtProof,
             Measure.Fraction(part.Worst), limit, missing: guess is null ? [] : [guess]);

@@ -72,18 +72,24 @@ public sealed partial record EndFit
         }
     }
 
+    /// <summary>What stands against a socket of this metal, whatever rope it is for; null where nothing does or nobody said.</summary>
+    public static Finding? AgainstMetal(SocketMetal? metal, string socketAt)
+    {
+        (Severity Weight, string Name)? unfit = metal switch
+        {
+            SocketMetal.GreyIron => (Severity.Stop, "grey cast iron"),
+            SocketMetal.DuctileIron => (Severity.Unknown, "ductile or malleable iron"),
+            SocketMetal.Other => (Severity.Unknown, "another metal than steel"),
+            _ => null,
+        };
+        return unfit is var (weight, name) ? new(BoundFindings.SocketMetalUnfit, weight, socketAt + "/material/kind") { Words = [new("metal", name)] } : null;
+    }
+
     private void CheckSocketItself()
     {
-        if (Metal is SocketMetal.GreyIron)
+        if (AgainstMetal(Metal, SocketAt) is { } unfit)
         {
-            Find(new(BoundFindings.SocketMetalUnfit, Severity.Stop, SocketAt + "/material/kind") { Words = [new("metal", "grey cast iron")] });
-        }
-        else if (Metal is SocketMetal.DuctileIron or SocketMetal.Other)
-        {
-            Find(new(BoundFindings.SocketMetalUnfit, Severity.Unknown, SocketAt + "/material/kind")
-            {
-                Words = [new("metal", Metal == SocketMetal.DuctileIron ? "ductile or malleable iron" : "another metal than steel")],
-            });
+            Find(unfit);
         }
 
         if (RopeRange is { } range && (Judged.IsBelow(Rope.DiameterM, range.MinimumM) || Judged.IsAbove(Rope.DiameterM, range.MaximumM)))

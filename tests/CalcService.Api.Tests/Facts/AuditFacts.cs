@@ -54,6 +54,23 @@ internal static class AuditFacts
             UnknownAsked = "record-fact-missing",
         },
         new("/mix/dosesPerKit", "2", Stop, "dose-contradicts-sheet", Unknown, null, "record-fact-missing") { Quote = Care },
+        new("/mix/doseAdded", "\"afterHardener\"", Stop, "dose-after-hardener", Care, Unknown, "record-trail-missing")
+        {
+            When = ", where a dose was given",
+            Given =
+            [
+                ("/compound/sheet/doses/0/perKit", "1"), ("/compound/sheet/gelTimes/0/doses", "1"), ("/compound/sheet/gelTimes/1/doses", "1"),
+                ("/mix/dosesPerKit", "1"),
+            ],
+            Quote = Care,
+            UnknownAsked = "record-fact-missing",
+        },
+        new("/conditions/ignitionSource", "\"yes\"", Care, "poured-near-ignition", Proceed, Proceed, "ignition-source-not-recorded"),
+        new("/socket/material/kind", "\"greyIron\"", Stop, "socket-metal-unfit", Care, Unknown, "record-trail-missing")
+        {
+            Quote = Care,
+            UnknownAsked = "record-fact-missing",
+        },
         new("/mix/baskets", "5", Stop, "kits-short", Care, null, "record-trail-missing") { Quote = Care },
         new("/rope/certificate/breakingForce",
             """{"value": 330, "unit": "kN"}""",

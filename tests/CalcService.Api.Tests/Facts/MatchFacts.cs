@@ -23,9 +23,13 @@ internal static class MatchFacts
         new("/socket/breakingForce",
             """{"value": 200, "unit": "kN"}""",
             Stop, "socket-weaker-than-rope", Unknown, null, "socket-strength-unknown"),
-        new("/socket/ratedLoad", """{"value": 20, "unit": "kN"}""", Stop, "load-above-socket-rating", Proceed, null, null),
-        new("/socket/proofRating", """{"value": 20, "unit": "kN"}""", Stop, "proof-above-socket-rating", Proceed, null, null)
+        new("/socket/ratedLoad", """{"value": 20, "unit": "kN"}""", Stop, "load-above-socket-rating", Care, null, "facts-taken")
         {
+            When = ", where a load is meant",
+        },
+        new("/socket/proofRating", """{"value": 20, "unit": "kN"}""", Stop, "proof-above-socket-rating", Care, null, "facts-taken")
+        {
+            When = ", where a proof load is meant",
             Given = [("/duty/proofLoad", """{"value": 50, "unit": "kN"}""")],
         },
         new("/socket/material/kind", "\"greyIron\"", Stop, "socket-metal-unfit", Proceed, Proceed, null)

@@ -40,7 +40,7 @@ internal static class ReuseFacts
             Given = [("/inspection/indications", """[{"place": "pin"}]""")],
             AskedAt = "/inspection/indications/0",
         },
-        new("/inspection/places", """["basket"]""", Unknown, "crack-search-missing", Proceed, null, null)
+        new("/inspection/places", """["basket"]""", Unknown, "crack-search-missing", Care, null, "facts-taken")
         {
             When = " (all of the socket, where nobody says)",
         },
@@ -89,12 +89,12 @@ internal static class ReuseFacts
         new("/socket/measured/pitDepth",
             """{"value": 0.9, "unit": "mm"}""",
             Stop, "pits-deep", Unknown, null, "wear-measurement-missing"),
-        new("/socket/measured/earWidth", """{"value": 77, "unit": "mm"}""", Stop, "ear-narrow", Proceed, null, null)
+        new("/socket/measured/earWidth", """{"value": 77, "unit": "mm"}""", Stop, "ear-narrow", Care, null, "facts-taken")
         {
             When = " (as drawn, where nobody measured)",
             Given = [("/limits/earWidthLoss", """{"value": 2, "unit": "%"}""")],
         },
-        new("/socket/measured/earEndDistance", """{"value": 38, "unit": "mm"}""", Stop, "ear-end-worn", Proceed, null, null)
+        new("/socket/measured/earEndDistance", """{"value": 38, "unit": "mm"}""", Stop, "ear-end-worn", Care, null, "facts-taken")
         {
             When = " (as drawn, where nobody measured)",
             Given = [("/limits/earEndDistanceLoss", """{"value": 2, "unit": "%"}""")],
@@ -108,7 +108,7 @@ internal static class ReuseFacts
         new("/socket/ratedLoad",
             """{"value": 40, "unit": "kN"}""",
             Stop, "intended-load-above-rating", Unknown, null, "rated-load-missing"),
-        new("/socket/proofRating", """{"value": 50, "unit": "kN"}""", Stop, "proof-above-socket-rating", Proceed, null, null),
+        new("/socket/proofRating", """{"value": 50, "unit": "kN"}""", Stop, "proof-above-socket-rating", Care, null, "facts-taken"),
         new("/intended/rope/certificate/breakingForce",
             """{"value": 340, "unit": "kN"}""",
             Stop, "socket-weaker-than-rope", Unknown, null, "intended-rope-strength-missing")
@@ -118,7 +118,7 @@ internal static class ReuseFacts
         },
         new("/intended/rope/certificate/breakingForce",
             """{"value": 340, "unit": "kN"}""",
-            Stop, "socket-weaker-than-rope", Proceed, null, null)
+            Stop, "socket-weaker-than-rope", Care, null, "facts-taken")
         {
             When = " elsewhere",
         },

@@ -32,8 +32,13 @@ public sealed partial class PageExampleTests(Service service, ServedPages pages)
             Assert.Equal((code, example.Severity), ((string?)example.Finding["code"], (string?)example.Finding["severity"]));
             Assert.Equal(Decisions[findings.Max(finding => Array.IndexOf(Severities, (string?)finding!["severity"]))], reply.Decision);
             Assert.Equal(example.Decision, reply.Decision);
+            // No row forbids what the decision allows.
+            Assert.True(reply.Decision == Decisions[^1] || !Failed(reply.Json).Any(), string.Join(", ", Failed(reply.Json)));
         }
     }
+
+    private static IEnumerable<string> Failed(JsonNode answer) => ((answer["result"] as JsonObject)?["checks"] as JsonArray ?? [])
+        .Where(check => (string?)check!["outcome"] == "fail").Select(check => (string)check!["id"]!);
 
     [Fact]
     public async Task Finding_of_a_page_points_to_members_that_a_request_can_have()

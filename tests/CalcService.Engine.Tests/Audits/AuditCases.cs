@@ -3,6 +3,7 @@ using CalcService.Engine.Compounds;
 using CalcService.Engine.Cones;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Releases;
+using CalcService.Engine.Sockets;
 using CalcService.Engine.Tests.Curing;
 using CalcService.Engine.Tests.Findings;
 using static CalcService.Engine.Tests.Audits.GoodRecord;
@@ -62,6 +63,14 @@ public static class AuditCases
         // Four baskets of up to 79 cm³ and a tenth more need 347 cm³, five of at least 70 cm³ can't be full with 300.
         new("kits-short", Severity.Caution, "/mix/kits", "kits", Mixed(mix => mix with { Baskets = 4 })),
         new("kits-short", Severity.Stop, "/mix/kits", "kits", Mixed(mix => mix with { Baskets = 5 })),
+        new("dose-after-hardener", Severity.Stop, "/mix/doseAdded", "dose-moment", Mixed(mix => mix with { DoseAdded = DoseMoment.AfterHardener })),
+        new("poured-near-ignition", Severity.Caution, "/conditions/ignitionSource", "ignition-source", Read(read => read with { IgnitionSource = Fact.Yes })),
+        new("ignition-source-not-recorded", Severity.Note, "/conditions/ignitionSource", "", Read(read => read with { IgnitionSource = Fact.Unknown })),
+        new("socket-metal-unfit", Severity.Stop, "/socket/material/kind", "socket-metal", Socketed(socket => socket with { Metal = SocketMetal.GreyIron })),
+        // Whatever else of the end isn't known.
+        new("socket-metal-unfit", Severity.Stop, "/socket/material/kind", "socket-metal", Socketed(socket => socket with { Metal = SocketMetal.GreyIron, Basket = null }),
+            "record-fact-missing"),
+        new("socket-metal-unfit", Severity.Unknown, "/socket/material/kind", "socket-metal", Socketed(socket => socket with { Metal = SocketMetal.DuctileIron })),
         new("rope-does-not-enter", Severity.Stop, "/socket/basket/smallEndDiameter", "fit", input => input with { Rope = input.Rope! with { MeasuredDiameterM = .023 } }, "rope-thick"),
         new("fit-depends-on-tolerance", Severity.Caution, "/socket/basket/tolerance", "", input => input with { Rope = input.Rope! with { MeasuredDiameterM = .0226 } }, "rope-thick"),
         new("socket-weaker-than-rope", Severity.Stop, "/socket/breakingForce", "fit", Socketed(socket => socket with { BreakingForceN = 252e3 })),
@@ -78,7 +87,7 @@ public static class AuditCases
         // Air of 20 °C and 95 % has its dew point at 19.2 °C.
         new("steel-near-dew-point", Severity.Caution, "/conditions/steelTemperature", "dew-point", Read(read => read with { RelativeHumidity = .95 })),
         new("steel-at-dew-point", Severity.Stop, "/conditions/steelTemperature", "dew-point", Read(read => read with { RelativeHumidity = 1 })),
-        new("dose-contradicts-sheet", Severity.Stop, "/mix/dosesPerKit", "dose", Mixed(mix => mix with { DosesPerKit = 2 }), "loaded-before-cured", "poured-beyond-pot-life"),
+        new("dose-contradicts-sheet", Severity.Stop, "/mix/dosesPerKit", "dose", Mixed(mix => mix with { DosesPerKit = 2, DoseAdded = DoseMoment.BeforeHardener }), "loaded-before-cured", "poured-beyond-pot-life"),
         new("record-times-contradict", Severity.Unknown, "/times/mixedAt", "time-order", At(times => times with { PreparedAt = After(5) })),
         new("record-times-contradict", Severity.Unknown, "/times/mixedAt", "time-order", At(times => times with { ReadAt = After(5) })),
         new("record-times-contradict", Severity.Unknown, "/times/proofAt", "time-order", At(times => times with { ReleasedAt = After(160) })),
@@ -96,7 +105,7 @@ public static class AuditCases
         // Seen gelled in its vessel after 20 min: three quarters of that were good.
         new("poured-beyond-pot-life", Severity.Stop, "/times/pouredAt", "pot-life", input => At(times => times with { PouredAt = After(16), GelAt = After(20) })(input) with { GelSeenIn = GelPlace.Vessel },
             "gel-seen-in-cup"),
-        new("dose-above-maximum", Severity.Stop, "/mix/dosesPerKit", "dose", input => Mixed(mix => mix with { DosesPerKit = 2 })(Sheeted(sheet => sheet with { MaximumDoses = 1 })(input)),
+        new("dose-above-maximum", Severity.Stop, "/mix/dosesPerKit", "dose", input => Mixed(mix => mix with { DosesPerKit = 2, DoseAdded = DoseMoment.BeforeHardener })(Sheeted(sheet => sheet with { MaximumDoses = 1 })(input)),
             "dose-contradicts-sheet", "loaded-before-cured", "poured-beyond-pot-life"),
         // 24 min were expected; out of family beyond a factor of exp(3·√(.10² + .05²)) = 1.4.
         new("gel-out-of-family", Severity.Caution, "/times/gelAt", "gel", At(times => times with { GelAt = After(35), StillSoftAt = After(33), MovedAt = After(60), ReleasedAt = After(200), ProofAt = After(210) })),

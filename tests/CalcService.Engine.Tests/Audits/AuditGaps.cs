@@ -1,6 +1,7 @@
 using CalcService.Engine.Audits;
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
+using CalcService.Engine.Sockets;
 using static CalcService.Engine.Tests.Audits.GoodRecord;
 
 namespace CalcService.Engine.Tests.Audits;
@@ -23,6 +24,9 @@ public static class AuditGaps
         Missing("/mix/kits/0/expiresOn", "lot-dates", Kit(lot => lot with { ExpiresOn = null })),
         Missing("/mix/kits/0/hardenerExpiresOn", "lot-dates", Kit(lot => lot with { ExpiresOn = null, ResinExpiresOn = new(2027, 1, 1) })),
         Missing("/mix/dosesPerKit", "dose", Mixed(mix => mix with { DosesPerKit = null })),
+        Missing("/socket/material/kind", "socket-metal", Socketed(socket => socket with { Metal = SocketMetal.Unknown })),
+        new(Fact, Severity.Unknown, "/mix/doseAdded", "dose-moment", Mixed(mix => mix with { DoseAdded = DoseMoment.Unknown, DosesPerKit = 2 }),
+            "dose-contradicts-sheet", "loaded-before-cured", "poured-beyond-pot-life"),
         Missing("/conditions/air", "readings", Read(read => read with { AirSeries = [] })),
         Missing("/conditions/air", "dew-point", Read(read => read with { AirSeries = [] })),
         Missing("/conditions/steelTemperature", "pouring-range", Read(read => read with { SteelK = null })),

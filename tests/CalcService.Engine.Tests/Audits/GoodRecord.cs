@@ -4,6 +4,7 @@ using CalcService.Engine.Cones;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Ropes;
 using CalcService.Engine.Rules;
+using CalcService.Engine.Sockets;
 using CalcService.Engine.Tests.Curing;
 
 namespace CalcService.Engine.Tests.Audits;
@@ -33,7 +34,7 @@ public static class GoodRecord
         Socket = new()
         {
             Id = "SOCK-31", Certificate = "S-1", Basket = new() { SmallEndDiameterM = .023, LargeEndDiameterM = .045, LengthM = .100, ToleranceM = .0005 },
-            OuterAtSmallEndM = .023 * 1.6, OuterAtMouthM = .045 * 1.6, BreakingForceN = 320e3, ProofRatingN = 130e3,
+            OuterAtSmallEndM = .023 * 1.6, OuterAtMouthM = .045 * 1.6, Metal = SocketMetal.CastSteel, BreakingForceN = 320e3, ProofRatingN = 130e3,
         },
         Readings = Air((-.5, 20), (30, 20)),
         Mix = new() { Kits = [Lot], DosesPerKit = 0, Baskets = 3, VolumeM3 = 75.5e-6 },
@@ -94,5 +95,6 @@ public static class GoodRecord
         SteelK = 20 + Zero,
         CompoundK = 20 + Zero,
         RelativeHumidity = .5,
+        IgnitionSource = Fact.No,
     };
 }

@@ -87,7 +87,10 @@ public sealed class ReleaseChainTests
         var hotter = job with { Sheet = job.Sheet with { Reaction = job.Sheet.Reaction! with { HeatJPerKg = job.Sheet.Reaction.HeatJPerKg * more } } };
         var (cool, hot) = (End(job, ThermalModel.Coupled), End(hotter, ThermalModel.Coupled));
         Assert.Equal(cool.Release?.SheetFrom, hot.Release?.SheetFrom);
-        Assert.True(!(hot.Peak?.Kelvins < cool.Peak?.Kelvins - .05), $"{cool.Peak} {hot.Peak}");
+        // A cone is followed until it is cured, the hotter one not as long: what warmer air adds to the other later is no heat of its own.
+        CuredEnd Cooling(VirtualJob of) => End(of with { Air = [of.Air.Append(of.Steel).Append(of.Compound).Min()] }, ThermalModel.Coupled);
+        var (less, most) = (Cooling(job).Peak, Cooling(hotter).Peak);
+        Assert.True(!(most?.Kelvins < less?.Kelvins - .05), $"{less} {most}");
     }, iter: CoupledCount);
 
     [Fact]

@@ -47,7 +47,8 @@ public static class GoodSocket
         Removal = new(RemovalMethod.PressedCold, 20 + Zero),
         Inspection = new()
         {
-            InspectedOn = new(2026, 3, 11), Method = SurfaceMethod.MagneticParticle, Indications = [], VisibleCracks = false,
+            InspectedOn = new(2026, 3, 11), Method = SurfaceMethod.MagneticParticle, Places = [SocketPlace.Basket, SocketPlace.Ears, SocketPlace.PinHoles, SocketPlace.Pin, SocketPlace.Bail],
+            Indications = [], VisibleCracks = false,
             Corrosion = CorrosionState.None, Surface = SurfaceState.Clean,
         },
         Intended = new() { Rope = Rope, RatedLoadN = 50e3, ProofLoadN = 100e3 },

@@ -90,6 +90,11 @@ public static class ReuseCases
 
     private static IEnumerable<ReuseCase> Cautions =>
     [
+        new("facts-taken", Severity.Caution, "/inspection/places", "", Seen(seen => seen with { Places = null })),
+        new("facts-taken", Severity.Caution, "/socket/measured/earWidth", "", Found(found => found with { EarWidthM = null })),
+        new("facts-taken", Severity.Caution, "/socket/measured/earEndDistance", "", Found(found => found with { EarEndDistanceM = null })),
+        new("facts-taken", Severity.Caution, "/socket/proofRating", "", Socket(socket => socket with { ProofRatingN = null })),
+        new("facts-taken", Severity.Caution, "/intended/rope/certificate/breakingForce", "", Roped(rope => rope with { CertifiedBreakingForceN = null })),
         new("socket-warmed", Severity.Caution, "/coneRemoval/maximumTemperature", "removal-warmth", Removed(RemovalMethod.PressedWarm, 201)),
         new("rounded-indication", Severity.Caution, Indications + "/0", "indications", Seen(seen => seen with { Indications = [new(SocketPlace.Basket, IndicationKind.Rounded, .001)] })),
         new("crack-search-old", Severity.Caution, "/inspection/inspectedOn", "crack-search-age", Seen(seen => seen with { InspectedOn = new(2025, 3, 11) })),

@@ -33,6 +33,8 @@ public static class ReuseEndCases
         new("basket-no-cone", Severity.Stop, Drawn, "basket-shape", Sized(.026, .100)),
         new("socket-breaking-force-missing", Severity.Unknown, "/socket/breakingForce", "rope-strength",
             Socket(socket => socket with { BreakingForceN = null })),
+        new("remaining-strength-unsure", Severity.Unknown, "/socket/measured/uncertainty", "rope-strength",
+            input => Socket(socket => socket with { BreakingForceN = 258e3 })(Found(found => found with { UncertaintyM = .0001 })(input))),
         new("socket-metal-unfit", Severity.Stop, "/socket/material/kind", "socket-metal",
             Socket(socket => socket with { Metal = SocketMetal.GreyIron })),
         new("socket-metal-unfit", Severity.Unknown, "/socket/material/kind", "socket-metal",

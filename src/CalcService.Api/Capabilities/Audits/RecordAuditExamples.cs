@@ -31,6 +31,7 @@ public static class RecordAuditExamples
           },
           "outerAtSmallEnd": { "value": 40, "unit": "mm" },
           "outerAtMouth": { "value": 70, "unit": "mm" },
+          "material": { "kind": "castSteel" },
           "breakingForce": { "value": 320, "unit": "kN" },
           "proofRating": { "value": 130, "unit": "kN" }
         }
@@ -48,7 +49,8 @@ public static class RecordAuditExamples
           },
           "steelTemperature": { "value": 14, "unit": "degC" },
           "compoundTemperature": { "value": 18, "unit": "degC" },
-          "relativeHumidity": { "value": 60, "unit": "%" }
+          "relativeHumidity": { "value": 60, "unit": "%" },
+          "ignitionSource": "no"
         }
         """;
 
@@ -124,7 +126,8 @@ public static class RecordAuditExamples
                 "air": { "constant": { "value": 15, "unit": "degC" } },
                 "steelTemperature": { "value": 14, "unit": "degC" },
                 "compoundTemperature": { "value": 18, "unit": "degC" },
-                "relativeHumidity": { "value": 60, "unit": "%" }
+                "relativeHumidity": { "value": 60, "unit": "%" },
+                "ignitionSource": "no"
               },
               "mix": {
                 "kits": [{ "lot": "A-118", "kit": "small", "count": 1, "expiresOn": "2027-01-31", "state": "sealed", "quarantined": "no" }],
@@ -192,7 +195,8 @@ public static class RecordAuditExamples
               "conditions": {
                 "air": { "constant": { "value": 15, "unit": "degC" } },
                 "compoundTemperature": { "value": 18, "unit": "degC" },
-                "relativeHumidity": { "value": 60, "unit": "%" }
+                "relativeHumidity": { "value": 60, "unit": "%" },
+                "ignitionSource": "no"
               },
               "mix": {
                 "kits": [{ "lot": "A-118", "kit": "small", "count": 1, "resinExpiresOn": "2027-01-31" }],

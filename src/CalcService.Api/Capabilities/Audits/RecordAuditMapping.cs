@@ -33,11 +33,13 @@ public static class RecordAuditMapping
             SteelSeries = [.. (request.Conditions?.SteelSeries ?? []).Select(point => new Engine.Compounds.AirPoint(point.At, point.Temperature.Si))],
             CompoundK = request.Conditions?.CompoundTemperature?.Si,
             RelativeHumidity = request.Conditions?.RelativeHumidity?.Si,
+            IgnitionSource = request.Conditions?.IgnitionSource,
         },
         Mix = new()
         {
             Kits = request.Mix?.Kits?.Select(kit => kit.ToEngine()).ToArray(),
             DosesPerKit = request.Mix?.DosesPerKit,
+            DoseAdded = request.Mix?.DoseAdded,
             Baskets = request.Mix?.Baskets,
             VolumeM3 = request.Mix?.Volume?.Si,
         },
@@ -99,6 +101,7 @@ public static class RecordAuditMapping
         Basket = socket.Basket?.ToEngine(),
         OuterAtSmallEndM = socket.OuterAtSmallEnd?.Si,
         OuterAtMouthM = socket.OuterAtMouth?.Si,
+        Metal = socket.Material?.Kind,
         BreakingForceN = socket.BreakingForce?.Si,
         ProofRatingN = socket.ProofRating?.Si,
     };

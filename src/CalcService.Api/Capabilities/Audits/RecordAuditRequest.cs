@@ -101,6 +101,9 @@ public sealed record RecordedSocket
     [Kind(QuantityKind.Length)]
     public Quantity? OuterAtMouth { get; init; }
 
+    /// <summary>What it is made of.</summary>
+    public SocketMaterial? Material { get; init; }
+
     /// <summary>Breaking force, from its maker.</summary>
     [Kind(QuantityKind.Force)]
     public Quantity? BreakingForce { get; init; }
@@ -131,6 +134,9 @@ public sealed record RecordedConditions
     /// <summary>Relative humidity of the air.</summary>
     [Kind(QuantityKind.Fraction)]
     public Quantity? RelativeHumidity { get; init; }
+
+    /// <summary>Whether a flame, spark, hot surface or running engine was near.</summary>
+    public Fact? IgnitionSource { get; init; }
 }
 
 /// <summary>What was mixed.</summary>
@@ -142,6 +148,9 @@ public sealed record RecordedMix
 
     /// <summary>Doses of accelerator in each kit.</summary>
     public int? DosesPerKit { get; init; }
+
+    /// <summary>When the dose went in, where one was given.</summary>
+    public DoseMoment? DoseAdded { get; init; }
 
     /// <summary>Baskets like this one that the mix filled, this one among them.</summary>
     public int? Baskets { get; init; }

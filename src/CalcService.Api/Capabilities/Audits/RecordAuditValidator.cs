@@ -57,6 +57,7 @@ public sealed class RecordedSocketValidator : AbstractValidator<RecordedSocket>
     public RecordedSocketValidator()
     {
         RuleFor(socket => socket.Basket!).SetValidator(new BasketValidator());
+        RuleFor(socket => socket.Material!).SetValidator(new SocketMaterialValidator());
         this.Ranges()
             .Of(socket => socket.OuterAtSmallEnd, 1, 3000, "mm", QuantityKind.Length)
             .Of(socket => socket.OuterAtMouth, 1, 3000, "mm", QuantityKind.Length)

@@ -1,5 +1,6 @@
 using CalcService.Api.Contract;
 using CalcService.Api.Units;
+using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Pouring;
 using CalcService.Engine.Provenance;
@@ -35,7 +36,7 @@ public sealed record PourPlanRequest : ICalculationRequest
     public required IReadOnlyList<PourEnd> Ends { get; init; }
 
     /// <summary>Kits on the shelf. Absent for a quote.</summary>
-    public IReadOnlyList<StockLot>? Stock { get; init; }
+    public IReadOnlyList<Contract.StockLot>? Stock { get; init; }
 
     /// <summary>Who pours.</summary>
     public Crew? Crew { get; init; }

@@ -35,6 +35,8 @@ public static class ReuseAssessmentExamples
           { "fromSmallEnd": { "value": 100, "unit": "mm" }, "diameters": [{ "value": 45.1, "unit": "mm" }, { "value": 45.1, "unit": "mm" }] }
         ],
         "outerDiameter": { "value": 69.8, "unit": "mm" },
+        "earWidth": { "value": 80, "unit": "mm" },
+        "earEndDistance": { "value": 40, "unit": "mm" },
         "pinHoleDiameters": [{ "value": 36.8, "unit": "mm" }, { "value": 36.6, "unit": "mm" }]
         """;
 
@@ -64,7 +66,8 @@ public static class ReuseAssessmentExamples
 
     private const string Searched = """
         "inspectedOn": "2026-03-11",
-        "surfaceMethod": "magneticParticle"
+        "surfaceMethod": "magneticParticle",
+        "places": ["basket", "ears", "pinHoles", "pin"]
         """;
 
     public static IReadOnlyList<RequestExample> All { get; } =

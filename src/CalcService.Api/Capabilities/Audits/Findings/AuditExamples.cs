@@ -57,6 +57,9 @@ internal static class AuditExamples
     private static IEnumerable<FindingExample> Work =>
     [
         new("lot-expired-when-mixed", Severity.Stop, Kit + "/expiresOn", record => record.With(Kit + "/expiresOn", "2026-03-11")),
+        new("dose-after-hardener", Severity.Stop, "/mix/doseAdded", record => record.With("/mix/doseAdded", "afterHardener")),
+        new("poured-near-ignition", Severity.Caution, "/conditions/ignitionSource", record => record.With("/conditions/ignitionSource", "yes")),
+        new("ignition-source-not-recorded", Severity.Note, "/conditions/ignitionSource", record => record.Without("/conditions/ignitionSource")),
         new("lot-unfit-when-mixed", Severity.Stop, Kit + "/state", record => record.With(Kit + "/state", "opened")),
         new("poured-beyond-pot-life", Severity.Stop, Times + "/pouredAt", record => record.With(Times + "/pouredAt", "2026-03-12T08:55:00+01:00")),
         new("poured-beyond-pot-life", Severity.Unknown, Times + "/pouredAt", record => record.With(Times + "/pouredAt", "2026-03-12T08:55:00+01:00")

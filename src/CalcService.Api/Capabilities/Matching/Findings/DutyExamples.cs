@@ -23,6 +23,7 @@ internal static class DutyExamples
         new("load-above-working-limit", Severity.Stop, Load, match => match.With(Load, Quantity(51, "kN"))),
         new("load-above-working-limit", Severity.Unknown, Load, match => match.With(Load, Quantity(51, "kN")).Without(Factor)),
         new("load-above-socket-rating", Severity.Stop, Load, match => match.With(Socket + "/ratedLoad", Quantity(24, "kN"))),
+        new("facts-taken", Severity.Caution, Socket + "/ratedLoad", match => match.Without(Socket + "/ratedLoad")),
         new("proof-below-rule", Severity.Stop, "/duty/proofLoad", match => match.With("/duty/proofLoad", Quantity(10, "kN"))),
         new("rated-load-missing", Severity.Unknown, Load, match => match.With("/duty/proofLoad", Quantity(10, "kN")).Without(Load)),
         new("proof-above-socket-rating", Severity.Stop, "/duty/proofLoad", match => match.With(Socket + "/proofRating", Quantity(45, "kN"))),
