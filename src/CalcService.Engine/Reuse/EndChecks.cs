@@ -41,8 +41,7 @@ internal static class EndChecks
             }
         }
 
-        var enters = found.TrueForAll(one => one.Definition != FitFindings.RopeDoesNotEnter);
-        Finding[] kept = [.. found.Where(one => Counts(one.Definition, intended is not null, enters)).Select(Placed)];
+        Finding[] kept = [.. found.Where(one => intended is not null || IsOfAnyRope(one.Definition)).Select(Placed)];
         foreach (var one in kept)
         {
             scope.Find(one.Definition, one.Pointer, one.Measured, one.Limit, one.Related, one.Severity, one.Source, [.. one.Words]);
@@ -71,10 +70,7 @@ internal static class EndChecks
         yield return drawn with { SmallEndDiameterM = worn.BoreAtM(0), LargeEndDiameterM = worn.BoreAtM(drawn.LengthM) };
     }
 
-    /// <summary>A rope that doesn't enter says nothing about the length of the basket.</summary>
-    private static bool Counts(FindingDefinition finding, bool hasRope, bool enters) =>
-        finding == BoundFindings.BasketTooShort ? hasRope && enters
-            : hasRope || finding == BoundFindings.NoCone || finding == BoundFindings.SocketMetalUnfit;
+    private static bool IsOfAnyRope(FindingDefinition finding) => finding == BoundFindings.NoCone || finding == BoundFindings.SocketMetalUnfit;
 
     /// <summary>Where rope and basket stand in the request of an assessment.</summary>
     private static Finding Placed(Finding finding) => finding with

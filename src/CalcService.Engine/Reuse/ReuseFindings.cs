@@ -16,7 +16,7 @@ public static partial class ReuseFindings
 
     private static IReadOnlyList<FindingDefinition> Shared =>
     [
-        LoadFindings.RatedLoadMissing, LoadFindings.ProofAboveRating, BoundFindings.NoCone, BoundFindings.BasketTooShort,
+        LoadFindings.RatedLoadMissing, LoadFindings.ProofAboveRating, BoundFindings.NoCone,
         BoundFindings.SocketMetalUnfit, StatedFacts.Taken, .. OfTheRope,
     ];
 
@@ -24,7 +24,7 @@ public static partial class ReuseFindings
     [
         FitFindings.SocketWeaker, FitFindings.RopeDoesNotEnter, FitFindings.RopeLoose, FitFindings.WiresDoNotFit,
         FitFindings.FitDependsOnTolerance, FitFindings.RopeIdentityMissing, FitFindings.RopeFactMissing, BoundFindings.StrengthImplausible,
-        BoundFindings.RopeThin,
+        BoundFindings.RopeThin, BoundFindings.RopeThick, BoundFindings.BasketTooShort,
     ];
 
     /// <summary>Those on what the socket is meant for. They decide, and leave the socket itself what it is.</summary>

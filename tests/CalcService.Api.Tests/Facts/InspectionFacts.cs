@@ -5,6 +5,15 @@ namespace CalcService.Api.Tests.Facts;
 /// <summary>The facts behind the stop rules of a service inspection.</summary>
 internal static class InspectionFacts
 {
+    /// <summary>A mine's hoist of which everything is said.</summary>
+    private static readonly (string Pointer, string? Json)[] Mine =
+    [
+        ("/ruleSet", "\"mine-hoist\""),
+        ("/inspection/baselineDiameter", """{"value": 20, "unit": "mm"}"""),
+        ("/inspection/drumTurnsLeft", """{"value": 5, "unit": "1"}"""),
+        ("/attachment", """{"efficiency": {"value": 90, "unit": "%"}, "resinByDesign": "yes"}"""),
+    ];
+
     public static FactTable Table { get; } = new("/v1/service-inspections", "Service inspection", HasPurpose: false,
     [
         new("/inspection/brokenWires",
@@ -74,37 +83,19 @@ internal static class InspectionFacts
             Stop, "diameter-reduced", Unknown, null, "diameter-not-measured")
         {
             When = ", in a mine",
-            Given =
-            [
-                ("/ruleSet", "\"mine-hoist\""),
-                ("/inspection/baselineDiameter", """{"value": 20, "unit": "mm"}"""),
-                ("/inspection/drumTurnsLeft", """{"value": 5, "unit": "1"}"""),
-                ("/attachment", """{"efficiency": {"value": 90, "unit": "%"}, "resinByDesign": "yes"}"""),
-            ],
+            Given = Mine,
         },
         new("/inspection/strengthLoss", """{"value": 11, "unit": "%"}""", Stop, "strength-lost", Proceed, null, null)
         {
             When = ", in a mine, where it was tested",
-            Given =
-            [
-                ("/ruleSet", "\"mine-hoist\""),
-                ("/inspection/baselineDiameter", """{"value": 20, "unit": "mm"}"""),
-                ("/inspection/drumTurnsLeft", """{"value": 5, "unit": "1"}"""),
-                ("/attachment", """{"efficiency": {"value": 90, "unit": "%"}, "resinByDesign": "yes"}"""),
-            ],
+            Given = Mine,
         },
         new("/inspection/drumTurnsLeft",
             """{"value": 2.9, "unit": "1"}""",
             Stop, "drum-turns-few", Unknown, null, "drum-turns-missing")
         {
             When = ", in a mine",
-            Given =
-            [
-                ("/ruleSet", "\"mine-hoist\""),
-                ("/inspection/baselineDiameter", """{"value": 20, "unit": "mm"}"""),
-                ("/inspection/drumTurnsLeft", """{"value": 5, "unit": "1"}"""),
-                ("/attachment", """{"efficiency": {"value": 90, "unit": "%"}, "resinByDesign": "yes"}"""),
-            ],
+            Given = Mine,
         },
         new("/inspection/drumTurnsLeft",
             """{"value": 2.9, "unit": "1"}""",
@@ -126,26 +117,14 @@ internal static class InspectionFacts
         new("/attachment/resinByDesign", "\"no\"", Stop, "mine-medium-not-by-design", Unknown, Unknown, "mine-evidence-missing")
         {
             When = ", in a mine",
-            Given =
-            [
-                ("/ruleSet", "\"mine-hoist\""),
-                ("/inspection/baselineDiameter", """{"value": 20, "unit": "mm"}"""),
-                ("/inspection/drumTurnsLeft", """{"value": 5, "unit": "1"}"""),
-                ("/attachment", """{"efficiency": {"value": 90, "unit": "%"}, "resinByDesign": "yes"}"""),
-            ],
+            Given = Mine,
         },
         new("/attachment/efficiency",
             """{"value": 70, "unit": "%"}""",
             Stop, "mine-attachment-weak", Unknown, null, "mine-evidence-missing")
         {
             When = ", in a mine",
-            Given =
-            [
-                ("/ruleSet", "\"mine-hoist\""),
-                ("/inspection/baselineDiameter", """{"value": 20, "unit": "mm"}"""),
-                ("/inspection/drumTurnsLeft", """{"value": 5, "unit": "1"}"""),
-                ("/attachment", """{"efficiency": {"value": 90, "unit": "%"}, "resinByDesign": "yes"}"""),
-            ],
+            Given = Mine,
         },
     ]);
 }

@@ -68,7 +68,7 @@ public sealed class ReuseAssessmentTests
     public void Decision_is_that_of_the_disposition_unless_the_use_is_worse(Disposition disposition, Decision decision)
     {
         string[] ofTheUse = ["socket-weaker-than-rope", "rope-does-not-enter", "proof-above-socket-rating", "intended-load-above-rating",
-            "intended-rope-strength-missing", "socket-breaking-force-missing", "remaining-strength-unsure", "facts-taken", "rope-loose", "fit-depends-on-tolerance", "wires-do-not-fit",
+            "intended-rope-strength-missing", "socket-breaking-force-missing", "remaining-strength-unsure", "facts-taken", "basket-too-short", "rope-thick", "rope-loose", "fit-depends-on-tolerance", "wires-do-not-fit",
             "breaking-force-implausible", "rope-thin", "rope-identity-missing", "rope-fact-missing",
             // A new pin mends it.
             "pin-yields-at-proof-load"];
@@ -85,7 +85,7 @@ public sealed class ReuseAssessmentTests
     {
         var outcome = Assess(For(use => use with { Rope = use.Rope! with { DiameterM = .026, CertifiedBreakingForceN = 426e3 }, RatedLoadN = 60e3,
             ProofLoadN = 130e3 })(Input));
-        Assert.Equal(["intended-load-above-rating", "socket-weaker-than-rope", "rope-does-not-enter", "proof-above-socket-rating"],
+        Assert.Equal(["intended-load-above-rating", "socket-weaker-than-rope", "rope-does-not-enter", "proof-above-socket-rating", "basket-too-short"],
             outcome.Findings.Select(finding => finding.Definition.Code));
         Assert.Equal((Disposition.Reuse, Decision.DoNotProceed), (outcome.Result.Disposition, outcome.Decision));
         // Strength is judged at what the maker allows.

@@ -26,6 +26,7 @@ public static class ReuseEndCases
         new("breaking-force-implausible", Severity.Unknown, Rope + "/certificate/breakingForce", "rope-fit",
             input => Roped(rope => rope with { CertifiedBreakingForceN = 756e3 })(Socket(socket => socket with { BreakingForceN = 900e3 })(input))),
         new("rope-thin", Severity.Unknown, Rope + "/measuredDiameter", "rope-fit", Roped(rope => rope with { MeasuredDiameterM = .018 })),
+        new("rope-thick", Severity.Unknown, Rope + "/measuredDiameter", "rope-fit", Roped(rope => rope with { MeasuredDiameterM = .0217 })),
         new("rope-identity-missing", Severity.Unknown, Rope + "/core", "rope-fit", Roped(rope => rope with { Core = RopeCore.Unknown })),
         new("rope-fact-missing", Severity.Caution, Rope + "/finish", "rope-fit", Roped(rope => rope with { Finish = WireFinish.Unknown })),
         new("basket-too-short", Severity.Stop, Drawn + "/length", "basket-shape", Sized(.0316, .039)),

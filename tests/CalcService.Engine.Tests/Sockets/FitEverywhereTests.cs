@@ -1,4 +1,5 @@
 using CalcService.Engine.Findings;
+using CalcService.Engine.Reuse;
 using CalcService.Engine.Sockets;
 using CalcService.Engine.Tests.Audits;
 using CalcService.Engine.Tests.Curing;
@@ -6,6 +7,7 @@ using CalcService.Engine.Tests.Findings;
 using CalcService.Engine.Tests.Matching;
 using CalcService.Engine.Tests.Pouring;
 using CalcService.Engine.Tests.Proof;
+using CalcService.Engine.Tests.Reuse;
 using CsCheck;
 
 namespace CalcService.Engine.Tests.Sockets;
@@ -16,33 +18,40 @@ public sealed class FitEverywhereTests
     /// <summary>A room that judges ends.</summary>
     /// <param name="Name">Its name.</param>
     /// <param name="At">Where the end stands in its request.</param>
-    /// <param name="KnowsStrength">Whether it is told the socket's strength.</param>
-    /// <param name="KnowsSocket">Whether it is told the socket's metal and range.</param>
     /// <param name="Judge">What it finds of an end.</param>
-    private sealed record Room(string Name, string At, bool KnowsStrength, bool KnowsSocket, Func<FitEnd, IReadOnlyList<Finding>> Judge);
+    /// <param name="NotTold">Findings on what it isn't told of.</param>
+    private sealed record Room(string Name, string At, Func<FitEnd, IReadOnlyList<Finding>> Judge, params string[] NotTold)
+    {
+        /// <summary>A member of the end in the request of this room.</summary>
+        public string PlaceOf(string pointer) => Name != "reuse" ? At + pointer
+            : pointer.StartsWith("/rope", StringComparison.Ordinal) ? "/intended" + pointer : pointer.Replace("/socket/basket", "/socket/nominal/basket", StringComparison.Ordinal);
+    }
+
+    private const string Strength = "socket-weaker-than-rope", Metal = "socket-metal-unfit", Range = "rope-outside-socket-range";
 
     private static readonly FitEnd Good = new(GoodPour.End("A", 1).Rope, GoodPour.End("A", 1).Basket, 310e3, SocketMetal.CastSteel);
 
     private static readonly Room[] Rooms =
     [
-        new("plan", "/ends/0", true, true, end => GoodPour.Plan(GoodPour.Input with
+        new("plan", "/ends/0", end => GoodPour.Plan(GoodPour.Input with
         {
             Ends = [GoodPour.Input.Ends[0] with { Rope = end.Rope, Basket = end.Basket, SocketBreakingForceN = end.SocketN, Metal = end.Metal, RopeRange = end.Range }],
         }).Findings),
-        new("schedule", "/ends/0", true, true, end => GoodCure.Schedule(GoodCure.Input with
+        new("schedule", "/ends/0", end => GoodCure.Schedule(GoodCure.Input with
         {
             Ends = [GoodCure.Input.Ends[0] with { Rope = end.Rope, Basket = end.Basket, SocketBreakingForceN = end.SocketN, Metal = end.Metal, RopeRange = end.Range }],
         }).Findings),
-        new("match", "", true, true, end => GoodMatch.Match(GoodMatch.Input with
+        new("match", "", end => GoodMatch.Match(GoodMatch.Input with
         {
             Rope = end.Rope, Duty = GoodMatch.Input.Duty! with { TypeTested = null },
             Socket = GoodMatch.Input.Socket with { Basket = end.Basket, BreakingForceN = end.SocketN, Metal = end.Metal, RopeRange = end.Range },
         }).Findings),
-        new("audit", "", true, false, end => GoodRecord.Audit(GoodRecord.Input with
+        new("audit", "", end => GoodRecord.Audit(GoodRecord.Input with
         {
-            Rope = end.Rope, Socket = GoodRecord.Input.Socket with { Basket = end.Basket, BreakingForceN = end.SocketN },
-        }).Findings),
-        new("proof", "", false, false, end => GoodProof.Evaluate(GoodProof.Before with { Rope = end.Rope, Basket = end.Basket }).Findings),
+            Rope = end.Rope, Socket = GoodRecord.Input.Socket with { Basket = end.Basket, BreakingForceN = end.SocketN, Metal = end.Metal },
+        }).Findings, Range),
+        new("proof", "", end => GoodProof.Evaluate(GoodProof.Before with { Rope = end.Rope, Basket = end.Basket }).Findings, Strength, Metal, Range),
+        new("reuse", "", end => GoodSocket.Assess(Unworn(end)).Findings, Range),
     ];
 
     public static TheoryData<int, string> Cases => RoomFindings.Numbered(FitCases.All);
@@ -54,7 +63,7 @@ public sealed class FitEverywhereTests
         var one = FitCases.All[index];
         foreach (var room in Rooms)
         {
-            var found = room.Judge(one.Change(Good)).Any(finding => (finding.Definition.Code, finding.Severity, finding.Pointer) == (one.Code, one.Severity, room.At + one.Pointer));
+            var found = room.Judge(one.Change(Good)).Any(finding => (finding.Definition.Code, finding.Severity, finding.Pointer) == (one.Code, one.Severity, room.PlaceOf(one.Pointer)));
             Assert.True(found == Knows(room, one.Code), $"{room.Name}: {what}");
         }
     }
@@ -92,9 +101,28 @@ public sealed class FitEverywhereTests
         Assert.DoesNotContain("basket-too-short Unknown", Verdict(room, end with { Basket = end.Basket with { IsTypeTested = true } }));
     });
 
-    private static readonly string[] OfTheSocket = ["socket-metal-unfit", "rope-outside-socket-range"];
+    private static bool Knows(Room room, string code) => !room.NotTold.Contains(code);
 
-    private static bool Knows(Room room, string code) => code == "socket-weaker-than-rope" ? room.KnowsStrength : room.KnowsSocket || !OfTheSocket.Contains(code);
+    /// <summary>A used socket at the sizes of its drawing, as strong as new.</summary>
+    private static ReuseInput Unworn(FitEnd end)
+    {
+        var (basket, good) = (end.Basket, GoodSocket.Input.Socket);
+        var drawn = good.Nominal with { Basket = basket, OuterAtSmallEndM = 3 * basket.LargeEndDiameterM, OuterAtMouthM = 3 * basket.LargeEndDiameterM };
+        return GoodSocket.Input with
+        {
+            Intended = GoodSocket.Input.Intended with { Rope = end.Rope },
+            Socket = good with
+            {
+                BreakingForceN = end.SocketN, Metal = end.Metal, Nominal = drawn,
+                Measured = good.Measured with
+                {
+                    Stations = [.. new[] { 0, .5, 1 }.Select(share => new BoreStation(share * basket.LengthM, [basket.DiameterAtM(share), basket.DiameterAtM(share)]))],
+                    OuterAtSmallEndM = drawn.OuterAtSmallEndM, OuterAtMouthM = drawn.OuterAtMouthM, PinDiameterM = drawn.PinDiameterM,
+                    PinHoleDiametersM = [drawn.PinHoleDiameterM!.Value, drawn.PinHoleDiameterM.Value], EarThicknessM = drawn.EarThicknessM, EarGapM = drawn.EarGapM,
+                },
+            },
+        };
+    }
 
     private static string[] Verdict(Room room, FitEnd end) =>
         [.. room.Judge(end).Where(finding => FitCases.All.Any(one => one.Code == finding.Definition.Code)).Select(finding => $"{finding.Definition.Code} {finding.Severity}").Order(StringComparer.Ordinal)];
