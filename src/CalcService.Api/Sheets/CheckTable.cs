@@ -10,7 +10,7 @@ internal static class CheckTable
 
     private static readonly Dictionary<CheckOutcome, string> Outcomes = new()
     {
-        [CheckOutcome.Pass] = "pass", [CheckOutcome.Fail] = "FAIL", [CheckOutcome.NotApplicable] = "does not apply", [CheckOutcome.Undetermined] = "NOT KNOWN",
+        [CheckOutcome.Pass] = "pass", [CheckOutcome.Fail] = "FAIL", [CheckOutcome.NotApplicable] = "does not apply", [CheckOutcome.Undetermined] = "OPEN",
     };
 
     public static void Checks(this SheetHtml page, IReadOnlyList<CheckResult> checks) => page.Add("h2", "Checks").Table(

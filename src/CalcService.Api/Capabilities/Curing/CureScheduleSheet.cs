@@ -28,7 +28,7 @@ public static class CureScheduleSheet
                 ["Compound when mixed", SheetText.Or(request.Conditions.CompoundTemperature), "", "", ""],
             ]);
             page.Add("h2", "Before the load").Table(
-                ["End", "Gel seen at", "Seen in (cup, mouth, cone)", "Hardness at the mouth", "Released by", "Proof load at"],
+                ["End", "Gel seen at", "Seen in (vessel, cup, mouth, cone)", "Hardness at the lip", "Released by", "Proof load at"],
                 answer.Result.Ends.Select(end => new[] { end.Id, "", "", "", "", "" }));
         });
 

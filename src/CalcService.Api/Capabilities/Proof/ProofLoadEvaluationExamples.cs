@@ -58,7 +58,7 @@ public static class ProofLoadEvaluationExamples
               "test": { {{Test}}, {{Cured}} }
             }
             """),
-        new("plan", "The same sling before it is poured: what the work itself makes is asked for again at the test", $$"""
+        new("plan", "A sling before it is poured: what the work itself makes is asked for again at the test", $$"""
             {
               "reference": "SLING-12",
               "purpose": "plan",
