@@ -34,7 +34,7 @@ public sealed class SteelReadingValidator : AbstractValidator<SteelReading>
 
             if (i == 0 && series[0].At <= mixedAt)
             {
-                context.Contradict($"{member}[0].At", mixedAtMember, "The series begins after the mixing; steelTemperature is the reading at it.");
+                context.Contradict($"{member}[0].At", mixedAtMember, "The series has to begin later than the mixing; the reading at the mixing is steelTemperature.");
             }
         }
     }

@@ -6,7 +6,7 @@ namespace CalcService.Engine.Audits;
 /// <content>Findings of gel, cure and release.</content>
 public static partial class AuditFindings
 {
-    private static IReadOnlyList<FindingDefinition> Cure => [MovedEarly, LoadedEarly, CureNotFollowed, AirAssumed];
+    private static IReadOnlyList<FindingDefinition> Cure => [MovedEarly, LoadedEarly, BeforeSeenGel, CureNotFollowed, AirAssumed];
 
     public static FindingDefinition MovedEarly { get; } = Stop("moved-before-gel", Actor.Inspector,
         "The end was moved before its cone had gelled, or before the hold after it that the sheet asks for: the wires are no longer where they were poured.",
@@ -18,6 +18,12 @@ public static partial class AuditFindings
         "The end was released, loaded or put to service before its release. Unknown where that rests on a time read beyond the sheet's rows, and the sheet's own shortest time had passed.",
         "The end was {what} too early: {measured} after mixing, before its release.",
         "Unload it. A competent person decides whether it is proof loaded again or made again.",
+        Record("release"));
+
+    public static FindingDefinition BeforeSeenGel { get; } = Stop("before-seen-gel", Actor.Inspector,
+        "The end was moved or loaded before anybody saw its compound gelled: the wires are no longer where they were poured. It takes no temperature to know.",
+        "The end was {what} before the gel was seen.",
+        "Take the end out of use. A competent person decides; an end that was moved before it gelled is made again.",
         Record("release"));
 
     public static FindingDefinition CureNotFollowed { get; } = Unknown("cure-not-followed", Actor.Inspector,

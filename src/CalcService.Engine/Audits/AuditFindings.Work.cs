@@ -22,11 +22,11 @@ public static partial class AuditFindings
         "Take the end out of use until a competent person has decided; look for other ends from this lot.",
         Record("lots"));
 
-    public static FindingDefinition VolumeOff { get; } = Caution("recorded-volume-off", Actor.Inspector,
-        "The volume that went into the basket doesn't go with basket and rope: too little leaves a void, too much has run out below.",
+    public static FindingDefinition VolumeOff { get; } = Define("recorded-volume-off", Actor.Inspector, [Severity.Caution, Severity.Unknown],
+        "The volume that went into the basket doesn't go with basket and rope: too little leaves a void, too much has run out below. Unknown where it is no matter of measuring: by that record it is no cone.",
         "{measured} went into the basket; {low} to {high} go with basket and rope.",
         "Check sizes and volume of the record; look at mouth and seal of the end.",
-        Rules.VolumeSpread.Source, Rules.VolumeSpread);
+        Rules.VolumeSpread.Source, Rules.VolumeSpread, Rules.VolumeFar);
 
     public static FindingDefinition KitsShort { get; } = Define("kits-short", Actor.Inspector, [Severity.Stop, Severity.Caution],
         "The kits of the mix gave less than the baskets needed. A stop where they can't have been full.",

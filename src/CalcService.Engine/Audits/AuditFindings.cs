@@ -25,7 +25,8 @@ public static partial class AuditFindings
         SteelFindings.SteelNearDewPoint, CompoundFindings.DoseUnknown, CompoundFindings.DoseContradictsSheet, DoseFindings.DoseAboveMaximum, DoseFindings.DoseAfterHardener, CompoundFindings.GelTimeUnknown, CompoundFindings.GelBeforePourEnds, CompoundFindings.PouredLate,
         CompoundFindings.GelTimeFromOnePoint, CompoundFindings.GelOutOfFamily, CompoundFindings.GelSeenInCup, CompoundFindings.GelPlaceUnknown,
         FitFindings.WiresDoNotFit, FitFindings.RopeDoesNotEnter, FitFindings.WireFitUnknown, FitFindings.FitDependsOnTolerance, FitFindings.RopeLoose,
-        FitFindings.SocketWeaker, LoadFindings.ProofAboveRating, LoadFindings.ProofAboveShare, LoadFindings.ProofBreaks, .. ReleaseFindings.All, .. HeatFindings.All, .. BoundFindings.OfRopeAndBasket, BoundFindings.SocketMetalUnfit, .. TestFindings.All,
+        LongAgoFindings.ReadingsOld, LongAgoFindings.BroomDriedLongAgo, LongAgoFindings.SheetOld, FitFindings.HighGrade, FitFindings.Stainless, FitFindings.UsedRope, FitFindings.GeometryFromMemory,
+        FitFindings.SocketWeaker, LoadFindings.ProofBelowRated, LoadFindings.ProofAboveRating, LoadFindings.ProofAboveShare, LoadFindings.ProofBreaks, .. ReleaseFindings.All, .. HeatFindings.All, .. BoundFindings.OfRopeAndBasket, BoundFindings.SocketMetalUnfit, .. TestFindings.All,
     ];
 
     // Getters, not fields: nobody says in which order the parts of a class set their fields.

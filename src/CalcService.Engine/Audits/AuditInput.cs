@@ -48,6 +48,9 @@ public sealed record AuditInput
     public IReadOnlyList<RecordedPerson> People { get; init; } = [];
 
     public RecordedLooks Looks { get; init; } = new();
+
+    /// <summary>Whether a proof load is asked for, or was put on all the same: what the record tells of one is judged, asked for or not.</summary>
+    public bool IsTested => Proof.IsAsked != false || Times.ProofAt is not null || Proof.TellsOfATest || Looks.AfterLoad == LookResult.Fail;
 }
 
 /// <summary>The socket as its papers have it.</summary>
@@ -58,6 +61,9 @@ public sealed record RecordedSocket
     public string? Certificate { get; init; }
 
     public Basket? Basket { get; init; }
+
+    /// <summary>Where its sizes come from.</summary>
+    public SizesFrom SizesFrom { get; init; }
 
     public double? OuterAtSmallEndM { get; init; }
 
@@ -151,6 +157,9 @@ public sealed record RecordedProof
     /// <summary>What it had to be loaded to.</summary>
     public double? AskedN { get; init; }
 
+    /// <summary>The rated load that it is for.</summary>
+    public double? RatedN { get; init; }
+
     public double? LoadN { get; init; }
 
     public double? SeatingM { get; init; }
@@ -164,6 +173,12 @@ public sealed record RecordedProof
     public bool? Creep { get; init; }
 
     public bool? Cracks { get; init; }
+
+    /// <summary>Whether the cone seated on one side.</summary>
+    public bool? Asymmetry { get; init; }
+
+    /// <summary>Whether something is recorded that only a test can show.</summary>
+    public bool TellsOfATest => LoadN is not null || SeatingM is not null || WireSlip == true || Creep == true || Cracks == true || Asymmetry == true;
 }
 
 /// <summary>Somebody who worked on the end.</summary>

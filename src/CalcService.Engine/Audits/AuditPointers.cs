@@ -35,6 +35,7 @@ internal static class AuditPointers
     public const string Hardness = "/hardness";
     public const string HardnessValue = "/hardness/value";
     public const string ProofAsked = "/proof/asked";
+    public const string RatedLoad = "/proof/ratedLoad";
     public const string AskedLoad = "/proof/askedLoad";
     public const string ProofLoad = "/proof/load";
     public const string Seating = "/proof/seating";
@@ -43,6 +44,7 @@ internal static class AuditPointers
     public const string WireSlip = "/proof/wireSlip";
     public const string Creep = "/proof/creepUnderHold";
     public const string Cracks = "/proof/cracks";
+    public const string Asymmetry = "/proof/asymmetry";
     public const string People = "/people";
 
     public static string Time(string member) => "/times/" + member;

@@ -43,7 +43,7 @@ internal static class HeldChecks
         Look(scope, "look-seal", "seal", "the seal at the small end", looks.Seal);
         Look(scope, "look-fill", "fill", "the fill up to the mouth", looks.Fill);
         Look(scope, "look-surface", "surface", "the surface of the cured cone", looks.Surface);
-        if (scope.Input.Proof.IsAsked == false)
+        if (!scope.Input.IsTested)
         {
             scope.Skip("look-after-load", AuditFindings.LookFailed);
         }

@@ -19,16 +19,30 @@ internal static class LotDayChecks
     private static void CheckDates(AuditScope scope, (StockLot Lot, string At)[] lots)
     {
         var asked = scope.Ask().Fact(lots.Length > 0, AuditPointers.Kits, "the kits of the mix by lot").Time(scope.Input.Times.MixedAt, "mixedAt", "when the compound was mixed");
-        var isExpired = false;
+        var (isExpired, isMadeLater) = (false, false);
         foreach (var (lot, at) in lots)
         {
             var dates = new LotDates(lot, scope.Input.Compound.ShelfLifeMonths, withDose: scope.Input.Mix.DosesPerKit is not 0);
             var missing = dates.Missing;
             asked.Fact(missing is null, $"{at}/{missing?.Member ?? "expiresOn"}", $"the last good day of lot {lot.Lot}, {missing?.Part}");
             isExpired |= IsExpired(scope, lot, at, dates);
+            isMadeLater |= IsMadeLater(scope, lot, at);
         }
 
-        scope.Judge("lot-dates", isExpired ? Severity.Stop : null, AuditFindings.LotExpiredWhenMixed, asked.Gaps);
+        scope.Judge("lot-dates", isExpired ? Severity.Stop : isMadeLater ? Severity.Unknown : null, AuditFindings.LotExpiredWhenMixed, asked.Gaps);
+    }
+
+    /// <summary>Two dates that can't both be true.</summary>
+    private static bool IsMadeLater(AuditScope scope, StockLot lot, string at)
+    {
+        var isLater = scope.Input.Times.MixedAt is { } mixed && lot.MadeOn > DateOnly.FromDateTime(mixed.DateTime);
+        if (isLater)
+        {
+            scope.Find(AuditFindings.TimesContradict, at + "/madeOn", related: [AuditPointers.Time("mixedAt")],
+                words: [new("later", "the mixing"), new("earlier", $"the making of lot {lot.Lot}")]);
+        }
+
+        return isLater;
     }
 
     private static bool IsExpired(AuditScope scope, StockLot lot, string at, LotDates dates)

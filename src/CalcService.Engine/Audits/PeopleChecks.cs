@@ -17,7 +17,7 @@ internal static class PeopleChecks
     {
         var people = scope.Input.People;
         var asked = scope.Ask();
-        foreach (var (role, name) in Needed.Where(needed => needed.Role != WorkRole.ProofTester || scope.Input.Proof.IsAsked != false))
+        foreach (var (role, name) in Needed.Where(needed => needed.Role != WorkRole.ProofTester || scope.Input.IsTested))
         {
             asked.Trail(people.Any(person => person.Role == role), AuditPointers.People, name);
         }

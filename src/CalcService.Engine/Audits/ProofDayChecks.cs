@@ -13,7 +13,7 @@ internal static class ProofDayChecks
     {
         var proof = scope.Input.Proof;
         scope.MustHold("proof-asked", AuditFindings.FactMissing, scope.Ask().Fact(proof.IsAsked is not null, AuditPointers.ProofAsked, "whether the end has to be proof loaded"));
-        if (proof.IsAsked == false && proof.LoadN is null)
+        if (!scope.Input.IsTested)
         {
             scope.Skip("proof-load", TestFindings.TestLoadShort);
             scope.Skip("proof-rating", LoadFindings.ProofAboveRating);
@@ -21,6 +21,7 @@ internal static class ProofDayChecks
             scope.Skip("wire-slip", TestFindings.WireSlipped);
             scope.Skip("creep", TestFindings.Creeps);
             scope.Skip("cracks", TestFindings.Cracked);
+            scope.Skip("asymmetry", TestFindings.SeatedAskew);
             scope.Skip("seating", TestFindings.SeatingNotRead);
             return plan;
         }
@@ -31,14 +32,23 @@ internal static class ProofDayChecks
         Look(scope, "wire-slip", proof.WireSlip, AuditPointers.WireSlip, TestFindings.WireSlipped, "whether single wires slipped");
         Look(scope, "creep", proof.Creep, AuditPointers.Creep, TestFindings.Creeps, "whether the cone went on moving under the held load");
         Look(scope, "cracks", proof.Cracks, AuditPointers.Cracks, TestFindings.Cracked, "whether anything cracked");
+        Look(scope, "asymmetry", proof.Asymmetry, AuditPointers.Asymmetry, TestFindings.SeatedAskew, "whether the cone seated straight");
         return SeatingCheck.Check(scope, rope, plan);
     }
 
     private static RecomputedPlan CheckLoad(AuditScope scope, RecordedProof proof, RecomputedPlan plan)
     {
+        if (proof.IsAsked == false)
+        {
+            // Loaded though nobody asked for it: there is nothing that it falls short of.
+            scope.Skip("proof-load", TestFindings.TestLoadShort, Force(proof.LoadN));
+            return plan;
+        }
+
         var asked = scope.Ask()
             .Fact(proof.AskedN is not null, AuditPointers.AskedLoad, "what the end had to be loaded to")
-            .Fact(proof.LoadN is not null, AuditPointers.ProofLoad, "what it was loaded to");
+            .Fact(proof.LoadN is not null, AuditPointers.ProofLoad, "what it was loaded to")
+            .Trail(proof.RatedN is not null, AuditPointers.RatedLoad, "the rated load that the proof load is for");
         var found = Force(proof.LoadN);
         if (proof.AskedN is not { } must)
         {
@@ -47,6 +57,12 @@ internal static class ProofDayChecks
         }
 
         var loads = TestLoads.Of(must, scope.Book.Proof);
+        var little = TestLoads.AgainstRated(must, proof.RatedN);
+        if (little is not null)
+        {
+            scope.Find(little, AuditPointers.AskedLoad, Force(must), Force(proof.RatedN), [AuditPointers.RatedLoad]);
+        }
+
         var (against, limitN) = proof.LoadN is { } loadN ? loads.Judge(loadN) : (null, loads.LeastN);
         var limit = Measure.Force(limitN);
         if (against is not null)
@@ -56,11 +72,11 @@ internal static class ProofDayChecks
 
         if (asked.Gaps.Count > 0)
         {
-            scope.Judge("proof-load", null, TestFindings.TestLoadShort, asked.Gaps, found, limit);
+            scope.Judge("proof-load", against?.Severities[0], TestFindings.TestLoadShort, asked.Gaps, found, limit);
         }
         else
         {
-            scope.Weigh("proof-load", against, TestFindings.TestLoadShort, found, limit);
+            scope.Weigh("proof-load", against ?? little, TestFindings.TestLoadShort, found, limit);
         }
 
         return plan with { LeastTestLoadN = loads.LeastN, MostTestLoadN = loads.MostN };

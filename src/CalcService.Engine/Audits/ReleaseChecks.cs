@@ -8,11 +8,24 @@ namespace CalcService.Engine.Audits;
 /// <summary>Whether the end rested until it had gelled, and was loaded only from its release on.</summary>
 internal static class ReleaseChecks
 {
-    private static (string Id, string Member, string What, string Asked, DateTimeOffset? At)[] Loads(RecordedTimes times) =>
+    /// <summary>What the end has to have its strength for.</summary>
+    /// <param name="Id">Its check.</param>
+    /// <param name="Member">The time that tells of it.</param>
+    /// <param name="What">What was done.</param>
+    /// <param name="Asked">The time in words.</param>
+    /// <param name="At">When, where the record says.</param>
+    private sealed record Event(string Id, string Member, string What, string Asked, DateTimeOffset? At)
+    {
+        public string Pointer => AuditPointers.Time(Member);
+    }
+
+    private static Event Move(RecordedTimes times) => new("moved", "movedAt", "moved", "when the end was first moved", times.MovedAt);
+
+    private static Event[] Loads(RecordedTimes times) =>
     [
-        ("released-cured", "releasedAt", "released", "when the end was released for loading", times.ReleasedAt),
-        ("proof-cured", "proofAt", "proof loaded", "when the end was proof loaded", times.ProofAt),
-        ("service-cured", "inServiceAt", "put to service", "", times.InServiceAt),
+        new("released-cured", "releasedAt", "released", "when the end was released for loading", times.ReleasedAt),
+        new("proof-cured", "proofAt", "proof loaded", "when the end was proof loaded", times.ProofAt),
+        new("service-cured", "inServiceAt", "put to service", "", times.InServiceAt),
     ];
 
     public static RecomputedPlan Check(AuditScope scope, ReleaseTimes release, AuditedGel gel, RecomputedPlan plan)
@@ -27,6 +40,7 @@ internal static class ReleaseChecks
         var gaps = CureDayChecks.Basis(scope).Gaps;
         var early = Loads(input.Times).Select(load => (Load: load, Verdict: CheckLoad(scope, mixedAt, load, release, gaps))).Where(one => one.Verdict != LoadVerdict.Released).ToArray();
         FindEarly(scope, mixedAt, release, early);
+        CheckSeenGel(scope);
         CheckAir(scope);
         return plan with { Gel = gel, UndisturbedUntil = From(mixedAt, release.UndisturbedS), LoadFrom = From(mixedAt, release.LoadS) };
     }
@@ -44,8 +58,35 @@ internal static class ReleaseChecks
                 missing: IsLeftOut(scope, load.Id, load.At) ? [] : missing);
         }
 
+        CheckSeenGel(scope);
         CheckAir(scope);
         return plan;
+    }
+
+    /// <summary>Moved or loaded before anybody saw it gelled: the record itself says so, whatever temperatures it lacks.</summary>
+    private static void CheckSeenGel(AuditScope scope)
+    {
+        var times = scope.Input.Times;
+        if (scope.Input.GelSeenIn is GelPlace.Cup or GelPlace.Vessel)
+        {
+            // It says nothing of the cone but by the law.
+            return;
+        }
+
+        var early = Loads(times).Prepend(Move(times))
+            .Where(one => one.At < times.GelAt && !scope.Checks.Exists(check => check.Id == one.Id && check.Outcome == CheckOutcome.Fail)).ToArray();
+        if (early.Length == 0)
+        {
+            return;
+        }
+
+        scope.Find(AuditFindings.BeforeSeenGel, early[0].Pointer, related: [.. early.Skip(1).Select(one => one.Pointer), AuditPointers.Time("gelAt")],
+            words: new FindingWord("what", string.Join(", ", early.Select(one => one.What))));
+        foreach (var one in early)
+        {
+            scope.Checks.RemoveAll(check => check.Id == one.Id);
+            scope.Write(one.Id, CheckOutcome.Fail, AuditFindings.BeforeSeenGel);
+        }
     }
 
     private static void CheckMove(AuditScope scope, DateTimeOffset mixedAt, ReleaseTimes release)
@@ -67,7 +108,7 @@ internal static class ReleaseChecks
         scope.Judge("moved", isEarly ? Severity.Stop : null, AuditFindings.MovedEarly, CureDayChecks.Basis(scope).Time(moved, "movedAt", "when the end was first moved").Gaps, found, limit);
     }
 
-    private static LoadVerdict CheckLoad(AuditScope scope, DateTimeOffset mixedAt, (string Id, string Member, string What, string Asked, DateTimeOffset? At) load,
+    private static LoadVerdict CheckLoad(AuditScope scope, DateTimeOffset mixedAt, Event load,
         ReleaseTimes release, IReadOnlyList<Gap> gaps)
     {
         if (IsLeftOut(scope, load.Id, load.At))
@@ -98,7 +139,7 @@ internal static class ReleaseChecks
 
     /// <summary>Released, proof loaded and put to service too early is one fact: the first of them, with the others beside it.</summary>
     private static void FindEarly(AuditScope scope, DateTimeOffset mixedAt, ReleaseTimes release,
-        ((string Id, string Member, string What, string Asked, DateTimeOffset? At) Load, LoadVerdict Verdict)[] early)
+        (Event Load, LoadVerdict Verdict)[] early)
     {
         if (early.Length == 0)
         {
@@ -106,8 +147,8 @@ internal static class ReleaseChecks
         }
 
         var (load, verdict) = early.MaxBy(one => one.Verdict);
-        scope.Find(AuditFindings.LoadedEarly, AuditPointers.Time(load.Member), Since(mixedAt, load.At), Since(mixedAt, From(mixedAt, release.LoadS)),
-            [.. early.Select(one => AuditPointers.Time(one.Load.Member)).Where(member => member != AuditPointers.Time(load.Member)), AuditPointers.Time("mixedAt"), AuditPointers.Air],
+        scope.Find(AuditFindings.LoadedEarly, load.Pointer, Since(mixedAt, load.At), Since(mixedAt, From(mixedAt, release.LoadS)),
+            [.. early.Select(one => one.Load.Pointer).Where(at => at != load.Pointer), AuditPointers.Time("mixedAt"), AuditPointers.Air],
             verdict == LoadVerdict.Early ? Severity.Stop : Severity.Unknown, words: new FindingWord("what", string.Join(", ", early.Select(one => one.Load.What))));
     }
 
@@ -125,7 +166,7 @@ internal static class ReleaseChecks
 
     /// <summary>An end that isn't to be proof loaded has no proof, and one that isn't in service yet no service.</summary>
     private static bool IsLeftOut(AuditScope scope, string id, DateTimeOffset? at) =>
-        at is null && (id == "service-cured" || (id == "proof-cured" && scope.Input.Proof.IsAsked == false));
+        at is null && (id == "service-cured" || (id == "proof-cured" && !scope.Input.IsTested));
 
     private static void CheckAir(AuditScope scope)
     {

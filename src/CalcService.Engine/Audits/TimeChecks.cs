@@ -32,6 +32,7 @@ internal static class TimeChecks
         Compare(scope, ("readAt", "the readings", times.ReadAt), order[1], wrong);
         Write(scope, "time-order", AuditFindings.TimesContradict, wrong);
         CheckGelDuringPour(scope, times);
+        CheckLongAgo(scope, times);
         CheckDay(scope, [.. order, ("readAt", "the readings", times.ReadAt)]);
     }
 
@@ -44,7 +45,7 @@ internal static class TimeChecks
             .Time(times.GelAt, "gelAt", "when the compound was seen gelled")
             .Time(times.MovedAt, "movedAt", "when the end was first moved")
             .Time(times.ReleasedAt, "releasedAt", "when the end was released for loading");
-        return scope.Input.Proof.IsAsked == false ? asked : asked.Time(times.ProofAt, "proofAt", "when the end was proof loaded");
+        return !scope.Input.IsTested ? asked : asked.Time(times.ProofAt, "proofAt", "when the end was proof loaded");
     }
 
     private static void Compare(AuditScope scope, (string Member, string What, DateTimeOffset? At) earlier, (string Member, string What, DateTimeOffset? At) later, List<string> wrong)
@@ -72,16 +73,35 @@ internal static class TimeChecks
             missing: [.. new[] { ("gelAt", times.GelAt), ("pouredAt", times.PouredAt) }.Where(one => one.Item2 is null).Select(one => AuditPointers.Time(one.Item1))]);
     }
 
+    /// <summary>As a plan has it.</summary>
+    private static void CheckLongAgo(AuditScope scope, RecordedTimes times)
+    {
+        if (times.MixedAt is not { } mixed)
+        {
+            return;
+        }
+
+        var (at, rules) = (AuditPointers.Time("mixedAt"), scope.Book.Pouring);
+        scope.CheckSheetAge(scope.Input.Compound, DateOnly.FromDateTime(mixed.DateTime), at, rules.SheetAge);
+        if (times.ReadAt is { } read)
+        {
+            scope.CheckReadings(read, AuditPointers.Time("readAt"), mixed, at, rules.ReadingsValidFor.Si);
+        }
+
+        if (times.PreparedAt is { } prepared)
+        {
+            scope.CheckDried(prepared, AuditPointers.Time("preparedAt"), mixed, at, rules.Fit.DriedFor);
+        }
+    }
+
     private static void CheckDay(AuditScope scope, (string Member, string What, DateTimeOffset? At)[] all)
     {
-        var wrong = new List<string>();
-        foreach (var (member, what, at) in all)
+        var after = all.Where(one => one.At is { } moment && DateOnly.FromDateTime(moment.DateTime) > scope.Input.AuditedOn).ToArray();
+        List<string> wrong = [.. after.Select(one => AuditPointers.Time(one.Member))];
+        if (after.Length > 0)
         {
-            if (at is { } moment && DateOnly.FromDateTime(moment.DateTime) > scope.Input.AuditedOn)
-            {
-                wrong.Add(AuditPointers.Time(member));
-                scope.Find(AuditFindings.TimeAfterAudit, AuditPointers.Time(member), related: [AuditPointers.AuditedOn], words: new FindingWord("what", what));
-            }
+            scope.Find(AuditFindings.TimeAfterAudit, wrong[0], related: [.. wrong.Skip(1), AuditPointers.AuditedOn],
+                words: new FindingWord("what", string.Join(", ", after.Select(one => one.What))));
         }
 
         Write(scope, "time-of-audit", AuditFindings.TimeAfterAudit, wrong);

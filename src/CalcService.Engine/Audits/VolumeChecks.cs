@@ -34,8 +34,9 @@ internal static class VolumeChecks
     private static void CheckFit(AuditScope scope, Rope rope, RopeFacts facts, Basket basket)
     {
         var found = new List<Finding>();
-        var fit = new EndFit(rope, facts, basket, "", scope.Book.Pouring, found.Add) { SocketBreakingForceN = scope.Input.Socket.BreakingForceN };
+        var fit = new EndFit(rope, facts, basket, "", scope.Book.Pouring, found.Add) { SocketBreakingForceN = scope.Input.Socket.BreakingForceN, SizesFrom = scope.Input.Socket.SizesFrom };
         fit.Check();
+        fit.CheckCare();
         fit.AskWires(WireSpacing.Of(basket, facts, scope.Trace));
 
         foreach (var finding in found)
@@ -82,14 +83,15 @@ internal static class VolumeChecks
         }
 
         var (least, most) = (Measure.Volume(low * (1 - spread)), Measure.Volume(high * (1 + spread)));
-        var isOff = found is { } seen && (Judged.IsBelow(seen.Si, least.Si) || Judged.IsAbove(seen.Si, most.Si));
         var limit = found?.Si < least.Si ? least : most;
-        if (isOff)
+        bool IsOff(double by) => found is { } seen && (Judged.IsBelow(seen.Si, low * (1 - by)) || Judged.IsAbove(seen.Si, high * (1 + by)));
+        Severity? against = IsOff(scope.Book.Audits.VolumeFar.Si) ? Severity.Unknown : IsOff(spread) ? Severity.Caution : null;
+        if (against is { } weight)
         {
-            scope.Find(AuditFindings.VolumeOff, AuditPointers.Volume, found, limit, [AuditPointers.Rope, AuditPointers.Basket], words: [new("low", least), new("high", most)]);
+            scope.Find(AuditFindings.VolumeOff, AuditPointers.Volume, found, limit, [AuditPointers.Rope, AuditPointers.Basket], weight, words: [new("low", least), new("high", most)]);
         }
 
-        scope.Judge("volume", isOff ? Severity.Caution : null, AuditFindings.VolumeOff, [.. gaps, .. asked.Gaps], found, limit);
+        scope.Judge("volume", against, AuditFindings.VolumeOff, [.. gaps, .. asked.Gaps], found, limit);
     }
 
     private static (double? MixedM3, double? NeededM3) CheckKits(AuditScope scope, BasketFill? fill, IReadOnlyList<Gap> gaps)
@@ -100,7 +102,8 @@ internal static class VolumeChecks
             .Fact(mixed is not null, AuditPointers.Kits, "the kits of the mix by lot")
             .Trail(mix.Baskets is not null, AuditPointers.Baskets, "how many baskets the mix filled");
         var allowance = scope.Book.Pouring.Allowance;
-        double? needed = fill?.HighM3 is { } high && mix.Baskets is { } baskets ? MixFormulas.NeededM3(allowance.Si, baskets * high, 0, scope.Trace) : null;
+        // Without the metal of the rope nobody knows what a basket takes.
+        double? needed = fill is { SteelM3: not null, HighM3: { } high } && mix.Baskets is { } baskets ? MixFormulas.NeededM3(allowance.Si, baskets * high, 0, scope.Trace) : null;
         if (needed is not null)
         {
             scope.Assume("/mix", allowance.Text, allowance.Value, AssumptionOrigin.RuleSet);

@@ -23,6 +23,9 @@ public static class TestFindings
     public static FindingDefinition Creeps { get; } = Stop("creep-under-hold", Actor.Lead,
         "The cone went on moving while the load was held.", "The cone went on moving under the held load.", Out, LetsGo);
 
+    public static FindingDefinition SeatedAskew { get; } = Stop("seated-askew", Actor.Lead,
+        "The cone seated on one side: wires there carry more than their share.", "The cone did not seat straight.", Out, LetsGo);
+
     public static FindingDefinition TestLoadShort { get; } = Stop("test-load-short", Actor.Lead,
         "The test load stayed below what counts as the proof load: nothing is proven.",
         "{measured} was reached; at least {limit} counts.",
@@ -78,7 +81,7 @@ public static class TestFindings
         Model, Matching.Friction.Low, Matching.Friction.High, Matching.ShrinkageShare, Matching.WallRatio, Matching.RadialStiffening, Rules.ShrinkageSpread, Rules.Steps[0], Rules.Steps[1], Rules.Steps[2], Rules.Steps[3]);
 
     internal static IReadOnlyList<FindingDefinition> All =>
-        [WireSlipped, Cracked, Creeps, TestLoadShort, TestLoadOver, SeatingNotRead, SeatingPlaceUnknown, SeatingLittle, SeatingMuch, SeatingContradicts, SeatedThrough, SeatingNotComputed];
+        [WireSlipped, Cracked, Creeps, SeatedAskew, TestLoadShort, TestLoadOver, SeatingNotRead, SeatingPlaceUnknown, SeatingLittle, SeatingMuch, SeatingContradicts, SeatedThrough, SeatingNotComputed];
 
     private static ProofRules Rules => ProofRules2026Dec.Rules;
 

@@ -27,6 +27,10 @@ public readonly record struct TestLoads(double LeastN, double MostN)
     /// <summary>What stands against a proof load that is meant where a rule asks for at least so much.</summary>
     internal static FindingDefinition? AgainstRule(double loadN, double requiredN) => Judged.IsBelow(loadN, requiredN) ? LoadFindings.ProofBelowRule : null;
 
+    /// <summary>What stands against a proof load below the rated load, where no rule set says how much it has to be.</summary>
+    internal static FindingDefinition? AgainstRated(double loadN, double? ratedN) =>
+        ratedN is { } rated && Judged.IsBelow(loadN, rated) ? LoadFindings.ProofBelowRated : null;
+
     /// <summary>What stands against a proof load, meant or read, in a socket with this rating.</summary>
     internal static FindingDefinition? AgainstRating(double loadN, double ratingN) =>
         Judged.IsAbove(loadN, ratingN) ? LoadFindings.ProofAboveRating : null;

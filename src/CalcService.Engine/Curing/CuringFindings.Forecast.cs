@@ -48,11 +48,11 @@ public static partial class CuringFindings
         "It gets colder after mixing. Whoever reckons with the temperature at mixing loads too early.",
         "Reckoned with the {temperature} at mixing, the load would come {measured} too early.",
         "Go by the times of this answer, and by the steel's temperature measured through the night.",
-        Model);
+        Model, Rules.DelayWorthSaying);
 
     public static FindingDefinition SteelHoldsCureBack { get; } = Caution("steel-holds-cure-back", Actor.Crew,
         "Steel colder than the air holds back the cone's skin, which has to carry the load.",
         "Steel at {steel} holds full strength back by {measured} against the air alone.",
         "Warm the socket before the pour, or wait.",
-        Model);
+        Model, Rules.DelayWorthSaying);
 }

@@ -8,9 +8,6 @@ namespace CalcService.Engine.Curing;
 /// <summary>What the temperatures ahead mean for gel and release.</summary>
 internal static class ForecastChecks
 {
-    /// <summary>A delay shorter than the grain of the answer is none.</summary>
-    private const double GrainS = 60;
-
     /// <param name="scope">The schedule.</param>
     /// <param name="kinetics">Gel and cure by the sheet.</param>
     /// <param name="times">Gel along the air.</param>
@@ -119,16 +116,18 @@ internal static class ForecastChecks
     private static void CheckDelays(CureScope scope, CureKinetics kinetics, UniformTimes times, ReleaseTimes release)
     {
         var (steel, compound) = (scope.Input.Conditions.SteelK!.Value, scope.Input.Conditions.CompoundK!.Value);
+        var worthS = scope.Rules.DelayWorthSaying.Si;
         var staying = TemperatureHistory.Constant(times.Air.At(0), 0, scope.Rules.Horizon.Si);
         var byAir = Along(scope, kinetics, staying, release.Slower).LoadS;
         var byReadings = Of(scope, kinetics, CurePath.Uniform(staying, SteelHistory.Of(steel, [], staying.EndS), compound), release.Slower).LoadS;
-        if (release.LoadS - byReadings > GrainS)
+        if (release.LoadS - byReadings > worthS)
         {
             scope.Find(CuringFindings.NightDelaysCure, CurePointers.AirSeries, Measure.Duration(release.LoadS!.Value - byReadings!.Value),
                 words: new FindingWord("temperature", Measure.Temperature(times.Air.At(0))));
         }
 
-        if (steel < times.Air.At(0) && byReadings - byAir > GrainS)
+        // A cone that is followed by its heat is warm from within: how much the steel takes of that its curve shows.
+        if (scope.Input.ThermalModel == ThermalModel.Uniform && steel < times.Air.At(0) && byReadings - byAir > worthS)
         {
             scope.Find(CuringFindings.SteelHoldsCureBack, CurePointers.Steel, Measure.Duration(byReadings!.Value - byAir!.Value), related: [CurePointers.Air],
                 words: new FindingWord("steel", Measure.Temperature(steel)));

@@ -24,7 +24,8 @@ internal static class HistoryChecks
             scope.Find(CompoundFindings.SheetSilent, InspectionPointers.SheetService, words: new FindingWord("what", "service temperatures"));
         }
 
-        var rule = sheet ?? remembered;
+        // Of a resin that nobody names only the lowest range that one was ever made for is known.
+        var rule = sheet ?? (input.Compound is null ? scope.Book.Matching.ServiceHighest : remembered);
         if (input.HighestTemperatureK is not { } hottest)
         {
             scope.Find(InspectionFindings.HeatNotKnown, InspectionPointers.Highest);
@@ -72,8 +73,8 @@ internal static class HistoryChecks
     {
         var (input, rule) = (scope.Input, scope.Rules.ResocketAfter);
         var isPlatform = input.RuleSet == InspectionRules.Platform;
-        // The law speaks of ends that don't run onto a drum. Of a machine that it isn't written for nobody has to say a day.
-        if (input.IsAtDrum == true || (!isPlatform && input.SocketedOn is null))
+        // The law speaks of ends that don't run onto a drum. An interval of another machine's law is no sign of damage.
+        if (input.IsAtDrum == true || !isPlatform)
         {
             scope.Check("resocketing", CheckOutcome.NotApplicable, Severity.Note, rule);
             return null;
@@ -89,17 +90,6 @@ internal static class HistoryChecks
         var due = made.AddMonths((int)rule.Si);
         var age = Measure.Months(WholeMonths(made, input.AssessedOn));
         var overdue = input.AssessedOn > due;
-        if (!isPlatform)
-        {
-            scope.Check("resocketing", overdue ? CheckOutcome.Undetermined : CheckOutcome.Pass, Severity.Unknown, rule, age, age.Si / rule.Si, overdue ? [InspectionPointers.RuleSet] : []);
-            if (overdue)
-            {
-                scope.SayElsewhere(InspectionPointers.SocketedOn, rule, age, ["/assessedOn"]);
-            }
-
-            return null;
-        }
-
         scope.Check("resocketing", overdue ? CheckOutcome.Fail : CheckOutcome.Pass, Severity.Stop, rule, age, age.Si / rule.Si);
         if (overdue)
         {

@@ -60,10 +60,10 @@ public static partial class InspectionFindings
         Source.DataSheet("service"));
 
     public static FindingDefinition HotterThanRemembered { get; } = Unknown("perhaps-overheated", Actor.Inspector,
-        "The end was hotter than resin sockets are remembered to stand, and no sheet says otherwise: nobody knows whether the compound still holds.",
-        "The end has seen {measured}; resin is remembered to stand {limit}.",
+        "The end was hotter than resin sockets are known to stand, and no sheet says otherwise: nobody knows whether the compound still holds. Of a resin that nobody names only the lower range of an older standard is known.",
+        "The end has seen {measured}; without the compound's sheet {limit} is known to be stood.",
         "Leave the end unloaded until the compound's sheet, or its maker, says that it stands this; without either, cut off and socket again.",
-        Rules.RememberedHighest);
+        Rules.RememberedHighest, MatchingRules2026Dec.Rules.ServiceHighest);
 
     public static FindingDefinition ChemicalsNotTold { get; } = Caution("chemicals-not-told", Actor.Office,
         "Oils, solvents, acids or alkalis can attack a set compound.",

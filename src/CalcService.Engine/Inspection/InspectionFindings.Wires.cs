@@ -27,9 +27,9 @@ public static partial class InspectionFindings
         OfTheLimit, [.. Rules.BrokenWires.Select(rule => rule.Limit)]);
 
     public static FindingDefinition WiresNotPlaced { get; } = Unknown("broken-wires-not-placed", Actor.Inspector,
-        "Whether the broken wires reject hangs on where they are, on the lay length or on what the rope does.",
+        "Whether the broken wires reject hangs on where they are, on the lay length, or on what the rope is and does. A lay shorter than 3 diameters or longer than 15 is a slip of units.",
         "Up to {measured} may count: {rule} ({limit}); {document}.",
-        "Say where each broken wire is and in how many strands, and give lay length and function of the rope.",
+        "Say where each broken wire is and in how many strands, and give lay length, construction and function of the rope.",
         [.. Rules.BrokenWires.Select(rule => rule.Limit)]);
 
     public static FindingDefinition LimitElsewhere { get; } = Unknown("limit-of-another-rule-set", Actor.Inspector,

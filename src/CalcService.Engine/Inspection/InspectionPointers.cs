@@ -9,6 +9,7 @@ internal static class InspectionPointers
     public const string Diameter = "/rope/diameter";
     public const string MeasuredDiameter = "/rope/measuredDiameter";
     public const string Function = "/rope/function";
+    public const string Construction = "/rope/construction";
     public const string LayLength = "/rope/layLength";
     public const string Wires = "/inspection/brokenWires";
     public const string Cracks = "/inspection/cracks";

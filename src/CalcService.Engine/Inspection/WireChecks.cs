@@ -1,5 +1,6 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
+using CalcService.Engine.Ropes;
 using CalcService.Engine.Rules;
 
 namespace CalcService.Engine.Inspection;
@@ -40,18 +41,22 @@ internal static class WireChecks
         }
 
         var verdicts = rows.Select(row => Judge(scope, row, wires)).OfType<Verdict>().ToArray();
-        foreach (var question in verdicts.Where(one => one.Missing.Count == 0).GroupBy(one => (one.Row.Question, one.Outcome)))
+        // Wires that reject are one fact, by however many rows.
+        foreach (var outcome in verdicts.Where(one => one.Missing.Count == 0).GroupBy(one => one.Outcome))
         {
-            Say(scope, Strictest(question));
+            Say(scope, Strictest(outcome));
         }
 
         // Where a question is answered by what is certain, what is not placed changes nothing.
         var answered = verdicts.Where(one => one.Missing.Count == 0).Select(one => one.Row.Question).ToHashSet();
         var rejects = verdicts.Any(one => one.Outcome == CheckOutcome.Fail);
-        if (!rejects && wires.Select(group => Wherever(scope, rows, group)).FirstOrDefault(one => one is not null) is { } certain)
+        if (!rejects && (wires.Select(group => Wherever(scope, rows, group)).FirstOrDefault(one => one is not null) ?? WhateverItDoes(scope, wires)) is { } certain)
         {
             rejects = true;
             Say(scope, certain);
+            var limit = certain.Row.Rule.Limit;
+            scope.Checks.RemoveAll(check => check.Id == certain.Row.Rule.Id);
+            scope.Check(certain.Row.Rule.Id, CheckOutcome.Fail, Severity.Stop, limit, Measure.Count(certain.Count), certain.Use);
         }
         else
         {
@@ -69,11 +74,26 @@ internal static class WireChecks
             return null;
         }
 
-        var holding = rows.Where(row => !row.HangsOnFunction && scope.Holds(row.Rule.Limit)).ToArray();
-        var worst = Places.Select(place => holding
-            .Select(row => new Verdict(row, CheckOutcome.Fail, WireCount.Of([group with { Place = place }], row.Rule.Window, scope.Input.Rope).Low, []))
-            .Where(one => !Judged.IsBelow(one.Count, one.Row.Rule.Limit.Si)).ToArray()).ToArray();
-        return worst.Any(verdicts => verdicts.Length == 0) ? null : worst.Select(Strictest).MinBy(one => one.Use);
+        var holding = rows.Where(row => row.HangsOn is null).ToArray();
+        return Mildest(Places.Select(place => Rejecting(scope, holding, [group with { Place = place }])));
+    }
+
+    /// <summary>Wires that reject whatever the rope does: the mildest of those verdicts. Null where they would pass in one function.</summary>
+    private static Verdict? WhateverItDoes(InspectionScope scope, IReadOnlyList<BrokenWires> wires) => scope.Input.Rope.Function != RopeFunction.Unknown ? null
+        : Mildest(WireRow.Functions.Select(function => Rejecting(scope, [.. WireRow.For(scope, function).Where(row => row.HangsOn is null)], wires)));
+
+    /// <summary>What rejects for certain by rows that hold here.</summary>
+    private static Verdict[] Rejecting(InspectionScope scope, IReadOnlyList<WireRow> rows, IReadOnlyList<BrokenWires> wires) =>
+    [
+        .. rows.Where(row => scope.Holds(row.Rule.Limit))
+            .Select(row => new Verdict(row, CheckOutcome.Fail, WireCount.Of(wires, row.Rule.Window, scope.Input.Rope).Low, []))
+            .Where(one => !Judged.IsBelow(one.Count, one.Row.Rule.Limit.Si)),
+    ];
+
+    private static Verdict? Mildest(IEnumerable<Verdict[]> cases)
+    {
+        var all = cases.ToArray();
+        return all.Any(verdicts => verdicts.Length == 0) ? null : all.Select(Strictest).MinBy(one => one.Use);
     }
 
     /// <summary>Writes the check; null where it is passed.</summary>
@@ -87,7 +107,7 @@ internal static class WireChecks
             return null;
         }
 
-        if (Judged.IsBelow(count.Low, limit.Si) || row.HangsOnFunction)
+        if (Judged.IsBelow(count.Low, limit.Si) || row.HangsOn is not null)
         {
             var open = new Verdict(row, CheckOutcome.Undetermined, count.High, Missing(scope, row, wires));
             scope.Check(rule.Id, open.Outcome, Severity.Unknown, limit, Measure.Count(open.Count), open.Use, open.Missing);
@@ -126,9 +146,9 @@ internal static class WireChecks
     private static List<string> Missing(InspectionScope scope, WireRow row, IReadOnlyList<BrokenWires> wires)
     {
         var missing = new List<string>();
-        if (row.HangsOnFunction)
+        if (row.HangsOn is { } member)
         {
-            missing.Add(InspectionPointers.Function);
+            missing.Add(member);
         }
 
         for (var i = 0; i < wires.Count; i++)
@@ -149,7 +169,7 @@ internal static class WireChecks
             }
         }
 
-        if (row.Rule.Window is not (WireWindow.SixDiameters or WireWindow.ThirtyDiameters) && scope.Input.Rope.LayLengthM is null)
+        if (row.Rule.Window is not (WireWindow.SixDiameters or WireWindow.ThirtyDiameters) && scope.Input.Rope.BelievableLayM is null)
         {
             missing.Add(InspectionPointers.LayLength);
         }

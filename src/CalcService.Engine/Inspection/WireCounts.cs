@@ -18,7 +18,7 @@ public readonly record struct WireCount(int Low, int High)
         {
             WireWindow.SixDiameters => (6 * rope.DiameterM, 6 * rope.DiameterM),
             WireWindow.ThirtyDiameters => (30 * rope.DiameterM, 30 * rope.DiameterM),
-            _ => (rope.LayLengthM ?? 0, rope.LayLengthM ?? double.PositiveInfinity),
+            _ => (rope.BelievableLayM ?? 0, rope.BelievableLayM ?? double.PositiveInfinity),
         };
         return window switch
         {

@@ -25,11 +25,12 @@ internal static class DutyChecks
             ? MatchFormulas.WorkingLoadLimitN(breaking, efficiency, by.Value, scope.Trace) : null;
         if (duty.LoadN is { } load)
         {
-            if (limit is { } most && Judged.IsAbove(load, most))
+            // By a factor that is only remembered nobody knows what the rope may carry; its breaking force it never may.
+            var breaks = rope.BreakingForceN is { } force && !Judged.IsBelow(load, force);
+            if (breaks || (limit is { } most && Judged.IsAbove(load, most)))
             {
-                // By a factor that is only remembered nobody knows what the rope may carry.
-                scope.Find(MatchingFindings.LoadAboveLimit, MatchPointers.Load, Measure.Force(load), Measure.Force(most),
-                    [MatchPointers.DesignFactor], factor!.IsFirm ? Severity.Stop : Severity.Unknown, factor.Rule?.Source);
+                scope.Find(MatchingFindings.LoadAboveLimit, MatchPointers.Load, Measure.Force(load), Measure.Force(limit ?? rope.BreakingForceN!.Value),
+                    [MatchPointers.DesignFactor], breaks || factor!.IsFirm ? Severity.Stop : Severity.Unknown, factor?.Rule?.Source);
             }
 
             if (socket.RatedLoadN is { } rated && Judged.IsAbove(load, rated))
@@ -96,6 +97,11 @@ internal static class DutyChecks
             {
                 scope.Find(underRule, MatchPointers.ProofLoad, Measure.Force(proof), Measure.Force(least), [MatchPointers.Load]);
             }
+        }
+
+        if (rule is null && TestLoads.AgainstRated(proof, duty.LoadN) is { } little)
+        {
+            scope.Find(little, MatchPointers.ProofLoad, Measure.Force(proof), Measure.Force(duty.LoadN!.Value), [MatchPointers.Load]);
         }
 
         if (scope.Input.Socket.ProofRatingN is { } rating && TestLoads.AgainstRating(proof, rating) is { } overRating)

@@ -31,10 +31,10 @@ internal static class FactorChecks
             scope.Find(MatchingFindings.DesignFactorBelowLaw, missed.Pointer, Measure.Count(given), limit, [.. related.Except([missed.Pointer])],
                 missed.Severity, source, new("document", source.Document), new("clause", source.Clause), new("why", missed.Why));
         }
-        else if (remembered is not null && Judged.IsBelow(given, remembered.Si))
+        else if ((remembered ?? scope.Rules.FactorLeast) is var least && Judged.IsBelow(given, least.Si))
         {
-            scope.Find(MatchingFindings.DesignFactorBelowRule, MatchPointers.DesignFactor, Measure.Count(given), remembered.Value,
-                [MatchPointers.Use], source: remembered.Source, words: new FindingWord("document", remembered.Source.Document));
+            scope.Find(MatchingFindings.DesignFactorBelowRule, MatchPointers.DesignFactor, Measure.Count(given), least.Value,
+                [MatchPointers.Use], source: least.Source, words: new FindingWord("document", least.Source.Document));
         }
 
         return new(given, null, true);

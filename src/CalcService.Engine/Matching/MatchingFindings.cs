@@ -19,7 +19,7 @@ public static partial class MatchingFindings
         FitFindings.FitDependsOnTolerance, FitFindings.RopeLoose, FitFindings.RopeIdentityMissing, FitFindings.RopeFactMissing, FitFindings.HighGrade,
         FitFindings.Stainless, FitFindings.SocketWeaker, FitFindings.BasketShort, FitFindings.ConeAngleUnusual,
         FitFindings.GeometryFromMemory, FitFindings.UsedRope, FitFindings.PlasticFilled, BroomFindings.LeftInBroom, BroomFindings.CleanerForbidden,
-        LoadFindings.RatedLoadMissing, LoadFindings.ProofBelowRule, LoadFindings.ProofAboveRating, LoadFindings.ProofAboveShare, LoadFindings.ProofBreaks,
+        LoadFindings.RatedLoadMissing, LoadFindings.ProofBelowRule, LoadFindings.ProofBelowRated, LoadFindings.ProofAboveRating, LoadFindings.ProofAboveShare, LoadFindings.ProofBreaks,
         BoundFindings.RopeOutsideRange, BoundFindings.SocketMetalUnfit, StatedFacts.Taken, .. BoundFindings.OfRopeAndBasket, .. MineFindings.All,
     ];
 

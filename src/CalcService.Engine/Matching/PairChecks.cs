@@ -16,10 +16,10 @@ internal static class PairChecks
         var (input, socket) = (scope.Input, scope.Input.Socket);
         var fit = new EndFit(input.Rope, rope, socket.Basket with { IsTypeTested = input.IsTypeTested }, "", scope.Book.Pouring, scope.Findings.Add)
         {
-            SocketBreakingForceN = socket.BreakingForceN, Metal = socket.Metal, RopeRange = socket.RopeRange,
+            SocketBreakingForceN = socket.BreakingForceN, Metal = socket.Metal, RopeRange = socket.RopeRange, SizesFrom = socket.SizesFrom,
         };
         fit.Check();
-        fit.CheckRope();
+        fit.CheckCare();
         fit.Ask(wires.Count > 0 && rope.MetallicAreaM2 is null ? [] : wires);
         fit.CheckProportions();
         AskStrength(scope, rope);
@@ -27,16 +27,6 @@ internal static class PairChecks
         if (wires.Count > 1 && rope.WireDiameterM is { } wire && !Judged.IsAbove(wires[1].CentresM, wire))
         {
             scope.Find(MatchingFindings.WiresCrowded, MatchPointers.Basket, Measure.Length(wires[1].ClearM), related: [MatchPointers.Rope + "/wireCount", MatchPointers.Rope + "/outerWireDiameter"]);
-        }
-
-        if (socket.SizesFrom == SizesFrom.Memory)
-        {
-            scope.Find(FitFindings.GeometryFromMemory, MatchPointers.Basket + "/sizesFrom", related: [MatchPointers.Basket]);
-        }
-
-        if (input.Rope.IsUsed)
-        {
-            scope.Find(FitFindings.UsedRope, MatchPointers.Rope + "/used");
         }
 
         if (socket.Standard is null)

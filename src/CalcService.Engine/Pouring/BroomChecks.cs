@@ -1,3 +1,4 @@
+using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Ropes;
@@ -21,11 +22,6 @@ internal static class BroomChecks
         if (end.HasReleaseAgent)
         {
             scope.Find(PouringFindings.ReleaseAgent, pointer + "/releaseAgent");
-        }
-
-        if (end.Rope.IsUsed)
-        {
-            scope.Find(PouringFindings.UsedRope, pointer + "/rope/used");
         }
 
         CheckOpening(scope, end, pointer);
@@ -89,9 +85,9 @@ internal static class BroomChecks
         {
             scope.Find(PouringFindings.BroomNotDry, pointer + "/driedAt", related: [PourPointers.PourAt]);
         }
-        else if (end.DriedAt is { } dried && (scope.Input.PourAt - dried).TotalSeconds is var since && Judged.IsAbove(since, scope.Rules.Fit.DriedFor.Si))
+        else if (end.DriedAt is { } dried)
         {
-            scope.Find(PouringFindings.BroomDriedLongAgo, pointer + "/driedAt", Measure.Duration(since), scope.Rules.Fit.DriedFor.Value, [PourPointers.PourAt]);
+            scope.CheckDried(dried, pointer + "/driedAt", scope.Input.PourAt, PourPointers.PourAt, scope.Rules.Fit.DriedFor);
         }
     }
 }

@@ -46,11 +46,6 @@ internal static class EndPlanner
 
     private static void CheckBasket(PourScope scope, PourEnd end, string pointer)
     {
-        if (end.SizesFrom == SizesFrom.Memory)
-        {
-            scope.Find(PouringFindings.GeometryFromMemory, pointer + "/socket/basket/sizesFrom", related: [pointer + "/socket/basket"]);
-        }
-
         if (scope.NeedsVent(end))
         {
             scope.Find(PouringFindings.VentSmallBasket, pointer + "/rope/diameter", Measure.Length(end.Rope.DiameterM), scope.Rules.VentUpTo.Value);

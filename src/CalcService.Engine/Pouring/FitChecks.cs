@@ -17,9 +17,10 @@ internal static class FitChecks
             GripLengthM = end.GripLengthM,
             TiltRad = end.TiltRad,
             StraightBelowM = end.StraightBelowM,
+            SizesFrom = end.SizesFrom,
         };
         fit.Check();
-        fit.CheckRope();
+        fit.CheckCare();
         fit.CheckProportions();
         if (!scope.IsQuote)
         {

@@ -1,3 +1,4 @@
+using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Sockets;
@@ -24,11 +25,7 @@ public static partial class PouringFindings
         "Pour later, or dry the broom sooner.",
         new("solvent or water keeps the compound off the wires", "docs/pour-plans.md", Basis.Derived));
 
-    public static FindingDefinition BroomDriedLongAgo { get; } = Caution("broom-dried-long-ago", Actor.Crew,
-        "The broom was cleaned and dried so long before the pour that dust, damp or rust may have settled on the wires.",
-        "The broom was dry {measured} before the pour; at most {limit} is asked for.",
-        "Clean and dry it again right before the pour.",
-        Rules.Fit.DriedFor.Source, Rules.Fit.DriedFor);
+    public static FindingDefinition BroomDriedLongAgo => LongAgoFindings.BroomDriedLongAgo;
 
     public static FindingDefinition BoreNotClean => BroomFindings.BoreNotClean;
 

@@ -20,11 +20,7 @@ public static partial class PouringFindings
 
     public static FindingDefinition ReadingMissing => CompoundFindings.ReadingMissing;
 
-    public static FindingDefinition ReadingsOld { get; } = Caution("readings-old", Actor.Crew,
-        "Readings were taken so long before the pour that they may not hold any more.",
-        "Read {measured} before the pour; a reading holds {limit}.",
-        "Read air, steel, compound and humidity again right before mixing, and plan again.",
-        Rules.ReadingsValidFor.Source, Rules.ReadingsValidFor);
+    public static FindingDefinition ReadingsOld => LongAgoFindings.ReadingsOld;
 
     public static FindingDefinition ReadAgain { get; } = Note("read-again-during-pour", Actor.Crew,
         "The last mix starts after the readings have ceased to hold.",

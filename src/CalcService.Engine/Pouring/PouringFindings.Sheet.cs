@@ -1,6 +1,5 @@
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
-using static CalcService.Engine.Findings.FindingKinds;
 
 namespace CalcService.Engine.Pouring;
 
@@ -16,11 +15,7 @@ public static partial class PouringFindings
 
     public static FindingDefinition Demonstration => CompoundFindings.Demonstration;
 
-    public static FindingDefinition SheetOld { get; } = Caution("sheet-old", Actor.Office,
-        "The data sheet was issued long ago; a newer edition may say otherwise.",
-        "The sheet was issued on {issuedOn}; one older than {limit} is asked for again.",
-        "Ask the compound's maker whether this edition still holds.",
-        Rules.SheetAge.Source, Rules.SheetAge);
+    public static FindingDefinition SheetOld => LongAgoFindings.SheetOld;
 
     public static FindingDefinition DoseContradictsSheet => CompoundFindings.DoseContradictsSheet;
 

@@ -1,4 +1,4 @@
-using CalcService.Engine.Findings;
+using CalcService.Engine.Compounds;
 using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Pouring;
@@ -33,9 +33,9 @@ internal static class ReadingAge
         var read = new[] { (At: conditions.ReadAt ?? scope.Input.PourAt, Pointer: PourPointers.ReadAt) }
             .Concat(scope.Input.Ends.Select((end, i) => (At: end.SocketReadAt ?? DateTimeOffset.MaxValue, Pointer: $"{PourPointers.Ends}/{i}/socket/temperature/readAt")))
             .Where(reading => reading.At < DateTimeOffset.MaxValue).ToArray();
-        foreach (var (at, pointer) in read.Where(reading => Judged.IsAbove((scope.Input.PourAt - reading.At).TotalSeconds, holds)))
+        foreach (var (at, pointer) in read)
         {
-            scope.Find(PouringFindings.ReadingsOld, pointer, Measure.Duration((scope.Input.PourAt - at).TotalSeconds), Measure.Duration(holds), [PourPointers.PourAt]);
+            scope.CheckReadings(at, pointer, scope.Input.PourAt, PourPointers.PourAt, holds);
         }
 
         var until = Instants.After(read.Min(reading => reading.At), holds)?.ToOffset(scope.Input.PourAt.Offset);

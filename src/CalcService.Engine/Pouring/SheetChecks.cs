@@ -1,5 +1,4 @@
 using CalcService.Engine.Compounds;
-using CalcService.Engine.Findings;
 
 namespace CalcService.Engine.Pouring;
 
@@ -19,20 +18,9 @@ internal static class SheetChecks
             scope.SheetSilent(PourPointers.PouringRange, "pouring range");
         }
 
-        CheckAge(scope, sheet);
+        scope.CheckSheetAge(sheet, DateOnly.FromDateTime(scope.Input.PourAt.DateTime), PourPointers.PourAt, scope.Rules.SheetAge);
         CheckOrder(scope, sheet);
         CheckDose(scope, dose);
-    }
-
-    private static void CheckAge(PourScope scope, CompoundSheet sheet)
-    {
-        var limit = scope.Rules.SheetAge.Value!.Value;
-        var today = DateOnly.FromDateTime(scope.Input.PourAt.DateTime);
-        if (sheet.IssuedOn is { } issued && issued < today.AddMonths(-(int)limit.Si))
-        {
-            scope.Find(PouringFindings.SheetOld, PourPointers.IssuedOn, limit: limit, related: [PourPointers.PourAt],
-                words: new FindingWord("issuedOn", LotChecks.Day(issued)));
-        }
     }
 
     private static void CheckOrder(PourScope scope, CompoundSheet sheet)

@@ -12,7 +12,7 @@ internal static class AfterChecks
         var seen = scope.Input.Observations;
         Look(scope, "wire-slip", ProofPointers.Slip, seen.WireSlip, TestFindings.WireSlipped, "whether single wires slipped");
         Look(scope, "cracks", ProofPointers.Cracks, seen.Cracks, TestFindings.Cracked, "whether anything cracked");
-        Look(scope, "asymmetry", ProofPointers.Asymmetry, seen.Asymmetry, ProofFindings.SeatedAskew, "whether the cone seated straight");
+        Look(scope, "asymmetry", ProofPointers.Asymmetry, seen.Asymmetry, TestFindings.SeatedAskew, "whether the cone seated straight");
         Look(scope, "creep", ProofPointers.Creep, seen.CreepUnderHold, TestFindings.Creeps, "whether the cone went on moving under the held load");
         if (scope.Has(StatedFact.Of(ProofPointers.Steps, "which loads were held", steps.Count > 0, isNeeded: true), "test-load",
             TestFindings.TestLoadShort))

@@ -28,6 +28,13 @@ internal static class LoadChecks
         }
 
         var proof = meant!.Value;
+        if (byRule is null && TestLoads.AgainstRated(proof, input.RatedLoadN) is { } little)
+        {
+            scope.Write("proof-load", CheckOutcome.Undetermined, little, Measure.Force(proof), Measure.Force(input.RatedLoadN!.Value), missing: [ProofPointers.ProofLoad]);
+            scope.Find(little, ProofPointers.ProofLoad, Measure.Force(proof), Measure.Force(input.RatedLoadN.Value), [ProofPointers.RatedLoad]);
+            return proof;
+        }
+
         var against = byRule is { } least ? TestLoads.AgainstRule(proof, least) : null;
         scope.Write("proof-load", against is not null ? CheckOutcome.Fail : byRule is null ? CheckOutcome.NotApplicable : CheckOutcome.Pass, LoadFindings.ProofBelowRule, Measure.Force(proof),
             byRule is { } asked ? Measure.Force(asked) : null);
@@ -59,7 +66,7 @@ internal static class LoadChecks
     {
         scope.Write("proof-load", CheckOutcome.Undetermined, LoadFindings.ProofBelowRule,
             meantN is { } meant ? Measure.Force(meant) : null, missing: [missing]);
-        if (scope.Input.Purpose != Purpose.Quote)
+        if (scope.Purpose != Purpose.Quote)
         {
             scope.Find(missing == ProofPointers.RatedLoad ? LoadFindings.RatedLoadMissing : ProofFindings.ProofLoadUnknown, missing,
                 related: missing == ProofPointers.RuleSet ? [ProofPointers.ProofLoad] : []);
@@ -85,17 +92,12 @@ internal static class LoadChecks
 
     private static void CheckRope(ProofScope scope, double? highestN, double? breakingN)
     {
-        if (breakingN is not { } breaking)
-        {
-            if (scope.Input.Purpose != Purpose.Quote)
-            {
-                scope.Find(ProofFindings.BreakingForceMissing, ProofPointers.Certificate);
-            }
-        }
-        else if (highestN is { } high)
+        const string Id = "half-of-breaking-force";
+        var fact = StatedFact.Of(ProofPointers.Certificate, "the breaking force of the rope, or its class and grade", breakingN is not null, isNeeded: true);
+        if (scope.Has(fact, Id, LoadFindings.ProofAboveShare) && breakingN is { } breaking && highestN is { } high)
         {
             var against = TestLoads.CheckRope(scope, high, breaking, scope.Book.Matching, ProofPointers.ProofLoad, ProofPointers.Certificate);
-            scope.Weigh("half-of-breaking-force", against, LoadFindings.ProofAboveShare, Measure.Force(high),
+            scope.Weigh(Id, against, LoadFindings.ProofAboveShare, Measure.Force(high),
                 Measure.Force(TestLoads.ShareN(breaking, scope.Book.Matching)));
         }
     }

@@ -9,19 +9,13 @@ namespace CalcService.Engine.Proof;
 public static partial class ProofFindings
 {
     private static IReadOnlyList<FindingDefinition> Before =>
-        [ProofLoadUnknown, BreakingForceMissing, NotCured, ZoneOpen];
+        [ProofLoadUnknown, NotCured, ZoneOpen];
 
     public static FindingDefinition ProofLoadUnknown { get; } = Unknown("proof-load-unknown", Actor.Lead,
         "Which proof load is asked for is not known: no rule set is named, or it sets none and the request gives none.",
         "The rule set of the proof load, or the proof load itself, is not given.",
         "Name the rule set; for one that sets no proof load give the load that its code asks for.",
         Prudence, [.. LoadFindings.ProofFactors]);
-
-    public static FindingDefinition BreakingForceMissing { get; } = Caution("test-share-unknown", Actor.Lead,
-        "What share of the rope's breaking force the test load is, isn't known.",
-        "The breaking force of the rope is not known.",
-        "Give the certificate, or class and grade of the rope.",
-        ProofShare.Source, ProofShare);
 
     public static FindingDefinition NotCured { get; } = Stop("not-cured-for-proof", Actor.Lead,
         "The test is before the time from which on the cure allows it.",

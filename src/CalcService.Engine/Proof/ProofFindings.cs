@@ -2,7 +2,6 @@ using CalcService.Engine.Compounds;
 using CalcService.Engine.Cones;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
-using CalcService.Engine.Rules.Edition202612;
 using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Proof;
@@ -14,18 +13,20 @@ public static partial class ProofFindings
     public static IReadOnlyList<FindingDefinition> All => Catalogue.All;
 
     private static IReadOnlyList<FindingDefinition> Shared =>
-        [CompoundFindings.Demonstration, LoadFindings.RatedLoadMissing, LoadFindings.ProofBelowRule, LoadFindings.ProofAboveRating, LoadFindings.ProofAboveShare, LoadFindings.ProofBreaks, .. HardnessFindings.All, StatedFacts.NotStated, FitFindings.WiresDoNotFit, FitFindings.RopeDoesNotEnter,
-            FitFindings.FitDependsOnTolerance, FitFindings.RopeLoose, .. BoundFindings.OfRopeAndBasket, .. TestFindings.All];
+    [
+        CompoundFindings.Demonstration, LoadFindings.RatedLoadMissing, LoadFindings.ProofBelowRule, LoadFindings.ProofBelowRated,
+        LoadFindings.ProofAboveRating, LoadFindings.ProofAboveShare, LoadFindings.ProofBreaks, .. HardnessFindings.All, StatedFacts.NotStated,
+        FitFindings.RopeIdentityMissing, FitFindings.RopeFactMissing, FitFindings.WiresDoNotFit, FitFindings.RopeDoesNotEnter,
+        FitFindings.FitDependsOnTolerance, FitFindings.RopeLoose, .. BoundFindings.OfRopeAndBasket, .. TestFindings.All,
+    ];
 
-    // Getters, not fields: nobody says in which order the parts of a class set their fields.
-    private static RuleLimit ProofShare => MatchingRules2026Dec.Rules.ProofShare;
-
+    // A getter, not a field: nobody says in which order the parts of a class set their fields.
     private static Source Prudence => Source.NotGiven("docs/proof-load-evaluations.md");
 
     /// <summary>Its own class, so that it is made when all parts have been.</summary>
     private static class Catalogue
     {
         public static IReadOnlyList<FindingDefinition> All { get; } =
-            [.. new[] { Shared, Before, After }.SelectMany(theme => theme).OrderBy(definition => definition.Code, StringComparer.Ordinal)];
+            [.. new[] { Shared, Before }.SelectMany(theme => theme).OrderBy(definition => definition.Code, StringComparer.Ordinal)];
     }
 }

@@ -26,7 +26,13 @@ public static class ProofLoadEvaluation
         }
 
         var rope = RopeFacts.Of(input.Rope, "/rope", scope.Assumptions, scope.Trace);
-        new EndFit(input.Rope, rope, input.Basket, "", rules.Pouring, scope.Findings.Add).Check();
+        var fit = new EndFit(input.Rope, rope, input.Basket, "", rules.Pouring, scope.Findings.Add);
+        fit.Check();
+        if (scope.Purpose != Purpose.Quote)
+        {
+            fit.AskRope();
+        }
+
         var proof = LoadChecks.ProofLoad(scope);
         var highest = input.Measured is { Count: > 0 } read ? read.Max(step => step.LoadN) : proof;
         LoadChecks.Check(scope, proof is { } meant && highest is { } found ? Math.Max(meant, found) : highest, rope.BreakingForceN);

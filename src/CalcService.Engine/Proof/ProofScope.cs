@@ -8,6 +8,9 @@ internal sealed record ProofScope(ProofInput Input, RuleBook Book, Budget Budget
 {
     private readonly List<StatedFact> _facts = [];
 
+    /// <summary>What was read at the test bed is work that was done, whatever the answer is for.</summary>
+    public Purpose Purpose => Input.Measured is null ? Input.Purpose : Purpose.Pour;
+
     /// <summary>Asks for a fact behind a stop rule; where it isn't stated, its check stays open and false comes back.</summary>
     public bool Has(StatedFact fact, string checkId, FindingDefinition rule)
     {
@@ -24,7 +27,7 @@ internal sealed record ProofScope(ProofInput Input, RuleBook Book, Budget Budget
     public void Ask(StatedFact fact) => _facts.Add(fact);
 
     /// <summary>Says in one finding which of the facts asked for nobody stated.</summary>
-    public void CheckStated() => this.CheckStated(Input.Purpose, _facts);
+    public void CheckStated() => this.CheckStated(Purpose, _facts);
 }
 
 /// <summary>Names of the members that findings of an evaluation point to.</summary>

@@ -10,7 +10,7 @@ public sealed record Source(string Document, string Clause, Basis Basis)
     public static Source DataSheet(string clause) => new("the compound's data sheet", clause, Basis.DataSheet);
 
     /// <summary>Plain prudence, as a page of the documentation says it: what a safety rule needs is asked for.</summary>
-    public static Source NotGiven(string document) => new("a safety rule needs this fact and nobody gave it", document, Basis.Derived);
+    public static Source NotGiven(string document) => new("a safety rule needs this fact", document, Basis.Derived);
 
     /// <summary>A practice of the trade for which no document was found.</summary>
     public static Source CommonPractice { get; } = new("common practice, no source", "", Basis.CommonPractice);

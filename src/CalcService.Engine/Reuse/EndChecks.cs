@@ -37,7 +37,7 @@ internal static class EndChecks
             fit.Check();
             if (intended is not null)
             {
-                fit.AskRope();
+                fit.Ask(WireSpacing.Of(basket, facts!, Trace.None));
             }
         }
 
@@ -48,7 +48,7 @@ internal static class EndChecks
         }
 
         Write(scope, kept, "basket-shape", BoundFindings.NoCone, isOfUse: true);
-        Write(scope, kept, "socket-metal", BoundFindings.SocketMetalUnfit, scope.Socket.Metal is not null and not SocketMetal.Unknown);
+        CheckMetal(scope, kept);
         Write(scope, kept, "rope-entry", FitFindings.RopeDoesNotEnter, intended is not null, rope.OverallDiameterM,
             baskets.Min(basket => basket.SmallEndDiameterM));
         Write(scope, kept, "rope-fit", FitFindings.WiresDoNotFit, intended is not null);
@@ -68,6 +68,16 @@ internal static class EndChecks
         yield return drawn with { SmallEndDiameterM = Math.Min(drawn.SmallEndDiameterM, wear.Stations.Min(one => one.SmallestM)) };
         var worn = StrengthSizes.AsMeasured(scope.Socket, wear);
         yield return drawn with { SmallEndDiameterM = worn.BoreAtM(0), LargeEndDiameterM = worn.BoreAtM(drawn.LengthM) };
+    }
+
+    private static void CheckMetal(ReuseScope scope, IReadOnlyList<Finding> kept)
+    {
+        const string Id = "socket-metal";
+        Gap[] gaps = scope.Socket.Metal == SocketMetal.Unknown ? [new(ReuseFindings.SteelUnknown, ReusePointers.Metal, "what the socket is made of")] : [];
+        if (!scope.IsOpen(Id, BoundFindings.SocketMetalUnfit, gaps))
+        {
+            Write(scope, kept, Id, BoundFindings.SocketMetalUnfit, scope.Socket.Metal is not null);
+        }
     }
 
     private static bool IsOfAnyRope(FindingDefinition finding) => finding == BoundFindings.NoCone || finding == BoundFindings.SocketMetalUnfit;

@@ -89,9 +89,10 @@ internal static class InspectionChecks
             yield return new(ReuseFindings.CrackSearchMissing, ReusePointers.Indications, "nobody reports what it showed");
         }
 
-        if (inspection.Places is { } searched && !searched.Contains(place))
+        if (inspection.Places?.Contains(place) != true)
         {
-            yield return new(ReuseFindings.CrackSearchMissing, ReusePointers.Places, $"some parts were left out, among them the {name}");
+            yield return new(ReuseFindings.CrackSearchMissing, ReusePointers.Places,
+                inspection.Places is null ? "nobody says which parts were searched" : $"some parts were left out, among them the {name}");
         }
     }
 

@@ -1,3 +1,4 @@
+using CalcService.Engine.Cones;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Ropes;
@@ -26,6 +27,7 @@ internal static class LoadChecks
                 LoadFindings.ProofAboveRating.Source, loads.MeantProofN is null ? unrated : []);
         }
 
+        CheckTestLoad(scope, loads.MeantProofN, rope);
         CheckBail(scope);
         var least = RemainingN(scope, strength, strength.AsMeasured, scope.Trace);
         // Too weak by what was read is a stop; by how far the readings may be off, nobody knows. Where a size is missing the maker's force bounds it.
@@ -33,6 +35,20 @@ internal static class LoadChecks
         var isWeaker = EndChecks.Check(scope, wear, rope, left).Any(finding => finding.Definition == FitFindings.SocketWeaker);
         CheckRope(scope, rope, left, least, isWeaker);
         return least;
+    }
+
+    /// <summary>The proof load on the rope, as every room judges it.</summary>
+    private static void CheckTestLoad(ReuseScope scope, double? proofN, RopeFacts? rope)
+    {
+        const string Id = "half-of-breaking-force";
+        if (proofN is not { } proof || rope?.BreakingForceN is not { } breaking)
+        {
+            scope.Skip(Id, LoadFindings.ProofAboveShare, Force(proofN));
+            return;
+        }
+
+        var against = TestLoads.CheckRope(scope, proof, breaking, scope.Book.Matching, ReusePointers.IntendedProof, ReusePointers.RopeStrength);
+        scope.Weigh(Id, against, LoadFindings.ProofAboveShare, Force(proof), Force(TestLoads.ShareN(breaking, scope.Book.Matching)));
     }
 
     private static void CheckBail(ReuseScope scope)

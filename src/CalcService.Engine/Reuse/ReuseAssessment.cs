@@ -20,6 +20,7 @@ public static class ReuseAssessment
         HistoryChecks.Check(scope);
         InspectionChecks.Check(scope);
         var wear = WearChecks.Check(scope);
+        LimitChecks.Check(scope);
         var rope = input.Intended.Rope is { } intended
             ? RopeFacts.Of(intended, ReusePointers.IntendedRope, scope.Assumptions, scope.Trace)
             : null;

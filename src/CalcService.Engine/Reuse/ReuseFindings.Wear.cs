@@ -8,7 +8,7 @@ public static partial class ReuseFindings
 {
     private static IReadOnlyList<FindingDefinition> Wear =>
     [
-        LimitsMissing, WornWithoutLimit, ReadingTooCoarse, PinThickerThanHole, MeasurementMissing, DrawingMissing, NotAsDrawn, HalfWornAway,
+        LimitsMissing, LimitImplausible, WornWithoutLimit, ReadingTooCoarse, PinThickerThanHole, MeasurementMissing, DrawingMissing, NotAsDrawn, HalfWornAway,
         BoreWorn, BoreOval, TaperLost, OutsideWorn, PinHoleWorn, PinHoleOval, PinWorn, EarsSpread, EarThin, EarNarrow, EarEndWorn, PitsDeep,
     ];
 
@@ -27,6 +27,12 @@ public static partial class ReuseFindings
         "By the reading the part is within its limit, and by as much as the reading may be off it is beyond. Nobody knows which.",
         "The {what} is {measured} and may be {most}; {limit} is allowed.",
         "Measure again with a finer instrument, and give its uncertainty.");
+
+    public static FindingDefinition LimitImplausible { get; } = Unknown("limit-implausible", Actor.Inspector,
+        "A limit of the request allows what no rule known here does: a slip of units, or a limit made to pass this socket.",
+        "A limit of {measured} is given; {limit} is as far as one can be meant to go.",
+        "Read the limit again where it stands, and ask the socket's maker.",
+        Rules.MostAllowed, Rules.HottestAllowed, Rules.DesignFactor);
 
     public static FindingDefinition MeasurementMissing { get; } = Unknown("wear-measurement-missing", Actor.Inspector,
         "What was not measured is not sound.",

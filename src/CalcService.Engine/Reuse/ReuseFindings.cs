@@ -23,8 +23,8 @@ public static partial class ReuseFindings
     private static IReadOnlyList<FindingDefinition> OfTheRope =>
     [
         FitFindings.SocketWeaker, FitFindings.RopeDoesNotEnter, FitFindings.RopeLoose, FitFindings.WiresDoNotFit,
-        FitFindings.FitDependsOnTolerance, FitFindings.RopeIdentityMissing, FitFindings.RopeFactMissing, BoundFindings.StrengthImplausible,
-        BoundFindings.RopeThin, BoundFindings.RopeThick, BoundFindings.BasketTooShort,
+        FitFindings.FitDependsOnTolerance, FitFindings.WireFitUnknown, FitFindings.RopeIdentityMissing, FitFindings.RopeFactMissing, BoundFindings.StrengthImplausible,
+        BoundFindings.RopeThin, BoundFindings.RopeThick, BoundFindings.BasketTooShort, LoadFindings.ProofAboveShare, LoadFindings.ProofBreaks,
     ];
 
     /// <summary>Those on what the socket is meant for. They decide, and leave the socket itself what it is.</summary>

@@ -168,7 +168,7 @@ public sealed record CrackInspection
 
     public SurfaceMethod Method { get; init; }
 
-    /// <summary>Parts that were searched; null for all of the socket.</summary>
+    /// <summary>Parts that were searched; null where nobody says.</summary>
     public IReadOnlyList<SocketPlace>? Places { get; init; }
 
     /// <summary>What was found; null where nobody reported.</summary>

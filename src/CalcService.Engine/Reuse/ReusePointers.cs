@@ -6,6 +6,7 @@ internal static class ReusePointers
     public const string Id = "/socket/id";
     public const string Type = "/socket/type";
     public const string SteelKnown = "/socket/material/known";
+    public const string Metal = "/socket/material/kind";
     public const string Yield = "/socket/material/yieldStrength";
     public const string Tensile = "/socket/material/tensileStrength";
     public const string PinYield = "/socket/pin/yieldStrength";

@@ -13,9 +13,8 @@ internal static class ReuseStated
     public static IEnumerable<(string Pointer, string What, bool IsStated)> Facts(ReuseScope scope, RopeFacts? rope)
     {
         var (input, found) = (scope.Input, scope.Socket.Measured);
-        // Where nobody searched or measured at all there is more to ask for, and it is asked for elsewhere.
-        yield return (ReusePointers.Places, "which parts were searched for cracks (all are taken to have been)",
-            input.Inspection is { Indications: null } or { Places: not null });
+        yield return (ReusePointers.Metal, "what the socket is made of", scope.Socket.Metal is not null);
+        // Where nobody measured the ears at all there is more to ask for, and it is asked for elsewhere.
         if (scope.HasEars && found.EarThicknessM is not null)
         {
             yield return (ReusePointers.Measured("earWidth"), "the width of the ears as measured (the drawing's is taken)", found.EarWidthM is not null);

@@ -121,9 +121,12 @@ public sealed record Rope
     /// <summary>The diameter that has to go through the small end.</summary>
     public double OverallDiameterM => MeasuredDiameterM ?? DiameterM;
 
-    /// <summary>Whether its strands are laid against rotation, by what is said or by its class. Null where nobody says what it does and the class doesn't tell.</summary>
+    /// <summary>Whether its strands are laid against rotation, by what is said or by its class. Null where neither tells.</summary>
     public bool? IsRotationResistant =>
-        Function == RopeFunction.RotationResistant || Strands(Construction) >= ManyStrands ? true : Function == RopeFunction.Unknown ? null : false;
+        Function == RopeFunction.RotationResistant || Strands(Construction) >= ManyStrands ? true : Function == RopeFunction.Unknown || Strands(Construction) == 0 ? null : false;
+
+    /// <summary>The length of lay as told, where it can be one: from 3 diameters to 15. What else is told is a slip of units, and tells nothing.</summary>
+    public double? BelievableLayM => LayLengthM is { } lay && lay >= 3 * DiameterM && lay <= 15 * DiameterM ? lay : null;
 
     /// <summary>Strands by the designation: 18 of an 18x7, 35 of a 35(W)x7.</summary>
     private static int Strands(string? construction) =>

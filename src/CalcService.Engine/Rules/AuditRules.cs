@@ -8,6 +8,9 @@ public sealed record AuditRules
     /// <summary>How far a recorded volume may lie outside what basket and rope give, as a share of it.</summary>
     public required RuleLimit VolumeSpread { get; init; }
 
+    /// <summary>How far a recorded volume may lie outside before it is no matter of measuring.</summary>
+    public required RuleLimit VolumeFar { get; init; }
+
     /// <summary>Standard deviations of the control limits.</summary>
     public required RuleLimit ControlLimit { get; init; }
 
@@ -24,5 +27,5 @@ public sealed record AuditRules
     public required RuleLimit FirmFrom { get; init; }
 
     /// <summary>Every limit, in a fixed order.</summary>
-    public IReadOnlyList<RuleLimit> All => [VolumeSpread, ControlLimit, EwmaWeight, Coverage, Confidence, FirmFrom];
+    public IReadOnlyList<RuleLimit> All => [VolumeSpread, VolumeFar, ControlLimit, EwmaWeight, Coverage, Confidence, FirmFrom];
 }

@@ -23,9 +23,12 @@ public sealed record CuringRules
     /// <summary>From so many standard deviations on a gel time is out of family.</summary>
     public required RuleLimit OutOfFamily { get; init; }
 
+    /// <summary>A delay shorter than this is in the times, and is no news.</summary>
+    public required RuleLimit DelayWorthSaying { get; init; }
+
     /// <summary>Heat that the outside gives to the air, radiation included.</summary>
     public required RuleLimit FilmCoefficient { get; init; }
 
     /// <summary>Every limit, in a fixed order.</summary>
-    public IReadOnlyList<RuleLimit> All => [GelConversion, FullStrengthConversion, Horizon, LotSpread, ObservationSpread, OutOfFamily, FilmCoefficient];
+    public IReadOnlyList<RuleLimit> All => [GelConversion, FullStrengthConversion, Horizon, LotSpread, ObservationSpread, OutOfFamily, DelayWorthSaying, FilmCoefficient];
 }

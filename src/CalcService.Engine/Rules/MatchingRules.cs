@@ -53,6 +53,9 @@ public sealed record MatchingRules
     /// <summary>Most proof load over the rope's breaking force.</summary>
     public required RuleLimit ProofShare { get; init; }
 
+    /// <summary>Least design factor where no rule for the use is known.</summary>
+    public required RuleLimit FactorLeast { get; init; }
+
     /// <summary>Coldest service that an older standard allows for resin.</summary>
     public required RuleLimit ServiceLowest { get; init; }
 
@@ -80,7 +83,7 @@ public sealed record MatchingRules
         .. Duties.SelectMany(duty => new[] { duty.DesignFactor, duty.ProofFactor }).OfType<RuleLimit>(),
         RotationResistantLeast, RotationResistant, Persons, PersonsRotationResistant, PersonsElsewhere, PersonsElsewhereRotationResistant,
         Efficiency, MineAttachment, LiftTaperLength, LiftSmallEndExcess, LiftMouthLeast, LiftMouthMost, SpiralLengthInWires, ProofShare,
-        ServiceLowest, ServiceHighest, Friction.Low, Friction.Expected, Friction.High, ShrinkageShare, WallRatio,
+        FactorLeast, ServiceLowest, ServiceHighest, Friction.Low, Friction.Expected, Friction.High, ShrinkageShare, WallRatio,
         RadialStiffening, LipFactor,
     ];
 }

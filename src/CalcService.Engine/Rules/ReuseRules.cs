@@ -17,6 +17,12 @@ public sealed record ReuseRules
     /// <summary>Strength over stress at the rated load.</summary>
     public required RuleLimit DesignFactor { get; init; }
 
+    /// <summary>Most wear, as a share of a size, that a limit can be meant to allow.</summary>
+    public required RuleLimit MostAllowed { get; init; }
+
+    /// <summary>Hottest removal that a limit can be meant to allow.</summary>
+    public required RuleLimit HottestAllowed { get; init; }
+
     /// <summary>Less than this share of the drawing's metal: what the maker said of the socket holds no longer.</summary>
     public required RuleLimit LeastLeft { get; init; }
 
@@ -35,7 +41,7 @@ public sealed record ReuseRules
     /// <summary>Every limit, in a fixed order.</summary>
     public IReadOnlyList<RuleLimit> All =>
     [
-        RemovalWarm, RemovalHot, InspectionAge, DesignFactor, LeastLeft, FarOffDrawing, .. GeneralTolerances.Select(one => one.Limit),
+        RemovalWarm, RemovalHot, InspectionAge, DesignFactor, MostAllowed, HottestAllowed, LeastLeft, FarOffDrawing, .. GeneralTolerances.Select(one => one.Limit),
         Compound.Modulus, Compound.Poisson, Compound.Shrinkage, WireShare,
     ];
 

@@ -32,9 +32,19 @@ public sealed partial record EndFit
         Ask(FitFindings.RopeFactMissing, ("/grade", Rope.Grade is null, "grade"), ("/finish", Rope.Finish == WireFinish.Unknown, "finish"));
     }
 
-    /// <summary>What about the rope asks for precautions.</summary>
-    public void CheckRope()
+    /// <summary>What about the rope, or about how its basket was measured, asks for care.</summary>
+    public void CheckCare()
     {
+        if (SizesFrom == SizesFrom.Memory)
+        {
+            Add(FitFindings.GeometryFromMemory, BasketAt + "/sizesFrom", related: BasketAt);
+        }
+
+        if (Rope.IsUsed)
+        {
+            Add(FitFindings.UsedRope, RopeAt + "/used");
+        }
+
         if (Rope.Grade is { } grade && Judged.IsAbove(grade, Rules.HighestOrdinaryGrade.Si))
         {
             Add(FitFindings.HighGrade, RopeAt + "/grade", Measure.Count(grade), Rules.HighestOrdinaryGrade.Value);

@@ -29,6 +29,9 @@ public sealed partial record EndFit(Rope Rope, RopeFacts Facts, Basket Basket, s
     /// <summary>Length over which the compound grips wire; the basket's where nobody says otherwise.</summary>
     public double? GripLengthM { get; init; }
 
+    /// <summary>Where the sizes of the basket come from.</summary>
+    public SizesFrom SizesFrom { get; init; }
+
     /// <summary>Lean of rope and basket, where it was measured.</summary>
     public double? TiltRad { get; init; }
 

@@ -25,6 +25,12 @@ public static class LoadFindings
         "Load to what the rule set asks for, or take the rated load down.",
         ProofFactors[0].Source, ProofFactors);
 
+    public static FindingDefinition ProofBelowRated { get; } = new("proof-below-rated-load", Actor.Lead, [Severity.Unknown],
+        "The proof load is less than the end has to carry: it proves nothing of the rated load.",
+        "A proof load of {measured} is meant for a rated load of {limit}.",
+        "Ask whoever answers for the code which proof load it wants; check both loads with their units.",
+        new("a load that was never reached is not proven", "docs/proof-load-evaluations.md", Basis.Derived), []);
+
     public static FindingDefinition ProofAboveRating { get; } = new("proof-above-socket-rating", Actor.Lead, [Severity.Stop],
         "The proof load is, or was, above the proof rating of the socket.",
         "The proof load of {measured} is above the socket's proof rating of {limit}.",

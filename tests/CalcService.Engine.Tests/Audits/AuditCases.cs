@@ -2,6 +2,7 @@ using CalcService.Engine.Audits;
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Cones;
 using CalcService.Engine.Findings;
+using CalcService.Engine.Ropes;
 using CalcService.Engine.Releases;
 using CalcService.Engine.Sockets;
 using CalcService.Engine.Tests.Curing;
@@ -63,6 +64,17 @@ public static class AuditCases
         // Four baskets of up to 79 cm³ and a tenth more need 347 cm³, five of at least 70 cm³ can't be full with 300.
         new("kits-short", Severity.Caution, "/mix/kits", "kits", Mixed(mix => mix with { Baskets = 4 })),
         new("kits-short", Severity.Stop, "/mix/kits", "kits", Mixed(mix => mix with { Baskets = 5 })),
+        new("recorded-volume-off", Severity.Unknown, "/mix/volume", "volume", Mixed(mix => mix with { VolumeM3 = 0 })),
+        new("recorded-volume-off", Severity.Unknown, "/mix/volume", "volume", Mixed(mix => mix with { VolumeM3 = 150e-6 })),
+        // Made the day after it was mixed.
+        new("record-times-contradict", Severity.Unknown, "/mix/kits/0/madeOn", "lot-dates", Kit(lot => lot with { MadeOn = new(2026, 3, 13) })),
+        new("readings-old", Severity.Caution, "/times/readAt", "", At(times => times with { ReadAt = After(-600), PreparedAt = After(-610) })),
+        new("broom-dried-long-ago", Severity.Caution, "/times/preparedAt", "", At(times => times with { PreparedAt = After(-60 * 72) })),
+        new("sheet-old", Severity.Caution, "/compound/sheet/issuedOn", "", Sheeted(sheet => sheet with { IssuedOn = new(2021, 1, 1) })),
+        new("stainless-rope", Severity.Caution, "/rope/finish", "", input => input with { Rope = input.Rope! with { Finish = WireFinish.Stainless } }),
+        new("grade-above-ordinary", Severity.Caution, "/rope/grade", "", input => input with { Rope = input.Rope! with { Grade = 2160, CertifiedBreakingForceN = 300e3 } }),
+        new("used-rope", Severity.Caution, "/rope/used", "", input => input with { Rope = input.Rope! with { IsUsed = true } }),
+        new("geometry-from-memory", Severity.Caution, "/socket/basket/sizesFrom", "", Socketed(socket => socket with { SizesFrom = SizesFrom.Memory })),
         new("dose-after-hardener", Severity.Stop, "/mix/doseAdded", "dose-moment", Mixed(mix => mix with { DoseAdded = DoseMoment.AfterHardener })),
         new("poured-near-ignition", Severity.Caution, "/conditions/ignitionSource", "ignition-source", Read(read => read with { IgnitionSource = Fact.Yes })),
         new("ignition-source-not-recorded", Severity.Note, "/conditions/ignitionSource", "", Read(read => read with { IgnitionSource = Fact.Unknown })),
@@ -98,6 +110,12 @@ public static class AuditCases
 
     private static IEnumerable<AuditCase> Cure =>
     [
+        // The record itself says so, with no air at all, with air that ends too soon, and with a gel after that.
+        new("before-seen-gel", Severity.Stop, "/times/movedAt", "moved",
+            input => At(times => times with { MovedAt = After(20) })(Read(read => read with { AirSeries = [] })(input)), "record-fact-missing"),
+        new("before-seen-gel", Severity.Stop, "/times/movedAt", "released-cured",
+            input => At(times => times with { GelAt = After(1600) })(input with { Readings = Air((-.5, 20), (24, 20)) }), "cure-not-followed"),
+
         new("poured-beyond-pot-life", Severity.Stop, "/times/pouredAt", "pot-life", At(times => times with { PouredAt = After(19) })),
         // Measured at 5 and 19 °C; poured at 20 °C.
         new("poured-beyond-pot-life", Severity.Unknown, "/times/pouredAt", "pot-life", input => At(times => times with { PouredAt = After(19) })(
@@ -130,7 +148,7 @@ public static class AuditCases
         new("cure-budget-spent", Severity.Unknown, "/socket/basket", "", Coupled, "seating-not-computed") { Steps = 2000 },
         new("record-fact-missing", Severity.Caution, "/times/gelAt", "", input => At(times => times with { GelAt = null })(input) with { Purpose = Purpose.Plan }),
         new("cone-steel-unknown", Severity.Unknown, "/rope/construction", "", input => Coupled(input) with { Rope = input.Rope! with { Construction = "locked", MetallicAreaM2 = null } },
-            "kits-short", "seating-not-computed", "wire-fit-unknown"),
+            "seating-not-computed", "wire-fit-unknown"),
         new("cure-not-followed", Severity.Unknown, "/conditions/air/series", "released-cured", input => input with { Readings = Air((0, 20), (1, 20)) }),
         new("cure-not-followed", Severity.Unknown, "/conditions/air/series", "moved", input => input with { Readings = Air((0, 20), (.2, 20)), GelSeenIn = GelPlace.Mouth }),
         new("air-during-cure-assumed", Severity.Caution, "/conditions/air", "", Read(read => read with { AirSeries = [], ConstantAirK = 20 + Zero })),
@@ -146,6 +164,12 @@ public static class AuditCases
         new("wire-slipped", Severity.Stop, "/proof/wireSlip", "wire-slip", Loaded(proof => proof with { WireSlip = true })),
         new("creep-under-hold", Severity.Stop, "/proof/creepUnderHold", "creep", Loaded(proof => proof with { Creep = true })),
         new("cracked-under-proof", Severity.Stop, "/proof/cracks", "cracks", Loaded(proof => proof with { Cracks = true })),
+        new("seated-askew", Severity.Stop, "/proof/asymmetry", "asymmetry", Loaded(proof => proof with { Asymmetry = true })),
+        // Nobody asked for a proof load, and yet one was put on.
+        new("cracked-under-proof", Severity.Stop, "/proof/cracks", "cracks", Loaded(proof => proof with { IsAsked = false, AskedN = null, Cracks = true })),
+        new("look-failed", Severity.Stop, "/looks/afterLoad", "look-after-load",
+            input => Looked(looks => looks with { AfterLoad = LookResult.Fail })(Loaded(proof => proof with { IsAsked = false, AskedN = null })(input))),
+        new("proof-below-rated-load", Severity.Unknown, "/proof/askedLoad", "proof-load", Loaded(proof => proof with { RatedN = 101e3 })),
         new("seating-not-read", Severity.Caution, "/proof/seating", "", Loaded(proof => proof with { SeatingM = null })),
         new("proof-above-socket-rating", Severity.Stop, "/socket/proofRating", "proof-rating", Socketed(socket => socket with { ProofRatingN = 97e3 })),
         // Half of 252 kN are 126 kN.

@@ -41,6 +41,7 @@ public static class AuditGaps
         Missing("/socket/proofRating", "proof-rating", Socketed(socket => socket with { ProofRatingN = null })),
         Missing("/proof/wireSlip", "wire-slip", Loaded(proof => proof with { WireSlip = null })),
         Missing("/proof/creepUnderHold", "creep", Loaded(proof => proof with { Creep = null })),
+        Missing("/proof/asymmetry", "asymmetry", Loaded(proof => proof with { Asymmetry = null })),
         Missing("/proof/cracks", "cracks", Loaded(proof => proof with { Cracks = null })),
     ];
 
@@ -82,6 +83,7 @@ public static class AuditGaps
         Missing("/mix/kits/0/quarantined", "lot-state", Kit(lot => lot with { Quarantined = null })),
         Untraced("/mix/kits/0/storage", "lot-state", input => Stored(Kit(lot => lot with { Storage = null })(input))),
         Missing("/mix/kits/0/storage", "lot-state", input => Stored(Kit(lot => lot with { Storage = new(null, null, Engine.Findings.Fact.Unknown) })(input))),
+        Untraced("/proof/ratedLoad", "proof-load", Loaded(proof => proof with { RatedN = null })),
         Untraced("/mix/baskets", "kits", Mixed(mix => mix with { Baskets = null })),
         Untraced("/mix/volume", "volume", Mixed(mix => mix with { VolumeM3 = null })),
         Untraced("/hardness/value", "hardness", input => Sheeted(sheet => sheet with { Hardness = null })(input with { Hardness = new() })),

@@ -47,7 +47,7 @@ public static class GoodRecord
         Hardness = new("indenter", 45, HardnessPlace.Lip),
         Proof = new()
         {
-            IsAsked = true, AskedN = 100e3, LoadN = 98e3, SeatingM = .0013, SeatingReadAt = SeatingPlace.Mouth, ReadUnderLoad = true, WireSlip = false, Creep = false, Cracks = false,
+            IsAsked = true, RatedN = 50e3, AskedN = 100e3, LoadN = 98e3, SeatingM = .0013, SeatingReadAt = SeatingPlace.Mouth, ReadUnderLoad = true, WireSlip = false, Creep = false, Cracks = false, Asymmetry = false,
         },
         People =
         [

@@ -37,7 +37,10 @@ public static class InspectionCases
         new("broken-wires-reject", Severity.Stop, Wires, "broken-wires-running-lay Stop", At(6, WirePlace.Lay, 5, 2), Cut, Left),
         new("broken-wires-not-placed", Severity.Unknown, Wires + "/0/inOneStrand", "broken-wires-running-strand open", At(3, WirePlace.Lay, 5, null)),
         new("broken-wires-not-placed", Severity.Unknown, Wires + "/0/fromMouth", "broken-wires-naval-fitting open", At(1, WirePlace.Lay, null, 1)),
-        new("broken-wires-not-placed", Severity.Unknown, "/rope/function", "broken-wires-running-lay open, broken-wires-standing-lay open, broken-wires-rotation-resistant-six-diameters open, broken-wires-rotation-resistant-thirty-diameters open", input => Rope(r => r with { Function = RopeFunction.Unknown })(At(6, WirePlace.Lay, 5, 2)(input))),
+        new("broken-wires-not-placed", Severity.Unknown, "/rope/function", "broken-wires-rotation-resistant-six-diameters open, broken-wires-rotation-resistant-thirty-diameters open, broken-wires-standing-lay open", input => Rope(r => r with { Function = RopeFunction.Unknown })(At(4, WirePlace.Lay, 5, 2)(input))),
+        // Two in six diameters reject a rotation resistant rope, and nobody can tell that this is none.
+        new("broken-wires-not-placed", Severity.Unknown, "/rope/construction", "broken-wires-rotation-resistant-six-diameters open",
+            input => Rope(r => r with { Construction = "nonrotating" })(At(2, WirePlace.Lay, 5, 1)(input))),
         new(Elsewhere, Severity.Unknown, Wires, "broken-wires-naval-fitting elsewhere", At(1, WirePlace.Mouth, null, 1)),
         new(Elsewhere, Severity.Unknown, Wires, "broken-wires-mine-end elsewhere, broken-wires-naval-fitting elsewhere", At(5, WirePlace.Mouth, null, 2)),
         new(Elsewhere, Severity.Unknown, Wires, "broken-wires-running-lay elsewhere, broken-wires-naval-lay elsewhere", input => At(200, WirePlace.Lay, 5, 2)(GoodInspection.Under(MatchingRules.MineHoist))),
@@ -97,7 +100,6 @@ public static class InspectionCases
         new("mine-medium-not-by-design", Severity.Stop, "/attachment/resinByDesign", "attachment Stop", Mine(input => input with { Attachment = new(.8, false) }), Cut),
         new("mine-medium-not-by-design", Severity.Unknown, "/attachment/resinByDesign", "attachment elsewhere", input => input with { Attachment = new(null, false) }),
         new(Elsewhere, Severity.Unknown, "/attachment/efficiency", "attachment elsewhere", input => input with { Attachment = new(.1, null) }),
-        new(Elsewhere, Severity.Unknown, "/inspection/socketedOn", "resocketing elsewhere", input => input with { SocketedOn = new(1990, 1, 1) }),
         new("mine-attachment-weak", Severity.Stop, "/attachment/efficiency", "attachment Stop", Mine(input => input with { Attachment = new(.79, true) }), Cut),
     ];
 

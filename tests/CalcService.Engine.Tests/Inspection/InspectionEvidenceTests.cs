@@ -59,8 +59,8 @@ public sealed class InspectionEvidenceTests
 
     /// <summary>docs/service-inspections.md: a set's own limits are asked, those of others where it has none; what it doesn't know is not applicable.</summary>
     [Theory]
-    [InlineData(Crane, "diameter-nominal diameter-baseline resocketing attachment")]
-    [InlineData(Mine, "diameter-baseline resocketing attachment")]
+    [InlineData(Crane, "diameter-nominal diameter-baseline attachment")]
+    [InlineData(Mine, "diameter-baseline attachment")]
     [InlineData(Platform, "diameter-nominal diameter-baseline resocketing attachment")]
     public void Limits_of_other_sets_are_held_where_the_facts_are_there(string ruleSet, string asked)
     {
@@ -78,12 +78,12 @@ public sealed class InspectionEvidenceTests
         Assert.All(["diameter-baseline", "strength", "drum-turns", "resocketing", "attachment"], id => Assert.Equal((CheckOutcome.NotApplicable, Severity.Note), (checks[id].Outcome, checks[id].Severity)));
     }
 
-    /// <summary>Edges belong to what is allowed: the sheet's warmest service, and the remembered +115 °C where there is no sheet.</summary>
+    /// <summary>Edges belong to what is allowed: the sheet's warmest service, the remembered +115 °C where it has none, and +70 °C of BS 7035 where nobody names the resin.</summary>
     [Fact]
     public void Temperature_at_its_limit_passes()
     {
         Assert.Empty(GoodInspection.Inspect(GoodInspection.Input with { HighestTemperatureK = 60 + GoodInspection.Zero }).Findings);
-        var unknown = GoodInspection.Inspect(GoodInspection.Input with { Compound = null, Chemicals = [], HighestTemperatureK = 115 + GoodInspection.Zero });
+        var unknown = GoodInspection.Inspect(GoodInspection.Input with { Compound = null, Chemicals = [], HighestTemperatureK = 70 + GoodInspection.Zero });
         Assert.Equal(["compound-not-known"], unknown.Findings.Select(finding => finding.Definition.Code));
     }
 
@@ -367,16 +367,41 @@ public sealed class InspectionEvidenceTests
     [InlineData(Crane)]
     [InlineData(Naval)]
     [InlineData(PouringRules.General)]
-    public void Borrowed_limit_of_attachment_or_age_never_passes(string ruleSet)
+    public void Borrowed_limit_of_an_attachment_never_passes_and_an_age_is_no_damage(string ruleSet)
     {
         var good = GoodInspection.Under(ruleSet);
         ServiceDisposition Of(InspectionInput input) => GoodInspection.Inspect(input).Result.Disposition;
         Assert.Equal(ServiceDisposition.Serve, Of(good));
         Assert.Equal(ServiceDisposition.Hold, Of(good with { Attachment = new(.1, null) }));
         Assert.Equal(ServiceDisposition.Hold, Of(good with { Attachment = new(null, false) }));
-        Assert.Equal(ServiceDisposition.Hold, Of(good with { SocketedOn = new(1990, 1, 1) }));
-        Assert.Equal(ServiceDisposition.Hold, Of(GoodInspection.Under(Mine) with { SocketedOn = new(1990, 1, 1) }));
-        // At a drum the law asks for nothing.
-        Assert.Equal(ServiceDisposition.Serve, Of(good with { SocketedOn = new(1990, 1, 1), IsAtDrum = true }));
+        // An interval of another machine's law: whoever tells the day is not to fare worse than who hides it.
+        Assert.Equal(ServiceDisposition.Serve, Of(good with { SocketedOn = new(1990, 1, 1) }));
+        Assert.Equal(ServiceDisposition.Serve, Of(GoodInspection.Under(Mine) with { SocketedOn = new(1990, 1, 1) }));
+    }
+
+    /// <summary>More broken wires than a rope of any kind may have reject whatever it does; the row that says so fails.</summary>
+    [Fact]
+    public void Wires_that_reject_in_every_function_reject_where_nobody_tells_it()
+    {
+        var good = GoodInspection.Input;
+        InspectionInput With(int count) => good with { Rope = good.Rope with { Function = RopeFunction.Unknown }, BrokenWires = [new(count, WirePlace.Lay, 5, 2)] };
+        var (few, many) = (GoodInspection.Inspect(With(4)), GoodInspection.Inspect(With(20)));
+        Assert.Equal((Decision.Undetermined, Decision.DoNotProceed), (few.Decision, many.Decision));
+        Assert.Single(many.Findings, finding => finding.Definition.Code == "broken-wires-reject");
+        Assert.Equal(CheckOutcome.Fail, many.Result.Checks.Single(check => check.Id == "broken-wires-running-lay").Outcome);
+        Assert.NotNull(many.Result.CutFromM);
+    }
+
+    /// <summary>A lay of 13 mm on a rope of 20 mm or more was meant in centimetres: it tells no more than none.</summary>
+    [Theory]
+    [InlineData(.13, Decision.DoNotProceed)]
+    [InlineData(null, Decision.Undetermined)]
+    [InlineData(.013, Decision.Undetermined)]
+    [InlineData(1.3, Decision.Undetermined)]
+    public void Lay_length_that_can_not_be_one_tells_nothing(double? layM, Decision decision)
+    {
+        var good = GoodInspection.Input;
+        var end = good with { Rope = good.Rope with { LayLengthM = layM }, BrokenWires = [new(3, WirePlace.Lay, 5, 1), new(3, WirePlace.Lay, 5.1, 1)] };
+        Assert.Equal(decision, GoodInspection.Inspect(end).Decision);
     }
 }

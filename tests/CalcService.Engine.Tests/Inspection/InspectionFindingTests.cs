@@ -37,7 +37,8 @@ public sealed class InspectionFindingTests
     {
         var one = InspectionCases.All[index];
         var open = one.Inspect().Result.Checks.Where(check => check.Outcome is CheckOutcome.Fail or CheckOutcome.Undetermined).ToArray();
-        Assert.True(one.Open == string.Join(", ", open.Select(check => $"{check.Id} {Word(check)}")), what);
+        var shown = string.Join(", ", open.Select(check => $"{check.Id} {Word(check)}"));
+        Assert.True(one.Open == shown, $"{what}: {shown}");
         Assert.All(open, check => Assert.Equal(
             Word(check) switch { "elsewhere" => ["/ruleSet"], "sheet" => ["/compound"], "open" => [one.Pointer], _ => [] }, check.Missing));
     }

@@ -86,6 +86,7 @@ public static class MatchCases
         new("facts-taken", Severity.Caution, "/socket/proofRating",
             input => Socket(s => s with { ProofRatingN = null })(Duty(d => d with { ProofLoadN = 50e3 })(input))),
         new("proof-below-rule", Severity.Stop, "/duty/proofLoad", Duty(d => d with { ProofLoadN = 10e3 })),
+        new("proof-below-rated-load", Severity.Unknown, "/duty/proofLoad", Duty(d => d with { Use = DutyUse.Other, ProofLoadN = d.LoadN * .9 })),
         new("rated-load-missing", Severity.Unknown, "/duty/load", Duty(d => d with { ProofLoadN = 10e3, LoadN = null })),
         new("proof-above-socket-rating", Severity.Stop, "/duty/proofLoad", Socket(s => s with { ProofRatingN = 49e3 })),
         new("proof-above-half-breaking", Severity.Caution, "/duty/proofLoad",

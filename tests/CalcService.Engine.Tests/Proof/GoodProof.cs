@@ -22,7 +22,7 @@ public static class GoodProof
         TestedAt = new(2026, 3, 12, 14, 0, 0, TimeSpan.FromHours(1)),
         RuleSet = "sling",
         Compound = Sheet,
-        Rope = new() { DiameterM = .020, Construction = "6x36", Core = RopeCore.Iwrc, Grade = 1770, CertifiedBreakingForceN = 252e3, MetallicAreaM2 = 184e-6 },
+        Rope = new() { DiameterM = .020, Construction = "6x36", Core = RopeCore.Iwrc, Grade = 1770, Finish = WireFinish.Bright, CertifiedBreakingForceN = 252e3, MetallicAreaM2 = 184e-6 },
         Basket = new() { SmallEndDiameterM = .023, LargeEndDiameterM = .045, LengthM = .100 },
         OuterAtSmallEndM = .023 * 1.6,
         OuterAtMouthM = .045 * 1.6,

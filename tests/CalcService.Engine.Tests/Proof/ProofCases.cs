@@ -1,6 +1,7 @@
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Cones;
 using CalcService.Engine.Findings;
+using CalcService.Engine.Ropes;
 using CalcService.Engine.Proof;
 using CalcService.Engine.Tests.Findings;
 
@@ -35,7 +36,11 @@ public static class ProofCases
         new("proof-below-rule", Severity.Stop, "/test/proofLoad", "proof-load", input => input with { ProofLoadN = 100.7e3 }),
         new("facts-not-stated", Severity.Unknown, "/socket/proofRating", "socket-rating", input => input with { ProofRatingN = null }),
         new("proof-above-socket-rating", Severity.Stop, "/socket/proofRating", "socket-rating", input => input with { ProofRatingN = 100.7e3 }),
-        new("test-share-unknown", Severity.Caution, "/rope/certificate/breakingForce", null, input => input with { Rope = input.Rope with { CertifiedBreakingForceN = null, Grade = null } }),
+        new("facts-not-stated", Severity.Unknown, "/rope/certificate/breakingForce", "half-of-breaking-force",
+            input => input with { Rope = input.Rope with { CertifiedBreakingForceN = null, Grade = null } }, "rope-fact-missing"),
+        new("proof-below-rated-load", Severity.Unknown, "/test/proofLoad", "proof-load", Meant(50.3e3)),
+        new("rope-identity-missing", Severity.Unknown, "/rope/construction", null, input => input with { Rope = input.Rope with { Construction = null } }),
+        new("rope-fact-missing", Severity.Caution, "/rope/finish", null, input => input with { Rope = input.Rope with { Finish = WireFinish.Unknown } }),
         new("proof-above-half-breaking", Severity.Caution, "/test/proofLoad", "half-of-breaking-force", input => input with { Rope = input.Rope with { CertifiedBreakingForceN = 201e3 } }),
         new("facts-not-stated", Severity.Unknown, "/test/proofLoadFrom", "cure", input => input with { ProofLoadFrom = null }),
         new("not-cured-for-proof", Severity.Stop, "/testedAt", "cure", input => input with { ProofLoadFrom = input.TestedAt.AddMinutes(1) }),
@@ -48,7 +53,7 @@ public static class ProofCases
         new("no-exclusion-zone", Severity.Stop, "/test/exclusionZone", "exclusion-zone", input => input with { ExclusionZone = Fact.No }),
         new("no-exclusion-zone", Severity.Stop, "/test/exclusionZone", "exclusion-zone", input => input with { ExclusionZone = Fact.No, Purpose = Purpose.Quote }),
         new("facts-not-stated", Severity.Unknown, "/test/hardness/value", "hardness", Hard(new())),
-        new("facts-not-stated", Severity.Caution, "/test/hardness/value", "hardness", input => Hard(new())(input) with { Purpose = Purpose.Plan }),
+        new("facts-not-stated", Severity.Caution, "/test/hardness/value", "hardness", input => Hard(new())(input) with { Purpose = Purpose.Plan, Measured = null }),
         new("facts-not-stated", Severity.Unknown, "/test/hardness/method", "hardness", Hard(new("another", 45, HardnessPlace.Lip))),
         new("facts-not-stated", Severity.Unknown, "/test/hardness/method", "hardness", Hard(new(null, 45, HardnessPlace.Lip))),
         new("hardness-low", Severity.Stop, "/test/hardness/value", "hardness", Hard(new("indenter", 39.9, HardnessPlace.Lip))),
@@ -63,7 +68,7 @@ public static class ProofCases
         new("facts-not-stated", Severity.Unknown, "/measured/creepUnderHold", "creep",
             Seen(seen => seen with { CreepUnderHold = Fact.Unknown })),
         new("facts-not-stated", Severity.Caution, "/test/proofLoadFrom", "cure",
-            input => input with { Purpose = Purpose.Plan, ProofLoadFrom = null }),
+            input => input with { Purpose = Purpose.Plan, ProofLoadFrom = null, Measured = null }),
         new("wire-slipped", Severity.Stop, "/measured/wireSlip", "wire-slip", Seen(seen => seen with { WireSlip = Fact.Yes })),
         new("cracked-under-proof", Severity.Stop, "/measured/cracks", "cracks", Seen(seen => seen with { Cracks = Fact.Yes })),
         new("seated-askew", Severity.Stop, "/measured/asymmetry", "asymmetry", Seen(seen => seen with { Asymmetry = Fact.Yes })),

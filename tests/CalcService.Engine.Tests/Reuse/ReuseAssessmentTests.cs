@@ -68,7 +68,7 @@ public sealed class ReuseAssessmentTests
     public void Decision_is_that_of_the_disposition_unless_the_use_is_worse(Disposition disposition, Decision decision)
     {
         string[] ofTheUse = ["socket-weaker-than-rope", "rope-does-not-enter", "proof-above-socket-rating", "intended-load-above-rating",
-            "intended-rope-strength-missing", "socket-breaking-force-missing", "remaining-strength-unsure", "facts-taken", "basket-too-short", "rope-thick", "rope-loose", "fit-depends-on-tolerance", "wires-do-not-fit",
+            "intended-rope-strength-missing", "socket-breaking-force-missing", "remaining-strength-unsure", "facts-taken", "proof-at-breaking-force", "proof-above-half-breaking", "wire-fit-unknown", "basket-too-short", "rope-thick", "rope-loose", "fit-depends-on-tolerance", "wires-do-not-fit",
             "breaking-force-implausible", "rope-thin", "rope-identity-missing", "rope-fact-missing",
             // A new pin mends it.
             "pin-yields-at-proof-load"];
@@ -113,7 +113,7 @@ public sealed class ReuseAssessmentTests
     [Theory]
     [InlineData("socket-cracked", "docs/reuse-assessments.md", Basis.Derived)]
     [InlineData("socket-welded", "docs/reuse-assessments.md", Basis.Derived)]
-    [InlineData("socket-steel-unknown", "a safety rule needs this fact and nobody gave it", Basis.Derived)]
+    [InlineData("socket-steel-unknown", "a safety rule needs this fact", Basis.Derived)]
     [InlineData("bore-worn", "operator's rule 7", Basis.DataSheet)]
     public void Finding_names_the_source_that_stands_behind_it(string code, string document, Basis basis)
     {

@@ -48,7 +48,7 @@ public static class ReuseCases
         new("bore-oval", Severity.Stop, "/socket/measured/stations", "bore-ovality", Station(0, .0228, .0233)),
         new("taper-lost", Severity.Stop, "/socket/measured/stations", "taper", Station(1, .0328, .0328)),
         new("taper-lost", Severity.Stop, "/socket/measured/stations", "taper",
-            input => Limits(limits => limits with { BoreGrowth = .5, TaperLoss = null })(Station(0, .0342, .0342)(input)), "socket-weaker-than-rope"),
+            input => Limits(limits => limits with { BoreGrowth = .5, TaperLoss = null })(Station(0, .0342, .0342)(input)), "limit-implausible", "socket-weaker-than-rope"),
         new("pin-hole-worn", Severity.Stop, "/socket/measured/pinHoleDiameters", "pin-hole-growth", Found(found => found with { PinHoleDiametersM = [.0384, .0384] })),
         new("pin-hole-oval", Severity.Stop, "/socket/measured/pinHoleDiameters", "pin-hole-ovality", Found(found => found with { PinHoleDiametersM = [.0374, .0366] })),
         new("ears-spread", Severity.Stop, "/socket/measured/earGap", "ear-spread", Found(found => found with { EarGapM = .0413 })),
@@ -71,7 +71,7 @@ public static class ReuseCases
     [
         // A pin of 355 N/mm² in bending: 166.5 N/mm² at 76 kN, so 152 kN of proof load use 95 % and 76 kN with factor 3 use 143 %.
         new("stress-above-design", Severity.Caution, "/socket/measured/pinDiameter", "strength-pin-bending",
-            input => Socket(socket => socket with { RatedLoadN = 76e3, ProofRatingN = 160e3, PinYieldStrengthPa = 355e6 })(For(use => use with { RatedLoadN = 76e3, ProofLoadN = 152e3 })(input))),
+            input => Socket(socket => socket with { RatedLoadN = 76e3, ProofRatingN = 160e3, PinYieldStrengthPa = 355e6 })(For(use => use with { RatedLoadN = 76e3, ProofLoadN = 152e3, Rope = null })(input))),
         // Ears of steel of 80 N/mm² bear 100 N/mm²: 100 kN of proof load on 2·34.9·15.9 mm² are 90.1, and shear takes 73.3 of 46.2.
         new("yields-at-proof-load", Severity.Stop, "/socket/measured/earThickness", "strength-ear-shear-out",
             Socket(socket => socket with { YieldStrengthPa = 120e6 }), "stress-above-design"),
@@ -81,8 +81,13 @@ public static class ReuseCases
         // The same pin taken as strong as the socket, 355 N/mm²: 170 kN of proof load ask for 372.
         new("yields-at-proof-load", Severity.Unknown, "/socket/pin/yieldStrength", "strength-pin-bending",
             input => Socket(socket => socket with { RatedLoadN = 76e3, ProofRatingN = 200e3,
-                PinYieldStrengthPa = null })(For(use => use with { RatedLoadN = 76e3, ProofLoadN = 170e3 })(input)),
+                PinYieldStrengthPa = null })(For(use => use with { RatedLoadN = 76e3, ProofLoadN = 170e3, Rope = null })(input)),
             "pin-steel-assumed"),
+        // The rope breaks at 252 kN.
+        new("proof-above-half-breaking", Severity.Caution, "/intended/proofLoad", "half-of-breaking-force",
+            input => Socket(socket => socket with { ProofRatingN = 140e3 })(For(use => use with { ProofLoadN = 127e3 })(input))),
+        new("proof-at-breaking-force", Severity.Stop, "/intended/proofLoad", "half-of-breaking-force",
+            Roped(rope => rope with { DiameterM = .012, CertifiedBreakingForceN = 90e3 })),
         new("intended-load-above-rating", Severity.Stop, "/intended/ratedLoad", "rated-load", For(use => use with { RatedLoadN = 51e3 })),
         new("proof-above-socket-rating", Severity.Stop, "/socket/proofRating", "proof-load", For(use => use with { ProofLoadN = 121e3 })),
         new("socket-weaker-than-rope", Severity.Stop, "/socket/breakingForce", "rope-strength", Socket(socket => socket with { BreakingForceN = 252e3 })),
@@ -90,7 +95,7 @@ public static class ReuseCases
 
     private static IEnumerable<ReuseCase> Cautions =>
     [
-        new("facts-taken", Severity.Caution, "/inspection/places", "", Seen(seen => seen with { Places = null })),
+        new("facts-taken", Severity.Caution, "/socket/material/kind", "", Socket(socket => socket with { Metal = null })),
         new("facts-taken", Severity.Caution, "/socket/measured/earWidth", "", Found(found => found with { EarWidthM = null })),
         new("facts-taken", Severity.Caution, "/socket/measured/earEndDistance", "", Found(found => found with { EarEndDistanceM = null })),
         new("facts-taken", Severity.Caution, "/socket/proofRating", "", Socket(socket => socket with { ProofRatingN = null })),

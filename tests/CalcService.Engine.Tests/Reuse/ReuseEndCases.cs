@@ -16,9 +16,9 @@ public static class ReuseEndCases
         new("rope-does-not-enter", Severity.Stop, Drawn + "/smallEndDiameter", "rope-entry",
             Roped(rope => rope with { DiameterM = .023, Grade = null }), "rope-fact-missing"),
         new("rope-loose", Severity.Stop, Drawn + "/smallEndDiameter", "rope-fit",
-            Roped(rope => rope with { DiameterM = .007, CertifiedBreakingForceN = 31e3 })),
+            input => Light(Roped(rope => rope with { DiameterM = .007, CertifiedBreakingForceN = 31e3 })(input))),
         new("rope-loose", Severity.Note, Drawn + "/smallEndDiameter", "rope-fit",
-            Roped(rope => rope with { DiameterM = .011, CertifiedBreakingForceN = 76e3 })),
+            input => Light(Roped(rope => rope with { DiameterM = .011, CertifiedBreakingForceN = 76e3 })(input))),
         new("fit-depends-on-tolerance", Severity.Caution, Drawn + "/tolerance", "rope-fit",
             input => Roped(rope => rope with { DiameterM = .0226 })(Basket(basket => basket with { ToleranceM = .0005 })(input))),
         new("wires-do-not-fit", Severity.Stop, Drawn, "rope-fit",
@@ -27,6 +27,7 @@ public static class ReuseEndCases
             input => Roped(rope => rope with { CertifiedBreakingForceN = 756e3 })(Socket(socket => socket with { BreakingForceN = 900e3 })(input))),
         new("rope-thin", Severity.Unknown, Rope + "/measuredDiameter", "rope-fit", Roped(rope => rope with { MeasuredDiameterM = .018 })),
         new("rope-thick", Severity.Unknown, Rope + "/measuredDiameter", "rope-fit", Roped(rope => rope with { MeasuredDiameterM = .0217 })),
+        new("wire-fit-unknown", Severity.Unknown, Rope + "/wireCount", "rope-fit", Roped(rope => rope with { Construction = "1x37" })),
         new("rope-identity-missing", Severity.Unknown, Rope + "/core", "rope-fit", Roped(rope => rope with { Core = RopeCore.Unknown })),
         new("rope-fact-missing", Severity.Caution, Rope + "/finish", "rope-fit", Roped(rope => rope with { Finish = WireFinish.Unknown })),
         new("basket-too-short", Severity.Stop, Drawn + "/length", "basket-shape", Sized(.0316, .039)),
@@ -41,6 +42,9 @@ public static class ReuseEndCases
         new("socket-metal-unfit", Severity.Unknown, "/socket/material/kind", "socket-metal",
             Socket(socket => socket with { Metal = SocketMetal.DuctileIron })),
     ];
+
+    /// <summary>A thin rope is meant for a small load.</summary>
+    private static ReuseInput Light(ReuseInput input) => For(use => use with { RatedLoadN = 6e3, ProofLoadN = 12e3 })(input);
 
     /// <summary>A basket of other sizes, found as drawn.</summary>
     private static Func<ReuseInput, ReuseInput> Sized(double mouthM, double lengthM) => input =>

@@ -34,7 +34,7 @@ public static class ReuseGaps
         Missing("bail-not-computed", "/socket/type", "bail", Socket(socket => socket with { Type = SocketType.Closed })),
         Missing("rated-load-missing", "/socket/ratedLoad", "rated-load", Socket(socket => socket with { RatedLoadN = null })),
         Missing("rated-load-missing", "/socket/ratedLoad", "strength-pin-shear", input => For(use => use with { RatedLoadN = null })(Socket(socket => socket with { RatedLoadN = null })(input))),
-        Missing("intended-rope-strength-missing", "/intended/rope/certificate/breakingForce", "rope-strength", Roped(rope => rope with { CertifiedBreakingForceN = null, MetallicAreaM2 = 199e-6, Construction = "other" })),
+        Missing("intended-rope-strength-missing", "/intended/rope/certificate/breakingForce", "rope-strength", Roped(rope => rope with { CertifiedBreakingForceN = null, MetallicAreaM2 = 199e-6, WireCount = 216, OuterWireDiameterM = .0011, Construction = "other" })),
     ];
 
     private static IEnumerable<ReuseCase> Inspection =>
@@ -44,6 +44,11 @@ public static class ReuseGaps
         Missing("crack-search-missing", "/inspection/indications", "crack-basket", Seen(seen => seen with { Indications = null })),
         Missing("crack-search-missing", "/inspection/indications", "indications", Seen(seen => seen with { Indications = null })),
         Missing("crack-search-missing", "/inspection/places", "crack-pin-holes", Seen(seen => seen with { Places = [SocketPlace.Basket, SocketPlace.Ears, SocketPlace.Pin] })),
+        Missing("crack-search-missing", "/inspection/places", "crack-basket", Seen(seen => seen with { Places = null })),
+        Missing("socket-steel-unknown", "/socket/material/kind", "socket-metal", Socket(socket => socket with { Metal = Engine.Sockets.SocketMetal.Unknown })),
+        Missing("limit-implausible", "/limits/earSpread", "", Limits(limits => limits with { EarSpread = .5 })),
+        Missing("limit-implausible", "/limits/designFactor", "", Limits(limits => limits with { DesignFactor = 1 })),
+        Missing("limit-implausible", "/limits/removalTemperature", "", Limits(limits => limits with { RemovalTemperatureK = 1173 })),
         Missing("crack-search-missing", "/inspection/inspectedOn", "crack-search-age", Seen(seen => seen with { InspectedOn = null })),
         Missing("indication-unclear", "/inspection/indications/0", "indications", Seen(seen => seen with { Indications = [new(SocketPlace.Ears, IndicationKind.Unknown, null)] })),
         Missing("indication-unclear", "/inspection/indications/0", "indications", Seen(seen => seen with { Indications = [new(SocketPlace.Unknown, IndicationKind.Rounded, null)] }), "rounded-indication"),

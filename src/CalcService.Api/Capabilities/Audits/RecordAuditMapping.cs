@@ -99,6 +99,7 @@ public static class RecordAuditMapping
         Id = socket.Id,
         Certificate = socket.Certificate,
         Basket = socket.Basket?.ToEngine(),
+        SizesFrom = socket.Basket?.SizesFrom ?? Engine.Sockets.SizesFrom.Unknown,
         OuterAtSmallEndM = socket.OuterAtSmallEnd?.Si,
         OuterAtMouthM = socket.OuterAtMouth?.Si,
         Metal = socket.Material?.Kind,
@@ -124,6 +125,7 @@ public static class RecordAuditMapping
     {
         IsAsked = proof.Asked.Known(),
         AskedN = proof.AskedLoad?.Si,
+        RatedN = proof.RatedLoad?.Si,
         LoadN = proof.Load?.Si,
         SeatingM = proof.Seating?.Si,
         SeatingReadAt = proof.SeatingReadAt ?? SeatingPlace.Unknown,
@@ -131,6 +133,7 @@ public static class RecordAuditMapping
         WireSlip = proof.WireSlip.Known(),
         Creep = proof.CreepUnderHold.Known(),
         Cracks = proof.Cracks.Known(),
+        Asymmetry = proof.Asymmetry.Known(),
     };
 
     private static Engine.Audits.RecordedLooks Looks(RecordedLooks looks) => new()

@@ -218,6 +218,10 @@ public sealed record RecordedProof
     [Kind(QuantityKind.Force)]
     public Quantity? AskedLoad { get; init; }
 
+    /// <summary>The rated load that the proof load is for.</summary>
+    [Kind(QuantityKind.Force)]
+    public Quantity? RatedLoad { get; init; }
+
     /// <summary>What it was loaded to.</summary>
     [Kind(QuantityKind.Force)]
     public Quantity? Load { get; init; }
@@ -240,6 +244,9 @@ public sealed record RecordedProof
 
     /// <summary>Whether socket, pin or cone cracked.</summary>
     public Fact? Cracks { get; init; }
+
+    /// <summary>Whether the cone seated on one side.</summary>
+    public Fact? Asymmetry { get; init; }
 }
 
 /// <summary>Somebody who worked on the end.</summary>

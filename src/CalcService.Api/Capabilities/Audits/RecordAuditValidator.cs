@@ -129,6 +129,7 @@ public sealed class RecordedProofValidator : AbstractValidator<RecordedProof>
     public RecordedProofValidator()
     {
         this.Ranges()
+            .Of(proof => proof.RatedLoad, .001, 100000, "kN", QuantityKind.Force)
             .Of(proof => proof.AskedLoad, .001, 100000, "kN", QuantityKind.Force)
             .Of(proof => proof.Load, .001, 100000, "kN", QuantityKind.Force)
             .Of(proof => proof.Seating, -50, 500, "mm", QuantityKind.Length);

@@ -14,7 +14,7 @@ public sealed record ReuseInspection
     /// <summary>How the surface was searched for cracks.</summary>
     public SurfaceMethod? SurfaceMethod { get; init; }
 
-    /// <summary>Parts that were searched; all of the socket if absent.</summary>
+    /// <summary>Parts that were searched: basket, ears, pinHoles, pin, and the bail of a closed socket.</summary>
     [Reading.AtMost(20)]
     public IReadOnlyList<SocketPlace>? Places { get; init; }
 

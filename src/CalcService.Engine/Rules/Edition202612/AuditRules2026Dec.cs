@@ -11,6 +11,8 @@ public static class AuditRules2026Dec
     public static AuditRules Rules { get; } = new()
     {
         VolumeSpread = Limit("recorded volume outside what basket and rope give, at most", Measure.Fraction(.10), Source.CommonPractice),
+        VolumeFar = Limit("recorded volume outside what basket and rope give, from which on it tells of no whole cone", Measure.Fraction(.5),
+            new("half a basket grips half its wires", "docs/record-audits.md", Basis.Derived)),
         ControlLimit = Limit("standard deviations of the control limits", Measure.Count(3), new(Handbook, "6.3.2.2", Basis.Published)),
         EwmaWeight = Limit("weight of the newest value in a moving average", Measure.Fraction(.3), new(Handbook, "6.3.2.4", Basis.Published)),
         Coverage = Limit("share of all ends inside a tolerance limit", Measure.Fraction(.95), Source.CommonPractice),

@@ -48,6 +48,8 @@ public static class MatchingRules2026Dec
             new("DIN 3092 and EN 13411-4 tradition", "", Basis.FromMemory)),
         ProofShare = General("proof load at most this share of the rope's breaking force", Measure.Fraction(.5),
             new("rules for proof loading of wire rope ends", "", Basis.FromMemory)),
+        FactorLeast = General("design factor where no rule for the use is known, at least", Measure.Count(2),
+            new("with less, a proof load of twice the working load would reach the breaking force", "docs/termination-matches.md", Basis.Derived)),
         ServiceLowest = General("coldest service of a resin socket in an older standard", Measure.Temperature(-20 + 273.15), OldStandard),
         ServiceHighest = General("warmest service of a resin socket in an older standard", Measure.Temperature(70 + 273.15), OldStandard),
         Friction = (

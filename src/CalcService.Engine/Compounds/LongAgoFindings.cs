@@ -1,0 +1,59 @@
+using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
+using CalcService.Engine.Rules;
+using CalcService.Engine.Rules.Edition202612;
+using static CalcService.Engine.Findings.FindingKinds;
+
+namespace CalcService.Engine.Compounds;
+
+/// <summary>What was read, cleaned or issued so long before the pour that it may not hold any more: the same in plan and record.</summary>
+public static class LongAgoFindings
+{
+    public static FindingDefinition ReadingsOld { get; } = Caution("readings-old", Actor.Crew,
+        "Readings were taken so long before the pour that they may not hold any more.",
+        "Read {measured} before the pour; a reading holds {limit}.",
+        "Read air, steel, compound and humidity again right before mixing, and plan again.",
+        Rules.ReadingsValidFor.Source, Rules.ReadingsValidFor);
+
+    public static FindingDefinition BroomDriedLongAgo { get; } = Caution("broom-dried-long-ago", Actor.Crew,
+        "The broom was cleaned and dried so long before the pour that dust, damp or rust may have settled on the wires.",
+        "The broom was dry {measured} before the pour; at most {limit} is asked for.",
+        "Clean and dry it again right before the pour.",
+        Rules.Fit.DriedFor.Source, Rules.Fit.DriedFor);
+
+    public static FindingDefinition SheetOld { get; } = Caution("sheet-old", Actor.Office,
+        "The data sheet was issued long ago; a newer edition may say otherwise.",
+        "The sheet was issued on {issuedOn}; one older than {limit} is asked for again.",
+        "Ask the compound's maker whether this edition still holds.",
+        Rules.SheetAge.Source, Rules.SheetAge);
+
+    private static PouringRules Rules => PouringRules2026Dec.Rules;
+
+    /// <summary>Readings that were taken longer before the mixing than they hold.</summary>
+    internal static void CheckReadings(this RoomScope scope, DateTimeOffset readAt, string pointer, DateTimeOffset mixedAt, string mixedPointer, double holdsS)
+    {
+        if ((mixedAt - readAt).TotalSeconds is var since && Judged.IsAbove(since, holdsS))
+        {
+            scope.Find(ReadingsOld, pointer, Measure.Duration(since), Measure.Duration(holdsS), [mixedPointer]);
+        }
+    }
+
+    /// <summary>A broom that was dry long before the mixing.</summary>
+    internal static void CheckDried(this RoomScope scope, DateTimeOffset driedAt, string pointer, DateTimeOffset mixedAt, string mixedPointer, RuleLimit limit)
+    {
+        if ((mixedAt - driedAt).TotalSeconds is var since && Judged.IsAbove(since, limit.Si))
+        {
+            scope.Find(BroomDriedLongAgo, pointer, Measure.Duration(since), limit.Value, [mixedPointer]);
+        }
+    }
+
+    /// <summary>A data sheet that is older than one may be before it is asked for again.</summary>
+    internal static void CheckSheetAge(this RoomScope scope, CompoundSheet sheet, DateOnly day, string dayPointer, RuleLimit limit)
+    {
+        if (sheet.IssuedOn is { } issued && issued < day.AddMonths(-(int)limit.Si))
+        {
+            scope.Find(SheetOld, "/compound/sheet/issuedOn", limit: limit.Value, related: [dayPointer],
+                words: new FindingWord("issuedOn", issued.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)));
+        }
+    }
+}
