@@ -157,6 +157,12 @@ internal static class AuditFacts
         new("/proof/wireSlip", "\"yes\"", Stop, "wire-slipped", Unknown, Unknown, "record-fact-missing") { Quote = Care },
         new("/proof/creepUnderHold", "\"yes\"", Stop, "creep-under-hold", Unknown, Unknown, "record-fact-missing") { Quote = Care },
         new("/proof/cracks", "\"yes\"", Stop, "cracked-under-proof", Unknown, Unknown, "record-fact-missing") { Quote = Care },
+        new("/proof/asymmetry", "\"yes\"", Stop, "seated-askew", Unknown, Unknown, "record-fact-missing") { Quote = Care },
+        new("/proof/ratedLoad", """{"value": 101, "unit": "kN"}""", Unknown, "proof-below-rated-load", Care, null, "record-trail-missing")
+        {
+            Quote = Care,
+        },
+        new("/mix/volume", """{"value": 0, "unit": "mL"}""", Unknown, "recorded-volume-off", Care, null, "record-trail-missing") { Quote = Care },
         new("/looks/bore", "\"fail\"", Stop, "look-failed", Unknown, Unknown, "record-fact-missing") { Quote = Care },
         new("/looks/broom", "\"fail\"", Stop, "look-failed", Unknown, Unknown, "record-fact-missing") { Quote = Care },
         new("/looks/core", "\"fail\"", Stop, "look-failed", Unknown, Unknown, "record-fact-missing") { Quote = Care },

@@ -40,9 +40,10 @@ internal static class ReuseFacts
             Given = [("/inspection/indications", """[{"place": "pin"}]""")],
             AskedAt = "/inspection/indications/0",
         },
-        new("/inspection/places", """["basket"]""", Unknown, "crack-search-missing", Care, null, "facts-taken")
+        new("/inspection/places", """["basket"]""", Unknown, "crack-search-missing", Unknown, null, "crack-search-missing"),
+        new("/socket/material/kind", "\"greyIron\"", Stop, "socket-metal-unfit", Care, Unknown, "facts-taken")
         {
-            When = " (all of the socket, where nobody says)",
+            UnknownAsked = "socket-steel-unknown",
         },
         new("/socket/material/yieldStrength",
             """{"value": 60, "unit": "MPa"}""",

@@ -86,6 +86,7 @@ public static class RecordAuditExamples
               "hardness": { "method": "indenter of the sheet", "value": { "value": 45, "unit": "1" }, "readAt": "lip" },
               "proof": {
                 "asked": "yes",
+                "ratedLoad": { "value": 50, "unit": "kN" },
                 "askedLoad": { "value": 100, "unit": "kN" },
                 "load": { "value": 98, "unit": "kN" },
                 "seating": { "value": 1.8, "unit": "mm" },
@@ -93,7 +94,8 @@ public static class RecordAuditExamples
                 "readUnderLoad": "yes",
                 "wireSlip": "no",
                 "creepUnderHold": "no",
-                "cracks": "no"
+                "cracks": "no",
+                "asymmetry": "no"
               },
               "people": [
                 { "role": "preparer", "name": "R. Vos", "qualifiedUntil": "2026-12-31" },
@@ -150,6 +152,7 @@ public static class RecordAuditExamples
               "hardness": { "method": "indenter of the sheet", "value": { "value": 45, "unit": "1" }, "readAt": "mouth" },
               "proof": {
                 "asked": "yes",
+                "ratedLoad": { "value": 50, "unit": "kN" },
                 "askedLoad": { "value": 100, "unit": "kN" },
                 "load": { "value": 98, "unit": "kN" },
                 "seating": { "value": 1.8, "unit": "mm" },
@@ -157,7 +160,8 @@ public static class RecordAuditExamples
                 "readUnderLoad": "yes",
                 "wireSlip": "no",
                 "creepUnderHold": "no",
-                "cracks": "no"
+                "cracks": "no",
+                "asymmetry": "no"
               },
               "people": [
                 { "role": "preparer", "name": "R. Vos", "qualifiedUntil": "2026-12-31" },
@@ -215,13 +219,15 @@ public static class RecordAuditExamples
               },
               "proof": {
                 "asked": "yes",
+                "ratedLoad": { "value": 50, "unit": "kN" },
                 "askedLoad": { "value": 100, "unit": "kN" },
                 "load": { "value": 98, "unit": "kN" },
                 "seatingReadAt": "mouth",
                 "readUnderLoad": "yes",
                 "wireSlip": "no",
                 "creepUnderHold": "no",
-                "cracks": "no"
+                "cracks": "no",
+                "asymmetry": "no"
               },
               "people": [{ "role": "mixer", "name": "R. Vos" }],
               "looks": {
@@ -265,6 +271,7 @@ public static class RecordAuditExamples
               "hardness": { "method": "indenter of the sheet", "value": { "value": 45, "unit": "1" }, "readAt": "lip" },
               "proof": {
                 "asked": "yes",
+                "ratedLoad": { "value": 50, "unit": "kN" },
                 "askedLoad": { "value": 100, "unit": "kN" },
                 "load": { "value": 90, "unit": "kN" },
                 "seating": { "value": 1.8, "unit": "mm" },
@@ -272,7 +279,8 @@ public static class RecordAuditExamples
                 "readUnderLoad": "yes",
                 "wireSlip": "yes",
                 "creepUnderHold": "no",
-                "cracks": "no"
+                "cracks": "no",
+                "asymmetry": "no"
               },
               "people": [
                 { "role": "preparer", "name": "R. Vos", "qualifiedUntil": "2026-12-31" },

@@ -7,7 +7,7 @@ public static class ReuseAssessmentExamples
 {
     private const string Marks = """
         "type": "open",
-        "material": { "known": "yes", "yieldStrength": { "value": 355, "unit": "MPa" }, "tensileStrength": { "value": 570, "unit": "MPa" } },
+        "material": { "known": "yes", "kind": "castSteel", "yieldStrength": { "value": 355, "unit": "MPa" }, "tensileStrength": { "value": 570, "unit": "MPa" } },
         "pin": { "yieldStrength": { "value": 600, "unit": "MPa" } },
         "ratedLoad": { "value": 50, "unit": "kN" },
         "proofRating": { "value": 120, "unit": "kN" },

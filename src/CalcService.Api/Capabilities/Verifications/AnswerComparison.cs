@@ -47,7 +47,7 @@ internal sealed class AnswerComparison(bool knowsWords)
                 Require(archived.ValueKind == JsonValueKind.String && archived.TryGetDateTimeOffset(out _), at, computed);
                 break;
             case InstantShape:
-                Near(Tolerance.OfTimes(archived, computed), at, computed);
+                NearTime(Tolerance.OfTimes(archived, computed), at, computed);
                 break;
             default:
                 Require(JsonElement.DeepEquals(archived, computed), at, computed);
@@ -127,6 +127,16 @@ internal sealed class AnswerComparison(bool knowsWords)
         Near(Tolerance.OfNumbers(value, now), at with { Pointer = at.Pointer + "/value" }, now);
         Require(JsonElement.DeepEquals(unit, of), at with { Pointer = at.Pointer + "/unit" }, of);
         Found.AddUnknown(UnknownNames.In(archived, ["value", "unit"], at.Pointer));
+    }
+
+    /// <summary>A minute may be another machine's rounding, and may be a release that somebody moved: it is said.</summary>
+    private void NearTime(Nearness nearness, Place at, JsonElement computed)
+    {
+        Near(nearness, at, computed);
+        if (nearness == Nearness.Near)
+        {
+            Require(false, at with { Standing = Standing.Beside }, computed);
+        }
     }
 
     private void Near(Nearness nearness, Place at, JsonElement computed)

@@ -16,7 +16,7 @@ public sealed class ReuseAssessmentTests(Service service)
     ];
 
     /// <summary>What the drawing or nothing stands in for, until somebody has looked.</summary>
-    private static readonly string[] Taken = ["/inspection/places", "/socket/measured/earWidth", "/socket/measured/earEndDistance"];
+    private static readonly string[] Taken = ["/socket/material/kind", "/socket/measured/earWidth", "/socket/measured/earEndDistance"];
 
     private static readonly Dictionary<string, string> Decisions = new()
     {

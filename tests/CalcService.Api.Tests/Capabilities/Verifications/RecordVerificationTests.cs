@@ -68,16 +68,18 @@ public sealed class RecordVerificationTests(Service service)
     }
 
     [Theory]
-    [InlineData(60, "match")]
-    [InlineData(-60, "match")]
-    [InlineData(61, "differs")]
-    public async Task Time_may_be_off_by_a_minute(int seconds, string outcome)
+    [InlineData(60, "match", "proceedWithCare")]
+    [InlineData(-60, "match", "proceedWithCare")]
+    [InlineData(61, "differs", "doNotProceed")]
+    [InlineData(0, "match", "proceed")]
+    public async Task Time_may_be_off_by_a_minute_and_is_said(int seconds, string outcome, string decision)
     {
         var request = TerminationRecords.Whole;
         var answer = await service.AnswerAsync(TerminationRecords.Path, request);
         const string From = "/result/recomputed/loadFrom";
         var changed = answer.With(From, DateTimeOffset.Parse((string)answer.At(From)!, CultureInfo.InvariantCulture).AddSeconds(seconds).ToString("yyyy-MM-dd'T'HH:mm:sszzz", CultureInfo.InvariantCulture));
-        Assert.Equal(outcome, Outcome(await service.AnswerAsync(Path, ArchivedAnswers.Of(TerminationRecords.Path, request, changed))).Outcome);
+        var verified = await service.AnswerAsync(Path, ArchivedAnswers.Of(TerminationRecords.Path, request, changed));
+        Assert.Equal((outcome, decision), (Outcome(verified).Outcome, (string?)verified["decision"]));
     }
 
     [Theory]

@@ -64,6 +64,8 @@ internal static class AuditExamples
         new("poured-beyond-pot-life", Severity.Stop, Times + "/pouredAt", record => record.With(Times + "/pouredAt", "2026-03-12T08:55:00+01:00")),
         new("poured-beyond-pot-life", Severity.Unknown, Times + "/pouredAt", record => record.With(Times + "/pouredAt", "2026-03-12T08:55:00+01:00")
             .With("/compound/sheet/gelTimes/1/temperature", Quantity(17, "degC"))),
+        new("recorded-volume-off", Severity.Unknown, "/mix/volume", record => record.With("/mix/volume", Quantity(0, "mL"))),
+        new("before-seen-gel", Severity.Stop, Times + "/movedAt", record => record.With(Times + "/movedAt", "2026-03-12T08:55:00+01:00").Without("/conditions/air")),
         new("recorded-volume-off", Severity.Caution, "/mix/volume", record => record.With("/mix/volume", Quantity(50, "mL"))),
         new("kits-short", Severity.Caution, "/mix/kits", record => record.With("/mix/baskets", 4)),
         new("kits-short", Severity.Stop, "/mix/kits", record => record.With("/mix/baskets", 5)),

@@ -28,7 +28,6 @@ internal static class HistoryExamples
         new("met-limited-chemical", Severity.Caution, Chemicals + "/0", end => end.With(Chemicals, new JsonArray("diesel"))),
         new("met-attacking-chemical", Severity.Stop, Chemicals + "/0", end => end.With(Chemicals, new JsonArray("acetone"))),
         new("socketing-date-missing", Severity.Unknown, Made, end => end.With("/ruleSet", "platform").Without(Made)),
-        new("limit-of-another-rule-set", Severity.Unknown, Made, end => end.With(Made, "1990-01-01")),
         new("mine-medium-not-by-design", Severity.Unknown, "/attachment/resinByDesign", end => end.With("/attachment", new JsonObject { ["resinByDesign"] = "no" })),
         new("resocketing-overdue", Severity.Stop, Made, end => end.With("/ruleSet", "platform").With(Made, "2024-03-11")),
     ];

@@ -48,7 +48,7 @@ internal static class ProofExamples
         new("facts-not-stated", Severity.Caution, "/test/proofLoadFrom",
             test => test.With("/purpose", "plan").Without("/test/proofLoadFrom").Without("/measured")),
         new("proof-above-socket-rating", Severity.Stop, "/socket/proofRating", test => test.With("/socket/proofRating", Quantity(95, "kN"))),
-        new("test-share-unknown", Severity.Caution, "/rope/certificate/breakingForce", test => test.Without("/rope/certificate").Without("/rope/grade")),
+        new("proof-below-rated-load", Severity.Unknown, Proof, test => test.With("/ruleSet", "general").With(Proof, Quantity(49, "kN")).Without("/measured")),
         new("proof-above-half-breaking", Severity.Caution, Proof, test => test.With("/rope/certificate/breakingForce", Quantity(199, "kN"))),
         new("not-cured-for-proof", Severity.Stop, "/testedAt", test => test.With("/test/proofLoadFrom", "2026-03-12T16:00:00+01:00")),
         new("proof-at-breaking-force", Severity.Stop, Proof, test => test.With("/ruleSet", "general").With(Proof, Quantity(300, "kN"))

@@ -13,6 +13,7 @@ internal static class WearExamples
 
     public static IReadOnlyList<FindingExample> All { get; } =
     [
+        new("limit-implausible", Severity.Unknown, "/limits/earSpread", socket => socket.With("/limits/earSpread", Quantity(50, "%"))),
         new("wear-limits-missing", Severity.Unknown, "/limits/source", socket => socket.Without("/limits/source")),
         new("worn-without-limit", Severity.Unknown, "/limits/earThicknessLoss",
             socket => socket.Without("/limits/earThicknessLoss").With(Found + "/earThickness", Quantity(12.8, "mm"))),
