@@ -28,6 +28,9 @@ public static class AnswerText
     /// <summary>A quantity that is a least one: what is printed is never less.</summary>
     public static string AtLeast(Quantity quantity, int digits) => Write(Rounding.UpToDigits(quantity.Value, digits), quantity.Unit);
 
+    /// <summary>A quantity that is a most one: what is printed is never more.</summary>
+    public static string AtMost(Quantity quantity, int digits) => Write(Rounding.DownToDigits(quantity.Value, digits), quantity.Unit);
+
     /// <summary>Fills a finding's template: {measured}, {limit} and its own words by name, rounded up where "up" follows the name.</summary>
     public static string Fill(string template, Finding finding, UnitSystem units) => Template.Of(template).Fill((finding, units),
         static (from, name) =>

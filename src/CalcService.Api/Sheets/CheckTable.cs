@@ -17,10 +17,12 @@ internal static class CheckTable
         ["Check", "Outcome", "Found", "Limit", "Source", "Missing"],
         checks.Select(check => new[]
         {
-            Name(check.Id), Outcomes[check.Outcome], check.Measured is null ? "-" : SheetText.Or(check.Measured, Digits),
+            Name(check.Id), Word(check.Outcome), check.Measured is null ? "-" : SheetText.Or(check.Measured, Digits),
             check.Limit is null ? "-" : SheetText.Or(check.Limit, Digits), check.Source.Document, check.Missing.Count == 0 ? "-" : string.Join(" ", check.Missing),
         }),
         "long");
+
+    public static string Word(CheckOutcome outcome) => Outcomes[outcome];
 
     /// <summary>dew-point as dew point.</summary>
     public static string Name(string id) => id.Replace('-', ' ');

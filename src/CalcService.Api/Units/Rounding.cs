@@ -40,6 +40,9 @@ public static class Rounding
         return Judged.IsBelow(nearest, value) ? ToDigits(nearest + Math.Pow(10, DecimalExponent(Math.Abs(value)) - digits + 1), digits) : nearest;
     }
 
+    /// <summary>Never more than the value.</summary>
+    public static double DownToDigits(double value, int digits) => -UpToDigits(-value, digits);
+
     /// <summary>The nearest double to the value with so many digits; −0 becomes 0, non-finite values stay as they are.</summary>
     public static double ToDigits(double value, int digits)
     {

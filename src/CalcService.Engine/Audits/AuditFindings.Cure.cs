@@ -11,7 +11,7 @@ public static partial class AuditFindings
     public static FindingDefinition MovedEarly { get; } = Stop("moved-before-gel", Actor.Inspector,
         "The end was moved before its cone had gelled, or before the hold after it that the sheet asks for: the wires are no longer where they were poured.",
         "The end was moved {measured} after mixing; until {limit} it had to rest.",
-        "Take the end out of use and make it again.",
+        "Take the end out of use. A competent person decides; an end that was moved before it gelled is made again.",
         Record("release"));
 
     public static FindingDefinition LoadedEarly { get; } = Define("loaded-before-cured", Actor.Inspector, [Severity.Stop, Severity.Unknown],

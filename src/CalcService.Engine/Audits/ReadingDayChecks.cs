@@ -40,7 +40,8 @@ internal static class ReadingDayChecks
         }
 
         var isInside = scope.CheckPouringRange(sheet, Reading.Taken(Reading.Of(Reading.Air, AuditPointers.Air, airK),
-            Reading.Of(Reading.Steel, AuditPointers.Steel, readings.SteelK), Reading.Of(Reading.Compound, AuditPointers.Compound, readings.CompoundK)));
+            Reading.Of(Reading.Steel, AuditPointers.Steel, readings.SteelK), Reading.Of(Reading.Compound, AuditPointers.Compound, readings.CompoundK),
+            Reading.Of(Reading.Wires, "/rope/temperature", scope.Input.Rope?.TemperatureK)));
         Gap[] compound = [.. scope.Ask().Fact(readings.CompoundK is not null, AuditPointers.Compound, "the compound temperature").Gaps];
         scope.Judge("pouring-range", isInside ? null : Severity.Stop, CompoundFindings.OutsidePouringRange, [.. gaps, .. compound]);
     }

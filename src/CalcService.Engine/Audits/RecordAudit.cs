@@ -23,6 +23,7 @@ public static class RecordAudit
             scope.Find(CompoundFindings.Demonstration, AuditPointers.Sheet);
         }
 
+        scope.CheckMixingOrder(input.Compound);
         HeldChecks.Check(scope);
         TimeChecks.Check(scope);
         LotDayChecks.Check(scope);

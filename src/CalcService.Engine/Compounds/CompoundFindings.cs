@@ -39,7 +39,7 @@ public static class CompoundFindings
     public static FindingDefinition DoseContradictsSheet { get; } = Stop("dose-contradicts-sheet", Actor.Lead,
         "The dose that was given, or is meant to be, is another than the sheet has for the temperature that decides.",
         "{measured} dose(s) a kit given or meant; the sheet has {limit} for the temperature that decides.",
-        "Before mixing, give the dose of the sheet, or bring air and steel to a temperature that the meant dose is for. Once mixed, do not pour it.",
+        "Before mixing, give the dose of the sheet, or bring air and steel to a temperature that the meant dose is for. A mix with another dose is not poured; an end that was is for a competent person to decide.",
         Source.DataSheet("doses"));
 
     public static FindingDefinition GelTimeUnknown { get; } = Unknown("gel-time-unknown", Actor.Lead,
@@ -69,7 +69,7 @@ public static class CompoundFindings
     public static FindingDefinition GelSeenInCup { get; } = Caution("gel-seen-in-cup", Actor.Crew,
         "A gel seen in a cup or in the vessel says little about the cone: the mix warms itself, the cone is cooled by its steel. It can make times later only.",
         "The gel was seen in the {place}; it makes no time of the cone earlier.",
-        "Look at the cone itself before anybody moves the rope.",
+        "Go by a look at the cone itself, and by the times of this answer.",
         Source.CommonPractice);
 
     public static FindingDefinition GelPlaceUnknown { get; } = Caution("gel-place-unknown", Actor.Crew,

@@ -12,7 +12,7 @@ public static class HardnessFindings
     public static FindingDefinition Low { get; } = Stop("hardness-low", Actor.Crew,
         "The compound was softer than the sheet asks for.",
         "The hardness was {measured}; the sheet asks for {limit}.",
-        "Do not load the end. Wait or warm it as the sheet allows, and read again.",
+        "Nothing loads the end, and what hangs on it is taken off. Wait or warm it as the sheet allows, and read again.",
         Source.DataSheet("hardness"));
 
     public static FindingDefinition NotAtLip { get; } = Caution("hardness-not-at-lip", Actor.Crew,

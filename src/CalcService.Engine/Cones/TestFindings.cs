@@ -29,7 +29,7 @@ public static class TestFindings
     public static FindingDefinition TestLoadShort { get; } = Stop("test-load-short", Actor.Lead,
         "The test load stayed below what counts as the proof load: nothing is proven.",
         "{measured} was reached; at least {limit} counts.",
-        "Load again, to the proof load.",
+        "Where nothing else stands against the end, load it again, to the proof load.",
         Rules.Under.Source, Rules.Under);
 
     public static FindingDefinition TestLoadOver { get; } = Caution("test-load-over", Actor.Lead,
@@ -59,7 +59,7 @@ public static class TestFindings
     public static FindingDefinition SeatingMuch { get; } = Caution("seating-much", Actor.Lead,
         "The cone seated more than the model expects: soft compound, a wide bore, or the beginning of a slip.",
         "The cone seated {measured}; at most {limit} is expected.",
-        "Check hardness and bore, hold the load and watch whether it stops.",
+        "Check hardness and bore before the next load, and watch under it whether the cone stops.",
         Model, Matching.Friction.Low, Matching.Friction.High, Rules.ShrinkageSpread);
 
     public static FindingDefinition SeatingContradicts { get; } = Unknown("seating-contradicts", Actor.Lead,

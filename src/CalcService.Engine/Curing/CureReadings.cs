@@ -44,7 +44,10 @@ internal static class CureReadings
     {
         var conditions = scope.Input.Conditions;
         var (airRead, steel, compound) = Read(scope, air?.At(0));
-        scope.CheckPouringRange(scope.Input.Compound, Reading.Taken(airRead, steel, compound));
+        var byThemselves = scope.Input.Ends.SelectMany((end, i) => Reading.Taken(
+            Reading.Of(Reading.Socket, $"{CurePointers.Ends}/{i}/socket/temperature/value", end.SocketK),
+            Reading.Of(Reading.Wires, $"{CurePointers.Ends}/{i}/rope/temperature", end.Rope.TemperatureK)));
+        scope.CheckPouringRange(scope.Input.Compound, [.. Reading.Taken(airRead, steel, compound), .. byThemselves]);
         AskReading(scope, "steel", conditions.SteelK, CurePointers.Steel);
         AskReading(scope, "compound", conditions.CompoundK, CurePointers.Compound);
         if (scope.Input.Compound.Pouring is null)

@@ -33,6 +33,7 @@ public static class CureSchedule
 
         CheckFit(scope);
         CheckStated(scope);
+        scope.CheckMixingOrder(input.Compound);
         if (input.Compound.Hardness is { } hardness)
         {
             scope.Find(ReleaseFindings.HardnessAsked, CurePointers.Hardness, limit: Measure.Count(hardness.Minimum), words: new FindingWord("method", hardness.Method));

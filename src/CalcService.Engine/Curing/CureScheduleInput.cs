@@ -27,6 +27,9 @@ public sealed record CureConditions
 /// <summary>Equal rope ends in equal sockets.</summary>
 public sealed record CureEnd(string Id, int Quantity, Rope Rope, Basket Basket)
 {
+    /// <summary>Temperature of the socket, where it was read by itself.</summary>
+    public double? SocketK { get; init; }
+
     /// <summary>State of the bore; null where nobody said.</summary>
     public BoreState? Bore { get; init; }
 

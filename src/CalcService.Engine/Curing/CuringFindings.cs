@@ -36,7 +36,7 @@ public static partial class CuringFindings
     /// <summary>What means the same in other rooms.</summary>
     private static IReadOnlyList<FindingDefinition> Shared =>
     [
-        CompoundFindings.Demonstration, CompoundFindings.SheetSilent, CompoundFindings.ReadingMissing, CompoundFindings.OutsidePouringRange, CompoundFindings.DoseUnknown, CompoundFindings.DoseContradictsSheet, DoseFindings.DoseAboveMaximum,
+        CompoundFindings.Demonstration, CompoundFindings.SheetSilent, CompoundFindings.ReadingMissing, CompoundFindings.OutsidePouringRange, CompoundFindings.DoseUnknown, CompoundFindings.DoseContradictsSheet, DoseFindings.DoseAboveMaximum, DoseFindings.DoseAfterHardener,
         CompoundFindings.GelTimeUnknown, CompoundFindings.GelBeforePourEnds, CompoundFindings.PouredLate, BroomFindings.BoreNotClean, ReleaseFindings.HardnessAsked, CompoundFindings.GelTimeExtrapolated, CompoundFindings.GelTimeFromOnePoint, StatedFacts.NotStated, .. Fit,
     ];
 }

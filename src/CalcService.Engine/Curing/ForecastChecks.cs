@@ -26,7 +26,7 @@ internal static class ForecastChecks
         scope.CheckRelease(scope.Input.Compound, kinetics, release, steel.LastReadS, times.Air, CurePointers.Air, CurePointers.Steel);
         CheckMeasured(scope, kinetics, times, release);
         CheckDelays(scope, kinetics, times, release);
-        if (scope.Input.PourTimeS is { } pour && ends.Min(end => end.Cure.EarliestGelS) is { } gel && Judged.IsBelow(gel, pour))
+        if (scope.Input.PourTimeS is { } pour && ends.Min(end => end.Cure.EarliestGelS) is { } gel && Judged.IsBelow(gel, pour) && !WasSeenLater(scope, pour))
         {
             scope.Find(CompoundFindings.GelBeforePourEnds, CurePointers.PourTime, Measure.Duration(gel), Measure.Duration(pour), [CurePointers.Compound, CurePointers.Air]);
         }
@@ -36,9 +36,19 @@ internal static class ForecastChecks
         }
     }
 
+    /// <summary>Whether somebody saw it gel in a cone after the pour: then it hadn't before, whatever was computed.</summary>
+    private static bool WasSeenLater(CureScope scope, double pourS) => scope.Input.Observations.Any(seen =>
+        seen.SeenIn is GelPlace.Cone or GelPlace.Mouth && !Judged.IsBelow((seen.GelAt - scope.Input.MixedAt).TotalSeconds, pourS));
+
     /// <summary>As plan and audit have it. A gel that was seen in cone or mouth makes a stop on a guess an open question.</summary>
     private static void CheckPotLife(CureScope scope, int doses, TemperatureHistory air)
     {
+        if (scope.Input is { PourTimeS: not null, Compound.PotLife: null })
+        {
+            scope.SheetSilent("/compound/sheet/potLife", "pot life");
+            return;
+        }
+
         var (airRead, _, compound) = CureReadings.Read(scope, air.At(0));
         var vessel = scope.Input.Observations.FirstOrDefault(seen => seen.SeenIn == GelPlace.Vessel) is { } gel ? (gel.GelAt - scope.Input.MixedAt).TotalSeconds : (double?)null;
         if (scope.Input.PourTimeS is { } pour && PotLife.OfMix(scope.Input.Compound, doses, scope.Book.Pouring, airRead, compound, vessel, scope.Trace) is var (life, isGuess)

@@ -10,9 +10,10 @@ public static class AlignmentChecks
     {
         // A rope that leans more is judged with all else that can't be.
         if (end.TiltRad is { } tilt && !Judged.IsAbove(tilt, scope.Rules.Fit.MostTilt.Si) && planned.Wires.Count > 0 && planned.Wires[0].ClearM is var gap and > 0
-            && TiltShiftM(end.GripLengthM, tilt, scope.Trace) is var shift && Judged.IsAbove(shift, gap))
+            && TiltShiftM(end.GripLengthM, tilt, scope.Trace) is var shift && Judged.IsAbove(shift, gap)
+            && Math.Max(scope.Rules.Fit.ReadTilt.Si, Math.Atan(gap / end.GripLengthM)) is var most && Judged.IsAbove(tilt, most))
         {
-            scope.Find(PouringFindings.RopeTilted, pointer + "/tilt", Measure.Length(shift), Measure.Length(gap));
+            scope.Find(PouringFindings.RopeTilted, pointer + "/tilt", Measure.Angle(tilt), Measure.Angle(most));
         }
     }
 

@@ -30,7 +30,7 @@ public static class PourPlan
         PotLifeChecks.CheckGiven(scope);
         // Where the steel leaves no room in a basket, which is a stop of its own, nothing is planned to be mixed.
         var hasRoom = ends.All(end => end.Fill.HighM3 is not null);
-        var plan = hasRoom ? MixPlanner.Plan(scope, ends, dose?.PerKit, gel?.PotLifeS) : null;
+        var plan = hasRoom ? MixPlanner.Plan(scope, ends, dose?.PerKit, UsableS(gel)) : null;
 
         scope.CheckAhead();
         var mixes = plan?.Mixes ?? [];
@@ -64,6 +64,9 @@ public static class PourPlan
         };
         return new(result, scope.Findings.Sorted(), PouringNotes.All, scope.Assumptions, scope.Trace.Steps);
     }
+
+    /// <summary>The pot life, and never past the first gel in a cone that is warmer than the vessel: what gels while it is poured doesn't flow.</summary>
+    private static double? UsableS(GelPlan? gel) => gel?.PotLifeS is { } life ? Math.Min(life, gel.InCone.EarliestS) : null;
 
     private static void CheckSizes(PourScope scope, IReadOnlyList<Mix> mixes)
     {

@@ -31,7 +31,6 @@ internal static class PourPointers
     public const string Ends = "/ends";
     public const string ReadAt = "/conditions/readAt";
     public const string IssuedOn = "/compound/sheet/issuedOn";
-    public const string MixingOrder = "/compound/sheet/mixingOrder";
     public const string PotLifeVolume = "/compound/sheet/potLifeVolume";
     public const string DosePerKit = "/dose/perKit";
     public const string DoseAdded = "/dose/added";

@@ -25,13 +25,7 @@ internal static class SheetChecks
 
     private static void CheckOrder(PourScope scope, CompoundSheet sheet)
     {
-        var order = sheet.MixingOrder.ToList();
-        var (dose, hardener) = (order.IndexOf(MixPart.Dose), order.IndexOf(MixPart.Hardener));
-        if (dose >= 0 && hardener >= 0 && dose > hardener)
-        {
-            scope.Find(PouringFindings.DoseAfterHardener, PourPointers.MixingOrder);
-        }
-
+        scope.CheckMixingOrder(sheet);
         if (scope.Input.IntendedDose?.Added == DoseMoment.AfterHardener)
         {
             scope.Find(PouringFindings.DoseAfterHardener, PourPointers.DoseAdded);

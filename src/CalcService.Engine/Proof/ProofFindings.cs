@@ -16,7 +16,7 @@ public static partial class ProofFindings
     [
         CompoundFindings.Demonstration, LoadFindings.RatedLoadMissing, LoadFindings.ProofBelowRule, LoadFindings.ProofBelowRated,
         LoadFindings.ProofAboveRating, LoadFindings.ProofAboveShare, LoadFindings.ProofBreaks, .. HardnessFindings.All, StatedFacts.NotStated,
-        FitFindings.RopeIdentityMissing, FitFindings.RopeFactMissing, FitFindings.WiresDoNotFit, FitFindings.RopeDoesNotEnter,
+        FitFindings.RopeIdentityMissing, FitFindings.RopeFactMissing, FitFindings.WireFitUnknown, FitFindings.WiresDoNotFit, FitFindings.RopeDoesNotEnter,
         FitFindings.FitDependsOnTolerance, FitFindings.RopeLoose, .. BoundFindings.OfRopeAndBasket, .. TestFindings.All,
     ];
 

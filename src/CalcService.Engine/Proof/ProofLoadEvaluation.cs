@@ -1,6 +1,7 @@
 using CalcService.Engine.Cones;
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
 using CalcService.Engine.Ropes;
 using CalcService.Engine.Rules;
 using CalcService.Engine.Sockets;
@@ -30,7 +31,8 @@ public static class ProofLoadEvaluation
         fit.Check();
         if (scope.Purpose != Purpose.Quote)
         {
-            fit.AskRope();
+            var wires = WireSpacing.Of(input.Basket, rope, Trace.None);
+            fit.Ask(wires.Count > 0 && rope.MetallicAreaM2 is null ? [] : wires);
         }
 
         var proof = LoadChecks.ProofLoad(scope);

@@ -26,6 +26,9 @@ public sealed record FitRules
     /// <summary>Lean above which nobody knows how the cone sets.</summary>
     public required RuleLimit MostTilt { get; init; }
 
+    /// <summary>Lean of a rope that can still be read as one.</summary>
+    public required RuleLimit ReadTilt { get; init; }
+
     /// <summary>Share of its nominal diameter that a rope may have lost where no rule set says.</summary>
     public required RuleLimit Thinning { get; init; }
 
@@ -43,5 +46,5 @@ public sealed record FitRules
 
     /// <summary>Every limit, in a fixed order.</summary>
     public IReadOnlyList<RuleLimit> All =>
-        [LeastCone, ShortestBasket, ShortBasket, WidestSmallEnd, LooseSmallEnd, StrengthSpread, MostTilt, Thinning, Thickening, StraightRope, DriedFor, NarrowBroom];
+        [LeastCone, ShortestBasket, ShortBasket, WidestSmallEnd, LooseSmallEnd, StrengthSpread, MostTilt, ReadTilt, Thinning, Thickening, StraightRope, DriedFor, NarrowBroom];
 }

@@ -56,9 +56,9 @@ public static class BoundFindings
 
     public static FindingDefinition RopeTilted { get; } = Define("rope-tilted", Actor.Crew, [Severity.Caution, Severity.Unknown],
         "The rope leans: the broom leaves the axis of the basket by more than the gap between two wires, or so far that nobody knows how the cone sets.",
-        "Found {measured}; the most is {limit}.",
+        "The rope leans by {measured}; up to {limit} it is in line.",
         "Plumb rope and basket again.",
-        FitFindings.Geometry, Rules.MostTilt);
+        FitFindings.Geometry, Rules.ReadTilt, Rules.MostTilt);
 
     public static FindingDefinition RopeOutsideRange { get; } = Caution("rope-outside-socket-range", Actor.Lead,
         "The rope is thinner or thicker than the socket's maker states. Whether it enters, fits and holds is judged by itself.",

@@ -41,6 +41,11 @@ public static class CureFindingCases
         new("dose-above-maximum", Severity.Stop, "/compound/sheet/doses", cure => At(c => c with { SteelK = 6 + Zero })(Sheet(s => s with { MaximumDoses = 1 })(cure)) with { Doses = null },
             "steel-holds-cure-back"),
         new("dose-contradicts-sheet", Severity.Stop, "/doses", cure => cure with { Doses = 2 }),
+        new("dose-after-hardener", Severity.Stop, "/compound/sheet/mixingOrder", Sheet(s => s with { MixingOrder = [MixPart.Resin, MixPart.Hardener, MixPart.Dose] })),
+        new("sheet-silent", Severity.Unknown, "/compound/sheet/potLife", Sheet(s => s with { PotLife = null })),
+        new("outside-pouring-range", Severity.Stop, "/ends/0/rope/temperature",
+            cure => cure with { Ends = [cure.Ends[0] with { Rope = cure.Ends[0].Rope with { TemperatureK = 40 + Zero } }] }),
+        new("outside-pouring-range", Severity.Stop, "/ends/0/socket/temperature/value", cure => cure with { Ends = [cure.Ends[0] with { SocketK = 40 + Zero }] }),
     ];
 
     private static IEnumerable<CureFindingCase> Readings =>

@@ -33,7 +33,7 @@ public static class BroomCases
         new("broom-part-contradicted", Severity.Unknown, At + "/plastic",
             End(end => end with { Rope = end.Rope with { PlasticFilled = Fact.Yes }, Plastic = BroomPart.None })),
         // Gap at the small end 0.40 mm (see the section shares), over 100 mm that is 0.23°.
-        new("rope-tilted", Severity.Caution, At + "/tilt", End(end => end with { TiltRad = .3 * Math.PI / 180 })),
+        new("rope-tilted", Severity.Caution, At + "/tilt", End(end => end with { TiltRad = 1.1 * Math.PI / 180 })),
         new("serving-shortens-grip", Severity.Caution, At + "/servingInBasket",
             End(end => end with { Basket = end.Basket with { LengthM = .120 }, ServingInBasketM = .020, ServingDiameterM = .0222 })),
         new("serving-fit-unknown", Severity.Unknown, At + "/servingDiameter",

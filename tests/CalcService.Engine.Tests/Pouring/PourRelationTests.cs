@@ -55,6 +55,15 @@ public sealed class PourRelationTests
         ("own limit", At(c => c with { AirLimits = new(.1e-6, .1e-6, "the yard") })),
     ];
 
+    /// <summary>Relation 10, for the pour itself: what a schedule stops as gelled before it was poured, no plan has poured.</summary>
+    [Fact]
+    public void Relation_10_mix_is_used_up_before_the_first_gel_in_a_cone() => Gen.Select(AnyPour, Gen.Double[60, 1200]).Sample((pour, pourTime) =>
+    {
+        var plan = GoodPour.Plan(pour with { PourTimeS = pourTime });
+        Assert.True(plan.Decision == Decision.DoNotProceed || plan.Result.Mixes.All(mix => !(mix.UsedInS > plan.Result.Gel?.InCone.EarliestS + 1e-6)),
+            $"{plan.Result.Mixes.Max(mix => mix.UsedInS)} {plan.Result.Gel?.InCone.EarliestS}");
+    }, iter: 300);
+
     [Fact]
     public void Relation_17_quantity_of_six_is_one_and_five() =>
         AnyPour.Sample(

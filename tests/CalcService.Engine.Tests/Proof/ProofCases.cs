@@ -39,6 +39,8 @@ public static class ProofCases
         new("facts-not-stated", Severity.Unknown, "/rope/certificate/breakingForce", "half-of-breaking-force",
             input => input with { Rope = input.Rope with { CertifiedBreakingForceN = null, Grade = null } }, "rope-fact-missing"),
         new("proof-below-rated-load", Severity.Unknown, "/test/proofLoad", "proof-load", Meant(50.3e3)),
+        new("wire-fit-unknown", Severity.Unknown, "/rope/wireCount", null,
+            input => input with { Rope = input.Rope with { Construction = "35x7", MetallicAreaM2 = null } }, "seating-not-computed"),
         new("rope-identity-missing", Severity.Unknown, "/rope/construction", null, input => input with { Rope = input.Rope with { Construction = null } }),
         new("rope-fact-missing", Severity.Caution, "/rope/finish", null, input => input with { Rope = input.Rope with { Finish = WireFinish.Unknown } }),
         new("proof-above-half-breaking", Severity.Caution, "/test/proofLoad", "half-of-breaking-force", input => input with { Rope = input.Rope with { CertifiedBreakingForceN = 201e3 } }),

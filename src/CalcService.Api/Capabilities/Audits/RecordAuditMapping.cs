@@ -29,7 +29,8 @@ public static class RecordAuditMapping
         {
             ConstantAirK = request.Conditions?.Air?.Constant?.Si,
             AirSeries = request.Conditions?.Air?.ToEngine() ?? [],
-            SteelK = request.Conditions?.SteelTemperature?.Si,
+            // The coldest of all steel that was read: it cures last.
+            SteelK = request.Conditions?.SteelTemperature?.Si is { } steel ? Math.Min(steel, request.Rope?.Temperature?.Si ?? steel) : null,
             SteelSeries = [.. (request.Conditions?.SteelSeries ?? []).Select(point => new Engine.Compounds.AirPoint(point.At, point.Temperature.Si))],
             CompoundK = request.Conditions?.CompoundTemperature?.Si,
             RelativeHumidity = request.Conditions?.RelativeHumidity?.Si,

@@ -35,7 +35,8 @@ public static class RecordAuditSheet
             page.Checks(result.Checks);
             page.Add("h2", "Signed").Table(["Audited by", "Decided by", "Date"], [["", "", ""]]);
         },
-        stop: "REFUSED");
+        stop: "REFUSED",
+        words: Headline.Of("ACCEPTED", "ACCEPTED WITH REMARKS", "INCOMPLETE"));
 
     public static string Picture(RecordAuditRequest request, Answer<RecordAuditResult> answer) =>
         RecordPicture.Write(request.Times ?? new(), answer.Result.Recomputed);
@@ -45,12 +46,12 @@ public static class RecordAuditSheet
         ["Resin in the basket", Or(request.Mix?.Volume), $"{Or(plan.ResinVolume.Low)} to {Or(plan.ResinVolume.High)}"],
         ["Kits of the mix", Or(plan.Mixed), $"{Or(plan.Needed)} needed"],
         ["Dose for each kit", request.Mix?.DosesPerKit is { } dose ? SheetText.Text(dose) : SheetText.NotKnown, plan.DosesPerKit is { } doses ? SheetText.Text(doses) : SheetText.NotKnown],
-        ["Full after mixing", Between(request.Times?.MixedAt, request.Times?.PouredAt), $"pot life {Or(plan.PotLife)}"],
+        ["Full after mixing", Between(request.Times?.MixedAt, request.Times?.PouredAt), $"pot life {SheetText.Most(plan.PotLife)}"],
         ["Gel after mixing", Or(plan.Gel.Observed), $"{Or(plan.Gel.Earliest)} to {Or(plan.Gel.Latest)}, ratio {Or(plan.Gel.Ratio)}"],
         ["First moved", At(request.Times?.MovedAt), $"not before {At(plan.UndisturbedUntil)}"],
         ["Released", At(request.Times?.ReleasedAt), $"not before {At(plan.LoadFrom)}"],
-        ["Test load", Or(request.Proof?.Load), $"{Or(plan.LeastTestLoad)} to {Or(plan.MostTestLoad)}"],
-        ["Seating", Or(request.Proof?.Seating), $"{Or(plan.LeastSeating)} to {Or(plan.MostSeating)}"],
+        ["Test load", SheetText.Or(request.Proof?.Load, 4), $"{SheetText.Least(plan.LeastTestLoad, 4)} to {SheetText.Most(plan.MostTestLoad, 4)}"],
+        ["Seating", Or(request.Proof?.Seating), $"{SheetText.Least(plan.LeastSeating)} to {SheetText.Most(plan.MostSeating)}"],
     ]);
 
     private static string Or(Quantity? quantity) => SheetText.Or(quantity);

@@ -33,6 +33,7 @@ public static class CureScheduleMapping
             SocketBreakingForceN = end.Socket.BreakingForce?.Si,
             Metal = end.Socket.Material?.Kind,
             RopeRange = end.Socket.RopeRange?.ToEngine(),
+            SocketK = end.Socket.Temperature?.Value.Si,
             Bore = end.Socket.Bore,
             OuterAtSmallEndM = (end.Socket.OuterAtSmallEnd ?? end.Socket.OuterDiameter)?.Si,
             OuterAtMouthM = (end.Socket.OuterAtMouth ?? end.Socket.OuterDiameter)?.Si,

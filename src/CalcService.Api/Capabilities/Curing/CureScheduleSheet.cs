@@ -1,6 +1,7 @@
 using System.Globalization;
 using CalcService.Api.Contract;
 using CalcService.Api.Sheets;
+using CalcService.Engine.Findings;
 using static CalcService.Api.Sheets.SheetText;
 
 namespace CalcService.Api.Capabilities.Curing;
@@ -14,7 +15,7 @@ public static class CureScheduleSheet
         answer,
         page =>
         {
-            Times(page, answer.Result);
+            Times(page, answer.Result, answer.Decision == Decision.DoNotProceed);
             foreach (var picture in CurePicture.Draw(answer.Result.Ends))
             {
                 page.Raw($"<div class=\"picture\">{picture}</div>");
@@ -30,7 +31,9 @@ public static class CureScheduleSheet
             page.Add("h2", "Before the load").Table(
                 ["End", "Gel seen at", "Seen in (vessel, cup, mouth, cone)", "Hardness at the lip", "Released by", "Proof load at"],
                 answer.Result.Ends.Select(end => new[] { end.Id, "", "", "", "", "" }));
-        });
+        },
+        stop: "DO NOT POUR OR LOAD",
+        words: Headline.For(request.Purpose));
 
     /// <summary>The curves, and below them the tasks where there are any.</summary>
     public static string Picture(CureScheduleRequest request, Answer<CureScheduleResult> answer) =>
@@ -54,7 +57,8 @@ public static class CureScheduleSheet
             result.Tasks.Where(task => task.On is not null).Select(task => new[] { Clock(task.From), Clock(task.To), $"{task.End} {task.Unit}", task.Task, task.On!, "" }));
     }
 
-    private static void Times(SheetHtml page, CureScheduleResult result) =>
+    /// <summary>Under a stop nothing is loaded, whatever the model says when it could be.</summary>
+    private static void Times(SheetHtml page, CureScheduleResult result, bool isStopped) =>
         page.Add("h2", "Times").Table(
             ["End", "Number", "Gels between", "Expected", "Undisturbed until", "Proof load from", "Service from", "Peak"],
             result.Ends.Select(end => new[]
@@ -64,8 +68,8 @@ public static class CureScheduleSheet
                 $"{Or(end.GelAt.Earliest)} and {Or(end.GelAt.Latest)}",
                 Or(end.GelAt.Expected),
                 By(end.UndisturbedUntil, end.GovernedBy.UndisturbedUntil),
-                By(end.ProofLoadFrom, end.GovernedBy.ProofLoadFrom),
-                By(end.ServiceFrom, end.GovernedBy.ServiceFrom),
+                isStopped ? "not before the stop is settled" : By(end.ProofLoadFrom, end.GovernedBy.ProofLoadFrom),
+                isStopped ? "not before the stop is settled" : By(end.ServiceFrom, end.GovernedBy.ServiceFrom),
                 end.Peak is { } peak ? $"{SheetText.Or(peak.Temperature)} at {Clock(peak.At)}" : "not computed",
             }));
 
@@ -73,5 +77,5 @@ public static class CureScheduleSheet
 
     private static string Or(DateTimeOffset? at) => at is { } known ? Clock(known) : NotKnown;
 
-    private static string Clock(DateTimeOffset at) => at.ToString("MM-dd HH:mm", CultureInfo.InvariantCulture);
+    private static string Clock(DateTimeOffset at) => at.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
 }

@@ -28,7 +28,7 @@ public static class ServiceInspectionSheet
             page.Add("h2", "Checks").Table(["Check", "Came out", "Found", "Limit", "Rule", "Found now", "By"],
                 result.Checks.Where(check => check.Outcome != CheckOutcome.NotApplicable).Select(check => new[]
                 {
-                    check.Id, check.Outcome.ToString().ToUpperInvariant(), Or(check.Measured, "-"), Or(check.Limit, "-"),
+                    check.Id, CheckTable.Word(check.Outcome), Or(check.Measured, "-"), Or(check.Limit, "-"),
                     $"{check.Rule}; {check.Source.Document} {check.Source.Clause}", "", "",
                 }), "long");
         },

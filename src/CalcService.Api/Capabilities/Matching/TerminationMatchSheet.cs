@@ -51,7 +51,7 @@ public static class TerminationMatchSheet
         var loads = result.Loads;
         page.Add("h2", "Loads").Table(["Design factor", "Working load limit", "Load of the duty", "Proof load", "End over rope", "Socket over rope"],
         [
-            [$"{Or(loads.DesignFactor)} ({loads.DesignFactorFrom ?? "none"})", Or(loads.WorkingLoadLimit), Or(request.Duty?.Load), Or(loads.ProofLoad), Or(loads.Efficiency), Or(result.StrengthRatio)],
+            [$"{Or(loads.DesignFactor)} ({loads.DesignFactorFrom ?? "none"})", SheetText.Most(loads.WorkingLoadLimit, 4), SheetText.Or(request.Duty?.Load, 4), SheetText.Most(loads.ProofLoad, 4), Or(loads.Efficiency), Or(result.StrengthRatio)],
         ]);
     }
 

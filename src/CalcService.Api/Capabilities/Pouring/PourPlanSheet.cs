@@ -25,9 +25,10 @@ public static class PourPlanSheet
             WorkSheet.Steps(page, answer.Result.Sequence);
             TakeOffSheet.Write(page, answer.Result.TakeOff, isQuote: request.Quote is not null);
             page.Add("h2", "After the pour").Table(
-                ["Mix", "Witness sample", "Gel seen at", "Seen in (cup, mouth, cone)", "Hardness", "Signed"],
+                ["Mix", "Witness sample", "Gel seen at", "Seen in (vessel, cup, mouth, cone)", "Hardness", "Signed"],
                 answer.Result.Mixes.Select(mix => new[] { Text(mix.Number), mix.WitnessSample.Label, "", "", "", "" }));
-        });
+        },
+        words: Headline.For(request.Purpose));
 
     public static string Picture(PourPlanRequest request, Answer<PourPlanResult> answer) => BasketPicture.Write(Sections(request, answer.Result));
 
@@ -42,7 +43,7 @@ public static class PourPlanSheet
     private static string Flip(FlipsWhen flip)
     {
         var reading = flip.Reading switch { "airTemperature" => "air", "steelTemperature" => "steel", "compoundTemperature" => "compound", _ => "humidity" };
-        return $"{reading} {flip.When} {AnswerText.Of(flip.Value, Digits)}";
+        return $"{reading} {flip.When} {(flip.When == "below" ? Least(flip.Value) : Most(flip.Value))}";
     }
 
     private static void Mixes(SheetHtml page, PourPlanResult result)

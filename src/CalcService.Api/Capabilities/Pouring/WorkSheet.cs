@@ -32,9 +32,9 @@ internal static class WorkSheet
 
     private static string Allowed(WorkHoldPoint point) => point switch
     {
-        { Minimum: { } least, Maximum: { } most } => $"{Or(least)} to {Or(most)}",
-        { Minimum: { } least } => $"from {Or(least)}",
-        { Maximum: { } most } => $"up to {Or(most)}",
+        { Minimum: { } least, Maximum: { } most } => $"{Least(least)} to {Most(most)}",
+        { Minimum: { } least } => $"from {Least(least)}",
+        { Maximum: { } most } => $"up to {Most(most)}",
         { At: { } at, What: "gel" } => $"from {Clock(at)}",
         { At: { } at } => $"until {Clock(at)}",
         _ => "—",

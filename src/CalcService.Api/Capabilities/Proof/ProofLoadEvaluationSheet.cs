@@ -11,6 +11,9 @@ public static class ProofLoadEvaluationSheet
 {
     private const int Digits = 3;
 
+    /// <summary>Loads are read to a tenth of a per cent; what is printed never crosses its limit.</summary>
+    private const int LoadDigits = 4;
+
     /// <summary>So that a load and its limit that differ by little are seen to differ.</summary>
     private const int CheckDigits = 5;
 
@@ -23,21 +26,22 @@ public static class ProofLoadEvaluationSheet
             var result = answer.Result;
             page.Add("h2", "Load").Table(["Proof load", "Counts from", "At most", "Socket's proof rating"],
             [
-                [Or(result.ProofLoad), Or(result.LeastTestLoad), Or(result.MostTestLoad), Or(request.Socket.ProofRating)],
+                [Most(result.ProofLoad), SheetText.Least(result.LeastTestLoad, LoadDigits), Most(result.MostTestLoad), Most(request.Socket.ProofRating)],
             ]);
             page.Add("h2", $"Steps; seating is read at the {Place(result)} under load").Table(["Share", "Load", "Seating expected", "Seating read", "Held, min", "Load read", "By"],
                 result.Steps.Select(step => new[]
                 {
-                    Or(step.Share), Or(step.Load), step.ExpectedSeating is { } band ? $"{Or(band.Low)} to {Or(band.High)}" : "not computed",
+                    Or(step.Share), Most(step.Load), step.ExpectedSeating is { } band ? $"{Or(band.Low)} to {Or(band.High)}" : "not computed",
                     step.Seating is null ? "" : Or(step.Seating), "", "", "",
                 }));
             page.Raw($"<div class=\"picture\">{Picture(answer)}</div>");
             page.Add("h2", "Checks").Table(["Check", "Came out", "Found", "Limit", "Source"], result.Checks.Select(check => new[]
             {
-                check.Id, check.Outcome.ToString().ToUpperInvariant(), Found(check, request), Limit(check, request), $"{check.Source.Document} {check.Source.Clause}",
+                check.Id, CheckTable.Word(check.Outcome), Found(check, request), Limit(check, request), $"{check.Source.Document} {check.Source.Clause}",
             }), "long");
         },
-        stop: answer.Result.Phase == "before" ? "DO NOT LOAD" : "FAILED");
+        stop: answer.Result.Phase == "before" ? "DO NOT LOAD" : "FAILED",
+        words: answer.Result.Phase == "before" ? Headline.For(request.Purpose) : Headline.Of("PASSED", "PASSED, WITH CARE"));
 
     public static string Picture(Answer<ProofLoadEvaluationResult> answer) => SeatingPicture.Write(answer.Result.Steps, Place(answer.Result));
 
@@ -52,6 +56,8 @@ public static class ProofLoadEvaluationSheet
     private static string OrNothing(Quantity? quantity) => quantity is null ? "-" : AnswerText.Of(quantity, CheckDigits);
 
     private static string Place(ProofLoadEvaluationResult result) => result.SeatingReadAt == Engine.Cones.SeatingPlace.SmallEnd ? "small end" : "mouth";
+
+    private static string Most(Quantity? load) => SheetText.Most(load, LoadDigits);
 
     private static string Or(Quantity? quantity) => quantity is null ? "not known" : AnswerText.Of(quantity, Digits);
 }

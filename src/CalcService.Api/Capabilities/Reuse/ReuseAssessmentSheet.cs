@@ -35,7 +35,8 @@ public static class ReuseAssessmentSheet
             page.Checks(answer.Result.Checks);
             page.Add("h2", "Signed").Table(["Measured by", "Searched for cracks by", "Decided by", "Date"], [["", "", "", ""]]);
         },
-        stop: answer.Result.Disposition == Disposition.Withdraw ? "WITHDRAW" : "NOT FOR THIS USE");
+        stop: answer.Result.Disposition == Disposition.Withdraw ? "WITHDRAW" : "NOT FOR THIS USE",
+        words: answer.Result.Disposition == Disposition.ReuseAfterWork ? Headline.Of("WORK FIRST", "WORK FIRST") : null);
 
     public static string Picture(ReuseAssessmentRequest request, Answer<ReuseAssessmentResult> answer) =>
         WornBasketPicture.Write(WornBaskets.Of(request, answer.Result));

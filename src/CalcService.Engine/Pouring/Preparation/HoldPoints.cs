@@ -20,11 +20,11 @@ internal static class HoldPoints
             yield return new(StepCatalogue.DrawIn.Task, "broom", "The broom is clean, dry and free of core fibre and plastic down to the seizing; the bore is clean.", Competent) { End = end.Id };
             yield return new(StepCatalogue.Seal.Task, "alignment", "Rope and basket are plumb and in line, the wires evenly spread, no wire against the wall.", Lead)
             {
-                End = end.Id, Reading = end.TiltRad is { } tilt ? Measure.Angle(tilt) : null,
+                End = end.Id, Reading = end.TiltRad is { } tilt ? Measure.Angle(tilt) : null, Maximum = scope.Rules.Fit.ReadTilt.Value,
             };
         }
 
-        foreach (var point in Readings(scope))
+        foreach (var point in Readings(scope, plan.Dose?.PerKit))
         {
             yield return point;
         }
@@ -39,10 +39,10 @@ internal static class HoldPoints
         yield return new(StepCatalogue.Leave.Task, "gel", "Gelled in every mouth and in every cup, and not before this time.", Competent) { At = plan.GelledAt };
     }
 
-    private static IEnumerable<HoldPoint> Readings(PourScope scope)
+    private static IEnumerable<HoldPoint> Readings(PourScope scope, int? dose)
     {
         var conditions = scope.Conditions;
-        var range = scope.Input.Compound.Pouring;
+        var range = DoseRange(scope.Input.Compound, dose);
         var (coldest, margin) = (scope.Steel.Coldest?.K, scope.Rules.DewMargin.Si);
         Measure? minimum = range is null ? null : Measure.Temperature(range.MinimumK);
         Measure? maximum = range is null ? null : Measure.Temperature(range.MaximumK);
@@ -52,16 +52,31 @@ internal static class HoldPoints
             Reading = kelvins is { } read ? Measure.Temperature(read) : null, Minimum = minimum, Maximum = maximum,
         };
 
-        yield return Temperature("air", "Air where the pour is, inside the sheet's pouring range.", conditions.AirK);
-        yield return Temperature("steel", "Coldest steel, inside the sheet's pouring range and far enough above the dew point.", coldest) with
+        yield return Temperature("air", "Air where the pour is, inside the pouring range and the band of the planned dose; else plan again.", conditions.AirK);
+        yield return Temperature("steel", "Coldest steel, inside the pouring range and the band of the planned dose, and far enough above the dew point of the readings found; else plan again.", coldest) with
         {
             Minimum = dry is { } least && (range is null || least > range.MinimumK) ? Measure.Temperature(least) : minimum,
         };
-        yield return Temperature("compound", "Compound before it is mixed, inside the sheet's pouring range.", conditions.CompoundK);
+        // The pot life goes by it, and the times on the paper by the pot life.
+        yield return Temperature("compound", "Compound before it is mixed, inside the sheet's pouring range. Where it, or the air, is warmer than planned the pot life is shorter: plan again.", conditions.CompoundK);
         yield return new(StepCatalogue.Mix.Task, "humidity", "Humidity low enough to keep the coldest steel dry.", Lead)
         {
             Reading = conditions.RelativeHumidity is { } read ? Measure.Fraction(read) : null,
             Maximum = coldest is { } steel && conditions.AirK is { } kelvins ? Measure.Fraction(Math.Min(1, DewPoint.Humidity(kelvins, steel - margin))) : null,
         };
+    }
+
+    /// <summary>Where the sheet lets the compound be poured with this dose: the doses on the paper are counted, and hold for no other band.</summary>
+    private static TemperatureRange? DoseRange(CompoundSheet sheet, int? perKit)
+    {
+        var bands = sheet.Doses.Where(band => band.PerKit == perKit).ToArray();
+        if (sheet.Pouring is not { } range || bands.Length == 0)
+        {
+            return sheet.Pouring;
+        }
+
+        // The edge belongs to the next band, and is read in tenths.
+        var below = bands.Max(band => band.BelowK);
+        return new(Math.Max(range.MinimumK, bands.Min(band => band.FromK)), below < range.MaximumK ? below - .1 : range.MaximumK);
     }
 }

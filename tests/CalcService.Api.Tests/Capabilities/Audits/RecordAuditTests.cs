@@ -134,4 +134,18 @@ public sealed class RecordAuditTests(Service service)
         line["provenance"]!.AsObject().Remove("computedAt");
         Assert.Equal(single.ToJsonString(), line.ToJsonString());
     }
+
+    /// <summary>Wires count as steel: whatever hangs on the coldest steel hangs on them.</summary>
+    [Theory]
+    [InlineData(7.5)]
+    [InlineData(10)]
+    public async Task Cold_wires_are_cold_steel(double celsius)
+    {
+        static JsonObject Cold(double value) => new() { ["value"] = value, ["unit"] = "degC" };
+        var dry = TerminationRecords.Whole.With("/conditions/relativeHumidity", new JsonObject { ["value"] = 30, ["unit"] = "%" });
+        var wires = await service.AnswerAsync(TerminationRecords.Path, dry.With("/rope/temperature", Cold(celsius)));
+        var steel = await service.AnswerAsync(TerminationRecords.Path, dry.With("/conditions/steelTemperature", Cold(celsius)));
+        Assert.Equal(steel.At("/result/recomputed")!.ToJsonString(), wires.At("/result/recomputed")!.ToJsonString());
+        Assert.NotEqual((await service.AnswerAsync(TerminationRecords.Path, dry)).At("/result/recomputed/loadFrom")!.ToJsonString(), wires.At("/result/recomputed/loadFrom")!.ToJsonString());
+    }
 }

@@ -14,6 +14,7 @@ internal static class CureExamples
           "compound": { "sheet": {
             "name": "invented for the findings",
             "kits": [ { "code": "small", "volume": { "value": 300, "unit": "mL" } } ],
+            "potLife": { "value": 75, "unit": "%" },
             "pouring": { "minimum": { "value": 2, "unit": "degC" }, "maximum": { "value": 34, "unit": "degC" } },
             "lowestCure": { "value": 2, "unit": "degC" },
             "doses": [
