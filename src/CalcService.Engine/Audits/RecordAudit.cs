@@ -1,4 +1,5 @@
 using CalcService.Engine.Compounds;
+using CalcService.Engine.Cones.Heat;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Ropes;
 using CalcService.Engine.Rules;
@@ -24,6 +25,7 @@ public static class RecordAudit
         }
 
         scope.CheckMixingOrder(input.Compound);
+        scope.LeavePeakOpen(input.Compound);
         HeldChecks.Check(scope);
         TimeChecks.Check(scope);
         LotDayChecks.Check(scope);

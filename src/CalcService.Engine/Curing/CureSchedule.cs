@@ -1,4 +1,5 @@
 using CalcService.Engine.Compounds;
+using CalcService.Engine.Cones.Heat;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Releases;
@@ -34,6 +35,11 @@ public static class CureSchedule
         CheckFit(scope);
         CheckStated(scope);
         scope.CheckMixingOrder(input.Compound);
+        if (input.ThermalModel == ThermalModel.Uniform)
+        {
+            scope.LeavePeakOpen(input.Compound);
+        }
+
         if (input.Compound.Hardness is { } hardness)
         {
             scope.Find(ReleaseFindings.HardnessAsked, CurePointers.Hardness, limit: Measure.Count(hardness.Minimum), words: new FindingWord("method", hardness.Method));

@@ -70,6 +70,7 @@ public static class AuditCases
         new("record-times-contradict", Severity.Unknown, "/mix/kits/0/madeOn", "lot-dates", Kit(lot => lot with { MadeOn = new(2026, 3, 13) })),
         new("readings-old", Severity.Caution, "/times/readAt", "", At(times => times with { ReadAt = After(-600), PreparedAt = After(-610) })),
         new("broom-dried-long-ago", Severity.Caution, "/times/preparedAt", "", At(times => times with { PreparedAt = After(-60 * 72) })),
+        new("peak-not-judged", Severity.Caution, "/compound/sheet/peakLimit", "", Sheeted(sheet => sheet with { PeakLimitK = 80 + Zero })),
         new("sheet-old", Severity.Caution, "/compound/sheet/issuedOn", "", Sheeted(sheet => sheet with { IssuedOn = new(2021, 1, 1) })),
         new("stainless-rope", Severity.Caution, "/rope/finish", "", input => input with { Rope = input.Rope! with { Finish = WireFinish.Stainless } }),
         new("grade-above-ordinary", Severity.Caution, "/rope/grade", "", input => input with { Rope = input.Rope! with { Grade = 2160, CertifiedBreakingForceN = 300e3 } }),

@@ -104,6 +104,7 @@ public static class CureFindingCases
         new("sheet-silent", Severity.Unknown, "/compound/sheet/cured/specificHeat", _ => Sheet(s => s with { SpecificHeatJPerKgK = null })(GoodCure.Coupled)),
         new("sheet-silent", Severity.Unknown, "/compound/sheet/cured/conductivity", _ => Sheet(s => s with { ConductivityWPerMK = null })(GoodCure.Coupled)),
         new("sheet-silent", Severity.Unknown, "/compound/sheet/reaction", _ => Sheet(s => s with { Reaction = null })(GoodCure.Coupled)),
+        new("peak-not-judged", Severity.Caution, "/compound/sheet/peakLimit", Sheet(s => s with { PeakLimitK = 80 + Zero })),
         new("peak-above-sheet", Severity.Stop, "/ends/0", _ => Sheet(s => s with { PeakLimitK = 20.1 + Zero })(GoodCure.Coupled)),
         new("peak-upper-estimate", Severity.Note, "/ends/0", _ => GoodCure.Thick, "rope-loose"),
         new("cure-budget-spent", Severity.Unknown, "/ends", _ => GoodCure.Coupled) { Steps = 2000 },

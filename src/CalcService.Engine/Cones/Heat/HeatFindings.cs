@@ -1,3 +1,4 @@
+using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using static CalcService.Engine.Findings.FindingKinds;
@@ -25,8 +26,23 @@ public static class HeatFindings
         "Send fewer kinds of ends at a time.",
         Model);
 
+    public static FindingDefinition PeakNotJudged { get; } = Caution("peak-not-judged", Actor.Lead,
+        "The sheet limits how hot the cone may get, and nothing here says how hot it gets: only a schedule that follows the cone's own heat does.",
+        "The sheet lets the cone get no hotter than {limit}; its peak is not computed here.",
+        "Compute the schedule with thermalModel coupled, and go by its peak.",
+        Source.DataSheet("peakLimit"));
+
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<FindingDefinition> All => [ConeSteelUnknown, SocketWallMissing, BudgetSpent];
+    public static IReadOnlyList<FindingDefinition> All => [ConeSteelUnknown, SocketWallMissing, BudgetSpent, PeakNotJudged];
+
+    /// <summary>Says that a limit of the sheet is held against nothing; silent where the sheet has none.</summary>
+    internal static void LeavePeakOpen(this RoomScope scope, CompoundSheet sheet)
+    {
+        if (sheet.PeakLimitK is { } limit)
+        {
+            scope.Find(PeakNotJudged, "/compound/sheet/peakLimit", limit: Measure.Temperature(limit));
+        }
+    }
 
     private static Source Model => new("heat and cure of the cone, its wires and its socket together", "docs/cone-heat.md", Basis.Derived);
 }

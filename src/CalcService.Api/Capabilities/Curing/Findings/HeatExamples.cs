@@ -14,6 +14,7 @@ internal static class HeatExamples
         new("cone-steel-unknown", Severity.Unknown, "/ends/0/rope/construction", cure => Coupled(cure).With("/ends/0/rope/construction", "locked coil")),
         new("wires-do-not-fit", Severity.Stop, "/ends/0/socket/basket", cure => Coupled(cure).With("/ends/0/rope/diameter", Quantity(40, "mm"))),
         new("socket-wall-missing", Severity.Unknown, "/ends/0/socket/outerDiameter", cure => Coupled(cure).Without("/ends/0/socket/outerDiameter")),
+        new("peak-not-judged", Severity.Caution, Sheet + "/peakLimit", cure => cure.With(Sheet + "/peakLimit", Quantity(80, "degC"))),
         new("peak-above-sheet", Severity.Stop, "/ends/0", cure => Coupled(cure).With(Sheet + "/peakLimit", Quantity(21, "degC"))),
         new("peak-upper-estimate", Severity.Note, "/ends/0", cure => Thick(cure, 350)),
         new("cure-budget-spent", Severity.Unknown, "/ends", cure => Thick(cure, 450)),
