@@ -28,6 +28,18 @@ public sealed class PourPlanSheetTests(Service service)
         }
     }
 
+    /// <summary>Nobody may take a quote or a plan for a go.</summary>
+    [Theory]
+    [InlineData("quote", "QUOTE ONLY")]
+    [InlineData("plan", "PLAN ONLY")]
+    [InlineData("pour", "GO AHEAD")]
+    public async Task Sheet_says_largest_what_the_answer_is_for(string purpose, string word)
+    {
+        var text = (await service.PostAsync(Path, Plans.Plan.With("/purpose", purpose))).Text;
+        Assert.Contains($"\">{word}", text, StringComparison.Ordinal);
+        Assert.Equal(purpose == "pour", text.Contains("GO AHEAD", StringComparison.Ordinal));
+    }
+
     [Fact]
     public async Task Sheet_of_a_quote_prints_the_take_off_with_its_money()
     {

@@ -1,3 +1,4 @@
+using System.Text.Json.Nodes;
 using System.Xml.Linq;
 using CalcService.Api.Capabilities.Proof;
 using CalcService.Api.Tests.Fixtures;
@@ -42,5 +43,16 @@ public sealed class ProofLoadEvaluationSheetTests(Service service)
         Assert.Equal((200, "image/svg+xml"), (picture.Status, picture.MediaType));
         // Two axes, a tick at each of three loads, and two strokes for each of three readings.
         Assert.Equal(2 + 3 + 6, XDocument.Parse(picture.Text).Descendants("{http://www.w3.org/2000/svg}line").Count());
+    }
+
+    /// <summary>A rating of 123.7 kN isn't printed as 124, which would be a stop.</summary>
+    [Fact]
+    public async Task Load_limits_are_never_printed_beyond_themselves()
+    {
+        static JsonObject Force(double value) => new() { ["value"] = value, ["unit"] = "kN" };
+        var request = Proofs.Example("before").With("/test/ratedLoad", Force(61.85)).With("/socket/proofRating", Force(123.7));
+        var text = System.Net.WebUtility.HtmlDecode((await service.PostAsync(Proofs.Path + "/sheet", request)).Text);
+        Assert.Contains("<td>123.7 kN</td>", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("124 kN", text, StringComparison.Ordinal);
     }
 }

@@ -61,6 +61,16 @@ public sealed class RoundingTests
             return Rounding.ToDigits(value, 12) == value;
         }, iter: 20_000);
 
+    /// <summary>A printed limit never lies beyond the limit, and never further off than one in its last digit.</summary>
+    [Fact]
+    public void Limits_round_to_the_safe_side() => Gen.Select(Values, Gen.OneOf(3, 4)).Sample((value, digits) =>
+    {
+        var (down, up) = (Rounding.DownToDigits(value, digits), Rounding.UpToDigits(value, digits));
+        var last = Math.Pow(10, Math.Floor(Math.Log10(Math.Abs(value))) - digits + 1);
+        var slack = 2e-9 * Math.Abs(value);
+        return down <= value + slack && up >= value - slack && value - down <= last + slack && up - value <= last + slack;
+    }, iter: 20_000);
+
     [Fact]
     public void ToDigits_twice_is_ToDigits_once() =>
         Gen.Select(Values, Gen.OneOf(6, 12)).Sample(

@@ -86,6 +86,11 @@ public static class MatchCases
         new("facts-taken", Severity.Caution, "/socket/proofRating",
             input => Socket(s => s with { ProofRatingN = null })(Duty(d => d with { ProofLoadN = 50e3 })(input))),
         new("proof-below-rule", Severity.Stop, "/duty/proofLoad", Duty(d => d with { ProofLoadN = 10e3 })),
+        // Nothing is remembered for other uses, and a proof load of twice this would reach the breaking force.
+        new("design-factor-below-rule", Severity.Unknown, "/duty/designFactor", Duty(d => d with { Use = DutyUse.Other, DesignFactor = 1.9 })),
+        // As high as the rope's breaking force, by a factor that allows it.
+        new("load-above-working-limit", Severity.Stop, "/duty/load", input => Socket(s => s with { RatedLoadN = 305e3 })(
+            Duty(d => d with { Use = DutyUse.Other, DesignFactor = 1, LoadN = 252e3 })(input)), "design-factor-below-rule", "compound-overstressed"),
         new("proof-below-rated-load", Severity.Unknown, "/duty/proofLoad", Duty(d => d with { Use = DutyUse.Other, ProofLoadN = d.LoadN * .9 })),
         new("rated-load-missing", Severity.Unknown, "/duty/load", Duty(d => d with { ProofLoadN = 10e3, LoadN = null })),
         new("proof-above-socket-rating", Severity.Stop, "/duty/proofLoad", Socket(s => s with { ProofRatingN = 49e3 })),

@@ -12,7 +12,7 @@ internal static class SeatingPicture
     private const double Right = 730;
     private const double Top = 20;
     private const double Bottom = 205;
-    private const int Digits = 3;
+    private const int Digits = 3, LoadDigits = 4;
 
     public static string Write(IReadOnlyList<ProofStepResult> steps, string place)
     {
@@ -35,7 +35,7 @@ internal static class SeatingPicture
         svg.Line(Left, Bottom, Right, Bottom).Line(Left, Top, Left, Bottom);
         foreach (var step in told)
         {
-            svg.Line(X(step.Load.Si), Bottom, X(step.Load.Si), Bottom + 5).Label(X(step.Load.Si), Bottom + 20, AnswerText.Of(step.Load, Digits));
+            svg.Line(X(step.Load.Si), Bottom, X(step.Load.Si), Bottom + 5).Label(X(step.Load.Si), Bottom + 20, AnswerText.AtMost(step.Load, LoadDigits));
             if (step.Seating is { } read)
             {
                 var (x, y) = (X(step.Load.Si), Y(read.Si));
