@@ -15,8 +15,10 @@ public static class CureScheduleSheet
         answer,
         page =>
         {
-            Times(page, answer.Result, answer.Decision == Decision.DoNotProceed);
-            foreach (var picture in CurePicture.Draw(answer.Result.Ends))
+            var isStopped = answer.Decision == Decision.DoNotProceed;
+            Times(page, answer.Result, isStopped);
+            // Its marks say from when to load.
+            foreach (var picture in isStopped ? [] : CurePicture.Draw(answer.Result.Ends))
             {
                 page.Raw($"<div class=\"picture\">{picture}</div>");
             }
