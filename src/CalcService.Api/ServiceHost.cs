@@ -1,3 +1,4 @@
+using CalcService.Api.Calculations;
 using CalcService.Api.Capabilities.Audits;
 using CalcService.Api.Capabilities.Curing;
 using CalcService.Api.Capabilities.Inspection;
@@ -11,6 +12,7 @@ using CalcService.Api.Hosting;
 using CalcService.Api.OpenApi;
 using CalcService.Api.Pages;
 using CalcService.Api.Telemetry;
+using CalcService.Api.Validation;
 using CalcService.Engine.Audits;
 using CalcService.Engine.Curing;
 using CalcService.Engine.Findings;
@@ -20,7 +22,6 @@ using CalcService.Engine.Pouring;
 using CalcService.Engine.Proof;
 using CalcService.Engine.Reuse;
 using CalcService.Engine.Verifications;
-using FluentValidation;
 using Serilog;
 
 namespace CalcService.Api;
@@ -68,7 +69,7 @@ public static class ServiceHost
         builder.Services.AddAdmission(settings, builder.Configuration[Admission.ClientHeaderKey]);
         builder.Services.AddBatchCompression();
         builder.Services.AddCrossOrigin(origins);
-        builder.Services.AddValidatorsFromAssemblyContaining<PourPlanValidator>(ServiceLifetime.Singleton);
+        builder.Services.AddSingleton<ObjectChecks>().AddSingleton<Resolver>();
         builder.Services.AddPouring();
         builder.Services.AddCuring();
         builder.Services.AddMatching();

@@ -1,15 +1,14 @@
 using System.Text.Json;
 using CalcService.Api.Answers;
+using CalcService.Api.Calculations;
 using CalcService.Api.Capabilities.Pouring;
 using CalcService.Api.Contract;
 using CalcService.Api.Hosting;
 using CalcService.Api.Reading;
-using CalcService.Api.Units;
 using CalcService.Api.Writing;
 using CalcService.Engine;
 using CalcService.Engine.Pouring;
-using CalcService.Engine.Rules;
-using CompoundSheet = CalcService.Engine.Compounds.CompoundSheet;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace CalcService.Benchmarks;
 
@@ -17,24 +16,18 @@ namespace CalcService.Benchmarks;
 internal sealed class PlanParts
 {
     private static readonly ObjectShape Shape = ShapeTable.Of<PourPlanRequest>();
+    private static readonly Resolver Resolver = Work.Services.GetRequiredService<Resolver>();
 
     private readonly bool _full;
-    private readonly PourPlanValidator _validator = new(Work.Compounds);
-    private readonly PourPlanRequest _request;
-    private readonly PourPlanRequest _resolved;
-    private readonly CompoundSheet _sheet;
+    private readonly Resolved<PourPlanRequest> _asked;
     private readonly Outcome<Engine.Pouring.PourPlanResult> _outcome;
-    private readonly byte[] _canonical;
     private readonly Answer<Api.Capabilities.Pouring.PourPlanResult> _answer;
 
     public PlanParts(bool full)
     {
         _full = full;
-        _request = (PourPlanRequest)Read().Value!;
-        _sheet = Work.Compounds.EngineSheetOf(_request.Compound);
-        _resolved = _request with { Units = null, Compound = new Compound { Sheet = Work.Compounds.SheetOf(_request.Compound) } };
+        _asked = Resolve();
         _outcome = Calculate();
-        _canonical = Canonical();
         _answer = Answer();
     }
 
@@ -43,30 +36,23 @@ internal sealed class PlanParts
     /// <summary>The parts one after another: what the processor's caches make of them alone shows against it.</summary>
     public void InTurn()
     {
-        Read();
-        Validate();
+        Resolve();
         Calculate();
-        Canonical();
         Answer();
     }
 
-    public ReadResult Read() => BodyReader.Read(Work.Body, Shape);
+    /// <summary>Reads and checks.</summary>
+    public static ReadResult Read() => BodyReader.Read(Work.Body, Shape, Work.Checks);
 
-    public bool Validate() => _validator.Validate(_request).IsValid;
+    /// <summary>Reads, checks, finds what is named, and writes the canonical request.</summary>
+    public static Resolved<PourPlanRequest> Resolve() => Resolver.Resolve<PourPlanRequest>(Work.Body, edition: null).Resolved!;
 
     public Outcome<Engine.Pouring.PourPlanResult> Calculate() => PourPlan.Calculate(
-        PourPlanMapping.ToEngine(_request, _sheet), RuleBook.Current, new Budget(Budget.DefaultSteps, _full), CancellationToken.None);
-
-    public byte[] Canonical()
-    {
-        using var written = ShapeWriter.Write(JsonForm.Canonical, Shape, _resolved, Work.Compounds);
-        return written.Written.ToArray();
-    }
+        PourPlanMapping.ToEngine(_asked.Request, _asked.Sheet), _asked.Rules, new Budget(Budget.DefaultSteps, _full), CancellationToken.None);
 
     /// <summary>Maps the numbers back, fills the texts, makes the digests.</summary>
     public Answer<Api.Capabilities.Pouring.PourPlanResult> Answer() => AnswerMaker.Make(
-        _outcome, (result, units) => PourPlanMapping.ToContract(result, _sheet.Name, units),
-        new("pour-plans", RuleBook.Current.Edition, UnitSystem.Metric, _canonical, Work.Compounds.ProvenanceOf(_request.Compound), _full, DateTimeOffset.UnixEpoch));
+        "pour-plans", _outcome, (result, units) => PourPlanMapping.ToContract(result, _asked.Compound!.Sheet.Currency, units), _asked, _full, DateTimeOffset.UnixEpoch);
 
     public int Write()
     {
@@ -77,5 +63,5 @@ internal sealed class PlanParts
     public byte[] FrameworkWrite() => JsonSerializer.SerializeToUtf8Bytes(_answer, ApiJson.Options);
 
     /// <summary>What is compared with: the framework's own parsing of the request into the same records.</summary>
-    public PourPlanRequest? FrameworkRead() => JsonSerializer.Deserialize<PourPlanRequest>(Work.Body, ApiJson.Options);
+    public static PourPlanRequest? FrameworkRead() => JsonSerializer.Deserialize<PourPlanRequest>(Work.Body, ApiJson.Options);
 }

@@ -1,11 +1,14 @@
 using System.Text;
 using System.Text.Json.Nodes;
+using CalcService.Api;
+using CalcService.Api.Calculations;
 using CalcService.Api.Capabilities.Pouring;
 using CalcService.Api.Catalogues;
-using CalcService.Api.Contract;
 using CalcService.Api.Reading;
 using CalcService.Engine.Numerics.Covering;
+using CalcService.Api.Validation;
 using CalcService.Engine.Pouring;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace CalcService.Benchmarks;
 
@@ -15,9 +18,14 @@ internal static class Work
     /// <summary>A pour plan of one end: the first example of the documentation, as machines send it.</summary>
     public static byte[] Body { get; } = Encoding.UTF8.GetBytes(JsonNode.Parse(PourPlanExamples.All[0].Body)!.ToJsonString());
 
-    public static CompoundCatalogue Compounds { get; } = CompoundCatalogue.Load(folder: null);
+    /// <summary>The service with its calculations, not started.</summary>
+    public static IServiceProvider Services { get; } = ServiceHost.Create([]).Services;
 
-    public static PourPlanCapability Capability { get; } = new(Compounds, new PourPlanValidator(Compounds), TimeProvider.System);
+    public static CompoundCatalogue Compounds { get; } = Services.GetRequiredService<CompoundCatalogue>();
+
+    public static ICapability Capability { get; } = Services.Calculation("pour-plans");
+
+    public static ObjectChecks Checks { get; } = Services.GetRequiredService<ObjectChecks>();
 
     /// <summary>Six sizes of kit in whole millilitres, counted in microlitres as the planner counts them. Sizes and costs are invented.</summary>
     public static CoverItem[] Round { get; } = Kits(250, 400, 550, 800, 1100, 1500);
@@ -34,8 +42,8 @@ internal static class Work
 
     private static PourPlanInput MakeJob()
     {
-        var read = BodyReader.Read(Body, ShapeTable.Of<PourPlanRequest>());
-        var one = PourPlanMapping.ToEngine((PourPlanRequest)read.Value!, Compounds.EngineSheetOf(new Compound { Profile = "demonstration" }));
+        var read = BodyReader.Read(Body, ShapeTable.Of<PourPlanRequest>(), Checks);
+        var one = PourPlanMapping.ToEngine((PourPlanRequest)read.Value!, Compounds.All[0].EngineSheet);
         var kits = one.Compound.Kits;
         return one with
         {

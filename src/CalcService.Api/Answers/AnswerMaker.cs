@@ -1,4 +1,5 @@
 using System.Text.Json;
+using CalcService.Api.Calculations;
 using CalcService.Api.Contract;
 using CalcService.Api.Reading;
 using CalcService.Api.Units;
@@ -8,10 +9,6 @@ using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 
 namespace CalcService.Api.Answers;
-
-/// <summary>Everything that an answer is made of besides its numbers.</summary>
-public sealed record AnswerContext(
-    string Operation, string Rules, UnitSystem Units, ReadOnlyMemory<byte> CanonicalInput, CompoundProvenance? Compound, bool Full, DateTimeOffset ComputedAt);
 
 /// <summary>Wraps an outcome in the envelope that all calculations share.</summary>
 public static class AnswerMaker
@@ -26,53 +23,49 @@ public static class AnswerMaker
 
     private static readonly string[] BasisNames = [.. Enum.GetNames<Basis>().Select(JsonNamingPolicy.CamelCase.ConvertName)];
 
+    /// <param name="operation">The calculation.</param>
     /// <param name="outcome">What the engine computed.</param>
     /// <param name="toContract">Maps the numbers to a system of units.</param>
-    /// <param name="context">The rest.</param>
-    public static Answer<TResult> Make<TEngine, TResult>(Outcome<TEngine> outcome, Func<TEngine, UnitSystem, TResult> toContract, AnswerContext context)
+    /// <param name="asked">What was asked.</param>
+    /// <param name="full">Whether the answer tells its input.</param>
+    /// <param name="computedAt">Now.</param>
+    public static Answer<TResult> Make<TRequest, TOutcome, TResult>(
+        string operation, Outcome<TOutcome> outcome, Func<TOutcome, UnitSystem, TResult> toContract, Resolved<TRequest> asked, bool full, DateTimeOffset computedAt)
+        where TRequest : class, ICalculationRequest
         where TResult : class
     {
+        var engine = EngineVersion.Of(operation);
         var answer = new Answer<TResult>
         {
             Decision = outcome.Decision,
-            Result = toContract(outcome.Result, context.Units),
-            Findings = Findings(outcome.Findings, context.Units),
+            Result = toContract(outcome.Result, asked.Units),
+            Findings = Findings(outcome.Findings, asked.Units),
             SafetyNotes = outcome.SafetyNotes.Select(note => new AnswerSafetyNote { Code = note.Code, Text = note.Text }).ToArray(),
-            Assumptions = Assumptions(outcome.Assumptions, context.Units),
-            Trace = outcome.Trace.Select(step => Step(step, context.Units)).ToArray(),
+            Assumptions = Assumptions(outcome.Assumptions, asked.Units),
+            Trace = outcome.Trace.Select(step => Step(step, asked.Units)).ToArray(),
             Provenance = new()
             {
-                RecordId = RecordId(context),
-                Operation = context.Operation,
+                RecordId = RecordId(operation, engine, asked.Canonical, asked.Rules.Edition),
+                Operation = operation,
                 Contract = ContractVersion,
-                Rules = context.Rules,
+                Rules = asked.Rules.Edition,
                 Language = Language,
-                Engine = EngineVersion.Current,
-                Compound = context.Compound,
-                InputDigest = Digest.Of(context.CanonicalInput.Span),
-                ResultDigest = Digest.Pending,
-                ComputedAt = context.ComputedAt,
+                Engine = engine,
+                Compound = asked.Compound is { } compound ? new() { Profile = compound.Profile, Digest = compound.Digest } : null,
+                InputDigest = Digest.Of(asked.Canonical.Span),
+                ResultDigest = "",
+                ComputedAt = computedAt,
             },
-            Input = context.Full ? JsonElement.Parse(context.CanonicalInput.Span) : null,
+            Input = full ? JsonElement.Parse(asked.Canonical.Span) : null,
         };
-        var isMetric = context.Units == UnitSystem.Metric;
         // The digest covers metric numbers, whatever is answered in.
-        using var metric = new OutlinedObject(ShapeTable.Of<Answer<TResult>>(), isMetric ? answer : answer with
+        using var digested = ShapeWriter.Write(JsonForm.Digested, ShapeTable.Of<Answer<TResult>>(), asked.Units == UnitSystem.Metric ? answer : answer with
         {
             Result = toContract(outcome.Result, UnitSystem.Metric),
             Findings = Findings(outcome.Findings, UnitSystem.Metric),
             Assumptions = Assumptions(outcome.Assumptions, UnitSystem.Metric),
-            // No digest covers these: they needn't be written for it.
-            SafetyNotes = [],
-            Trace = [],
-            Input = null,
         });
-        var digest = metric.Digest();
-        return answer with
-        {
-            Provenance = answer.Provenance with { ResultDigest = digest },
-            Written = isMetric ? metric.SentWith("provenance", "resultDigest", digest) : default,
-        };
+        return answer with { Provenance = answer.Provenance with { ResultDigest = Digest.Of(digested.Written.Span) } };
     }
 
     /// <summary>Who can do something about a finding, in the contract's word.</summary>
@@ -119,17 +112,17 @@ public static class AnswerMaker
     };
 
     /// <summary>Canonical by construction: members in order, no white space.</summary>
-    private static string RecordId(AnswerContext context)
+    private static string RecordId(string operation, string engine, ReadOnlyMemory<byte> canonicalInput, string edition)
     {
         using var record = new ShapeWriter(JsonForm.Canonical);
         record.Raw("{\"engine\":"u8);
-        record.Text(EngineVersion.Current);
+        record.Text(engine);
         record.Raw(",\"input\":"u8);
-        record.Raw(context.CanonicalInput.Span);
+        record.Raw(canonicalInput.Span);
         record.Raw(",\"operation\":"u8);
-        record.Text(context.Operation);
+        record.Text(operation);
         record.Raw(",\"rules\":"u8);
-        record.Text(context.Rules);
+        record.Text(edition);
         record.Raw("}"u8);
         return Digest.Of(record.Written.Span);
     }

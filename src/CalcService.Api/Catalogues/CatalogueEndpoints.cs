@@ -3,6 +3,7 @@ using System.Reflection;
 using CalcService.Api.Answers;
 using CalcService.Api.Calculations;
 using CalcService.Api.Capabilities.Pouring;
+using CalcService.Api.Contract;
 using CalcService.Api.Hosting;
 using CalcService.Api.Problems;
 using CalcService.Api.Reading;
@@ -82,7 +83,7 @@ public static class CatalogueEndpoints
 
     private static CompoundList Compounds(CompoundCatalogue compounds) => new()
     {
-        Compounds = [.. compounds.All.Select(profile => new CompoundEntry { Id = profile.Id, Digest = profile.Digest, Sheet = profile.Sheet })],
+        Compounds = [.. compounds.All.Select(profile => new CompoundEntry { Id = profile.Profile!, Digest = profile.Digest, Sheet = profile.Sheet })],
     };
 
     private static RopeClassList RopeClasses() => new()
@@ -122,7 +123,8 @@ public static class CatalogueEndpoints
         Service = "CalcService",
         Build = typeof(CatalogueEndpoints).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion,
         Contract = AnswerMaker.ContractVersion,
-        Engine = EngineVersion.Current,
+        Engine = EngineVersion.Newest,
+        Engines = [.. EngineVersion.All.Select(engine => new EngineEntry { Operation = engine.Key, Engine = engine.Value })],
         Rules = RuleBook.Current.Edition,
         Limits = new()
         {
@@ -131,9 +133,9 @@ public static class CatalogueEndpoints
             LineBytes = Limits.LineBytes,
             BatchLines = Limits.BatchLines,
             BufferedBatchBytes = Limits.BufferedBatchBytes,
-            Depth = JsonCursor.MaxDepth,
+            Depth = BodyReader.MaxDepth,
             TextLength = ShapeTable.TextLength,
-            ListItems = ShapeTable.ListItems,
+            ListItems = ItemsAttribute.Usual,
             Baskets = PourPlanValidator.MostBaskets,
             CalculationSeconds = settings.Value(ServiceSettings.CalculationSeconds),
             HeaderBytes = Limits.HeaderBytes,

@@ -200,6 +200,16 @@ public sealed record UnitEntry
     public required string Ucum { get; init; }
 }
 
+/// <summary>The version of the computation of a calculation.</summary>
+public sealed record EngineEntry
+{
+    /// <summary>The calculation, as in its path.</summary>
+    public required string Operation { get; init; }
+
+    /// <summary>Its version; changes only when a number in an answer can.</summary>
+    public required string Engine { get; init; }
+}
+
 /// <summary>Which build this is, and what it takes.</summary>
 public sealed record BuildInfo
 {
@@ -214,6 +224,9 @@ public sealed record BuildInfo
 
     /// <summary>Version of the computation.</summary>
     public required string Engine { get; init; }
+
+    /// <summary>Version of the computation of each calculation.</summary>
+    public required IReadOnlyList<EngineEntry> Engines { get; init; }
 
     /// <summary>Current edition of the rules.</summary>
     public required string Rules { get; init; }

@@ -1,7 +1,5 @@
 using System.Text.Json;
-using CalcService.Api.Reading;
 using CalcService.Api.Units;
-using CalcService.Api.Writing;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 
@@ -9,7 +7,7 @@ namespace CalcService.Api.Contract;
 
 /// <summary>The answer of a calculation: decision, numbers and everything needed to trust or refuse them.</summary>
 /// <typeparam name="TResult">The numbers.</typeparam>
-public sealed record Answer<TResult> : IWritten
+public sealed record Answer<TResult>
     where TResult : class
 {
     /// <summary>The worst severity of the findings: stop → doNotProceed, unknown → undetermined, caution → proceedWithCare, else proceed.</summary>
@@ -39,11 +37,6 @@ public sealed record Answer<TResult> : IWritten
     /// <summary>The canonical request in SI; null without ?detail=full.</summary>
     [Undigested(Counts = true)]
     public required JsonElement? Input { get; init; }
-
-    /// <summary>The answer as it is sent, where it has been written already; empty where it hasn't.</summary>
-    internal ReadOnlyMemory<byte> Written { get; init; }
-
-    ReadOnlyMemory<byte> IWritten.Written => Written;
 }
 
 /// <summary>Something found, with the member to act on.</summary>

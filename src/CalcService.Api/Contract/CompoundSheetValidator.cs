@@ -1,59 +1,25 @@
 using CalcService.Api.Validation;
 using CalcService.Engine.Findings;
-using CalcService.Engine.Provenance;
 using FluentValidation;
 
 namespace CalcService.Api.Contract;
 
 /// <summary>What a data sheet may state, and where it would contradict itself.</summary>
-public sealed class CompoundSheetValidator : AbstractValidator<CompoundSheet>
+public sealed class CompoundSheetValidator : Contradictions<CompoundSheet>
 {
-    /// <summary>Sizes of kit on one sheet.</summary>
-    public const int MostKits = 20;
-
-    public CompoundSheetValidator()
+    protected override void Check(CompoundSheet sheet, ValidationContext<CompoundSheet> context)
     {
-        RuleFor(sheet => sheet.Kits).Must(kits => kits.Count is > 0 and <= MostKits)
-            .WithErrorCode(RuleWords.RangeCode).WithMessage($"A sheet has 1 to {MostKits} sizes of kit.");
-        RuleForEach(sheet => sheet.Kits).SetValidator(new CompoundKitValidator());
-        RuleForEach(sheet => sheet.GelTimes).SetValidator(new CompoundGelTimeValidator());
-        RuleForEach(sheet => sheet.Doses).SetValidator(new CompoundDosesValidator());
-        RuleFor(sheet => sheet.Hardness!).SetValidator(new CompoundHardnessValidator());
-        RuleForEach(sheet => sheet.FullStrength).SetValidator(new CompoundFullStrengthValidator());
-        RuleFor(sheet => sheet.Pouring!).SetValidator(new CompoundTemperaturesValidator());
-        RuleFor(sheet => sheet.Storage!).SetValidator(new CompoundTemperaturesValidator());
-        RuleFor(sheet => sheet.Service!).SetValidator(new CompoundTemperaturesValidator());
-        this.Ranges()
-            .Of(sheet => sheet.LowestCure, -60, 150, "degC", QuantityKind.Temperature)
-            .Of(sheet => sheet.AfterGelEnergy, 10, 200, "kJ/mol", QuantityKind.MolarEnergy)
-            .Of(sheet => sheet.MinimumHold, 0, 720, "h", QuantityKind.Duration)
-            .Of(sheet => sheet.PeakLimit, 20, 400, "degC", QuantityKind.Temperature)
-            .Of(sheet => sheet.PotLifeVolume, .01, 200, "L", QuantityKind.Volume)
-            .Of(sheet => sheet.PotLife, 1, 100, "%", QuantityKind.Fraction)
-            .Of(sheet => sheet.MaximumDoses, 0, 100);
-        RuleFor(sheet => sheet.MixingOrder).Must(order => order is null || (order.Count <= 8 && order.Distinct().Count() == order.Count))
-            .WithErrorCode(RuleWords.RangeCode).WithMessage("Each part stands in the mixing order at most once.");
-        RuleFor(sheet => sheet.Vessels).Must(vessels => vessels is null || vessels.Count <= 20)
-            .WithErrorCode(RuleWords.RangeCode).WithMessage("At most 20 vessels are listed.");
-        RuleFor(sheet => sheet.Mixing!).SetValidator(new CompoundMixingValidator());
-        RuleFor(sheet => sheet.ShelfLife).Between(1, 240, "mo", QuantityKind.CalendarMonths)
-            .Must(life => life is null || life.Si == Math.Floor(life.Si)).WithErrorCode("not-integer").WithMessage("Whole months are expected.");
-        RuleFor(sheet => sheet.Cured!).SetValidator(new CompoundCuredValidator());
-        RuleFor(sheet => sheet.Reaction!).SetValidator(new CompoundReactionValidator());
-        RuleFor(sheet => sheet.Vapour!).SetValidator(new CompoundVapourValidator());
-        RuleForEach(sheet => sheet.Chemicals).SetValidator(new CompoundChemicalValidator());
-        RuleFor(sheet => sheet).Custom((sheet, context) =>
-        {
-            FindTwins(sheet.Chemicals ?? [], row => row.Substance.ToUpperInvariant(), (first, second) => context.Contradict(
-                $"{nameof(CompoundSheet.Chemicals)}[{first}].Substance", $"{nameof(CompoundSheet.Chemicals)}[{second}].Substance", "Two rows for the same substance."));
-            FindTwins(sheet.Kits, kit => kit.Code, (first, second) => context.Contradict(
-                $"{nameof(CompoundSheet.Kits)}[{first}].Code", $"{nameof(CompoundSheet.Kits)}[{second}].Code", "Two kits have the same code."));
-            FindTwins(sheet.GelTimes ?? [], row => (row.Temperature.Si, row.Doses), (first, second) => context.Contradict(
-                $"{nameof(CompoundSheet.GelTimes)}[{first}]", $"{nameof(CompoundSheet.GelTimes)}[{second}]", "Two gel times for the same temperature and dose."));
-            CheckGelTimes(sheet, context);
-            CheckBands(sheet, context);
-            CheckFullStrength(sheet, context);
-        });
+        FindTwins(sheet.MixingOrder ?? [], part => part, (first, second) => context.Contradict(
+            $"{nameof(CompoundSheet.MixingOrder)}[{first}]", $"{nameof(CompoundSheet.MixingOrder)}[{second}]", "A part stands in the mixing order twice."));
+        FindTwins(sheet.Chemicals ?? [], row => row.Substance.ToUpperInvariant(), (first, second) => context.Contradict(
+            $"{nameof(CompoundSheet.Chemicals)}[{first}].Substance", $"{nameof(CompoundSheet.Chemicals)}[{second}].Substance", "Two rows for the same substance."));
+        FindTwins(sheet.Kits, kit => kit.Code, (first, second) => context.Contradict(
+            $"{nameof(CompoundSheet.Kits)}[{first}].Code", $"{nameof(CompoundSheet.Kits)}[{second}].Code", "Two kits have the same code."));
+        FindTwins(sheet.GelTimes ?? [], row => (row.Temperature.Si, row.Doses), (first, second) => context.Contradict(
+            $"{nameof(CompoundSheet.GelTimes)}[{first}]", $"{nameof(CompoundSheet.GelTimes)}[{second}]", "Two gel times for the same temperature and dose."));
+        CheckGelTimes(sheet, context);
+        CheckBands(sheet, context);
+        CheckFullStrength(sheet, context);
     }
 
     /// <summary>Reports each entry that has the key of an earlier one.</summary>
@@ -151,146 +117,39 @@ public sealed class CompoundSheetValidator : AbstractValidator<CompoundSheet>
     }
 }
 
-/// <summary>What a kit may be.</summary>
-public sealed class CompoundKitValidator : AbstractValidator<CompoundKit>
-{
-    public CompoundKitValidator()
-    {
-        this.Ranges().Of(kit => kit.Volume, 1, 200000, "mL", QuantityKind.Volume);
-        RuleFor(kit => kit.Cost).Amount();
-    }
-}
-
-/// <summary>What a gel time may be.</summary>
-public sealed class CompoundGelTimeValidator : AbstractValidator<CompoundGelTime>
-{
-    public CompoundGelTimeValidator()
-    {
-        this.Ranges()
-            .Of(row => row.Temperature, -60, 150, "degC", QuantityKind.Temperature)
-            .Of(row => row.Time, .1, 10080, "min", QuantityKind.Duration)
-            .Of(row => row.Doses, 0, 100);
-        RuleFor(row => row.MeasuredIn!).SetValidator(new CompoundGelCupValidator());
-    }
-}
-
-/// <summary>What a cup may be.</summary>
-public sealed class CompoundGelCupValidator : AbstractValidator<CompoundGelCup>
-{
-    public CompoundGelCupValidator() => this.Ranges().Of(cup => cup.Volume, .1, 200000, "mL", QuantityKind.Volume);
-}
-
 /// <summary>What a dose band may be.</summary>
-public sealed class CompoundDosesValidator : AbstractValidator<CompoundDoses>
+public sealed class CompoundDosesValidator : Contradictions<CompoundDoses>
 {
-    public CompoundDosesValidator()
+    protected override void Check(CompoundDoses band, ValidationContext<CompoundDoses> context)
     {
-        this.Ranges()
-            .Of(band => band.From, -60, 150, "degC", QuantityKind.Temperature)
-            .Of(band => band.Below, -60, 150, "degC", QuantityKind.Temperature)
-            .Of(band => band.PerKit, 0, 100);
-        RuleFor(band => band).Custom((band, context) =>
+        if (band.From.Si >= band.Below.Si)
         {
-            if (band.From.Si >= band.Below.Si)
-            {
-                context.Contradict(nameof(CompoundDoses.From), nameof(CompoundDoses.Below), "The band is empty.");
-            }
-        });
+            context.Contradict(nameof(CompoundDoses.From), nameof(CompoundDoses.Below), "The band is empty.");
+        }
     }
-}
-
-/// <summary>What a hardness may be.</summary>
-public sealed class CompoundHardnessValidator : AbstractValidator<CompoundHardness>
-{
-    public CompoundHardnessValidator() => this.Ranges().Of(hardness => hardness.Minimum, 0, 1000, "1", QuantityKind.Count);
 }
 
 /// <summary>What a full strength may be.</summary>
-public sealed class CompoundFullStrengthValidator : AbstractValidator<CompoundFullStrength>
+public sealed class CompoundFullStrengthValidator : Contradictions<CompoundFullStrength>
 {
-    public CompoundFullStrengthValidator()
+    protected override void Check(CompoundFullStrength full, ValidationContext<CompoundFullStrength> context)
     {
-        this.Ranges()
-            .Of(full => full.Temperature, -60, 150, "degC", QuantityKind.Temperature)
-            .Of(full => full.AfterGel, 1, 43200, "min", QuantityKind.Duration);
-        RuleForEach(full => full.Doses).InclusiveBetween(0, 100).WithErrorCode(RuleWords.RangeCode).WithMessage("Doses are 0 to 100 for each kit.");
-        RuleFor(full => full).Custom((full, context) =>
+        if (full.Isothermal == Fact.Yes && string.IsNullOrWhiteSpace(full.IsothermalSource))
         {
-            if (full.Isothermal == Fact.Yes && string.IsNullOrWhiteSpace(full.IsothermalSource))
-            {
-                context.Contradict(nameof(CompoundFullStrength.Isothermal), nameof(CompoundFullStrength.IsothermalSource), "Whoever says that the sample was held at its temperature says where that is stated.");
-            }
-        });
+            context.Contradict(nameof(CompoundFullStrength.Isothermal), nameof(CompoundFullStrength.IsothermalSource),
+                "Whoever says that the sample was held at its temperature says where that is stated.");
+        }
     }
 }
 
 /// <summary>What a range of temperatures may be.</summary>
-public sealed class CompoundTemperaturesValidator : AbstractValidator<CompoundTemperatures>
+public sealed class CompoundTemperaturesValidator : Contradictions<CompoundTemperatures>
 {
-    public CompoundTemperaturesValidator()
+    protected override void Check(CompoundTemperatures range, ValidationContext<CompoundTemperatures> context)
     {
-        this.Ranges()
-            .Of(range => range.Minimum, -100, 400, "degC", QuantityKind.Temperature)
-            .Of(range => range.Maximum, -100, 400, "degC", QuantityKind.Temperature);
-        RuleFor(range => range).Custom((range, context) =>
+        if (range.Minimum.Si > range.Maximum.Si)
         {
-            if (range.Minimum.Si > range.Maximum.Si)
-            {
-                context.Contradict(nameof(CompoundTemperatures.Minimum), nameof(CompoundTemperatures.Maximum), "The minimum is above the maximum.");
-            }
-        });
+            context.Contradict(nameof(CompoundTemperatures.Minimum), nameof(CompoundTemperatures.Maximum), "The minimum is above the maximum.");
+        }
     }
-}
-
-/// <summary>What mixing may take.</summary>
-public sealed class CompoundMixingValidator : AbstractValidator<CompoundMixing>
-{
-    public CompoundMixingValidator() => this.Ranges().Of(mixing => mixing.Time, 0, 240, "min", QuantityKind.Duration);
-}
-
-/// <summary>What the properties of the cured compound may be.</summary>
-public sealed class CompoundCuredValidator : AbstractValidator<CompoundCured>
-{
-    public CompoundCuredValidator()
-    {
-        this.Ranges()
-            .Of(cured => cured.Density, .5, 5, "g/mL", QuantityKind.Density)
-            .Of(cured => cured.CompressiveStrength, 1, 1000, "MPa", QuantityKind.Stress)
-            .Of(cured => cured.Modulus, 100, 100000, "MPa", QuantityKind.Stress)
-            .Of(cured => cured.PoissonRatio, 0, .499, "1", QuantityKind.Fraction)
-            .Of(cured => cured.VolumetricShrinkage, 0, 20, "%", QuantityKind.Fraction)
-            .Of(cured => cured.ShrinkageAfterGel, 0, 5, "%", QuantityKind.Fraction)
-            .Of(cured => cured.Expansion, 0, .0005, "1/K", QuantityKind.Expansion)
-            .Of(cured => cured.Conductivity, .05, 10, "W/(m.K)", QuantityKind.ThermalConductivity)
-            .Of(cured => cured.SpecificHeat, 300, 5000, "J/(kg.K)", QuantityKind.SpecificHeat);
-    }
-}
-
-/// <summary>What the numbers of the reaction may be.</summary>
-public sealed class CompoundReactionValidator : AbstractValidator<CompoundReaction>
-{
-    public CompoundReactionValidator()
-    {
-        this.Ranges()
-            .Of(reaction => reaction.Heat, 1, 1000, "kJ/kg", QuantityKind.SpecificEnergy)
-            .Of(reaction => reaction.ResinFraction, 1, 100, "%", QuantityKind.Fraction)
-            .Of(reaction => reaction.ActivationEnergy, 10, 200, "kJ/mol", QuantityKind.MolarEnergy);
-    }
-}
-
-/// <summary>What the vapour may be.</summary>
-public sealed class CompoundVapourValidator : AbstractValidator<CompoundVapour>
-{
-    public CompoundVapourValidator()
-    {
-        this.Ranges()
-            .Of(vapour => vapour.MassFraction, 0, 100, "%", QuantityKind.Fraction)
-            .Of(vapour => vapour.Decay, 0, 1000, "1/h", QuantityKind.Rate);
-    }
-}
-
-/// <summary>What a row of the table of chemicals may be.</summary>
-public sealed class CompoundChemicalValidator : AbstractValidator<CompoundChemical>
-{
-    public CompoundChemicalValidator() => RuleFor(row => row.Substance).NotEmpty().WithErrorCode("required").WithMessage("The substance has no name.");
 }

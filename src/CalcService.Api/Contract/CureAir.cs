@@ -1,4 +1,3 @@
-using CalcService.Api.Reading;
 using CalcService.Api.Units;
 using CalcService.Engine.Provenance;
 
@@ -8,11 +7,11 @@ namespace CalcService.Api.Contract;
 public sealed record CureAir
 {
     /// <summary>It stays as it is.</summary>
-    [Kind(QuantityKind.Temperature)]
+    [Kind(QuantityKind.Temperature, -60, 60, "degC")]
     public Quantity? Constant { get; init; }
 
     /// <summary>Measured or forecast, in rising order of time at any intervals and offsets; straight in between. It has to reach from mixing until full strength.</summary>
-    [AtMost(CureAirValidator.MostPoints)]
+    [Items(CureAirValidator.MostPoints)]
     public IReadOnlyList<AirPoint>? Series { get; init; }
 }
 
@@ -23,6 +22,6 @@ public sealed record AirPoint
     public required DateTimeOffset At { get; init; }
 
     /// <summary>The temperature.</summary>
-    [Kind(QuantityKind.Temperature)]
+    [Kind(QuantityKind.Temperature, -60, 60, "degC")]
     public required Quantity Temperature { get; init; }
 }

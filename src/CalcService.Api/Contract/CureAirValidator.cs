@@ -1,46 +1,34 @@
 using CalcService.Api.Validation;
-using CalcService.Engine.Provenance;
 using FluentValidation;
 
 namespace CalcService.Api.Contract;
 
 /// <summary>Exactly one of constant and series, the series in the order of time.</summary>
-public sealed class CureAirValidator : AbstractValidator<CureAir>
+public sealed class CureAirValidator : Contradictions<CureAir>
 {
     /// <summary>Most points of a series.</summary>
     public const int MostPoints = 10_000;
 
-    public CureAirValidator()
+    protected override void Check(CureAir air, ValidationContext<CureAir> context)
     {
-        this.Ranges().Of(air => air.Constant, -60, 60, "degC", QuantityKind.Temperature);
-        RuleForEach(air => air.Series).SetValidator(new AirPointValidator());
-        RuleFor(air => air).Custom((air, context) =>
+        if ((air.Constant is null) == (air.Series is null))
         {
-            if ((air.Constant is null) == (air.Series is null))
+            context.Contradict(nameof(CureAir.Constant), nameof(CureAir.Series), "Exactly one of constant and series is expected.");
+            return;
+        }
+
+        if (air.Series is { Count: < 2 })
+        {
+            context.Fail(nameof(CureAir.Series), "A series has at least two points; one temperature that stays as it is is a constant.", ContradictionWords.RangeCode);
+        }
+
+        for (var i = 1; i < air.Series?.Count; i++)
+        {
+            if (air.Series[i].At <= air.Series[i - 1].At)
             {
-                context.Contradict(nameof(CureAir.Constant), nameof(CureAir.Series), "Exactly one of constant and series is expected.");
+                context.Contradict($"{nameof(CureAir.Series)}[{i - 1}].At", $"{nameof(CureAir.Series)}[{i}].At", "The times do not rise.");
                 return;
             }
-
-            if (air.Series is { Count: < 2 })
-            {
-                context.Fail(nameof(CureAir.Series), "A series has at least two points; one temperature that stays as it is is a constant.", RuleWords.RangeCode);
-            }
-
-            for (var i = 1; i < air.Series?.Count; i++)
-            {
-                if (air.Series[i].At <= air.Series[i - 1].At)
-                {
-                    context.Contradict($"{nameof(CureAir.Series)}[{i - 1}].At", $"{nameof(CureAir.Series)}[{i}].At", "The times do not rise.");
-                    return;
-                }
-            }
-        });
+        }
     }
-}
-
-/// <summary>What a point of a series may be.</summary>
-public sealed class AirPointValidator : AbstractValidator<AirPoint>
-{
-    public AirPointValidator() => this.Ranges().Of(point => point.Temperature, -60, 60, "degC", QuantityKind.Temperature);
 }

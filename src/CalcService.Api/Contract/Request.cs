@@ -13,4 +13,7 @@ public interface ICalculationRequest
 
     /// <summary>The units of the answer.</summary>
     UnitSystem? Units { get; }
+
+    /// <summary>The compound; null where the calculation needs none.</summary>
+    Compound? Compound => null;
 }

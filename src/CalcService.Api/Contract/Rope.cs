@@ -9,7 +9,7 @@ namespace CalcService.Api.Contract;
 public sealed record Rope
 {
     /// <summary>Nominal diameter.</summary>
-    [Kind(QuantityKind.Length)]
+    [Kind(QuantityKind.Length, 1, 200, "mm")]
     public required Quantity Diameter { get; init; }
 
     /// <summary>Class of the rope, such as 6x36. The classes that can be estimated stand at /v1/rope-classes; others need metallicArea, wireCount and outerWireDiameter.</summary>
@@ -19,6 +19,7 @@ public sealed record Rope
     public RopeCore? Core { get; init; }
 
     /// <summary>Rope grade by its designation, such as 1770.</summary>
+    [Within(500, 3000)]
     public int? Grade { get; init; }
 
     /// <summary>Surface or steel of the wires.</summary>
@@ -28,22 +29,23 @@ public sealed record Rope
     public RopeCertificate? Certificate { get; init; }
 
     /// <summary>Metallic area, from the rope's certificate.</summary>
-    [Kind(QuantityKind.Area)]
+    [Kind(QuantityKind.Area, .1, 30000, "mm2")]
     public Quantity? MetallicArea { get; init; }
 
     /// <summary>Number of wires in the broom, from the rope's certificate.</summary>
+    [Within(1, 10000)]
     public int? WireCount { get; init; }
 
     /// <summary>Diameter of the outer wires, from the rope's certificate.</summary>
-    [Kind(QuantityKind.Length)]
+    [Kind(QuantityKind.Length, .05, 20, "mm")]
     public Quantity? OuterWireDiameter { get; init; }
 
     /// <summary>Diameter as measured near the end. It is what has to go through the small end.</summary>
-    [Kind(QuantityKind.Length)]
+    [Kind(QuantityKind.Length, 1, 200, "mm")]
     public Quantity? MeasuredDiameter { get; init; }
 
     /// <summary>Temperature of the wires, where it was read by itself. Else they count as the steel.</summary>
-    [Kind(QuantityKind.Temperature)]
+    [Kind(QuantityKind.Temperature, -60, 150, "degC")]
     public Quantity? Temperature { get; init; }
 
     /// <summary>How the rope is lubricated; it decides how the broom is cleaned.</summary>
@@ -59,7 +61,7 @@ public sealed record Rope
     public RopeFunction? Function { get; init; }
 
     /// <summary>Length along the rope in which a strand goes once around; inspections count broken wires over it.</summary>
-    [Kind(QuantityKind.Length)]
+    [Kind(QuantityKind.Length, 2, 2500, "mm")]
     public Quantity? LayLength { get; init; }
 }
 
@@ -70,6 +72,6 @@ public sealed record RopeCertificate
     public string? Number { get; init; }
 
     /// <summary>Minimum breaking force as certified.</summary>
-    [Kind(QuantityKind.Force)]
+    [Kind(QuantityKind.Force, .1, 50000, "kN")]
     public Quantity? BreakingForce { get; init; }
 }

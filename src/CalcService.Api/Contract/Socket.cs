@@ -12,19 +12,19 @@ public sealed record Socket
     public required Basket Basket { get; init; }
 
     /// <summary>Outside of the socket around the basket, where it is the same all along. Read by the cure of a cone, and by the evened temperature of a pour.</summary>
-    [Kind(QuantityKind.Length)]
+    [Kind(QuantityKind.Length, 1, 3000, "mm")]
     public Quantity? OuterDiameter { get; init; }
 
     /// <summary>Outside at the small end of the basket, where it differs. Read by the cure of a cone.</summary>
-    [Kind(QuantityKind.Length)]
+    [Kind(QuantityKind.Length, 1, 3000, "mm")]
     public Quantity? OuterAtSmallEnd { get; init; }
 
     /// <summary>Outside at the mouth, where it differs. Read by the cure of a cone.</summary>
-    [Kind(QuantityKind.Length)]
+    [Kind(QuantityKind.Length, 1, 3000, "mm")]
     public Quantity? OuterAtMouth { get; init; }
 
     /// <summary>Breaking force of the socket, from its maker. Without it socket and rope are not compared.</summary>
-    [Kind(QuantityKind.Force)]
+    [Kind(QuantityKind.Force, .1, 100000, "kN")]
     public Quantity? BreakingForce { get; init; }
 
     /// <summary>What the socket is made of.</summary>
@@ -37,7 +37,7 @@ public sealed record Socket
     public TemperatureReading? Temperature { get; init; }
 
     /// <summary>Mass of the socket.</summary>
-    [Kind(QuantityKind.Mass)]
+    [Kind(QuantityKind.Mass, .01, 20000, "kg")]
     public Quantity? Mass { get; init; }
 
     /// <summary>What the bore looks like.</summary>
@@ -55,11 +55,11 @@ public sealed record SocketMaterial
 public sealed record RopeDiameters
 {
     /// <summary>Thinnest rope.</summary>
-    [Kind(QuantityKind.Length)]
+    [Kind(QuantityKind.Length, 1, 200, "mm")]
     public required Quantity Minimum { get; init; }
 
     /// <summary>Thickest rope.</summary>
-    [Kind(QuantityKind.Length)]
+    [Kind(QuantityKind.Length, 1, 200, "mm")]
     public required Quantity Maximum { get; init; }
 }
 
@@ -67,7 +67,7 @@ public sealed record RopeDiameters
 public sealed record TemperatureReading
 {
     /// <summary>The temperature.</summary>
-    [Kind(QuantityKind.Temperature)]
+    [Kind(QuantityKind.Temperature, -60, 150, "degC")]
     public required Quantity Value { get; init; }
 
     /// <summary>When it was read.</summary>
@@ -78,19 +78,19 @@ public sealed record TemperatureReading
 public sealed record Basket
 {
     /// <summary>Bore at the small end.</summary>
-    [Kind(QuantityKind.Length)]
+    [Kind(QuantityKind.Length, 1, 400, "mm")]
     public required Quantity SmallEndDiameter { get; init; }
 
     /// <summary>Bore at the mouth.</summary>
-    [Kind(QuantityKind.Length)]
+    [Kind(QuantityKind.Length, 1, 1000, "mm")]
     public required Quantity LargeEndDiameter { get; init; }
 
     /// <summary>Length along the axis.</summary>
-    [Kind(QuantityKind.Length)]
+    [Kind(QuantityKind.Length, 1, 3000, "mm")]
     public required Quantity Length { get; init; }
 
     /// <summary>How far each size may be off, either way. Without it the sizes are taken as exact.</summary>
-    [Kind(QuantityKind.Length)]
+    [Kind(QuantityKind.Length, 0, 50, "mm")]
     public Quantity? Tolerance { get; init; }
 
     /// <summary>Where the sizes come from: measured on this socket, its maker's drawing, or memory.</summary>

@@ -12,17 +12,14 @@ public sealed record SteelReading
     public required DateTimeOffset At { get; init; }
 
     /// <summary>The temperature, measured on the steel.</summary>
-    [Kind(QuantityKind.Temperature)]
+    [Kind(QuantityKind.Temperature, -60, 150, "degC")]
     public required Quantity Temperature { get; init; }
 }
 
-/// <summary>What a reading of the steel may be.</summary>
-public sealed class SteelReadingValidator : AbstractValidator<SteelReading>
+/// <summary>Readings after the first one come in the order of time.</summary>
+internal static class SteelReadingOrder
 {
-    public SteelReadingValidator() => this.Ranges().Of(reading => reading.Temperature, -60, 150, "degC", QuantityKind.Temperature);
-
-    /// <summary>Readings after the first one come in the order of time.</summary>
-    public static void CheckOrder<T>(IReadOnlyList<SteelReading>? series, DateTimeOffset? mixedAt, string member, string mixedAtMember, ValidationContext<T> context)
+    public static void Check<T>(IReadOnlyList<SteelReading>? series, DateTimeOffset? mixedAt, string member, string mixedAtMember, ValidationContext<T> context)
     {
         for (var i = 0; i < series?.Count; i++)
         {

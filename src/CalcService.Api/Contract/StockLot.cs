@@ -15,6 +15,7 @@ public sealed record StockLot
     public required string Kit { get; init; }
 
     /// <summary>Kits on the shelf.</summary>
+    [Within(0, 100000)]
     public required int Count { get; init; }
 
     /// <summary>Last good day of the whole kit. If absent, madeOn and the sheet's shelf life give it, or the dates of all parts; else the lot is not used.</summary>
@@ -42,6 +43,7 @@ public sealed record StockLot
     public DateOnly? DoseExpiresOn { get; init; }
 
     /// <summary>Doses of accelerator that lie with the lot, if any.</summary>
+    [Within(0, 1000000)]
     public int? DoseCount { get; init; }
 
     /// <summary>What the packs look like. Only sealed ones are used; of a lot that is used somebody has to say.</summary>
@@ -61,11 +63,11 @@ public sealed record StockLot
 public sealed record LotStorage
 {
     /// <summary>Coldest that it was.</summary>
-    [Kind(QuantityKind.Temperature)]
+    [Kind(QuantityKind.Temperature, -60, 100, "degC")]
     public Quantity? Lowest { get; init; }
 
     /// <summary>Warmest that it was.</summary>
-    [Kind(QuantityKind.Temperature)]
+    [Kind(QuantityKind.Temperature, -60, 100, "degC")]
     public Quantity? Highest { get; init; }
 
     /// <summary>Whether the temperatures are known. With both given it may be absent; alone it is enough where the sheet has no storage range.</summary>

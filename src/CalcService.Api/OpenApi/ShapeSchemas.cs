@@ -1,11 +1,9 @@
 using System.Globalization;
 using System.Reflection;
 using System.Text.Json.Nodes;
+using CalcService.Api.Calculations;
 using CalcService.Api.Reading;
 using CalcService.Api.Units;
-using CalcService.Api.Validation;
-using FluentValidation;
-using FluentValidation.Validators;
 using Microsoft.AspNetCore.Mvc.ApiExplorer;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.SwaggerGen;
@@ -21,6 +19,7 @@ public sealed class ShapeSchemas(IServiceProvider services) : ISchemaGenerator
     private static readonly Assembly[] Documented = [typeof(ShapeSchemas).Assembly, typeof(Engine.EngineVersion).Assembly];
 
     private readonly XmlSummaries _summaries = new(Documented);
+    private readonly Lazy<HashSet<Type>> _requests = new(() => RequestTypes(services));
 
     public IOpenApiSchema GenerateSchema(
         Type modelType, SchemaRepository schemaRepository, MemberInfo? memberInfo = null, ParameterInfo? parameterInfo = null, ApiParameterRouteInfo? routeInfo = null) =>
@@ -45,12 +44,12 @@ public sealed class ShapeSchemas(IServiceProvider services) : ISchemaGenerator
         }
 
         repository.RegisterType(shape.Type, name);
-        var rules = RulesOf(shape.Type);
+        var isRequest = _requests.Value.Contains(shape.Type);
         var schema = new OpenApiSchema
         {
             Type = JsonSchemaType.Object,
             Description = _summaries.Of(shape.Type),
-            AdditionalPropertiesAllowed = rules is null,
+            AdditionalPropertiesAllowed = !isRequest,
             Properties = new Dictionary<string, IOpenApiSchema>(),
             Required = new HashSet<string>(),
         };
@@ -62,23 +61,21 @@ public sealed class ShapeSchemas(IServiceProvider services) : ISchemaGenerator
                 schema.Required.Add(member.Name);
             }
 
-            schema.Properties[member.Name] = Member(rules, member, repository);
+            schema.Properties[member.Name] = Member(member, isRequest, repository);
         }
 
         return reference;
     }
 
-    private IOpenApiSchema Member(IValidatorDescriptor? rules, MemberShape member, SchemaRepository repository)
+    private IOpenApiSchema Member(MemberShape member, bool isRequest, SchemaRepository repository)
     {
-        var limits = rules?.GetValidatorsForMember(member.Property.Name).Select(rule => rule.Validator).ToArray() ?? [];
-        var ranges = rules?.Rules.SelectMany(rule => rule.Components).Select(component => component.Validator).OfType<IRanges>().FirstOrDefault();
         var description = _summaries.Of(member.Property);
-        if ((limits.OfType<IQuantityRange>().FirstOrDefault()?.Text ?? ranges?.WordsOf(member.Property.Name)) is { } range)
+        if (isRequest && RangeOf(member.Shape) is { } range)
         {
             description = $"{description} Allowed: {range}.";
         }
 
-        var schema = Value(member.Shape, rules is not null, repository);
+        var schema = Value(member.Shape, isRequest, repository);
         if (schema is OpenApiSchemaReference reference)
         {
             if (!member.Nullable)
@@ -96,17 +93,11 @@ public sealed class ShapeSchemas(IServiceProvider services) : ISchemaGenerator
             inline.Type = type | JsonSchemaType.Null;
         }
 
-        if (ranges?.NumbersOf(member.Property.Name) is (var least, var most))
-        {
-            (inline.Minimum, inline.Maximum) = (least.ToString(CultureInfo.InvariantCulture), most.ToString(CultureInfo.InvariantCulture));
-        }
-        else if (limits.OfType<IBetweenValidator>().FirstOrDefault() is { } between)
-        {
-            (inline.Minimum, inline.Maximum) = (Convert.ToString(between.From, CultureInfo.InvariantCulture), Convert.ToString(between.To, CultureInfo.InvariantCulture));
-        }
-
         return inline;
     }
+
+    /// <summary>What a quantity may be, in words: units are too many for a schema to say it.</summary>
+    private static string? RangeOf(Shape shape) => shape is ListShape list ? RangeOf(list.Item) : (shape as QuantityShape)?.Range?.Text;
 
     /// <summary>Only requests have limits of length: answers are as long as they are.</summary>
     private IOpenApiSchema Value(Shape shape, bool limited, SchemaRepository repository) => shape switch
@@ -114,9 +105,25 @@ public sealed class ShapeSchemas(IServiceProvider services) : ISchemaGenerator
         ObjectShape value => Object(value, repository),
         QuantityShape value => Quantity(value.Kind, repository),
         EnumShape value => Enum(value, repository),
-        ListShape value => new OpenApiSchema { Type = JsonSchemaType.Array, Items = Value(value.Item, limited, repository), MaxItems = limited ? value.MaxItems : null },
+        ListShape value => new OpenApiSchema
+        {
+            Type = JsonSchemaType.Array,
+            Items = Value(value.Item, limited, repository),
+            MinItems = limited && value.LeastItems > 0 ? value.LeastItems : null,
+            MaxItems = limited ? value.MostItems : null,
+        },
         TextShape value => new OpenApiSchema { Type = JsonSchemaType.String, MaxLength = limited ? value.MaxLength : null },
-        IntegerShape value => new OpenApiSchema { Type = JsonSchemaType.Integer, Format = value.IsLong ? "int64" : "int32" },
+        IntegerShape value => new OpenApiSchema
+        {
+            Type = JsonSchemaType.Integer,
+            Format = value.IsLong ? "int64" : "int32",
+            Minimum = limited ? value.Range?.Least.ToString(CultureInfo.InvariantCulture) : null,
+            Maximum = limited ? value.Range?.Most.ToString(CultureInfo.InvariantCulture) : null,
+        },
+        DecimalShape when limited => new OpenApiSchema
+        {
+            Type = JsonSchemaType.Number, Format = "double", Minimum = "0", Maximum = DecimalShape.Most.ToString(CultureInfo.InvariantCulture),
+        },
         DecimalShape or NumberShape => new OpenApiSchema { Type = JsonSchemaType.Number, Format = "double" },
         BooleanShape => new OpenApiSchema { Type = JsonSchemaType.Boolean },
         DateShape => new OpenApiSchema { Type = JsonSchemaType.String, Format = "date" },
@@ -167,7 +174,26 @@ public sealed class ShapeSchemas(IServiceProvider services) : ISchemaGenerator
         return new OpenApiSchemaReference(shape.Type.Name);
     }
 
-    /// <summary>The rules of a type; null where it has no validator. Requests are what has one; a check at start holds the two together.</summary>
-    private IValidatorDescriptor? RulesOf(Type type) =>
-        (services.GetService(typeof(IValidator<>).MakeGenericType(type)) as IValidator)?.CreateDescriptor();
+    /// <summary>Every type that stands in a request.</summary>
+    private static HashSet<Type> RequestTypes(IServiceProvider services)
+    {
+        var types = new HashSet<Type>();
+        foreach (var capability in services.GetServices<ICapability>())
+        {
+            Add(ShapeTable.Of(capability.RequestType));
+        }
+
+        return types;
+
+        void Add(ObjectShape shape)
+        {
+            if (types.Add(shape.Type))
+            {
+                foreach (var inner in shape.Members.Select(member => member.Shape is ListShape list ? list.Item : member.Shape).OfType<ObjectShape>())
+                {
+                    Add(inner);
+                }
+            }
+        }
+    }
 }

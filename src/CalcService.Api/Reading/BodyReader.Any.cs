@@ -8,106 +8,54 @@ public ref partial struct BodyReader
 {
     private JsonElement? ReadAny()
     {
-        var (start, errors) = (_cursor.Position, _errors.All.Count);
-        return CheckAny() && _errors.All.Count == errors ? JsonElement.Parse(_cursor.Since(start)) : null;
+        var (start, holes) = ((int)_json.TokenStartIndex, _errors.Holes);
+        CheckAny();
+        return _errors.Holes == holes ? JsonElement.Parse(_body[start..(int)_json.BytesConsumed]) : null;
     }
 
-    private bool CheckAny()
+    private void CheckAny()
     {
-        switch (_cursor.Peek())
+        switch (_json.TokenType)
         {
-            case (byte)'{':
-                return CheckMembers();
-            case (byte)'[':
-                return CheckItems();
-            case (byte)'"':
-                return CheckText();
-            case (byte)'-' or (>= (byte)'0' and <= (byte)'9'):
-                return CheckNumber();
-            default:
-                return _cursor.Skip(_errors.Depth);
+            case JsonTokenType.StartObject:
+                CheckMembers();
+                break;
+            case JsonTokenType.StartArray:
+                var count = 0;
+                for (Next(); _json.TokenType != JsonTokenType.EndArray; Next())
+                {
+                    _errors.Enter(count++);
+                    CheckAny();
+                    _errors.Leave();
+                }
+
+                break;
+            case JsonTokenType.String:
+                // An answer has texts that no request may have, empty ones among them.
+                Text();
+                break;
+            case JsonTokenType.Number
+                when !double.IsFinite(double.Parse(_json.ValueSpan, NumberStyles.Float, CultureInfo.InvariantCulture)):
+                Refuse("not-finite", TooLarge);
+                break;
         }
     }
 
-    private bool CheckMembers()
+    private void CheckMembers()
     {
-        if (!TakeOpen((byte)'{', (byte)'}', out var isEmpty))
-        {
-            return false;
-        }
-
         var names = new HashSet<string>(StringComparer.Ordinal);
-        for (var more = !isEmpty; more; more = _cursor.TakeSeparator((byte)'}'))
+        for (Next(); _json.TokenType != JsonTokenType.EndObject; Next())
         {
-            if (!TakeName(out var raw, out var name))
-            {
-                return false;
-            }
-
-            name ??= System.Text.Encoding.UTF8.GetString(raw);
+            var name = Text() ?? "\uFFFD";
             if (!names.Add(name))
             {
                 ReportMember(name, [], isDuplicate: true);
             }
 
             _errors.Enter(ReadErrors.Show(name));
-            var isGood = CheckAny();
+            Next();
+            CheckAny();
             _errors.Leave();
-            if (!isGood)
-            {
-                return false;
-            }
         }
-
-        return !_cursor.Failed;
-    }
-
-    private bool CheckItems()
-    {
-        if (!TakeOpen((byte)'[', (byte)']', out var isEmpty))
-        {
-            return false;
-        }
-
-        var count = 0;
-        for (var more = !isEmpty; more; more = _cursor.TakeSeparator((byte)']'))
-        {
-            _errors.Enter(count++);
-            var isGood = CheckAny();
-            _errors.Leave();
-            if (!isGood)
-            {
-                return false;
-            }
-        }
-
-        return !_cursor.Failed;
-    }
-
-    /// <summary>An answer has texts that no request may have, empty ones among them.</summary>
-    private bool CheckText()
-    {
-        if (!_cursor.TakeString(out var raw, out var escaped))
-        {
-            return false;
-        }
-
-        Decode(raw, escaped);
-        return true;
-    }
-
-    private bool CheckNumber()
-    {
-        if (!_cursor.TakeNumber(out var raw))
-        {
-            return false;
-        }
-
-        if (!double.TryParse(raw, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) || !double.IsFinite(number))
-        {
-            Refuse("not-finite", "The number is too large.");
-        }
-
-        return true;
     }
 }

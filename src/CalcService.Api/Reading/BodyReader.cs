@@ -1,97 +1,120 @@
 using System.Runtime.CompilerServices;
-using System.Text;
+using System.Text.Json;
 using System.Text.Unicode;
+using CalcService.Api.Validation;
 
 namespace CalcService.Api.Reading;
 
 /// <summary>
-/// Reads a body against its shape, strictly, without throwing, and collects every error with its pointer. Unreadable
-/// (400): syntax, UTF-8, unknown or duplicate members, wrong JSON type. Readable but not computable (422): a required
-/// member absent, text that is no such word, unit or date, numbers that are not finite or not whole. null is absent.
+/// Reads a body against its shape, strictly, and collects every error with its pointer. Unreadable (400): syntax, UTF-8, unknown or
+/// duplicate members, wrong JSON type. Readable but not computable (422): a required member absent, text that is no such word, unit or
+/// date, numbers that are not finite, not whole or out of range, what contradicts itself. null is absent.
 /// </summary>
 public ref partial struct BodyReader
 {
-    private readonly ReadErrors _errors = new();
-    private JsonCursor _cursor;
+    /// <summary>Deepest nesting of arrays and objects.</summary>
+    public const int MaxDepth = 16;
 
-    private BodyReader(ReadOnlySpan<byte> body) => _cursor = new JsonCursor(body);
+    private readonly ReadOnlySpan<byte> _body;
+    private readonly ObjectChecks _checks;
+    private readonly ReadErrors _errors = new();
+    private Utf8JsonReader _json;
+    private object? _root;
+
+    private BodyReader(ReadOnlySpan<byte> body, ObjectChecks checks)
+    {
+        _body = body;
+        _checks = checks;
+        _json = new(body);
+    }
 
     /// <summary>Reads a whole body.</summary>
-    public static ReadResult Read(ReadOnlySpan<byte> body, ObjectShape shape)
+    public static ReadResult Read(ReadOnlySpan<byte> body, ObjectShape shape, ObjectChecks checks)
     {
         if (!Utf8.IsValid(body))
         {
             return new(null, [new("", "utf8", "The body is not UTF-8.", true)]);
         }
 
-        var reader = new BodyReader(body);
-        if (reader._cursor.Peek() == (byte)'n')
+        var reader = new BodyReader(body, checks);
+        try
         {
-            reader.WrongType("an object");
+            reader.ReadRoot(shape);
+        }
+        catch (JsonException failure)
+        {
+            reader.RefuseSyntax(failure);
         }
 
-        var value = reader._errors.All.Count == 0 ? reader.ReadValue(shape) : null;
-        reader._cursor.TakeEnd();
-        if (reader._cursor.Failed)
-        {
-            reader._errors.NotJson($"Not JSON: {reader._cursor.Error} at byte {reader._cursor.Position}.");
-        }
-
-        return new(value, reader._errors.All);
+        return new(reader._root, reader._errors.All);
     }
 
-    /// <summary>A value of the shape; null where it is absent or wrong, and wrong is reported.</summary>
-    private object? ReadValue(Shape shape)
+    private void ReadRoot(ObjectShape shape)
     {
-        var next = _cursor.Peek();
-        if (next == (byte)'n')
+        Next();
+        if (_json.TokenType == JsonTokenType.StartObject)
         {
-            _cursor.TakeWord("null"u8);
-            return null;
+            ReadObject(shape);
+        }
+        else
+        {
+            WrongType(shape);
         }
 
-        return (shape, next) switch
-        {
-            (AnyShape, (byte)'{') => ReadAny(),
-            (ObjectShape expected, (byte)'{') => ReadObject(expected),
-            (ListShape expected, (byte)'[') => ReadList(expected),
-            (QuantityShape expected, (byte)'{') => ReadQuantity(expected.Kind!),
-            (TextShape or EnumShape or DateShape or InstantShape, (byte)'"') => ReadText(shape),
-            (IntegerShape or DecimalShape, (byte)'-' or (>= (byte)'0' and <= (byte)'9')) => ReadNumber(shape),
-            _ => WrongType(shape),
-        };
+        // Throws where something stands after the end.
+        Next();
     }
 
-    private object? ReadObject(ObjectShape shape)
+    /// <exception cref="JsonException">No token can be read here, or it is nested too deep.</exception>
+    private void Next()
     {
-        if (!TakeOpen((byte)'{', (byte)'}', out var isEmpty))
+        if (_json.Read() && _json.CurrentDepth >= MaxDepth && _json.TokenType is JsonTokenType.StartObject or JsonTokenType.StartArray)
         {
-            return null;
+            throw new JsonException();
         }
+    }
 
+    private readonly void RefuseSyntax(JsonException failure) => _errors.NotJson(failure is { LineNumber: { } line, BytePositionInLine: { } at }
+        ? FormattableString.Invariant($"Not JSON: what stands in line {line + 1} at byte {at + 1} of it does not belong there.")
+        : $"Not JSON as it is read here: nested deeper than {MaxDepth}.");
+
+    /// <summary>The value here, of the shape; null where it is absent or wrong, and wrong is reported.</summary>
+    private object? ReadValue(Shape shape) => (shape, _json.TokenType) switch
+    {
+        (_, JsonTokenType.Null) => null,
+        (AnyShape, JsonTokenType.StartObject) => ReadAny(),
+        (ObjectShape expected, JsonTokenType.StartObject) => ReadObject(expected),
+        (ListShape expected, JsonTokenType.StartArray) => ReadList(expected),
+        (QuantityShape expected, JsonTokenType.StartObject) => ReadQuantity(expected),
+        (TextShape or EnumShape or DateShape or InstantShape, JsonTokenType.String) => ReadText(shape),
+        (IntegerShape or DecimalShape, JsonTokenType.Number) => ReadNumber(shape),
+        _ => WrongType(shape),
+    };
+
+    private object ReadObject(ObjectShape shape)
+    {
         var value = RuntimeHelpers.GetUninitializedObject(shape.Type);
+        _root ??= value;
+        var holes = _errors.Holes;
         ulong seen = 0, given = 0;
-        var more = !isEmpty;
-        while (more && TakeName(out var raw, out var name))
+        for (Next(); _json.TokenType != JsonTokenType.EndObject; Next())
         {
-            var index = IndexOf(shape, raw, name);
+            var index = IndexOf(shape, out var unknown);
             if (index < 0 || (seen & (1UL << index)) != 0)
             {
-                ReportMember(name ?? Encoding.UTF8.GetString(raw), shape, isDuplicate: index >= 0);
-                _cursor.Skip(_errors.Depth + 1);
-            }
-            else
-            {
-                seen |= 1UL << index;
-                given |= ReadMember(shape.Members[index], value) ? 1UL << index : 0;
+                ReportMember(unknown ?? shape.Members[index].Name, shape.Members.Select(member => member.Name), isDuplicate: index >= 0);
+                SkipValue();
+                continue;
             }
 
-            more = _cursor.TakeSeparator((byte)'}');
+            seen |= 1UL << index;
+            given |= ReadMember(shape.Members[index], value) ? 1UL << index : 0;
         }
 
-        if (!_cursor.Failed)
+        ReportMissing(shape, given);
+        if (_errors.Holes == holes)
         {
-            ReportMissing(shape, given);
+            _checks.Check(value, _errors);
         }
 
         return value;
@@ -100,7 +123,8 @@ public ref partial struct BodyReader
     /// <summary>Reads a member into its owner; false where it is absent. One that is wrong and reported is not absent.</summary>
     private bool ReadMember(MemberShape member, object owner)
     {
-        var isNull = _cursor.Peek() == (byte)'n';
+        Next();
+        var isNull = _json.TokenType == JsonTokenType.Null;
         _errors.Enter(member.Name);
         if (ReadValue(member.Shape) is { } read)
         {
@@ -111,30 +135,29 @@ public ref partial struct BodyReader
         return !isNull;
     }
 
-    private object? ReadList(ListShape shape)
+    private object ReadList(ListShape shape)
     {
-        if (!TakeOpen((byte)'[', (byte)']', out var isEmpty))
-        {
-            return null;
-        }
-
         var items = new List<object>();
         var count = 0;
-        for (var more = !isEmpty; more; more = _cursor.TakeSeparator((byte)']'))
+        for (Next(); _json.TokenType != JsonTokenType.EndArray; Next())
         {
-            if (count++ < shape.MaxItems)
+            if (count++ < shape.MostItems)
             {
                 ReadItem(shape, items, count - 1);
             }
             else
             {
-                _cursor.Skip(_errors.Depth + 1);
+                Skip();
             }
         }
 
-        if (count > shape.MaxItems)
+        if (count > shape.MostItems)
         {
-            _errors.NotComputable("too-many-items", $"{count} items; at most {shape.MaxItems} are allowed.");
+            _errors.NotComputable("too-many-items", $"{count} items; at most {shape.MostItems} are allowed.");
+        }
+        else if (count < shape.LeastItems)
+        {
+            _errors.NotComputable("required", $"{count} items; at least {shape.LeastItems} required.");
         }
 
         return shape.Build(items);
@@ -142,72 +165,65 @@ public ref partial struct BodyReader
 
     private void ReadItem(ListShape shape, List<object> items, int index)
     {
-        var isNull = _cursor.Peek() == (byte)'n';
         _errors.Enter(index);
-        if (ReadValue(shape.Item) is { } item)
-        {
-            items.Add(item);
-        }
-        else if (isNull && !_cursor.Failed)
+        if (_json.TokenType == JsonTokenType.Null)
         {
             _errors.NotComputable("required", "An item of a list can't be null.");
+        }
+        else if (ReadValue(shape.Item) is { } item)
+        {
+            items.Add(item);
         }
 
         _errors.Leave();
     }
 
-    /// <summary>Takes the start of an object or list, and its end too where it is empty.</summary>
-    private bool TakeOpen(byte open, byte close, out bool isEmpty)
+    /// <summary>Passes over the value of the name here.</summary>
+    private void SkipValue()
     {
-        isEmpty = false;
-        if (!_cursor.Enter(_errors.Depth) || !_cursor.Take(open))
-        {
-            return false;
-        }
-
-        isEmpty = _cursor.Peek() == close && _cursor.Take(close);
-        return true;
+        Next();
+        Skip();
     }
 
-    /// <summary>Takes a member's name and its colon; the name is decoded only where it has escapes.</summary>
-    private bool TakeName(out ReadOnlySpan<byte> raw, out string? name)
+    /// <summary>Passes over the value here.</summary>
+    private void Skip()
     {
-        name = null;
-        if (!_cursor.TakeString(out raw, out var escaped))
+        if (_json.TokenType is JsonTokenType.StartObject or JsonTokenType.StartArray)
         {
-            return false;
+            var depth = _json.CurrentDepth;
+            do
+            {
+                Next();
+            }
+            while (_json.CurrentDepth > depth);
         }
-
-        if (escaped)
-        {
-            name = Decode(raw, escaped) ?? "\uFFFD";
-        }
-
-        return _cursor.Take((byte)':');
     }
 
-    /// <summary>The text; null, and said, where it holds half a surrogate pair: no text, nor a name, can be made of it later on.</summary>
-    private string? Decode(scoped ReadOnlySpan<byte> raw, bool escaped)
+    /// <summary>The text or name here; null, and said, where it holds half a surrogate pair: no text can be made of it.</summary>
+    private readonly string? Text()
     {
-        var text = JsonText.Decode(raw, escaped);
-        if (text is null)
+        if (_json.ValueIsEscaped && JsonText.HasLoneSurrogate(_json.ValueSpan))
         {
             _errors.Unreadable("surrogate", "The text holds half a surrogate pair.");
+            return null;
         }
 
-        return text;
+        return _json.GetString();
     }
 
-    private static int IndexOf(ObjectShape shape, ReadOnlySpan<byte> raw, string? decoded)
+    /// <summary>Which member the name here is; −1 with the name where the shape has none of it.</summary>
+    private readonly int IndexOf(ObjectShape shape, out string? unknown)
     {
+        unknown = _json.ValueIsEscaped ? Text() ?? "\uFFFD" : null;
         for (var i = 0; i < shape.Members.Count; i++)
         {
-            if (decoded is null ? raw.SequenceEqual(shape.Members[i].Utf8Name) : decoded == shape.Members[i].Name)
+            if (unknown is null ? _json.ValueSpan.SequenceEqual(shape.Members[i].Utf8Name) : unknown == shape.Members[i].Name)
             {
                 return i;
             }
         }
 
+        unknown ??= _json.GetString();
         return -1;
     }
 
@@ -221,9 +237,6 @@ public ref partial struct BodyReader
             }
         }
     }
-
-    private readonly void ReportMember(string name, ObjectShape shape, bool isDuplicate) =>
-        ReportMember(name, shape.Members.Select(member => member.Name), isDuplicate);
 
     private readonly void ReportMember(string name, IEnumerable<string> known, bool isDuplicate)
     {
@@ -255,11 +268,8 @@ public ref partial struct BodyReader
 
     private object? WrongType(string expected)
     {
-        if (_cursor.Skip(_errors.Depth))
-        {
-            _errors.Unreadable("type", $"Not of the right type; expected {expected}.");
-        }
-
+        Skip();
+        _errors.Unreadable("type", $"Not of the right type; expected {expected}.");
         return null;
     }
 }

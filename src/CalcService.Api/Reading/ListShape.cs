@@ -1,39 +1,23 @@
+using CalcService.Api.Contract;
 using CalcService.Api.Writing;
 
 namespace CalcService.Api.Reading;
 
 /// <summary>An array.</summary>
-public abstract class ListShape(Shape item, int maxItems) : Shape
+public abstract class ListShape(Shape item, ItemsAttribute? items) : Shape
 {
     public Shape Item { get; } = item;
 
-    public int MaxItems { get; } = maxItems;
+    public int LeastItems { get; } = items?.Least ?? 0;
 
-    internal override bool IsPlain { get; } = item.IsPlain;
+    public int MostItems { get; } = items?.Most ?? ItemsAttribute.Usual;
 
     /// <summary>An array of the member's own type.</summary>
     public abstract object Build(IReadOnlyList<object> items);
-
-    private protected override void Rearrange(ShapeWriter canonical, ReadOnlySpan<byte> sent, Outline outline, Piece value)
-    {
-        canonical.Raw("["u8);
-        var bracket = value.End - 1;
-        for (int place = value.Parts, start = value.Start + 1; start < bracket; start = outline[place++].End + 1)
-        {
-            if (place > value.Parts)
-            {
-                canonical.Raw(","u8);
-            }
-
-            Item.Copy(canonical, sent, outline, outline[place]);
-        }
-
-        canonical.Raw("]"u8);
-    }
 }
 
 /// <summary>An array with items of a type.</summary>
-public sealed class ListShape<T>(Shape item, int maxItems) : ListShape(item, maxItems)
+public sealed class ListShape<T>(Shape item, ItemsAttribute? items) : ListShape(item, items)
 {
     public override object Build(IReadOnlyList<object> items)
     {
@@ -49,8 +33,6 @@ public sealed class ListShape<T>(Shape item, int maxItems) : ListShape(item, max
     internal override void Write(ShapeWriter writer, object value)
     {
         var items = value as T[] ?? [.. (IReadOnlyList<T>)value];
-        var outline = IsPlain ? null : writer.Outline;
-        var first = outline?.Reserve(items.Length) ?? Outline.NoParts;
         writer.Raw("["u8);
         for (var i = 0; i < items.Length; i++)
         {
@@ -59,7 +41,6 @@ public sealed class ListShape<T>(Shape item, int maxItems) : ListShape(item, max
                 writer.Raw(","u8);
             }
 
-            var start = writer.Length;
             if (items[i] is { } item)
             {
                 Item.Write(writer, item);
@@ -68,11 +49,8 @@ public sealed class ListShape<T>(Shape item, int maxItems) : ListShape(item, max
             {
                 writer.Raw("null"u8);
             }
-
-            outline?.Note(first + i, start, writer.Length);
         }
 
         writer.Raw("]"u8);
-        outline?.End(first);
     }
 }

@@ -1,5 +1,6 @@
 using System.Reflection;
 using System.Text;
+using CalcService.Api.Contract;
 using CalcService.Api.Writing;
 
 namespace CalcService.Api.Reading;
@@ -17,15 +18,18 @@ public abstract class MemberShape(PropertyInfo property, string name, Shape shap
 
     public Shape Shape { get; } = shape;
 
-    /// <summary>Whether the canonical form of its value is the one that is sent.</summary>
-    internal bool IsPlain { get; } = shape.IsPlain;
-
     /// <summary>Whether a request without it can't be computed.</summary>
     public bool Required { get; } = required;
 
     public bool Nullable { get; } = nullable;
 
-    /// <summary>Whether the digest of an answer covers it.</summary>
+    /// <summary>The version of the contract that first had it; null for those that were there from the beginning.</summary>
+    public Version? Since { get; } = property.GetCustomAttribute<SinceAttribute>() is { Contract: var contract } ? new(contract) : null;
+
+    /// <summary>Whether no calculation reads it: it comes back with the record.</summary>
+    public bool IsKept { get; } = property.IsDefined(typeof(KeptAttribute));
+
+    /// <summary>Whether digests cover it.</summary>
     public bool IsDigested { get; } = !property.IsDefined(typeof(UndigestedAttribute)) && !property.IsDefined(typeof(WordsAttribute));
 
     /// <summary>Whether a verification takes no other than it computes.</summary>
@@ -37,9 +41,6 @@ public abstract class MemberShape(PropertyInfo property, string name, Shape shap
     public abstract object? ValueIn(object owner);
 
     public abstract void Assign(object owner, object value);
-
-    /// <summary>The length of its written name, with quotes and colon.</summary>
-    internal int NameLength => _utf8Name.Length + 3;
 
     /// <summary>Writes name and value; false where the form leaves the member out.</summary>
     internal abstract bool TryWrite(ShapeWriter writer, object owner, bool isFirst);

@@ -9,8 +9,7 @@ public sealed class ObjectShape : Shape
     public const int MostMembers = 64;
 
     private readonly MemberShape[] _members;
-    private readonly MemberShape[] _sorted;
-    private readonly (int Place, MemberShape Member)[] _canonical;
+    private readonly MemberShape[] _digested;
 
     /// <param name="type">The type.</param>
     /// <param name="members">Its members in the order of declaration.</param>
@@ -22,8 +21,7 @@ public sealed class ObjectShape : Shape
         }
 
         (Type, _members) = (type, [.. members]);
-        _sorted = [.. members.OrderBy(member => member.Name, StringComparer.Ordinal)];
-        _canonical = [.. _sorted.Where(member => member.IsDigested).Select(member => (Array.IndexOf(_members, member), member))];
+        _digested = [.. members.Where(member => member.IsDigested).OrderBy(member => member.Name, StringComparer.Ordinal)];
     }
 
     public Type Type { get; }
@@ -31,10 +29,8 @@ public sealed class ObjectShape : Shape
     /// <summary>In the order of declaration.</summary>
     public IReadOnlyList<MemberShape> Members => _members;
 
-    /// <summary>In the order of the canonical form: by UTF-16 code units of the name.</summary>
-    public IReadOnlyList<MemberShape> Sorted => _sorted;
-
-    internal override bool IsPlain => false;
+    /// <summary>What digests cover, in the order of the canonical form: by UTF-16 code units of the name.</summary>
+    public IReadOnlyList<MemberShape> Digested => _digested;
 
     internal override void Write(ShapeWriter writer, object value)
     {
@@ -43,49 +39,13 @@ public sealed class ObjectShape : Shape
             return;
         }
 
-        var members = writer.Form == JsonForm.Sent ? _members : _sorted;
-        var outline = writer.Outline;
-        var first = outline?.Reserve(_members.Length) ?? Outline.NoParts;
         writer.Raw("{"u8);
         var isFirst = true;
-        for (var i = 0; i < members.Length; i++)
+        foreach (var member in writer.Form == JsonForm.Sent ? _members : _digested)
         {
-            // A comma stands before every member but the first.
-            var start = writer.Length + (isFirst ? 0 : 1);
-            isFirst &= !members[i].TryWrite(writer, value, isFirst);
-            outline?.Note(first + i, start, writer.Length);
+            isFirst &= !member.TryWrite(writer, value, isFirst);
         }
 
         writer.Raw("}"u8);
-        outline?.End(first);
-    }
-
-    private protected override void Rearrange(ShapeWriter canonical, ReadOnlySpan<byte> sent, Outline outline, Piece value)
-    {
-        // Every member comes with the brace or comma before it, which then becomes the one that belongs there.
-        var before = (byte)'{';
-        foreach (var (place, member) in _canonical)
-        {
-            var written = outline[value.Parts + place];
-            var start = member.IsPlain ? written.End : written.Start + member.NameLength;
-            var copied = canonical.Take(start - written.Start + 1);
-            sent[(written.Start - 1)..start].CopyTo(copied);
-            copied[0] = before;
-            before = (byte)',';
-            if (!member.IsPlain)
-            {
-                member.Shape.Copy(canonical, sent, outline, written with { Start = start });
-            }
-        }
-
-        canonical.Raw(before == '{' ? "{}"u8 : "}"u8);
-    }
-
-    /// <summary>A member, and where its value lies in what was outlined.</summary>
-    internal (MemberShape Member, Piece Value) Find(string name, Outline outline, int parts)
-    {
-        var place = Array.FindIndex(_members, one => one.Name == name);
-        var written = outline[parts + place];
-        return (_members[place], written with { Start = written.Start + _members[place].NameLength });
     }
 }

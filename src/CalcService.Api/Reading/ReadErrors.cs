@@ -12,12 +12,18 @@ public sealed class ReadErrors
     private const int ShownCharacters = 40;
 
     private readonly List<ReadError> _errors = [];
-    private readonly object[] _path = new object[JsonCursor.MaxDepth + 1];
+    private readonly object[] _path = new object[BodyReader.MaxDepth + 1];
 
     /// <summary>Levels below the root.</summary>
     public int Depth { get; private set; }
 
     public IReadOnlyList<ReadError> All => _errors;
+
+    /// <summary>
+    /// Errors that left something out of what was read. Where one lies within an object, nobody knows what the object would say, and so it
+    /// can't be held against itself.
+    /// </summary>
+    public int Holes { get; private set; }
 
     public bool IsFull => _errors.Count >= Most;
 
@@ -32,6 +38,12 @@ public sealed class ReadErrors
 
     /// <summary>422 at this place.</summary>
     public void NotComputable(string code, string detail) => Add(code, detail, isUnreadable: false);
+
+    /// <summary>422 at this place, where what was read is kept.</summary>
+    public void OutOfRange(string detail) => Add("range", detail, isUnreadable: false, isHole: false);
+
+    /// <summary>422 at a place below this one, where what was read is kept.</summary>
+    public void Contradiction(string pointer, string code, string detail) => Add(code, detail, isUnreadable: false, isHole: false, pointer);
 
     /// <summary>400 at a member of this place.</summary>
     public void UnreadableAt(string member, string code, string detail)
@@ -62,11 +74,12 @@ public sealed class ReadErrors
         return Texts.IsPlain(shown) ? shown : string.Concat(shown.Select(c => Texts.IsPlain(c.ToString()) ? c : '\uFFFD'));
     }
 
-    private void Add(string code, string detail, bool isUnreadable)
+    private void Add(string code, string detail, bool isUnreadable, bool isHole = true, string below = "")
     {
+        Holes += isHole ? 1 : 0;
         if (!IsFull)
         {
-            _errors.Add(new(Pointer(), code, detail, isUnreadable));
+            _errors.Add(new(Pointer() + below, code, detail, isUnreadable));
             return;
         }
 

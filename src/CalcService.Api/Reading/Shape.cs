@@ -1,7 +1,7 @@
 using System.Collections.Frozen;
-using System.Globalization;
 using System.Text;
 using System.Text.Json;
+using CalcService.Api.Contract;
 using CalcService.Api.Units;
 using CalcService.Api.Writing;
 
@@ -10,32 +10,8 @@ namespace CalcService.Api.Reading;
 /// <summary>What a JSON value of the contract looks like. One table of shapes drives reader, writer, schema and fuzzer.</summary>
 public abstract class Shape
 {
-    /// <summary>Whether the canonical form of a value in an answer is the one that is sent.</summary>
-    internal virtual bool IsPlain => true;
-
     /// <summary>Writes a value.</summary>
     internal abstract void Write(ShapeWriter writer, object value);
-
-    /// <summary>Copies what was written as it is sent into the canonical form.</summary>
-    /// <param name="canonical">Takes the copy.</param>
-    /// <param name="sent">All that was written.</param>
-    /// <param name="outline">What lies where in it.</param>
-    /// <param name="value">Where the value lies.</param>
-    internal void Copy(ShapeWriter canonical, ReadOnlySpan<byte> sent, Outline outline, Piece value)
-    {
-        if (IsPlain || sent[value.Start] == (byte)'n')
-        {
-            canonical.Raw(sent[value.Start..value.End]);
-        }
-        else
-        {
-            Rearrange(canonical, sent, outline, value);
-        }
-    }
-
-    /// <summary>Copies a value that isn't plain, nor null.</summary>
-    private protected virtual void Rearrange(ShapeWriter canonical, ReadOnlySpan<byte> sent, Outline outline, Piece value) =>
-        throw new NotSupportedException($"{GetType().Name} isn't plain and doesn't say how it is copied.");
 }
 
 /// <summary>The shape of a value type, which is written without boxing.</summary>
@@ -63,9 +39,17 @@ public sealed class TextShape(int maxLength) : Shape
 }
 
 /// <summary>A whole number; one that may exceed 32 bits in answers only.</summary>
-public sealed class IntegerShape(bool isLong) : Shape, IValueShape<int>, IValueShape<long>
+public sealed class IntegerShape(bool isLong, WithinAttribute? range) : Shape, IValueShape<int>, IValueShape<long>
 {
     public bool IsLong { get; } = isLong;
+
+    /// <summary>What it may be in a request.</summary>
+    public WithinAttribute? Range { get; } = range;
+
+    /// <summary>What is wrong with a number's size; null where nothing is.</summary>
+    public string? Fault(int number) => Range is { } range && (number < range.Least || number > range.Most)
+        ? FormattableString.Invariant($"{number} is out of range; allowed: {range.Least} to {range.Most}.")
+        : null;
 
     internal override void Write(ShapeWriter writer, object value) => writer.Integer(IsLong ? (long)value : (int)value);
 
@@ -74,15 +58,19 @@ public sealed class IntegerShape(bool isLong) : Shape, IValueShape<int>, IValueS
     void IValueShape<long>.Write(ShapeWriter writer, long value) => writer.Integer(value);
 }
 
-/// <summary>A plain decimal number, such as a cost.</summary>
+/// <summary>An amount of money, from nothing to a million, a plain decimal number.</summary>
 public sealed class DecimalShape : ValueShape<decimal>
 {
-    internal override bool IsPlain => false;
+    public const decimal Most = 1_000_000;
+    private const int Decimals = 4;
+
+    /// <summary>What is wrong with an amount's size; null where nothing is.</summary>
+    public static string? Fault(decimal amount) =>
+        amount is < 0 or > Most ? FormattableString.Invariant($"{amount} is out of range; allowed: 0 to {Most}.")
+        : decimal.Round(amount, Decimals) != amount ? "A cost has at most four decimals."
+        : null;
 
     public override void Write(ShapeWriter writer, decimal value) => writer.Number(value);
-
-    private protected override void Rearrange(ShapeWriter canonical, ReadOnlySpan<byte> sent, Outline outline, Piece value) =>
-        canonical.Number(decimal.Parse(sent[value.Start..value.End], NumberStyles.Number, CultureInfo.InvariantCulture));
 }
 
 /// <summary>True or false; answers only.</summary>
@@ -112,17 +100,15 @@ public sealed class InstantShape : ValueShape<DateTimeOffset>
 /// <summary>Any JSON value; in a request an object with members of any name.</summary>
 public sealed class AnyShape : ValueShape<JsonElement>
 {
-    internal override bool IsPlain => false;
-
     public override void Write(ShapeWriter writer, JsonElement value) => writer.Any(value);
-
-    private protected override void Rearrange(ShapeWriter canonical, ReadOnlySpan<byte> sent, Outline outline, Piece value) =>
-        canonical.Any(JsonElement.Parse(sent[value.Start..value.End]));
 }
 
 /// <summary>A quantity of one kind, or of any kind where <see cref="Kind"/> is null (answers only).</summary>
-public sealed class QuantityShape(UnitKind? kind) : Shape
+public sealed class QuantityShape(KindAttribute? kind) : Shape
 {
+    public const string Value = "value";
+    public const string Unit = "unit";
+
     /// <summary>What is written behind the number, by the code of its unit.</summary>
     private static readonly FrozenDictionary<string, byte[]> Ends = UnitTable.All
         .SelectMany(kind => kind.Units)
@@ -130,9 +116,14 @@ public sealed class QuantityShape(UnitKind? kind) : Shape
         .Distinct()
         .ToFrozenDictionary(code => code, code => Encoding.UTF8.GetBytes($",\"unit\":\"{code}\"}}"), StringComparer.Ordinal);
 
-    public UnitKind? Kind { get; } = kind;
+    public UnitKind? Kind { get; } = kind is null ? null : UnitTable.Of(kind.Kind);
 
-    internal override bool IsPlain => false;
+    /// <summary>What it may be in a request.</summary>
+    public QuantityRange? Range { get; } =
+        kind?.Unit is { } unit ? new(kind.Least, kind.Most, UnitTable.Of(kind.Kind).Find(unit)!) : null;
+
+    /// <summary>Whether only whole numbers of the SI unit are taken.</summary>
+    public bool IsWhole { get; } = kind?.Whole == true;
 
     internal override void Write(ShapeWriter writer, object value)
     {
@@ -145,26 +136,12 @@ public sealed class QuantityShape(UnitKind? kind) : Shape
             return;
         }
 
+        var inSi = writer.Form == JsonForm.Canonical && Kind is not null;
         writer.Raw("{\"unit\":"u8);
-        writer.Text(Kind is null ? quantity.Unit : Kind.Si.Code);
+        writer.Text(inSi ? Kind!.Si.Code : quantity.Unit);
         writer.Raw(",\"value\":"u8);
-        writer.Number(Kind is null ? quantity.Value : quantity.Si);
+        writer.Number(inSi ? quantity.Si : quantity.Value);
         writer.Raw("}"u8);
-    }
-
-    private protected override void Rearrange(ShapeWriter canonical, ReadOnlySpan<byte> sent, Outline outline, Piece value)
-    {
-        // Without the braces; a number has no comma.
-        var members = sent[(value.Start + 1)..(value.End - 1)];
-        var comma = members.IndexOf((byte)',');
-        var number = members[..comma];
-        var unit = members[(comma + 1)..];
-        var room = canonical.Take(value.End - value.Start);
-        room[0] = (byte)'{';
-        unit.CopyTo(room[1..]);
-        room[1 + unit.Length] = (byte)',';
-        number.CopyTo(room[(2 + unit.Length)..]);
-        room[^1] = (byte)'}';
     }
 }
 

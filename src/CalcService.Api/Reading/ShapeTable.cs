@@ -3,41 +3,16 @@ using System.Reflection;
 using System.Runtime.CompilerServices;
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using CalcService.Api.Contract;
 using CalcService.Api.Units;
 
 namespace CalcService.Api.Reading;
 
-/// <summary>Longest text or list that a member takes, where it differs from the usual.</summary>
-[AttributeUsage(AttributeTargets.Property)]
-public sealed class AtMostAttribute(int count) : Attribute
-{
-    public int Count { get; } = count;
-}
-
-/// <summary>
-/// Marks a member of an answer that the digest of its result doesn't cover: what stands beside the decision and its numbers.
-/// </summary>
-[AttributeUsage(AttributeTargets.Property)]
-public sealed class UndigestedAttribute : Attribute
-{
-    /// <summary>Whether a verification holds it as strictly against what it computes as what the digest covers.</summary>
-    public bool Counts { get; init; }
-}
-
-/// <summary>
-/// Marks words in the language of the answer: they tell a person what other members tell a program, and may change. No digest covers them.
-/// </summary>
-[AttributeUsage(AttributeTargets.Property)]
-public sealed class WordsAttribute : Attribute;
-
 /// <summary>Makes the shapes of the contract's types, once each.</summary>
 public static class ShapeTable
 {
-    /// <summary>Longest text where a member says nothing else.</summary>
+    /// <summary>Longest text.</summary>
     public const int TextLength = 128;
-
-    /// <summary>Most items of a list where a member says nothing else.</summary>
-    public const int ListItems = 1000;
 
     private static readonly ConcurrentDictionary<Type, ObjectShape> Objects = new();
 
@@ -77,7 +52,7 @@ public static class ShapeTable
         type = System.Nullable.GetUnderlyingType(type) ?? type;
         if (type == typeof(Quantity))
         {
-            return new QuantityShape(member.GetCustomAttribute<KindAttribute>() is { } kind ? UnitTable.Of(kind.Kind) : null);
+            return new QuantityShape(member.GetCustomAttribute<KindAttribute>());
         }
 
         if (type.IsEnum)
@@ -91,13 +66,13 @@ public static class ShapeTable
         {
             var item = type.GetGenericArguments()[0];
             var list = typeof(ListShape<>).MakeGenericType(item);
-            return (Shape)Activator.CreateInstance(list, ShapeOf(item, member), member.GetCustomAttribute<AtMostAttribute>()?.Count ?? ListItems)!;
+            return (Shape)Activator.CreateInstance(list, ShapeOf(item, member), member.GetCustomAttribute<ItemsAttribute>())!;
         }
 
         return Type.GetTypeCode(type) switch
         {
-            TypeCode.String => new TextShape(member.GetCustomAttribute<AtMostAttribute>()?.Count ?? TextLength),
-            TypeCode.Int32 or TypeCode.Int64 => new IntegerShape(type == typeof(long)),
+            TypeCode.String => new TextShape(TextLength),
+            TypeCode.Int32 or TypeCode.Int64 => new IntegerShape(type == typeof(long), member.GetCustomAttribute<WithinAttribute>()),
             TypeCode.Decimal => new DecimalShape(),
             TypeCode.Boolean => new BooleanShape(),
             TypeCode.Double => new NumberShape(),

@@ -55,6 +55,6 @@ public static class Export
     /// <summary>Which build it is. What the environment says of itself (OTEL_SERVICE_NAME, OTEL_RESOURCE_ATTRIBUTES) goes before.</summary>
     private static void Describe(ResourceBuilder resource) => resource
         .AddService(Measurements.Name, serviceVersion: typeof(Export).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion)
-        .AddAttributes([new("calcservice.engine", EngineVersion.Current), new("calcservice.contract", AnswerMaker.ContractVersion)])
+        .AddAttributes([new("calcservice.engine", EngineVersion.Newest), new("calcservice.contract", AnswerMaker.ContractVersion)])
         .AddEnvironmentVariableDetector();
 }

@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using CalcService.Api.Reading;
 using CalcService.Engine.Provenance;
 
 namespace CalcService.Api.Units;
@@ -17,12 +18,12 @@ public sealed record Quantity
     public double Si { get; init; }
 
     /// <summary>A quantity of an answer.</summary>
-    /// <exception cref="NonFiniteResultException">The number overflowed.</exception>
+    /// <exception cref="RefusedException">The number overflowed.</exception>
     public static Quantity From(Measure measure, UnitSystem system)
     {
         if (!double.IsFinite(measure.Si))
         {
-            throw new NonFiniteResultException();
+            throw RefusedException.NotFinite();
         }
 
         var unit = UnitTable.Of(measure.Kind).In(system);
@@ -35,30 +36,4 @@ public sealed record Quantity
     /// <summary>A quantity of an answer that may be missing.</summary>
     public static Quantity? From(double? si, QuantityKind kind, UnitSystem system) =>
         si is { } value ? From(new Measure(value, kind), system) : null;
-}
-
-/// <summary>Says of a member which kind of quantity it takes.</summary>
-[AttributeUsage(AttributeTargets.Property)]
-public sealed class KindAttribute(QuantityKind kind) : Attribute
-{
-    public QuantityKind Kind { get; } = kind;
-}
-
-/// <summary>A number of the result overflowed: the request can't be computed.</summary>
-public sealed class NonFiniteResultException : Exception
-{
-    public NonFiniteResultException()
-        : base("A number of the result is not finite.")
-    {
-    }
-
-    public NonFiniteResultException(string message)
-        : base(message)
-    {
-    }
-
-    public NonFiniteResultException(string message, Exception innerException)
-        : base(message, innerException)
-    {
-    }
 }

@@ -7,9 +7,6 @@ public static class Digest
 {
     private const int Bytes = SHA256.HashSizeInBytes;
 
-    /// <summary>Holds the place of a digest that isn't known yet.</summary>
-    public static string Pending { get; } = Write(stackalloc byte[Bytes]);
-
     public static string Of(ReadOnlySpan<byte> bytes)
     {
         Span<byte> digest = stackalloc byte[Bytes];

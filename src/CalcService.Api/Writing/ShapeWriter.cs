@@ -4,17 +4,21 @@ using System.Runtime.InteropServices;
 using System.Text;
 using System.Text.Json;
 using CalcService.Api.Reading;
-using CalcService.Api.Units;
 
 namespace CalcService.Api.Writing;
+
+/// <summary>A part of an object whose form is there already.</summary>
+/// <param name="Part">The part, recognised by reference.</param>
+/// <param name="Written">Its form.</param>
+public readonly record struct KnownPart(object? Part, ReadOnlyMemory<byte> Written);
 
 /// <summary>
 /// Writes objects of the contract by their shapes: numbers as RFC 8785 has them, texts as they are where nothing must
 /// be escaped, no white space. What is sent and what digests cover are so written alike.
 /// </summary>
 /// <param name="form">Which form is written.</param>
-/// <param name="known">Knows parts whose form is there already.</param>
-public sealed class ShapeWriter(JsonForm form, IKnownParts? known = null) : IDisposable
+/// <param name="known">A part whose form is there already.</param>
+public sealed class ShapeWriter(JsonForm form, KnownPart known = default) : IDisposable
 {
     private static readonly SearchValues<char> Escaped = SearchValues.Create([.. Enumerable.Range(0, 32).Select(c => (char)c), '"', '\\']);
 
@@ -23,17 +27,11 @@ public sealed class ShapeWriter(JsonForm form, IKnownParts? known = null) : IDis
 
     public JsonForm Form { get; } = form;
 
-    /// <summary>Where it is noted what lies where; null where nobody asks.</summary>
-    internal Outline? Outline { get; init; }
-
-    /// <summary>Bytes written.</summary>
-    internal int Length => _length;
-
     /// <summary>What has been written, until the writer is disposed.</summary>
     public ReadOnlyMemory<byte> Written => _bytes.AsMemory(0, _length);
 
     /// <summary>Writes an object; its bytes are lent until the writer is disposed.</summary>
-    public static ShapeWriter Write(JsonForm form, ObjectShape shape, object value, IKnownParts? known = null)
+    public static ShapeWriter Write(JsonForm form, ObjectShape shape, object value, KnownPart known = default)
     {
         var writer = new ShapeWriter(form, known);
         shape.Write(writer, value);
@@ -41,17 +39,7 @@ public sealed class ShapeWriter(JsonForm form, IKnownParts? known = null) : IDis
     }
 
     /// <summary>Writes an answer as it is sent.</summary>
-    public static ShapeWriter WriteAnswer(object answer)
-    {
-        if (answer is not IWritten { Written: { IsEmpty: false } written })
-        {
-            return Write(JsonForm.Sent, ShapeTable.Of(answer.GetType()), answer);
-        }
-
-        var writer = new ShapeWriter(JsonForm.Sent);
-        writer.Raw(written.Span);
-        return writer;
-    }
+    public static ShapeWriter WriteAnswer(object answer) => Write(JsonForm.Sent, ShapeTable.Of(answer.GetType()), answer);
 
     public void Dispose()
     {
@@ -62,13 +50,13 @@ public sealed class ShapeWriter(JsonForm form, IKnownParts? known = null) : IDis
     /// <summary>Writes a part whose form is there already; false where it isn't.</summary>
     public bool TryWriteKnown(object value)
     {
-        if (known is null || !known.TryFind(value, out var bytes))
+        var isKnown = ReferenceEquals(value, known.Part);
+        if (isKnown)
         {
-            return false;
+            Raw(known.Written.Span);
         }
 
-        Raw(bytes.Span);
-        return true;
+        return isKnown;
     }
 
     /// <summary>JSON of somebody else: sent as it came, else in the canonical form.</summary>
@@ -195,25 +183,21 @@ public sealed class ShapeWriter(JsonForm form, IKnownParts? known = null) : IDis
         _length += length;
     }
 
-    /// <exception cref="NonFiniteResultException">JSON has no such number.</exception>
+    /// <exception cref="RefusedException">JSON has no such number.</exception>
     public void Number(double number)
     {
         if (!double.IsFinite(number))
         {
-            throw new NonFiniteResultException();
+            throw RefusedException.NotFinite();
         }
 
         _length += CanonicalNumber.Write(number, Room(CanonicalNumber.MostBytes));
     }
 
-    public void Raw(ReadOnlySpan<byte> bytes) => bytes.CopyTo(Take(bytes.Length));
-
-    /// <summary>Takes so many bytes, for the caller to fill.</summary>
-    internal Span<byte> Take(int bytes)
+    public void Raw(ReadOnlySpan<byte> bytes)
     {
-        var taken = Room(bytes)[..bytes];
-        _length += bytes;
-        return taken;
+        bytes.CopyTo(Room(bytes.Length));
+        _length += bytes.Length;
     }
 
     private void Raw(ReadOnlySpan<char> text) => _length += Encoding.UTF8.GetBytes(text, Room(Encoding.UTF8.GetMaxByteCount(text.Length)));

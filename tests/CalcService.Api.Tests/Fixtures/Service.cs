@@ -44,9 +44,7 @@ public sealed class Service : WebApplicationFactory<Program>
     public Uri Address => Client.BaseAddress!;
 
     /// <summary>Every calculation, from bytes to answer without HTTP.</summary>
-    public IReadOnlyList<ICapability> Capabilities =>
-        [.. typeof(ICapability).Assembly.GetTypes().Where(type => type.IsAssignableTo(typeof(ICapability)) && !type.IsAbstract)
-            .Select(type => (ICapability)Services.GetRequiredService(type))];
+    public IReadOnlyList<ICapability> Capabilities => [.. Services.GetServices<ICapability>()];
 
     /// <summary>Exceptions that left the pipeline: the error path must keep them all.</summary>
     public ConcurrentQueue<Exception> Escaped { get; } = new();

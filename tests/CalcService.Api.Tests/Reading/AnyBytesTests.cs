@@ -11,7 +11,7 @@ namespace CalcService.Api.Tests.Reading;
 /// <summary>Whatever the bytes are, every calculation gives an answer or a refusal, and agrees with JsonDocument on what is JSON.</summary>
 public sealed class AnyBytesTests(Service service)
 {
-    private static readonly JsonDocumentOptions Strict = new() { MaxDepth = JsonCursor.MaxDepth };
+    private static readonly JsonDocumentOptions Strict = new() { MaxDepth = BodyReader.MaxDepth };
 
     private static readonly Gen<byte[]> Noise = Gen.OneOf(
         Gen.Byte.Array[0, 200],

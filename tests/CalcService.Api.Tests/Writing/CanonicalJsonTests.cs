@@ -1,5 +1,6 @@
 using System.Text;
 using System.Text.Json;
+using CalcService.Api.Contract;
 using CalcService.Api.Reading;
 using CalcService.Api.Units;
 using CalcService.Api.Writing;
@@ -40,20 +41,8 @@ public sealed record Part
 }
 
 /// <summary>An object with another one in it.</summary>
-public sealed record Outer
-{
-    public required string First { get; init; }
-
-    public required Inner Inner { get; init; }
-}
 
 /// <summary>The other one.</summary>
-public sealed record Inner
-{
-    public required int Size { get; init; }
-
-    public required string Text { get; init; }
-}
 
 /// <summary>RFC 8785, its examples from memory.</summary>
 public sealed class CanonicalJsonTests
@@ -84,7 +73,7 @@ public sealed class CanonicalJsonTests
         var shape = new ObjectShape(typeof(RfcExample),
             [.. names.Select(name => new MemberShape<RfcExample, string>(property, name, new TextShape(1), required: true, nullable: false))]);
 
-        Assert.Equal(["\r", "1", "\u0080", "\u00f6", "\u20ac", "\ud83d\ude00", "\ufb33"], shape.Sorted.Select(member => member.Name));
+        Assert.Equal(["\r", "1", "\u0080", "\u00f6", "\u20ac", "\ud83d\ude00", "\ufb33"], shape.Digested.Select(member => member.Name));
     }
 
     [Theory]
@@ -94,7 +83,7 @@ public sealed class CanonicalJsonTests
     {
         var example = new RfcExample { Numbers = [number], Literals = [], String = "" };
 
-        Assert.Throws<NonFiniteResultException>(() => ShapeWriter.Write(JsonForm.Sent, ShapeTable.Of<RfcExample>(), example));
+        Assert.Throws<RefusedException>(() => ShapeWriter.Write(JsonForm.Sent, ShapeTable.Of<RfcExample>(), example));
     }
 
     [Fact]
@@ -110,7 +99,7 @@ public sealed class CanonicalJsonTests
     }
 
     [Fact]
-    public void Copy_is_sorted_without_what_no_digest_covers_and_keeps_nulls()
+    public void Digested_form_is_sorted_without_what_no_digest_covers_and_keeps_nulls()
     {
         var part = new Part
         {
@@ -126,32 +115,21 @@ public sealed class CanonicalJsonTests
             Names = ["b", "a"],
         };
 
-        using var outlined = new OutlinedObject(ShapeTable.Of<Sample>(), sample);
-        using var copied = outlined.CopyCanonical();
+        using var written = ShapeWriter.Write(JsonForm.Digested, ShapeTable.Of<Sample>(), sample);
 
         Assert.Equal(
             """{"names":["b","a"],"parts":[null,"""
                 + """{"amount":12.5,"any":{"a":"é","b":[1.5,null]},"limits":[{"unit":"mm","value":1e-7},{"unit":"kN","value":-2.5}]},"""
                 + """{"amount":null,"any":null,"limits":[]}],"size":{"unit":"mm","value":20}}""",
-            Encoding.UTF8.GetString(copied.Written.Span));
+            Encoding.UTF8.GetString(written.Written.Span));
     }
 
-    [Fact]
-    public void Text_of_an_inner_object_gives_way_to_another_of_its_length_only()
-    {
-        using var outlined = new OutlinedObject(ShapeTable.Of<Outer>(), new Outer { First = "abc", Inner = new() { Size = 1, Text = "abc" } });
-
-        Assert.Equal("""{"first":"abc","inner":{"size":1,"text":"xyz"}}""", Encoding.UTF8.GetString(outlined.SentWith("inner", "text", "xyz")));
-        Assert.Throws<ArgumentException>(() => outlined.SentWith("inner", "text", "xy"));
-    }
-
-    /// <summary>As a request is written, and as an answer is copied: without nulls in objects both are the same.</summary>
+    /// <summary>As the digest of a request covers it, and as that of an answer does: without nulls in objects both are the same.</summary>
     private static string Canonical(RfcExample example)
     {
-        using var written = ShapeWriter.Write(JsonForm.Canonical, ShapeTable.Of<RfcExample>(), example);
-        using var outlined = new OutlinedObject(ShapeTable.Of<RfcExample>(), example);
-        using var copied = outlined.CopyCanonical();
-        Assert.Equal(written.Written.Span, copied.Written.Span);
-        return Encoding.UTF8.GetString(copied.Written.Span);
+        using var request = ShapeWriter.Write(JsonForm.Canonical, ShapeTable.Of<RfcExample>(), example);
+        using var answer = ShapeWriter.Write(JsonForm.Digested, ShapeTable.Of<RfcExample>(), example);
+        Assert.Equal(request.Written.Span, answer.Written.Span);
+        return Encoding.UTF8.GetString(answer.Written.Span);
     }
 }

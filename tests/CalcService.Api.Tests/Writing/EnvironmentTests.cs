@@ -1,12 +1,12 @@
 using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using CalcService.Api.Calculations;
 using CalcService.Api.Capabilities.Pouring;
 using CalcService.Api.Hosting;
 using CalcService.Api.Problems;
 using CalcService.Api.Tests.Fixtures;
 using CalcService.Api.Writing;
-using Microsoft.Extensions.DependencyInjection;
 
 namespace CalcService.Api.Tests.Writing;
 
@@ -70,7 +70,7 @@ public sealed class EnvironmentTests(Service service)
         CultureInfo.CurrentCulture = CultureInfo.CurrentUICulture = CultureInfo.GetCultureInfo(culture);
         try
         {
-            var capability = service.Services.GetRequiredService<PourPlanCapability>();
+            var capability = service.Services.Calculation("pour-plans");
             var processed = capability.Process(System.Text.Encoding.UTF8.GetBytes(body), full: true, TestContext.Current.CancellationToken);
             if (processed.Body is Problem problem)
             {

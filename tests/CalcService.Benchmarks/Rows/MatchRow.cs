@@ -10,7 +10,7 @@ internal static class MatchRow
 {
     private const double BarNs = 5e6;
 
-    private static readonly TerminationMatchCapability Capability = new(Work.Compounds, new TerminationMatchValidator(Work.Compounds), TimeProvider.System);
+    private static readonly ICapability Capability = Work.Services.Calculation("termination-matches");
     private static readonly byte[] Body = Encoding.UTF8.GetBytes(TerminationMatchExamples.All[0].Body);
 
     public static IReadOnlyList<Row> Measure()

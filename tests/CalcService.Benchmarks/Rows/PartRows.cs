@@ -14,15 +14,14 @@ internal static class PartRows
         [
             Contender.OnThread("parse and write by the framework", () =>
             {
-                parts.FrameworkRead();
+                PlanParts.FrameworkRead();
                 parts.FrameworkWrite();
             }),
             Contender.OnThread("all but write", () => parts.Whole()),
             Contender.OnThread("its parts in turn", () => parts.InTurn()),
-            Contender.OnThread("read", () => parts.Read()),
-            Contender.OnThread("validate", () => parts.Validate()),
+            Contender.OnThread("read and check", () => PlanParts.Read()),
+            Contender.OnThread("the same, resolved and canonical", () => PlanParts.Resolve()),
             Contender.OnThread("map and calculate", () => parts.Calculate()),
-            Contender.OnThread("canonical request", () => parts.Canonical()),
             Contender.OnThread("answer with digests", () => parts.Answer()),
             Contender.OnThread("write", () => parts.Write()),
         ];

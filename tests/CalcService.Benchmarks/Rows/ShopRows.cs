@@ -1,7 +1,6 @@
 using System.Text;
 using System.Text.Json.Nodes;
 using CalcService.Api.Capabilities.Curing;
-using CalcService.Api.Contract;
 using CalcService.Api.Reading;
 using CalcService.Benchmarks.Measuring;
 using CalcService.Engine;
@@ -62,8 +61,8 @@ internal static class ShopRows
         var shop = request["shop"]!;
         (shop["crew"], shop["stands"], shop["mixers"], shop["testBeds"]) = (5, 12, 2, 2);
         shop["shifts"] = new JsonArray([.. new[] { 16, 17, 18 }.Select(day => new JsonObject { ["from"] = $"2026-03-{day}T06:00:00+01:00", ["to"] = $"2026-03-{day}T14:00:00+01:00" })]);
-        var read = BodyReader.Read(Encoding.UTF8.GetBytes(request.ToJsonString()), ShapeTable.Of<CureScheduleRequest>());
-        return CureScheduleMapping.ToEngine((CureScheduleRequest)read.Value!, Work.Compounds.EngineSheetOf(new Compound { Profile = "demonstration" }));
+        var read = BodyReader.Read(Encoding.UTF8.GetBytes(request.ToJsonString()), ShapeTable.Of<CureScheduleRequest>(), Work.Checks);
+        return CureScheduleMapping.ToEngine((CureScheduleRequest)read.Value!, Work.Compounds.All[0].EngineSheet);
     }
 
     private static JsonObject Quantity(double value, string unit) => new() { ["value"] = value, ["unit"] = unit };

@@ -19,6 +19,7 @@ public sealed record RecordAuditRequest : ICalculationRequest
     public string? Rules { get; init; }
 
     /// <summary>Units of the answer: metric (if absent) or inch.</summary>
+    [Undigested]
     public UnitSystem? Units { get; init; }
 
     /// <summary>Day of the audit. Nothing in the record may be later.</summary>
@@ -61,7 +62,7 @@ public sealed record RecordAuditRequest : ICalculationRequest
     public RecordedProof? Proof { get; init; }
 
     /// <summary>Who worked on the end.</summary>
-    [Reading.AtMost(50)]
+    [Items(50)]
     public IReadOnlyList<RecordedPerson>? People { get; init; }
 
     /// <summary>What each look at the work came to.</summary>
@@ -94,22 +95,22 @@ public sealed record RecordedSocket
     public Basket? Basket { get; init; }
 
     /// <summary>Outside at the small end.</summary>
-    [Kind(QuantityKind.Length)]
+    [Kind(QuantityKind.Length, 1, 3000, "mm")]
     public Quantity? OuterAtSmallEnd { get; init; }
 
     /// <summary>Outside at the mouth.</summary>
-    [Kind(QuantityKind.Length)]
+    [Kind(QuantityKind.Length, 1, 3000, "mm")]
     public Quantity? OuterAtMouth { get; init; }
 
     /// <summary>What it is made of.</summary>
     public SocketMaterial? Material { get; init; }
 
     /// <summary>Breaking force, from its maker.</summary>
-    [Kind(QuantityKind.Force)]
+    [Kind(QuantityKind.Force, .1, 100000, "kN")]
     public Quantity? BreakingForce { get; init; }
 
     /// <summary>Highest proof load that its maker allows.</summary>
-    [Kind(QuantityKind.Force)]
+    [Kind(QuantityKind.Force, .001, 100000, "kN")]
     public Quantity? ProofRating { get; init; }
 }
 
@@ -120,19 +121,19 @@ public sealed record RecordedConditions
     public CureAir? Air { get; init; }
 
     /// <summary>Temperature of socket and wires at mixing.</summary>
-    [Kind(QuantityKind.Temperature)]
+    [Kind(QuantityKind.Temperature, -60, 150, "degC")]
     public Quantity? SteelTemperature { get; init; }
 
     /// <summary>The steel as it was read after the mixing, rising times; straight between two readings, the last one held.</summary>
-    [Reading.AtMost(CureAirValidator.MostPoints)]
+    [Items(CureAirValidator.MostPoints)]
     public IReadOnlyList<SteelReading>? SteelSeries { get; init; }
 
     /// <summary>Temperature of the compound before it was mixed.</summary>
-    [Kind(QuantityKind.Temperature)]
+    [Kind(QuantityKind.Temperature, -30, 100, "degC")]
     public Quantity? CompoundTemperature { get; init; }
 
     /// <summary>Relative humidity of the air.</summary>
-    [Kind(QuantityKind.Fraction)]
+    [Kind(QuantityKind.Fraction, 1, 100, "%")]
     public Quantity? RelativeHumidity { get; init; }
 
     /// <summary>Whether a flame, spark, hot surface or running engine was near.</summary>
@@ -143,20 +144,22 @@ public sealed record RecordedConditions
 public sealed record RecordedMix
 {
     /// <summary>Kits of the mix, each with its lot.</summary>
-    [Reading.AtMost(50)]
+    [Items(50)]
     public IReadOnlyList<Contract.StockLot>? Kits { get; init; }
 
     /// <summary>Doses of accelerator in each kit.</summary>
+    [Within(0, 100)]
     public int? DosesPerKit { get; init; }
 
     /// <summary>When the dose went in, where one was given.</summary>
     public DoseMoment? DoseAdded { get; init; }
 
     /// <summary>Baskets like this one that the mix filled, this one among them.</summary>
+    [Within(1, 1000)]
     public int? Baskets { get; init; }
 
     /// <summary>Compound that went into this basket.</summary>
-    [Kind(QuantityKind.Volume)]
+    [Kind(QuantityKind.Volume, 0, 1000, "L")]
     public Quantity? Volume { get; init; }
 }
 
@@ -201,7 +204,7 @@ public sealed record RecordedHardness
     public string? Method { get; init; }
 
     /// <summary>The number.</summary>
-    [Kind(QuantityKind.Count)]
+    [Kind(QuantityKind.Count, 0, 1000, "1")]
     public Quantity? Value { get; init; }
 
     /// <summary>Where it was read.</summary>
@@ -215,19 +218,19 @@ public sealed record RecordedProof
     public Fact? Asked { get; init; }
 
     /// <summary>What it had to be loaded to.</summary>
-    [Kind(QuantityKind.Force)]
+    [Kind(QuantityKind.Force, .001, 100000, "kN")]
     public Quantity? AskedLoad { get; init; }
 
     /// <summary>The rated load that the proof load is for.</summary>
-    [Kind(QuantityKind.Force)]
+    [Kind(QuantityKind.Force, .001, 100000, "kN")]
     public Quantity? RatedLoad { get; init; }
 
     /// <summary>What it was loaded to.</summary>
-    [Kind(QuantityKind.Force)]
+    [Kind(QuantityKind.Force, .001, 100000, "kN")]
     public Quantity? Load { get; init; }
 
     /// <summary>How far the cone had moved under that load.</summary>
-    [Kind(QuantityKind.Length)]
+    [Kind(QuantityKind.Length, -50, 500, "mm")]
     public Quantity? Seating { get; init; }
 
     /// <summary>Where the seating was read.</summary>

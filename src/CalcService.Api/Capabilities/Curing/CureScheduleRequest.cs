@@ -1,5 +1,4 @@
 using CalcService.Api.Contract;
-using CalcService.Api.Reading;
 using CalcService.Api.Units;
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
@@ -18,12 +17,14 @@ public sealed record CureScheduleRequest : ICalculationRequest
     public string? Rules { get; init; }
 
     /// <summary>Units of the answer: metric (if absent) or inch.</summary>
+    [Undigested]
     public UnitSystem? Units { get; init; }
 
     /// <summary>The compound.</summary>
     public required Compound Compound { get; init; }
 
     /// <summary>Doses of accelerator in each kit; if absent, the sheet's at the colder of air and steel. A dose that the sheet's bands contradict is a stop.</summary>
+    [Within(0, 100)]
     public int? Doses { get; init; }
 
     /// <summary>When resin and hardener were or will be mixed. The times of the answer have its offset.</summary>
@@ -39,13 +40,14 @@ public sealed record CureScheduleRequest : ICalculationRequest
     public required CureConditions Conditions { get; init; }
 
     /// <summary>The rope ends that were poured.</summary>
+    [Items(1, ItemsAttribute.Usual)]
     public required IReadOnlyList<CureEnd> Ends { get; init; }
 
     /// <summary>Gels that somebody saw: they re-fit the times that are left.</summary>
     public IReadOnlyList<GelObservation>? Observations { get; init; }
 
     /// <summary>From mixing until the last basket is full.</summary>
-    [Kind(QuantityKind.Duration)]
+    [Kind(QuantityKind.Duration, 1, 28800, "s")]
     public Quantity? PourTime { get; init; }
 
     /// <summary>The shop whose tasks are to be scheduled. mixedAt is then the earliest mix, and the schedule sets the others; each end is mixed by itself.</summary>
@@ -56,19 +58,23 @@ public sealed record CureScheduleRequest : ICalculationRequest
 public sealed record Shop
 {
     /// <summary>People; one if absent. Every task but undisturbed and cure takes one.</summary>
+    [Within(1, 100)]
     public int? Crew { get; init; }
 
     /// <summary>Stands that hold an end from positioning until it may be moved; one if absent.</summary>
+    [Within(1, 1000)]
     public int? Stands { get; init; }
 
     /// <summary>Mixing stations; one if absent.</summary>
+    [Within(1, 100)]
     public int? Mixers { get; init; }
 
     /// <summary>Test beds; one if absent.</summary>
+    [Within(1, 100)]
     public int? TestBeds { get; init; }
 
     /// <summary>When people are there, in rising order. A task is finished in the shift that began it; gel and cure go on through the night.</summary>
-    [AtMost(ShopValidator.MostShifts)]
+    [Items(1, ShopValidator.MostShifts)]
     public required IReadOnlyList<Shift> Shifts { get; init; }
 
     /// <summary>How long the tasks of one end take.</summary>
@@ -89,19 +95,19 @@ public sealed record Shift
 public sealed record ShopTaskTimes
 {
     /// <summary>Cut, broom, clean and dry.</summary>
-    [Kind(QuantityKind.Duration)]
+    [Kind(QuantityKind.Duration, 0, 1440, "min")]
     public required Quantity Prepare { get; init; }
 
     /// <summary>Position in the stand and seal.</summary>
-    [Kind(QuantityKind.Duration)]
+    [Kind(QuantityKind.Duration, 0, 1440, "min")]
     public required Quantity Position { get; init; }
 
     /// <summary>Proof load on a test bed.</summary>
-    [Kind(QuantityKind.Duration)]
+    [Kind(QuantityKind.Duration, 0, 1440, "min")]
     public required Quantity Proof { get; init; }
 
     /// <summary>Write the record.</summary>
-    [Kind(QuantityKind.Duration)]
+    [Kind(QuantityKind.Duration, 0, 1440, "min")]
     public required Quantity Record { get; init; }
 }
 
@@ -112,15 +118,15 @@ public sealed record CureConditions
     public required CureAir Air { get; init; }
 
     /// <summary>Temperature of socket and wires at mixing, measured on the steel.</summary>
-    [Kind(QuantityKind.Temperature)]
+    [Kind(QuantityKind.Temperature, -60, 150, "degC")]
     public Quantity? SteelTemperature { get; init; }
 
     /// <summary>The steel as it was read after that, rising times; straight between two readings, the last one held.</summary>
-    [AtMost(CureAirValidator.MostPoints)]
+    [Items(CureAirValidator.MostPoints)]
     public IReadOnlyList<SteelReading>? SteelSeries { get; init; }
 
     /// <summary>Temperature of the compound before it is mixed.</summary>
-    [Kind(QuantityKind.Temperature)]
+    [Kind(QuantityKind.Temperature, -30, 100, "degC")]
     public Quantity? CompoundTemperature { get; init; }
 }
 
@@ -131,6 +137,7 @@ public sealed record CureEnd
     public required string Id { get; init; }
 
     /// <summary>How many.</summary>
+    [Within(1, CureScheduleValidator.MostBaskets)]
     public required int Quantity { get; init; }
 
     /// <summary>The rope.</summary>

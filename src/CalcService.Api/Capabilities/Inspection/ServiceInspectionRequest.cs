@@ -1,5 +1,4 @@
 using CalcService.Api.Contract;
-using CalcService.Api.Reading;
 using CalcService.Api.Units;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Inspection;
@@ -17,6 +16,7 @@ public sealed record ServiceInspectionRequest : ICalculationRequest
     public string? Rules { get; init; }
 
     /// <summary>Units of the answer: metric (if absent) or inch.</summary>
+    [Undigested]
     public UnitSystem? Units { get; init; }
 
     /// <summary>Day of the inspection.</summary>
@@ -42,7 +42,7 @@ public sealed record ServiceInspectionRequest : ICalculationRequest
 public sealed record InspectedEnd
 {
     /// <summary>Wires found broken; an empty list where none are.</summary>
-    [AtMost(100)]
+    [Items(100)]
     public IReadOnlyList<InspectedWires>? BrokenWires { get; init; }
 
     /// <summary>Whether the cone or a wire has moved since the end was proof loaded.</summary>
@@ -70,11 +70,11 @@ public sealed record InspectedEnd
     public LubricantState? Lubricant { get; init; }
 
     /// <summary>Highest temperature that the end has seen.</summary>
-    [Kind(QuantityKind.Temperature)]
+    [Kind(QuantityKind.Temperature, -100, 1000, "degC")]
     public Quantity? HighestTemperature { get; init; }
 
     /// <summary>Substances that the end has met, as the compound's sheet names them; an empty list for none.</summary>
-    [AtMost(100)]
+    [Items(100)]
     public IReadOnlyList<string>? Chemicals { get; init; }
 
     /// <summary>Day of socketing.</summary>
@@ -84,23 +84,23 @@ public sealed record InspectedEnd
     public Fact? AtDrum { get; init; }
 
     /// <summary>Diameter of the rope when it was new and had taken load.</summary>
-    [Kind(QuantityKind.Length)]
+    [Kind(QuantityKind.Length, 1, 200, "mm")]
     public Quantity? BaselineDiameter { get; init; }
 
     /// <summary>Loss of strength by a nondestructive test.</summary>
-    [Kind(QuantityKind.Fraction)]
+    [Kind(QuantityKind.Fraction, 0, 100, "%")]
     public Quantity? StrengthLoss { get; init; }
 
     /// <summary>Rope that can be cut off before it is too short for its work.</summary>
-    [Kind(QuantityKind.Length)]
+    [Kind(QuantityKind.Length, 0, 10000, "m")]
     public Quantity? LengthLeft { get; init; }
 
     /// <summary>Full turns on the drum at the longest working length.</summary>
-    [Kind(QuantityKind.Count)]
+    [Kind(QuantityKind.Count, 0, 10000, "1")]
     public Quantity? DrumTurnsLeft { get; init; }
 
     /// <summary>Diameter of the drum, to the middle of the rope on it.</summary>
-    [Kind(QuantityKind.Length)]
+    [Kind(QuantityKind.Length, 10, 20000, "mm")]
     public Quantity? DrumDiameter { get; init; }
 }
 
@@ -108,16 +108,18 @@ public sealed record InspectedEnd
 public sealed record InspectedWires
 {
     /// <summary>How many.</summary>
+    [Within(1, 10000)]
     public required int Count { get; init; }
 
     /// <summary>Where: at the mouth (where the rope leaves the socket), on the crowns in a lay beyond it, in a valley, or in the core.</summary>
     public WirePlace? Place { get; init; }
 
     /// <summary>Distance from where the rope leaves the socket; none for wires at the mouth.</summary>
-    [Kind(QuantityKind.Length)]
+    [Kind(QuantityKind.Length, 0, 10000, "m")]
     public Quantity? FromMouth { get; init; }
 
     /// <summary>How many of them are in one strand.</summary>
+    [Within(1, 10000)]
     public int? InOneStrand { get; init; }
 }
 
@@ -125,7 +127,7 @@ public sealed record InspectedWires
 public sealed record InspectedAttachment
 {
     /// <summary>Strength of the end over that of the rope, as tested.</summary>
-    [Kind(QuantityKind.Fraction)]
+    [Kind(QuantityKind.Fraction, 1, 100, "%")]
     public Quantity? Efficiency { get; init; }
 
     /// <summary>Whether the socket is designed for resin.</summary>

@@ -1,5 +1,4 @@
 using CalcService.Api.Contract;
-using CalcService.Api.Reading;
 using CalcService.Api.Units;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Matching;
@@ -18,6 +17,7 @@ public sealed record TerminationMatchRequest : ICalculationRequest
     public string? Rules { get; init; }
 
     /// <summary>Units of the answer: metric (if absent) or inch.</summary>
+    [Undigested]
     public UnitSystem? Units { get; init; }
 
     /// <summary>The compound.</summary>
@@ -49,27 +49,27 @@ public sealed record SocketToMatch
     public required Basket Basket { get; init; }
 
     /// <summary>Outside diameter around the basket, where it is the same all along; else outerAtSmallEnd and outerAtMouth.</summary>
-    [Kind(QuantityKind.Length)]
+    [Kind(QuantityKind.Length, 1, 2000, "mm")]
     public Quantity? OuterDiameter { get; init; }
 
     /// <summary>Outside diameter at the small end.</summary>
-    [Kind(QuantityKind.Length)]
+    [Kind(QuantityKind.Length, 1, 2000, "mm")]
     public Quantity? OuterAtSmallEnd { get; init; }
 
     /// <summary>Outside diameter at the mouth.</summary>
-    [Kind(QuantityKind.Length)]
+    [Kind(QuantityKind.Length, 1, 2000, "mm")]
     public Quantity? OuterAtMouth { get; init; }
 
     /// <summary>Breaking force, from its maker.</summary>
-    [Kind(QuantityKind.Force)]
+    [Kind(QuantityKind.Force, .1, 100000, "kN")]
     public Quantity? BreakingForce { get; init; }
 
     /// <summary>Rated load, from its maker.</summary>
-    [Kind(QuantityKind.Force)]
+    [Kind(QuantityKind.Force, .1, 100000, "kN")]
     public Quantity? RatedLoad { get; init; }
 
     /// <summary>Highest proof load that its maker allows.</summary>
-    [Kind(QuantityKind.Force)]
+    [Kind(QuantityKind.Force, .1, 100000, "kN")]
     public Quantity? ProofRating { get; init; }
 
     /// <summary>What it is made of.</summary>
@@ -89,19 +89,19 @@ public sealed record MatchedDuty
     public DutyUse? Use { get; init; }
 
     /// <summary>Highest load in service; without it the cone is judged at the working load limit.</summary>
-    [Kind(QuantityKind.Force)]
+    [Kind(QuantityKind.Force, .001, 50000, "kN")]
     public Quantity? Load { get; init; }
 
     /// <summary>Breaking force over working load, from the code of the machine; a remembered one with a caution if absent.</summary>
-    [Kind(QuantityKind.Count)]
+    [Kind(QuantityKind.Count, 1, 50, "1")]
     public Quantity? DesignFactor { get; init; }
 
     /// <summary>Proof load; that of the use's rule if absent and there is one.</summary>
-    [Kind(QuantityKind.Force)]
+    [Kind(QuantityKind.Force, .001, 50000, "kN")]
     public Quantity? ProofLoad { get; init; }
 
     /// <summary>Strength of the end over that of the rope, as tested; 100 % if absent.</summary>
-    [Kind(QuantityKind.Fraction)]
+    [Kind(QuantityKind.Fraction, 1, 100, "%")]
     public Quantity? Efficiency { get; init; }
 
     /// <summary>Whether this rope, socket and compound were type tested together.</summary>
@@ -127,15 +127,15 @@ public sealed record MatchedDuty
 public sealed record MatchedService
 {
     /// <summary>Coldest that the socket gets.</summary>
-    [Kind(QuantityKind.Temperature)]
+    [Kind(QuantityKind.Temperature, -100, 400, "degC")]
     public Quantity? Lowest { get; init; }
 
     /// <summary>Warmest that the socket gets.</summary>
-    [Kind(QuantityKind.Temperature)]
+    [Kind(QuantityKind.Temperature, -100, 400, "degC")]
     public Quantity? Highest { get; init; }
 
     /// <summary>Substances that it meets, as the compound's sheet names them; an empty list for none.</summary>
-    [AtMost(100)]
+    [Items(100)]
     public IReadOnlyList<string>? Chemicals { get; init; }
 }
 
@@ -156,10 +156,10 @@ public sealed record MatchedPreparation
 public sealed record MatchedCone
 {
     /// <summary>Friction between cone and socket; 0.2 if absent.</summary>
-    [Kind(QuantityKind.Count)]
+    [Kind(QuantityKind.Count, 0, 1, "1")]
     public Quantity? Friction { get; init; }
 
     /// <summary>How far the cone cools from its peak to service; counts with the expansion of the sheet.</summary>
-    [Kind(QuantityKind.TemperatureDifference)]
+    [Kind(QuantityKind.TemperatureDifference, 0, 300, "K")]
     public Quantity? Cooling { get; init; }
 }

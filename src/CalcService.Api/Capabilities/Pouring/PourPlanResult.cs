@@ -1,5 +1,4 @@
 using CalcService.Api.Contract;
-using CalcService.Api.Reading;
 using CalcService.Api.Units;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
@@ -61,11 +60,9 @@ public sealed record PourPlanResult
     public required DateTimeOffset? GelledAt { get; init; }
 
     /// <summary>The work from the rope as delivered to the set cone, in order.</summary>
-    [AtMost(20000)]
     public required IReadOnlyList<SequenceStep> Sequence { get; init; }
 
     /// <summary>Where the work stands still until somebody has looked.</summary>
-    [AtMost(20000)]
     public required IReadOnlyList<WorkHoldPoint> HoldPoints { get; init; }
 
     /// <summary>

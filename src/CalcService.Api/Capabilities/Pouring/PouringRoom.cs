@@ -1,14 +1,21 @@
 using CalcService.Api.Calculations;
 using CalcService.Api.Contract;
+using CalcService.Engine.Pouring;
 
 namespace CalcService.Api.Capabilities.Pouring;
 
 /// <summary>The room of pour planning: its services and its paths.</summary>
 public static class PouringRoom
 {
-    public static void AddPouring(this IServiceCollection services) => services.AddCalculation<PourPlanCapability>();
+    private const string Operation = "pour-plans";
 
-    public static void MapPouring(this IEndpointRouteBuilder app) => app.MapCalculation<PourPlanCapability>(
+    public static void AddPouring(this IServiceCollection services) => services.AddCalculation<PourPlanRequest, PourPlanResult, Engine.Pouring.PourPlanResult>(
+        Operation,
+        (asked, budget, cancellationToken) => PourPlan.Calculate(PourPlanMapping.ToEngine(asked.Request, asked.Sheet), asked.Rules, budget, cancellationToken),
+        (asked, result, units) => PourPlanMapping.ToContract(result, asked.Compound!.Sheet.Currency, units));
+
+    public static void MapPouring(this IEndpointRouteBuilder app) => app.MapCalculation(
+        Operation,
         "planPour",
         "Plan a pour",
         "Volumes, dose, pot life, whole kits by lot, and whether today's air and steel allow it. Without stock it is a quote. The decision follows the worst finding.",

@@ -1,5 +1,4 @@
 using CalcService.Api.Contract;
-using CalcService.Api.Reading;
 using CalcService.Api.Units;
 using CalcService.Engine.Provenance;
 

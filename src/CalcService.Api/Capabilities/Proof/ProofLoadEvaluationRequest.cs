@@ -1,5 +1,4 @@
 using CalcService.Api.Contract;
-using CalcService.Api.Reading;
 using CalcService.Api.Units;
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Cones;
@@ -18,6 +17,7 @@ public sealed record ProofLoadEvaluationRequest : ICalculationRequest
     public string? Rules { get; init; }
 
     /// <summary>Units of the answer: metric (if absent) or inch.</summary>
+    [Undigested]
     public UnitSystem? Units { get; init; }
 
     /// <summary>
@@ -55,15 +55,15 @@ public sealed record ProofedSocket
     public required Basket Basket { get; init; }
 
     /// <summary>Outside diameter at the small end.</summary>
-    [Kind(QuantityKind.Length)]
+    [Kind(QuantityKind.Length, 1, 2000, "mm")]
     public Quantity? OuterAtSmallEnd { get; init; }
 
     /// <summary>Outside diameter at the mouth.</summary>
-    [Kind(QuantityKind.Length)]
+    [Kind(QuantityKind.Length, 1, 2000, "mm")]
     public Quantity? OuterAtMouth { get; init; }
 
     /// <summary>Highest proof load that its maker allows.</summary>
-    [Kind(QuantityKind.Force)]
+    [Kind(QuantityKind.Force, .1, 100000, "kN")]
     public Quantity? ProofRating { get; init; }
 }
 
@@ -71,11 +71,11 @@ public sealed record ProofedSocket
 public sealed record ProofTest
 {
     /// <summary>Rated load of the end, pulled straight.</summary>
-    [Kind(QuantityKind.Force)]
+    [Kind(QuantityKind.Force, .001, 50000, "kN")]
     public Quantity? RatedLoad { get; init; }
 
     /// <summary>Proof load; that of the rule set if absent and it has one.</summary>
-    [Kind(QuantityKind.Force)]
+    [Kind(QuantityKind.Force, .001, 100000, "kN")]
     public Quantity? ProofLoad { get; init; }
 
     /// <summary>From when on the cure allows the load, as a cure schedule gives it.</summary>
@@ -94,7 +94,7 @@ public sealed record ProofTest
     public Fact? ReadUnderLoad { get; init; }
 
     /// <summary>Friction between cone and socket; a band of 0.1 to 0.3 if absent.</summary>
-    [Kind(QuantityKind.Count)]
+    [Kind(QuantityKind.Count, .01, 1, "1")]
     public Quantity? Friction { get; init; }
 }
 
@@ -105,7 +105,7 @@ public sealed record ProofHardness
     public string? Method { get; init; }
 
     /// <summary>The number.</summary>
-    [Kind(QuantityKind.Count)]
+    [Kind(QuantityKind.Count, 0, 1000, "1")]
     public Quantity? Value { get; init; }
 
     /// <summary>Where it was read; the lip, the small end, cures last.</summary>
@@ -116,7 +116,7 @@ public sealed record ProofHardness
 public sealed record ProofMeasured
 {
     /// <summary>The loads that were held, in order.</summary>
-    [AtMost(12)]
+    [Items(1, 12)]
     public IReadOnlyList<ProofReading>? Steps { get; init; }
 
     /// <summary>Whether single wires moved against the cone.</summary>
@@ -136,10 +136,10 @@ public sealed record ProofMeasured
 public sealed record ProofReading
 {
     /// <summary>The load.</summary>
-    [Kind(QuantityKind.Force)]
+    [Kind(QuantityKind.Force, .001, 100000, "kN")]
     public required Quantity Load { get; init; }
 
     /// <summary>How far the cone had moved.</summary>
-    [Kind(QuantityKind.Length)]
+    [Kind(QuantityKind.Length, -50, 500, "mm")]
     public Quantity? Seating { get; init; }
 }

@@ -15,6 +15,7 @@ public sealed record ReuseAssessmentRequest : ICalculationRequest
     public string? Rules { get; init; }
 
     /// <summary>Units of the answer: metric (if absent) or inch.</summary>
+    [Undigested]
     public UnitSystem? Units { get; init; }
 
     /// <summary>Day of the assessment.</summary>
@@ -49,7 +50,7 @@ public sealed record ReuseConeRemoval
     public RemovalMethod? Method { get; init; }
 
     /// <summary>Highest temperature that the socket reached.</summary>
-    [Kind(QuantityKind.Temperature)]
+    [Kind(QuantityKind.Temperature, -60, 1500, "degC")]
     public Quantity? MaximumTemperature { get; init; }
 }
 
@@ -57,55 +58,55 @@ public sealed record ReuseConeRemoval
 public sealed record ReuseLimits
 {
     /// <summary>Growth of the bore over the drawing, at the section worn most.</summary>
-    [Kind(QuantityKind.Fraction)]
+    [Kind(QuantityKind.Fraction, 0, 50, "%")]
     public Quantity? BoreGrowth { get; init; }
 
     /// <summary>Largest less smallest diameter of a section over the drawing's; of the bore and of the pin hole.</summary>
-    [Kind(QuantityKind.Fraction)]
+    [Kind(QuantityKind.Fraction, 0, 50, "%")]
     public Quantity? Ovality { get; init; }
 
     /// <summary>Growth of the pin hole over the drawing.</summary>
-    [Kind(QuantityKind.Fraction)]
+    [Kind(QuantityKind.Fraction, 0, 50, "%")]
     public Quantity? PinHoleGrowth { get; init; }
 
     /// <summary>Change of the gap between the ears, wider or closer, over the drawing.</summary>
-    [Kind(QuantityKind.Fraction)]
+    [Kind(QuantityKind.Fraction, 0, 50, "%")]
     public Quantity? EarSpread { get; init; }
 
     /// <summary>Depth of the deepest pit.</summary>
-    [Kind(QuantityKind.Length)]
+    [Kind(QuantityKind.Length, 0, 50, "mm")]
     public Quantity? PitDepth { get; init; }
 
     /// <summary>Share of the taper lost between neighbouring sections. Without it the bore has at least to widen toward the mouth.</summary>
-    [Kind(QuantityKind.Fraction)]
+    [Kind(QuantityKind.Fraction, 0, 99, "%")]
     public Quantity? TaperLoss { get; init; }
 
     /// <summary>Diameter lost by the pin.</summary>
-    [Kind(QuantityKind.Fraction)]
+    [Kind(QuantityKind.Fraction, 0, 50, "%")]
     public Quantity? PinWear { get; init; }
 
     /// <summary>Thickness lost by the ears.</summary>
-    [Kind(QuantityKind.Fraction)]
+    [Kind(QuantityKind.Fraction, 0, 50, "%")]
     public Quantity? EarThicknessLoss { get; init; }
 
     /// <summary>Width lost by the ears.</summary>
-    [Kind(QuantityKind.Fraction)]
+    [Kind(QuantityKind.Fraction, 0, 50, "%")]
     public Quantity? EarWidthLoss { get; init; }
 
     /// <summary>Share lost of the distance from the hole's centre to the end of the ear.</summary>
-    [Kind(QuantityKind.Fraction)]
+    [Kind(QuantityKind.Fraction, 0, 50, "%")]
     public Quantity? EarEndDistanceLoss { get; init; }
 
     /// <summary>Diameter lost by the outside of the basket.</summary>
-    [Kind(QuantityKind.Fraction)]
+    [Kind(QuantityKind.Fraction, 0, 50, "%")]
     public Quantity? OutsideLoss { get; init; }
 
     /// <summary>Highest temperature that the maker allows while the cone comes out.</summary>
-    [Kind(QuantityKind.Temperature)]
+    [Kind(QuantityKind.Temperature, 0, 1000, "degC")]
     public Quantity? RemovalTemperature { get; init; }
 
     /// <summary>Strength over stress at the rated load; a remembered one if absent.</summary>
-    [Kind(QuantityKind.Count)]
+    [Kind(QuantityKind.Count, 1, 50, "1")]
     public Quantity? DesignFactor { get; init; }
 
     /// <summary>Where these limits stand, such as the operator's rule. Limits without it hold the socket.</summary>
@@ -119,10 +120,10 @@ public sealed record ReuseIntended
     public Contract.Rope? Rope { get; init; }
 
     /// <summary>Rated load of the new end; that of the socket if absent.</summary>
-    [Kind(QuantityKind.Force)]
+    [Kind(QuantityKind.Force, .001, 50000, "kN")]
     public Quantity? RatedLoad { get; init; }
 
     /// <summary>Proof load of the new end; twice the rated load, as for slings, if absent.</summary>
-    [Kind(QuantityKind.Force)]
+    [Kind(QuantityKind.Force, .001, 100000, "kN")]
     public Quantity? ProofLoad { get; init; }
 }

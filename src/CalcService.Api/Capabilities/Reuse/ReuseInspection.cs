@@ -1,3 +1,4 @@
+using CalcService.Api.Contract;
 using CalcService.Api.Units;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
@@ -15,11 +16,11 @@ public sealed record ReuseInspection
     public SurfaceMethod? SurfaceMethod { get; init; }
 
     /// <summary>Parts that were searched: basket, ears, pinHoles, pin, and the bail of a closed socket.</summary>
-    [Reading.AtMost(20)]
+    [Items(20)]
     public IReadOnlyList<SocketPlace>? Places { get; init; }
 
     /// <summary>What the search showed; an empty list for nothing.</summary>
-    [Reading.AtMost(100)]
+    [Items(100)]
     public IReadOnlyList<FoundIndication>? Indications { get; init; }
 
     /// <summary>The look by eye.</summary>
@@ -36,7 +37,7 @@ public sealed record FoundIndication
     public IndicationKind? Kind { get; init; }
 
     /// <summary>Its length.</summary>
-    [Kind(QuantityKind.Length)]
+    [Kind(QuantityKind.Length, 0, 3000, "mm")]
     public Quantity? Length { get; init; }
 }
 

@@ -20,16 +20,16 @@ public sealed class ArchivedAnswer(JsonElement answer)
         || Member(answer, "input") is { ValueKind: not JsonValueKind.Null };
 
     /// <summary>The edition by which it was computed; else why it can't be computed again.</summary>
-    public (RuleBook? Rules, Comparison? Against) Edition()
+    public (RuleBook? Rules, Comparison? Against) Edition(string operation)
     {
         if (Text("engine") is not { } engine)
         {
             return (null, CannotVerify("/provenance/engine", "The answer doesn't say which engine computed it"));
         }
 
-        if (engine != EngineVersion.Current)
+        if (engine != EngineVersion.Of(operation))
         {
-            var reason = $"It was computed by engine {ReadErrors.Show(engine)}; this is engine {EngineVersion.Current}";
+            var reason = $"It was computed by engine {ReadErrors.Show(engine)}; this is engine {EngineVersion.Of(operation)}";
             return (null, CannotVerify("/provenance/engine", reason));
         }
 
@@ -43,11 +43,11 @@ public sealed class ArchivedAnswer(JsonElement answer)
     }
 
     /// <summary>Compares with what was computed now.</summary>
-    public Comparison Compare(IRecomputable calculation, object recomputed)
+    public Comparison Compare(ICapability calculation, object recomputed)
     {
         using var sent = ShapeWriter.WriteAnswer(recomputed);
         var now = JsonElement.Parse(sent.Written.Span);
-        return Against(calculation.Compared, now) with
+        return Against(ShapeTable.Of(calculation.AnswerType), now) with
         {
             RecordId = Provenance(now, "recordId"),
             ResultDigest = Provenance(now, "resultDigest"),

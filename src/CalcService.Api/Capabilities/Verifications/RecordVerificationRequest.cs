@@ -1,8 +1,6 @@
 using System.Text.Json;
-using System.Text.Json.Serialization;
 using CalcService.Api.Contract;
 using CalcService.Api.Units;
-using CalcService.Engine.Verifications;
 
 namespace CalcService.Api.Capabilities.Verifications;
 
@@ -16,6 +14,7 @@ public sealed record RecordVerificationRequest : ICalculationRequest
     public string? Rules { get; init; }
 
     /// <summary>Units of this answer: metric (if absent) or inch. The archived answer is compared in its own.</summary>
+    [Undigested]
     public UnitSystem? Units { get; init; }
 
     /// <summary>The calculation, as in its path and in provenance.operation, such as pour-plans.</summary>
@@ -26,8 +25,4 @@ public sealed record RecordVerificationRequest : ICalculationRequest
 
     /// <summary>The answer, as it was archived, with any members. Those that the contract does not know are listed as unchecked.</summary>
     public required JsonElement Answer { get; init; }
-
-    /// <summary>What computing it again gave; set on the way.</summary>
-    [JsonIgnore]
-    internal Comparison? Compared { get; init; }
 }

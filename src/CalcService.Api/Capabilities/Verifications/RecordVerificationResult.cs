@@ -1,4 +1,4 @@
-using CalcService.Api.Reading;
+using CalcService.Api.Contract;
 using CalcService.Engine.Verifications;
 
 namespace CalcService.Api.Capabilities.Verifications;
@@ -50,4 +50,16 @@ public sealed record RecordVerificationResult
 
     /// <summary>Digest of its result; null where there is none. It equals the archived one on the same build and platform only.</summary>
     public required string? ResultDigest { get; init; }
+
+    public static RecordVerificationResult From(Comparison compared) => new()
+    {
+        Outcome = compared.Outcome,
+        Pointer = compared.Pointer,
+        Reason = compared.Reason,
+        Unchecked = [.. compared.Unchecked],
+        // No answer is signed yet; a member of this name is one that the contract doesn't know.
+        Signature = AnswerSignature.Absent,
+        RecordId = compared.RecordId,
+        ResultDigest = compared.ResultDigest,
+    };
 }

@@ -13,25 +13,25 @@ namespace CalcService.Api.Tests.Capabilities.Verifications;
 /// <param name="Calculation">The calculation.</param>
 /// <param name="Answer">The answer as it was sent.</param>
 /// <param name="Again">The answer computed again, without and in full detail.</param>
-internal sealed record KeptAnswer(IRecomputable Calculation, JsonObject Answer, (object Plain, object Full) Again)
+internal sealed record KeptAnswer(ICapability Calculation, JsonObject Answer, (object Plain, object Full) Again)
 {
     /// <summary>What a verification says of this answer in place of its own.</summary>
     public Outcome<Comparison> Verify(JsonObject answer)
     {
         var archived = new ArchivedAnswer(JsonElement.Parse(answer.ToJsonString()));
-        var (_, against) = archived.Edition();
+        var (_, against) = archived.Edition(Calculation.Operation);
         var again = archived.IsFull ? Again.Full : Again.Plain;
         return RecordVerification.Of(against ?? archived.Compare(Calculation, again), new Budget(1));
     }
 
     /// <summary>The answer without and in full detail.</summary>
-    public static IEnumerable<KeptAnswer> Of(IRecomputable calculation, JsonObject request)
+    public static IEnumerable<KeptAnswer> Of(ICapability calculation, JsonObject request)
     {
         var (plain, full) = (Process(calculation, request, full: false), Process(calculation, request, full: true));
         return [new(calculation, Written(plain), (plain, full)), new(calculation, Written(full), (plain, full))];
     }
 
-    private static object Process(IRecomputable calculation, JsonObject request, bool full) =>
+    private static object Process(ICapability calculation, JsonObject request, bool full) =>
         calculation.Process(Encoding.UTF8.GetBytes(request.ToJsonString()), full, TestContext.Current.CancellationToken).Body;
 
     private static JsonObject Written(object body)

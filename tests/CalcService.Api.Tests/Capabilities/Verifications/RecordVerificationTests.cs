@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
 using System.Text.Json.Nodes;
-using CalcService.Api.Calculations;
+using CalcService.Api.Capabilities.Verifications;
 using CalcService.Api.Tests.Batches;
 using CalcService.Api.Tests.Fixtures;
 using Microsoft.Extensions.DependencyInjection;
@@ -30,7 +30,7 @@ public sealed class RecordVerificationTests(Service service)
     public async Task Every_calculation_but_this_one_can_be_verified()
     {
         var served = (await ServedContract.ReadAsync(service)).Answering.Select(route => route.Path["/v1/".Length..]).Where(operation => operation != "record-verifications");
-        Assert.Equal(served.Order(StringComparer.Ordinal), service.Services.GetServices<IRecomputable>().Select(calculation => calculation.Operation).Order(StringComparer.Ordinal));
+        Assert.Equal(served.Order(StringComparer.Ordinal), service.Services.GetRequiredService<Recomputation>().Operations);
     }
 
     /// <summary>Every example of every calculation, in full and in both systems of units, comes back as a match.</summary>

@@ -1,11 +1,11 @@
 using System.Globalization;
 using System.Text;
+using CalcService.Api.Calculations;
 using CalcService.Api.Capabilities.Verifications;
 using CalcService.Api.Contract;
 using CalcService.Api.Tests.Fixtures;
 using CalcService.Api.Tests.Writing;
 using CalcService.Engine.Verifications;
-using Microsoft.Extensions.DependencyInjection;
 
 namespace CalcService.Api.Tests.Capabilities.Verifications;
 
@@ -35,7 +35,7 @@ public sealed class VerificationEnvironmentTests(Service service)
             CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo(culture);
             Environment.SetEnvironmentVariable("TZ", zone);
             TimeZoneInfo.ClearCachedData();
-            var capability = service.Services.GetRequiredService<RecordVerificationCapability>();
+            var capability = service.Services.Calculation("record-verifications");
             foreach (var (path, body) in archive)
             {
                 var answer = Assert.IsType<Answer<RecordVerificationResult>>(capability.Process(body, full: false, TestContext.Current.CancellationToken).Body);

@@ -1,3 +1,4 @@
+using CalcService.Api.Contract;
 using CalcService.Api.Units;
 using CalcService.Engine.Provenance;
 

@@ -1,3 +1,4 @@
+using CalcService.Api.Contract;
 using CalcService.Api.Units;
 using CalcService.Engine.Provenance;
 
@@ -28,18 +29,18 @@ public sealed record Quote
     public QuoteSeizing? Seizing { get; init; }
 
     /// <summary>Putty or other seal for one end; a collar half a rope diameter thick and one high if absent.</summary>
-    [Kind(QuantityKind.Volume)]
+    [Kind(QuantityKind.Volume, 0, 10, "L")]
     public Quantity? SealPerEnd { get; init; }
 
     /// <summary>Cleaner for one end, fresh for each; twice the volume of the basket if absent.</summary>
-    [Kind(QuantityKind.Volume)]
+    [Kind(QuantityKind.Volume, 0, 100, "L")]
     public Quantity? CleanerPerEnd { get; init; }
 
     /// <summary>Kits to have over; none if absent.</summary>
     public SpareKits? SpareKits { get; init; }
 
     /// <summary>From the order until what has to be bought is there.</summary>
-    [Kind(QuantityKind.Days)]
+    [Kind(QuantityKind.Days, 0, 730, "d")]
     public Quantity? LeadTime { get; init; }
 }
 
@@ -47,10 +48,11 @@ public sealed record Quote
 public sealed record QuoteSeizing
 {
     /// <summary>Diameter of the seizing wire; a twelfth of the rope's if absent.</summary>
-    [Kind(QuantityKind.Length)]
+    [Kind(QuantityKind.Length, .1, 20, "mm")]
     public Quantity? WireDiameter { get; init; }
 
     /// <summary>Seizings of one end; by the rule set if absent.</summary>
+    [Within(0, 100)]
     public int? Count { get; init; }
 }
 
@@ -58,10 +60,11 @@ public sealed record QuoteSeizing
 public sealed record SpareKits
 {
     /// <summary>So many of each size.</summary>
+    [Within(0, 100000)]
     public int? Count { get; init; }
 
     /// <summary>So large a share of each size, rounded up to whole kits.</summary>
-    [Kind(QuantityKind.Fraction)]
+    [Kind(QuantityKind.Fraction, 0, 100, "%")]
     public Quantity? Share { get; init; }
 }
 
@@ -88,7 +91,7 @@ public sealed record LengthPrice
     public required decimal Amount { get; init; }
 
     /// <summary>For how much of it.</summary>
-    [Kind(QuantityKind.Length)]
+    [Kind(QuantityKind.Length, .01, 100000, "m")]
     public required Quantity Per { get; init; }
 }
 
@@ -99,6 +102,6 @@ public sealed record VolumePrice
     public required decimal Amount { get; init; }
 
     /// <summary>For how much of it.</summary>
-    [Kind(QuantityKind.Volume)]
+    [Kind(QuantityKind.Volume, .001, 10000, "L")]
     public required Quantity Per { get; init; }
 }

@@ -1,3 +1,4 @@
+using CalcService.Api.Contract;
 using CalcService.Api.Units;
 using CalcService.Engine.Provenance;
 
@@ -7,43 +8,43 @@ namespace CalcService.Api.Capabilities.Pouring.TakeOff;
 public sealed record TaskTimes
 {
     /// <summary>Time to set up the place and take the readings, once for the job; if absent, 30 min.</summary>
-    [Kind(QuantityKind.Duration)]
+    [Kind(QuantityKind.Duration, 0, 10080, "min")]
     public Quantity? SetUp { get; init; }
 
     /// <summary>Time to measure and seize, for each end; if absent, 15 min.</summary>
-    [Kind(QuantityKind.Duration)]
+    [Kind(QuantityKind.Duration, 0, 10080, "min")]
     public Quantity? MeasureAndSeize { get; init; }
 
     /// <summary>Time to cut and open the broom, for each end; if absent, 20 min.</summary>
-    [Kind(QuantityKind.Duration)]
+    [Kind(QuantityKind.Duration, 0, 10080, "min")]
     public Quantity? CutAndOpen { get; init; }
 
     /// <summary>Time to clean and dry the broom and the basket, for each end; if absent, 15 min.</summary>
-    [Kind(QuantityKind.Duration)]
+    [Kind(QuantityKind.Duration, 0, 10080, "min")]
     public Quantity? CleanAndDry { get; init; }
 
     /// <summary>Time to position and seal, for each end; if absent, 15 min.</summary>
-    [Kind(QuantityKind.Duration)]
+    [Kind(QuantityKind.Duration, 0, 10080, "min")]
     public Quantity? PositionAndSeal { get; init; }
 
     /// <summary>Time to mix and pour, for each end; if absent, as the plan tells.</summary>
-    [Kind(QuantityKind.Duration)]
+    [Kind(QuantityKind.Duration, 0, 10080, "min")]
     public Quantity? MixAndPour { get; init; }
 
     /// <summary>Time to wait until the last cone has gelled, once for the job; if absent, the latest gel time in the cone.</summary>
-    [Kind(QuantityKind.Duration)]
+    [Kind(QuantityKind.Duration, 0, 10080, "min")]
     public Quantity? WaitForGel { get; init; }
 
     /// <summary>Time to take off the seal, clean and look over, for each end; if absent, 10 min.</summary>
-    [Kind(QuantityKind.Duration)]
+    [Kind(QuantityKind.Duration, 0, 10080, "min")]
     public Quantity? Finish { get; init; }
 
     /// <summary>Time to load to proof, for each end; if absent, the task is left out.</summary>
-    [Kind(QuantityKind.Duration)]
+    [Kind(QuantityKind.Duration, 0, 10080, "min")]
     public Quantity? ProofLoad { get; init; }
 
     /// <summary>Time to write the record, for each end; if absent, 10 min.</summary>
-    [Kind(QuantityKind.Duration)]
+    [Kind(QuantityKind.Duration, 0, 10080, "min")]
     public Quantity? Record { get; init; }
 }
 

@@ -1,0 +1,56 @@
+using CalcService.Api.Catalogues;
+using CalcService.Api.Contract;
+using CalcService.Api.Reading;
+using CalcService.Api.Units;
+using CalcService.Api.Validation;
+using CalcService.Api.Writing;
+using CalcService.Engine.Rules;
+
+namespace CalcService.Api.Calculations;
+
+/// <summary>A valid request, with everything that it names found once.</summary>
+/// <param name="Request">The request.</param>
+/// <param name="Rules">The edition of the rules.</param>
+/// <param name="Units">The units of the answer.</param>
+/// <param name="Compound">The compound; null where the request has none.</param>
+/// <param name="Canonical">The canonical request: in SI, a profile replaced by its sheet.</param>
+public sealed record Resolved<TRequest>(TRequest Request, RuleBook Rules, UnitSystem Units, ResolvedCompound? Compound, ReadOnlyMemory<byte> Canonical)
+    where TRequest : class, ICalculationRequest
+{
+    /// <summary>The data sheet of a request that must have a compound.</summary>
+    public Engine.Compounds.CompoundSheet Sheet => Compound!.EngineSheet;
+}
+
+/// <summary>Makes of the bytes of a request what calculations take.</summary>
+public sealed class Resolver(ObjectChecks checks, CompoundCatalogue compounds)
+{
+    /// <summary>The request as far as it could be read, and what is wrong with it or what it resolves to.</summary>
+    /// <param name="body">The bytes.</param>
+    /// <param name="edition">The rules to go by whatever the request names; null for those that it names.</param>
+    public (TRequest? Read, IReadOnlyList<ReadError> Errors, Resolved<TRequest>? Resolved) Resolve<TRequest>(ReadOnlySpan<byte> body, RuleBook? edition)
+        where TRequest : class, ICalculationRequest
+    {
+        var shape = ShapeTable.Of<TRequest>();
+        var (value, errors) = BodyReader.Read(body, shape, checks);
+        var request = (TRequest?)value;
+        var rules = request?.Rules is { } name ? RuleBook.Find(name) : RuleBook.Current;
+        if (rules is null)
+        {
+            var known = string.Join(", ", RuleBook.All.Select(book => book.Edition));
+            errors = [.. errors, new("/rules", "unknown-rules", $"No such edition; known: {known}.", IsUnreadable: false)];
+        }
+
+        if (errors.Count > 0)
+        {
+            return (request, errors, null);
+        }
+
+        var compound = request!.Compound is { } named ? compounds.Resolve(named) : null;
+        using var canonical = ShapeWriter.Write(JsonForm.Canonical, shape, request, Known(request, compound));
+        return (request, [], new(request, edition ?? rules!, request.Units ?? UnitSystem.Metric, compound, canonical.Written.ToArray()));
+    }
+
+    /// <summary>Whatever the request names its compound by, the sheet stands in its canonical form.</summary>
+    private static KnownPart Known(ICalculationRequest request, ResolvedCompound? compound) =>
+        compound is null ? default : new(request.Compound, (byte[])[.. "{\"sheet\":"u8, .. compound.Canonical.Span, .. "}"u8]);
+}
