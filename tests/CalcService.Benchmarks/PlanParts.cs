@@ -45,7 +45,7 @@ internal sealed class PlanParts
     public static ReadResult Read() => BodyReader.Read(Work.Body, Shape, Work.Checks);
 
     /// <summary>Reads, checks, finds what is named, and writes the canonical request.</summary>
-    public static Resolved<PourPlanRequest> Resolve() => Resolver.Resolve<PourPlanRequest>(Work.Body, edition: null).Resolved!;
+    public static Resolved<PourPlanRequest> Resolve() => Resolver.Resolve<PourPlanRequest>(Work.Body, asOf: null).Resolved!;
 
     public Outcome<Engine.Pouring.PourPlanResult> Calculate() => PourPlan.Calculate(
         PourPlanMapping.ToEngine(_asked.Request, _asked.Sheet), _asked.Rules, new Budget(Budget.DefaultSteps, _full), CancellationToken.None);

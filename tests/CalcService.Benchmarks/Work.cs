@@ -4,9 +4,10 @@ using CalcService.Api;
 using CalcService.Api.Calculations;
 using CalcService.Api.Capabilities.Pouring;
 using CalcService.Api.Catalogues;
+using CalcService.Api.OpenApi;
 using CalcService.Api.Reading;
-using CalcService.Engine.Numerics.Covering;
 using CalcService.Api.Validation;
+using CalcService.Engine.Numerics.Covering;
 using CalcService.Engine.Pouring;
 using Microsoft.Extensions.DependencyInjection;
 
@@ -16,7 +17,7 @@ namespace CalcService.Benchmarks;
 internal static class Work
 {
     /// <summary>A pour plan of one end: the first example of the documentation, as machines send it.</summary>
-    public static byte[] Body { get; } = Encoding.UTF8.GetBytes(JsonNode.Parse(PourPlanExamples.All[0].Body)!.ToJsonString());
+    public static byte[] Body { get; } = Encoding.UTF8.GetBytes(JsonNode.Parse(RequestExamples.Of("pour-plans")[0].Body)!.ToJsonString());
 
     /// <summary>The service with its calculations, not started.</summary>
     public static IServiceProvider Services { get; } = ServiceHost.Create([]).Services;

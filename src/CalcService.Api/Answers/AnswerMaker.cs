@@ -13,9 +13,6 @@ namespace CalcService.Api.Answers;
 /// <summary>Wraps an outcome in the envelope that all calculations share.</summary>
 public static class AnswerMaker
 {
-    /// <summary>Version of the contract; it only grows within 1.</summary>
-    public const string ContractVersion = "0.9";
-
     /// <summary>The language of all words.</summary>
     public const string Language = "en";
 
@@ -47,7 +44,7 @@ public static class AnswerMaker
             {
                 RecordId = RecordId(operation, engine, asked.Canonical, asked.Rules.Edition),
                 Operation = operation,
-                Contract = ContractVersion,
+                Contract = ContractVersion.Text,
                 Rules = asked.Rules.Edition,
                 Language = Language,
                 Engine = engine,
@@ -64,7 +61,7 @@ public static class AnswerMaker
             Result = toContract(outcome.Result, UnitSystem.Metric),
             Findings = Findings(outcome.Findings, UnitSystem.Metric),
             Assumptions = Assumptions(outcome.Assumptions, UnitSystem.Metric),
-        });
+        }, contract: asked.Contract);
         return answer with { Provenance = answer.Provenance with { ResultDigest = Digest.Of(digested.Written.Span) } };
     }
 

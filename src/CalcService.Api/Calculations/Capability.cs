@@ -5,7 +5,6 @@ using CalcService.Api.Problems;
 using CalcService.Api.Reading;
 using CalcService.Api.Units;
 using CalcService.Engine;
-using CalcService.Engine.Rules;
 
 namespace CalcService.Api.Calculations;
 
@@ -37,9 +36,9 @@ public sealed class Capability<TRequest, TResult, TOutcome>(
 
     public ISummaryCollector? NewCollector() => Collector?.Invoke();
 
-    public Processed Process(ReadOnlySpan<byte> body, bool full, RuleBook? edition, CancellationToken cancellationToken)
+    public Processed Process(ReadOnlySpan<byte> body, bool full, AsOf? asOf, CancellationToken cancellationToken)
     {
-        var (read, errors, asked) = resolver.Resolve<TRequest>(body, edition);
+        var (read, errors, asked) = resolver.Resolve<TRequest>(body, asOf);
         if (asked is null)
         {
             return Refuse(errors, read?.Reference);

@@ -1,6 +1,5 @@
 using CalcService.Api.Hosting;
 using CalcService.Engine.Findings;
-using CalcService.Engine.Rules;
 
 namespace CalcService.Api.Calculations;
 
@@ -30,12 +29,12 @@ public interface ICapability
     /// <summary>Reads, validates and computes one body.</summary>
     /// <param name="body">The bytes.</param>
     /// <param name="full">Whether the answer tells its trace and its input.</param>
-    /// <param name="edition">The rules to go by whatever the request names; null for those that it names.</param>
+    /// <param name="asOf">What an archived answer was computed by; null for what the request names and the contract of today.</param>
     /// <param name="cancellationToken">Ends the work.</param>
-    Processed Process(ReadOnlySpan<byte> body, bool full, RuleBook? edition, CancellationToken cancellationToken);
+    Processed Process(ReadOnlySpan<byte> body, bool full, AsOf? asOf, CancellationToken cancellationToken);
 
     /// <summary>The same, by the rules that the request names.</summary>
-    Processed Process(ReadOnlySpan<byte> body, bool full, CancellationToken cancellationToken) => Process(body, full, edition: null, cancellationToken);
+    Processed Process(ReadOnlySpan<byte> body, bool full, CancellationToken cancellationToken) => Process(body, full, asOf: null, cancellationToken);
 
     /// <summary>Gathers what the lines of a batch say together; null where each line stands alone.</summary>
     ISummaryCollector? NewCollector() => null;

@@ -14,7 +14,9 @@ namespace CalcService.Api.Calculations;
 /// <param name="Units">The units of the answer.</param>
 /// <param name="Compound">The compound; null where the request has none.</param>
 /// <param name="Canonical">The canonical request: in SI, a profile replaced by its sheet.</param>
-public sealed record Resolved<TRequest>(TRequest Request, RuleBook Rules, UnitSystem Units, ResolvedCompound? Compound, ReadOnlyMemory<byte> Canonical)
+/// <param name="Contract">The version of the contract whose members digests cover.</param>
+public sealed record Resolved<TRequest>(
+    TRequest Request, RuleBook Rules, UnitSystem Units, ResolvedCompound? Compound, ReadOnlyMemory<byte> Canonical, Version Contract)
     where TRequest : class, ICalculationRequest
 {
     /// <summary>The data sheet of a request that must have a compound.</summary>
@@ -26,8 +28,8 @@ public sealed class Resolver(ObjectChecks checks, CompoundCatalogue compounds)
 {
     /// <summary>The request as far as it could be read, and what is wrong with it or what it resolves to.</summary>
     /// <param name="body">The bytes.</param>
-    /// <param name="edition">The rules to go by whatever the request names; null for those that it names.</param>
-    public (TRequest? Read, IReadOnlyList<ReadError> Errors, Resolved<TRequest>? Resolved) Resolve<TRequest>(ReadOnlySpan<byte> body, RuleBook? edition)
+    /// <param name="asOf">What an archived answer was computed by; null for what the request names and the contract of today.</param>
+    public (TRequest? Read, IReadOnlyList<ReadError> Errors, Resolved<TRequest>? Resolved) Resolve<TRequest>(ReadOnlySpan<byte> body, AsOf? asOf)
         where TRequest : class, ICalculationRequest
     {
         var shape = ShapeTable.Of<TRequest>();
@@ -47,7 +49,8 @@ public sealed class Resolver(ObjectChecks checks, CompoundCatalogue compounds)
 
         var compound = request!.Compound is { } named ? compounds.Resolve(named) : null;
         using var canonical = ShapeWriter.Write(JsonForm.Canonical, shape, request, Known(request, compound));
-        return (request, [], new(request, edition ?? rules!, request.Units ?? UnitSystem.Metric, compound, canonical.Written.ToArray()));
+        return (request, [], new(
+            request, asOf?.Rules ?? rules!, request.Units ?? UnitSystem.Metric, compound, canonical.Written.ToArray(), asOf?.Contract ?? ContractVersion.Current));
     }
 
     /// <summary>Whatever the request names its compound by, the sheet stands in its canonical form.</summary>

@@ -122,7 +122,7 @@ public static class CatalogueEndpoints
     {
         Service = "CalcService",
         Build = typeof(CatalogueEndpoints).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion,
-        Contract = AnswerMaker.ContractVersion,
+        Contract = ContractVersion.Text,
         Engine = EngineVersion.Newest,
         Engines = [.. EngineVersion.All.Select(engine => new EngineEntry { Operation = engine.Key, Engine = engine.Value })],
         Rules = RuleBook.Current.Edition,

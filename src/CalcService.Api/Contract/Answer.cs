@@ -56,7 +56,7 @@ public sealed record AnswerFinding
     public required IReadOnlyList<string> Related { get; init; }
 
     /// <summary>Who can do something about it: crew, lead, inspector, office or integrator.</summary>
-    [Undigested]
+    [Since("0.9"), Undigested]
     public required string Actor { get; init; }
 
     /// <summary>What was found.</summary>

@@ -8,16 +8,6 @@ using Swashbuckle.AspNetCore.SwaggerGen;
 
 namespace CalcService.Api.OpenApi;
 
-/// <summary>A request that runs as it stands, for the documentation and the .http files.</summary>
-/// <param name="Name">Short name, also the name in the .http file.</param>
-/// <param name="Summary">What it shows.</param>
-/// <param name="Body">The request.</param>
-public sealed record RequestExample(string Name, string Summary, string Body)
-{
-    /// <summary>The request, read.</summary>
-    public JsonObject Json => JsonNode.Parse(Body)!.AsObject();
-}
-
 /// <summary>Marks the endpoint of a calculation with its examples.</summary>
 /// <param name="IsBatch">Whether it takes many requests, one a line.</param>
 /// <param name="Examples">Requests that run as they stand.</param>

@@ -1,5 +1,5 @@
-using CalcService.Api.Answers;
 using CalcService.Api.Calculations;
+using CalcService.Api.Contract;
 using CalcService.Api.Hosting;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.SwaggerGen;
@@ -18,7 +18,7 @@ public static class OpenApiSetup
         services.AddEndpointsApiExplorer();
         services.AddSwaggerGen(options =>
         {
-            options.SwaggerDoc("v1", new OpenApiInfo { Title = "CalcService", Version = AnswerMaker.ContractVersion, Description = Description });
+            options.SwaggerDoc("v1", new OpenApiInfo { Title = "CalcService", Version = ContractVersion.Text, Description = Description });
             // HEAD is GET without its body; clients need no method for it.
             options.DocInclusionPredicate((_, operation) => operation.HttpMethod != HttpMethods.Head);
             options.OperationFilter<CalculationOperations>();

@@ -75,6 +75,11 @@ public sealed class ShapeSchemas(IServiceProvider services) : ISchemaGenerator
             description = $"{description} Allowed: {range}.";
         }
 
+        if (member.Since is { } since)
+        {
+            description = $"{description} Since contract {since}.";
+        }
+
         var schema = Value(member.Shape, isRequest, repository);
         if (schema is OpenApiSchemaReference reference)
         {

@@ -23,8 +23,11 @@ public abstract class MemberShape(PropertyInfo property, string name, Shape shap
 
     public bool Nullable { get; } = nullable;
 
-    /// <summary>The version of the contract that first had it; null for those that were there from the beginning.</summary>
+    /// <summary>The version of the contract that first had it; null where the first version did.</summary>
     public Version? Since { get; } = property.GetCustomAttribute<SinceAttribute>() is { Contract: var contract } ? new(contract) : null;
+
+    /// <summary>Whether a version of the contract has it.</summary>
+    public bool IsIn(Version contract) => Since is null || Since <= contract;
 
     /// <summary>Whether no calculation reads it: it comes back with the record.</summary>
     public bool IsKept { get; } = property.IsDefined(typeof(KeptAttribute));

@@ -43,7 +43,7 @@ public sealed class ObjectShape : Shape
         var isFirst = true;
         foreach (var member in writer.Form == JsonForm.Sent ? _members : _digested)
         {
-            isFirst &= !member.TryWrite(writer, value, isFirst);
+            isFirst &= !(member.IsIn(writer.Contract) && member.TryWrite(writer, value, isFirst));
         }
 
         writer.Raw("}"u8);

@@ -1,5 +1,5 @@
 using System.Reflection;
-using CalcService.Api.Answers;
+using CalcService.Api.Contract;
 using CalcService.Api.Hosting;
 using CalcService.Engine;
 using OpenTelemetry.Metrics;
@@ -55,6 +55,6 @@ public static class Export
     /// <summary>Which build it is. What the environment says of itself (OTEL_SERVICE_NAME, OTEL_RESOURCE_ATTRIBUTES) goes before.</summary>
     private static void Describe(ResourceBuilder resource) => resource
         .AddService(Measurements.Name, serviceVersion: typeof(Export).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion)
-        .AddAttributes([new("calcservice.engine", EngineVersion.Newest), new("calcservice.contract", AnswerMaker.ContractVersion)])
+        .AddAttributes([new("calcservice.engine", EngineVersion.Newest), new("calcservice.contract", ContractVersion.Text)])
         .AddEnvironmentVariableDetector();
 }

@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Runtime.InteropServices;
 using System.Text;
 using System.Text.Json;
+using CalcService.Api.Contract;
 using CalcService.Api.Reading;
 
 namespace CalcService.Api.Writing;
@@ -18,7 +19,8 @@ public readonly record struct KnownPart(object? Part, ReadOnlyMemory<byte> Writt
 /// </summary>
 /// <param name="form">Which form is written.</param>
 /// <param name="known">A part whose form is there already.</param>
-public sealed class ShapeWriter(JsonForm form, KnownPart known = default) : IDisposable
+/// <param name="contract">The version of the contract whose members a digest covers; null for today's.</param>
+public sealed class ShapeWriter(JsonForm form, KnownPart known = default, Version? contract = null) : IDisposable
 {
     private static readonly SearchValues<char> Escaped = SearchValues.Create([.. Enumerable.Range(0, 32).Select(c => (char)c), '"', '\\']);
 
@@ -27,13 +29,16 @@ public sealed class ShapeWriter(JsonForm form, KnownPart known = default) : IDis
 
     public JsonForm Form { get; } = form;
 
+    /// <summary>The version of the contract whose members are written.</summary>
+    public Version Contract { get; } = contract ?? ContractVersion.Current;
+
     /// <summary>What has been written, until the writer is disposed.</summary>
     public ReadOnlyMemory<byte> Written => _bytes.AsMemory(0, _length);
 
     /// <summary>Writes an object; its bytes are lent until the writer is disposed.</summary>
-    public static ShapeWriter Write(JsonForm form, ObjectShape shape, object value, KnownPart known = default)
+    public static ShapeWriter Write(JsonForm form, ObjectShape shape, object value, KnownPart known = default, Version? contract = null)
     {
-        var writer = new ShapeWriter(form, known);
+        var writer = new ShapeWriter(form, known, contract);
         shape.Write(writer, value);
         return writer;
     }

@@ -6,7 +6,6 @@ using CalcService.Api.Batches;
 using CalcService.Api.Calculations;
 using CalcService.Api.Hosting;
 using CalcService.Api.Problems;
-using CalcService.Engine.Rules;
 using CalcService.Api.Telemetry;
 using CalcService.Api.Tests.Fixtures;
 using Microsoft.AspNetCore.Http;
@@ -106,7 +105,7 @@ public sealed class BatchOrderTests(Service service)
 
         public Type AnswerType => typeof(object);
 
-        public Processed Process(ReadOnlySpan<byte> body, bool full, RuleBook? edition, CancellationToken cancellationToken)
+        public Processed Process(ReadOnlySpan<byte> body, bool full, AsOf? asOf, CancellationToken cancellationToken)
         {
             switch (Encoding.UTF8.GetString(body))
             {

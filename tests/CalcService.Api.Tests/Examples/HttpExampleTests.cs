@@ -1,14 +1,4 @@
 using System.Text;
-using System.Text.Json.Nodes;
-using CalcService.Api.Capabilities.Audits;
-using CalcService.Api.Capabilities.Curing;
-using CalcService.Api.Capabilities.Inspection;
-using CalcService.Api.Capabilities.Matching;
-using CalcService.Api.Capabilities.Pouring;
-using CalcService.Api.Capabilities.Proof;
-using CalcService.Api.Capabilities.Reuse;
-using CalcService.Api.Capabilities.Verifications;
-using CalcService.Api.OpenApi;
 using CalcService.Api.Tests.Batches;
 using CalcService.Api.Tests.Fixtures;
 
@@ -55,42 +45,6 @@ public sealed class HttpExampleTests(Service service)
             Assert.Equal(example.Word, (string?)reply.Json[reply.Status == 200 ? "decision" : "code"]);
         }
     }
-
-    [Fact]
-    public void HttpExamples_of_the_pour_plan_are_those_of_the_documentation() => AreDocumented("pour-plans.http", PourPlanExamples.All);
-
-    [Fact]
-    public void HttpExamples_of_the_match_are_those_of_the_documentation() => AreDocumented("termination-matches.http", TerminationMatchExamples.All);
-
-    [Fact]
-    public void HttpExamples_of_the_used_socket_are_those_of_the_documentation() => AreDocumented("reuse-assessments.http", ReuseAssessmentExamples.All);
-
-    [Fact]
-    public void HttpExamples_of_the_inspection_are_those_of_the_documentation() => AreDocumented("service-inspections.http", ServiceInspectionExamples.All);
-
-    [Fact]
-    public void HttpExamples_of_the_proof_load_are_those_of_the_documentation() => AreDocumented("proof-load-evaluations.http", ProofLoadEvaluationExamples.All);
-
-    [Fact]
-    public void HttpExamples_of_the_record_are_those_of_the_documentation() => AreDocumented("record-audits.http", RecordAuditExamples.All);
-
-    [Fact]
-    public void HttpExamples_of_the_verification_are_those_of_the_documentation() => AreDocumented("record-verifications.http", RecordVerificationExamples.All);
-
-    private static void AreDocumented(string file, IReadOnlyList<RequestExample> all) => Assert.All(all, documented =>
-    {
-        var example = HttpExample.All.Single(known => known.File == file && known.Name == documented.Name);
-        Assert.Equal(documented.Summary, example.Title);
-        Assert.True(JsonNode.DeepEquals(JsonNode.Parse(documented.Body), JsonNode.Parse(example.Body!)), documented.Name);
-    });
-
-    [Fact]
-    public void HttpExamples_of_the_cure_schedule_are_those_of_the_documentation() => Assert.All(CureScheduleExamples.All, documented =>
-    {
-        var example = HttpExample.All.Single(known => known.File == "cure-schedules.http" && known.Name == documented.Name);
-        Assert.Equal(documented.Summary, example.Title);
-        Assert.True(JsonNode.DeepEquals(JsonNode.Parse(documented.Body), JsonNode.Parse(example.Body!)), documented.Name);
-    });
 
     [Fact]
     public async Task HttpExamples_of_every_calculation_have_success_caution_and_refusals()

@@ -1,11 +1,3 @@
-using CalcService.Api.Capabilities.Audits;
-using CalcService.Api.Capabilities.Curing;
-using CalcService.Api.Capabilities.Inspection;
-using CalcService.Api.Capabilities.Matching;
-using CalcService.Api.Capabilities.Pouring;
-using CalcService.Api.Capabilities.Proof;
-using CalcService.Api.Capabilities.Reuse;
-using CalcService.Api.Capabilities.Verifications;
 using CalcService.Api.OpenApi;
 using CalcService.Api.Tests.Fixtures;
 
@@ -16,14 +8,14 @@ public sealed class OrdinaryJobTests(Service service)
 {
     private static readonly Dictionary<string, IReadOnlyList<RequestExample>> Examples = new(StringComparer.Ordinal)
     {
-        [Plans.Path] = PourPlanExamples.All,
-        ["/v1/cure-schedules"] = CureScheduleExamples.All,
-        [Matches.Path] = TerminationMatchExamples.All,
-        [Reuses.Path] = ReuseAssessmentExamples.All,
-        [Inspections.Path] = ServiceInspectionExamples.All,
-        [Proofs.Path] = ProofLoadEvaluationExamples.All,
-        [TerminationRecords.Path] = RecordAuditExamples.All,
-        ["/v1/record-verifications"] = RecordVerificationExamples.All,
+        [Plans.Path] = RequestExamples.Of("pour-plans"),
+        ["/v1/cure-schedules"] = RequestExamples.Of("cure-schedules"),
+        [Matches.Path] = RequestExamples.Of("termination-matches"),
+        [Reuses.Path] = RequestExamples.Of("reuse-assessments"),
+        [Inspections.Path] = RequestExamples.Of("service-inspections"),
+        [Proofs.Path] = RequestExamples.Of("proof-load-evaluations"),
+        [TerminationRecords.Path] = RequestExamples.Of("record-audits"),
+        ["/v1/record-verifications"] = RequestExamples.Of("record-verifications"),
     };
 
     /// <summary>Path and example; a socket's condition, a proof load and an archived answer leave nothing at all to say.</summary>

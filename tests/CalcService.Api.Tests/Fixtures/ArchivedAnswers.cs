@@ -1,5 +1,5 @@
 using System.Text.Json.Nodes;
-using CalcService.Api.Capabilities.Verifications;
+using CalcService.Api.OpenApi;
 
 namespace CalcService.Api.Tests.Fixtures;
 
@@ -8,7 +8,7 @@ public static class ArchivedAnswers
 {
     public const string Path = "/v1/record-verifications";
 
-    public static JsonObject Example(string name) => JsonNode.Parse(RecordVerificationExamples.All.Single(example => example.Name == name).Body)!.AsObject();
+    public static JsonObject Example(string name) => JsonNode.Parse(RequestExamples.Of("record-verifications", name).Body)!.AsObject();
 
     /// <summary>A request with the answer that it got.</summary>
     public static JsonObject Of(string path, JsonNode request, JsonNode answer) =>

@@ -1,5 +1,5 @@
 using System.Text.Json.Nodes;
-using CalcService.Api.Capabilities.Inspection;
+using CalcService.Api.OpenApi;
 
 namespace CalcService.Api.Tests.Fixtures;
 
@@ -11,7 +11,7 @@ public static class Inspections
     /// <summary>A crane's hoist rope with two broken wires.</summary>
     public static JsonObject Serve => Example("serve");
 
-    public static TheoryData<string> Names => [.. ServiceInspectionExamples.All.Select(example => example.Name)];
+    public static TheoryData<string> Names => [.. RequestExamples.Of("service-inspections").Select(example => example.Name)];
 
-    public static JsonObject Example(string name) => JsonNode.Parse(ServiceInspectionExamples.All.Single(example => example.Name == name).Body)!.AsObject();
+    public static JsonObject Example(string name) => JsonNode.Parse(RequestExamples.Of("service-inspections", name).Body)!.AsObject();
 }

@@ -1,5 +1,5 @@
 using System.Text.Json.Nodes;
-using CalcService.Api.Capabilities.Matching;
+using CalcService.Api.OpenApi;
 
 namespace CalcService.Api.Tests.Fixtures;
 
@@ -11,9 +11,9 @@ public static class Matches
     /// <summary>A sling of 20 mm rope in a socket of its size.</summary>
     public static JsonObject Match => Example("match");
 
-    public static TheoryData<string> Names => [.. TerminationMatchExamples.All.Select(example => example.Name)];
+    public static TheoryData<string> Names => [.. RequestExamples.Of("termination-matches").Select(example => example.Name)];
 
-    public static JsonObject Example(string name) => JsonNode.Parse(TerminationMatchExamples.All.Single(example => example.Name == name).Body)!.AsObject();
+    public static JsonObject Example(string name) => JsonNode.Parse(RequestExamples.Of("termination-matches", name).Body)!.AsObject();
 
     /// <summary>The cone of the published check values: 0.6 % of shrinkage, wall 1.6 times the bore, pulled with 250 kN. The sheet is invented.</summary>
     public static JsonObject Checked => Match

@@ -1,5 +1,5 @@
 using System.Text.Json.Nodes;
-using CalcService.Api.Capabilities.Pouring;
+using CalcService.Api.OpenApi;
 
 namespace CalcService.Api.Tests.Fixtures;
 
@@ -12,7 +12,7 @@ public static class Plans
     /// <summary>Six ends on a cool morning: the request of the contract.</summary>
     public static JsonObject Plan => Example("plan");
 
-    public static JsonObject Example(string name) => JsonNode.Parse(PourPlanExamples.All.Single(example => example.Name == name).Body)!.AsObject();
+    public static JsonObject Example(string name) => JsonNode.Parse(RequestExamples.Of("pour-plans", name).Body)!.AsObject();
 
     /// <summary>The plan with the demonstration sheet inline.</summary>
     public static async Task<JsonObject> WithSheetAsync(Service service)

@@ -1,5 +1,5 @@
 using System.Text.Json.Nodes;
-using CalcService.Api.Capabilities.Proof;
+using CalcService.Api.OpenApi;
 
 namespace CalcService.Api.Tests.Fixtures;
 
@@ -8,7 +8,7 @@ public static class Proofs
 {
     public const string Path = "/v1/proof-load-evaluations";
 
-    public static TheoryData<string> Names => [.. ProofLoadEvaluationExamples.All.Select(example => example.Name)];
+    public static TheoryData<string> Names => [.. RequestExamples.Of("proof-load-evaluations").Select(example => example.Name)];
 
-    public static JsonObject Example(string name) => JsonNode.Parse(ProofLoadEvaluationExamples.All.Single(example => example.Name == name).Body)!.AsObject();
+    public static JsonObject Example(string name) => JsonNode.Parse(RequestExamples.Of("proof-load-evaluations", name).Body)!.AsObject();
 }

@@ -1,5 +1,5 @@
 using System.Text.Json.Nodes;
-using CalcService.Api.Capabilities.Reuse;
+using CalcService.Api.OpenApi;
 
 namespace CalcService.Api.Tests.Fixtures;
 
@@ -11,9 +11,9 @@ public static class Reuses
     /// <summary>The sound socket of the contract, measured all over.</summary>
     public static JsonObject Sound => Example("reuse");
 
-    public static TheoryData<string> Names => [.. ReuseAssessmentExamples.All.Select(example => example.Name)];
+    public static TheoryData<string> Names => [.. RequestExamples.Of("reuse-assessments").Select(example => example.Name)];
 
-    public static JsonObject Example(string name) => JsonNode.Parse(ReuseAssessmentExamples.All.Single(example => example.Name == name).Body)!.AsObject();
+    public static JsonObject Example(string name) => JsonNode.Parse(RequestExamples.Of("reuse-assessments", name).Body)!.AsObject();
 
     public static JsonObject Check(JsonObject answer, string id) =>
         answer["result"]!["checks"]!.AsArray().Single(check => (string?)check!["id"] == id)!.AsObject();

@@ -1,5 +1,5 @@
 using System.Text.Json.Nodes;
-using CalcService.Api.Capabilities.Audits;
+using CalcService.Api.OpenApi;
 
 namespace CalcService.Api.Tests.Fixtures;
 
@@ -11,5 +11,5 @@ public static class TerminationRecords
     /// <summary>A record that holds everything.</summary>
     public static JsonObject Whole => Example("accepted");
 
-    public static JsonObject Example(string name) => JsonNode.Parse(RecordAuditExamples.All.Single(example => example.Name == name).Body)!.AsObject();
+    public static JsonObject Example(string name) => JsonNode.Parse(RequestExamples.Of("record-audits", name).Body)!.AsObject();
 }

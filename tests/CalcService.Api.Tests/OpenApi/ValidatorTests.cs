@@ -12,7 +12,7 @@ public sealed class ValidatorTests(Service service)
     [Fact]
     public void Number_of_a_request_has_a_range()
     {
-        var members = RequestTypes().SelectMany(shape => shape.Members, (shape, member) => (shape.Type, Member: member)).ToArray();
+        var members = RequestTypes.Of(service).SelectMany(shape => shape.Members, (shape, member) => (shape.Type, Member: member)).ToArray();
 
         Assert.All(members, one => Assert.True(HasRange(one.Member.Shape), $"{one.Type.Name}.{one.Member.Name}"));
         Assert.True(members.Length > 200);
@@ -22,7 +22,7 @@ public sealed class ValidatorTests(Service service)
     [Fact]
     public void Validator_checks_a_type_that_stands_in_a_request()
     {
-        var types = RequestTypes().Select(shape => shape.Type).ToHashSet();
+        var types = RequestTypes.Of(service).Select(shape => shape.Type).ToHashSet();
 
         var validators = AssemblyScanner.FindValidatorsInAssembly(typeof(ObjectChecks).Assembly).ToArray();
 
@@ -38,22 +38,4 @@ public sealed class ValidatorTests(Service service)
         NumberShape or BooleanShape => false,
         _ => true,
     };
-
-    private HashSet<ObjectShape> RequestTypes()
-    {
-        var seen = new HashSet<ObjectShape>();
-        var pending = new Queue<ObjectShape>(service.Capabilities.Select(capability => ShapeTable.Of(capability.RequestType)));
-        while (pending.TryDequeue(out var shape))
-        {
-            if (seen.Add(shape))
-            {
-                foreach (var inner in shape.Members.Select(member => member.Shape is ListShape list ? list.Item : member.Shape).OfType<ObjectShape>())
-                {
-                    pending.Enqueue(inner);
-                }
-            }
-        }
-
-        return seen;
-    }
 }

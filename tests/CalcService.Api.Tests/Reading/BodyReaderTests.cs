@@ -37,6 +37,37 @@ public sealed class BodyReaderTests(Service service)
             ProblemAssert.Errors(reply.Json).Order(StringComparer.Ordinal));
     }
 
+    /// <summary>What could be read is held against its range and against the rest, whatever else is wrong.</summary>
+    [Fact]
+    public async Task Body_with_an_unreadable_member_reports_ranges_and_contradictions_too()
+    {
+        var body = Plans.Plan
+            .With("/colour", "red")
+            .With("/ends/0/rope/diameter/value", 900)
+            .With("/ends/0/socket/basket/largeEndDiameter/value", 20)
+            .With("/stock/0/count", -1);
+
+        var reply = await service.PostAsync(Plans.Path, body);
+
+        ProblemAssert.IsProblem(reply, 400);
+        Assert.Equal(
+            ["/colour unknown-member", "/ends/0/rope/diameter range", "/ends/0/socket/basket/largeEndDiameter contradiction",
+                "/ends/0/socket/basket/smallEndDiameter contradiction", "/stock/0/count range"],
+            ProblemAssert.Errors(reply.Json).Order(StringComparer.Ordinal));
+    }
+
+    /// <summary>Of an object that wasn't read whole nobody knows whether it contradicts itself.</summary>
+    [Fact]
+    public async Task Object_with_an_unreadable_member_is_not_held_against_itself()
+    {
+        var body = Plans.Plan.With("/compound", new JsonObject { ["profil"] = "demonstration" });
+
+        var reply = await service.PostAsync(Plans.Path, body);
+
+        ProblemAssert.IsProblem(reply, 400);
+        Assert.Equal(["/compound/profil unknown-member"], ProblemAssert.Errors(reply.Json));
+    }
+
     [Fact]
     public async Task Body_cut_off_reports_what_was_wrong_before_the_cut()
     {

@@ -2,6 +2,7 @@ using System.Text;
 using System.Text.Json;
 using System.Text.Unicode;
 using CalcService.Api.Capabilities.Pouring;
+using CalcService.Api.OpenApi;
 using CalcService.Api.Reading;
 using CalcService.Api.Tests.Fixtures;
 using CsCheck;
@@ -15,8 +16,8 @@ public sealed class SyntaxTests
 
     private static readonly byte[][] Bodies =
     [
-        .. PourPlanExamples.All.Select(example => Encoding.UTF8.GetBytes(example.Body)),
-        .. PourPlanExamples.All.Select(example => JsonSerializer.SerializeToUtf8Bytes(JsonDocument.Parse(example.Body))),
+        .. RequestExamples.Of("pour-plans").Select(example => Encoding.UTF8.GetBytes(example.Body)),
+        .. RequestExamples.Of("pour-plans").Select(example => JsonSerializer.SerializeToUtf8Bytes(JsonDocument.Parse(example.Body))),
         """{"reference":"M\u00fc\ud83d\ude00\\\/\"","ends":[[],{},[{}],null,true,false,-0.5e+10,0],"x":{"":1}}"""u8.ToArray(),
     ];
 

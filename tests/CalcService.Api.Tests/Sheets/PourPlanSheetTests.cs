@@ -1,6 +1,6 @@
 using System.Text.Json.Nodes;
 using System.Xml.Linq;
-using CalcService.Api.Capabilities.Pouring;
+using CalcService.Api.OpenApi;
 using CalcService.Api.Tests.Fixtures;
 
 namespace CalcService.Api.Tests.Sheets;
@@ -13,7 +13,7 @@ public sealed class PourPlanSheetTests(Service service)
     [Fact]
     public async Task Sheet_says_what_the_answer_says()
     {
-        foreach (var example in PourPlanExamples.All)
+        foreach (var example in RequestExamples.Of("pour-plans"))
         {
             var answer = (await service.PostAsync("/v1/pour-plans", example.Body)).Json;
             var sheet = await service.PostAsync(Path, example.Body);
@@ -61,7 +61,7 @@ public sealed class PourPlanSheetTests(Service service)
     [Fact]
     public async Task Sheet_runs_nothing_and_fetches_nothing()
     {
-        var sheet = await service.PostAsync(Path, PourPlanExamples.All[0].Body);
+        var sheet = await service.PostAsync(Path, RequestExamples.Of("pour-plans")[0].Body);
         Assert.DoesNotContain("<script", sheet.Text, StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotMatch("(src|href)=", sheet.Text);
         Assert.Contains("default-src 'none'", sheet.Headers.GetValues("Content-Security-Policy").Single(), StringComparison.Ordinal);
@@ -70,7 +70,7 @@ public sealed class PourPlanSheetTests(Service service)
     [Fact]
     public async Task Sheet_encodes_what_the_client_sent()
     {
-        var body = JsonNode.Parse(PourPlanExamples.All[0].Body)!;
+        var body = JsonNode.Parse(RequestExamples.Of("pour-plans")[0].Body)!;
         body["reference"] = "R&D \"7\"";
         var sheet = await service.PostAsync(Path, body);
         Assert.Contains("R&amp;D &quot;7&quot;", sheet.Text, StringComparison.Ordinal);
@@ -79,7 +79,7 @@ public sealed class PourPlanSheetTests(Service service)
     [Fact]
     public async Task Picture_draws_each_basket_to_one_scale()
     {
-        var body = JsonNode.Parse(PourPlanExamples.All[0].Body)!;
+        var body = JsonNode.Parse(RequestExamples.Of("pour-plans")[0].Body)!;
         var larger = body["ends"]![0]!.DeepClone();
         larger["id"] = "B";
         larger["socket"]!["basket"]!["length"]!["value"] = 200;
@@ -104,13 +104,13 @@ public sealed class PourPlanSheetTests(Service service)
     [InlineData("text/html;q=0.5, image/svg+xml;q=0", 200)]
     public async Task Sheet_is_a_page_or_a_picture(string accept, int status)
     {
-        using var request = new HttpRequestMessage(HttpMethod.Post, Path) { Content = new StringContent(PourPlanExamples.All[0].Body, System.Text.Encoding.UTF8, "application/json") };
+        using var request = new HttpRequestMessage(HttpMethod.Post, Path) { Content = new StringContent(RequestExamples.Of("pour-plans")[0].Body, System.Text.Encoding.UTF8, "application/json") };
         request.Headers.Add("Accept", accept);
         Assert.Equal(status, (await Reply.SendAsync(service.Client, request)).Status);
     }
 
     [Fact]
-    public async Task Sheet_takes_no_query() => Assert.Equal(400, (await service.PostAsync(Path + "?detail=full", PourPlanExamples.All[0].Body)).Status);
+    public async Task Sheet_takes_no_query() => Assert.Equal(400, (await service.PostAsync(Path + "?detail=full", RequestExamples.Of("pour-plans")[0].Body)).Status);
 
     private static (double X, double Y)[] Corners(XElement polygon) =>
         [.. ((string)polygon.Attribute("points")!).Split(' ', StringSplitOptions.RemoveEmptyEntries)

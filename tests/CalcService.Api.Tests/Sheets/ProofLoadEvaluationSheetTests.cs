@@ -1,6 +1,6 @@
 using System.Text.Json.Nodes;
 using System.Xml.Linq;
-using CalcService.Api.Capabilities.Proof;
+using CalcService.Api.OpenApi;
 using CalcService.Api.Tests.Fixtures;
 
 namespace CalcService.Api.Tests.Sheets;
@@ -12,7 +12,7 @@ public sealed class ProofLoadEvaluationSheetTests(Service service)
     [Fact]
     public async Task Sheet_says_what_the_answer_says()
     {
-        foreach (var example in ProofLoadEvaluationExamples.All)
+        foreach (var example in RequestExamples.Of("proof-load-evaluations"))
         {
             var answer = (await service.PostAsync(Proofs.Path, example.Body)).Json;
             var sheet = await service.PostAsync(Path, example.Body);

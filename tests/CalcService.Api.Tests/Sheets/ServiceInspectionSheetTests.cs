@@ -1,5 +1,5 @@
 using System.Xml.Linq;
-using CalcService.Api.Capabilities.Inspection;
+using CalcService.Api.OpenApi;
 using CalcService.Api.Tests.Fixtures;
 
 namespace CalcService.Api.Tests.Sheets;
@@ -11,7 +11,7 @@ public sealed class ServiceInspectionSheetTests(Service service)
     [Fact]
     public async Task Sheet_says_what_the_answer_says()
     {
-        foreach (var example in ServiceInspectionExamples.All)
+        foreach (var example in RequestExamples.Of("service-inspections"))
         {
             var answer = (await service.PostAsync(Inspections.Path, example.Body)).Json;
             var sheet = await service.PostAsync(Path, example.Body);

@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Xml.Linq;
-using CalcService.Api.Capabilities.Matching;
+using CalcService.Api.OpenApi;
 using CalcService.Api.Tests.Fixtures;
 
 namespace CalcService.Api.Tests.Sheets;
@@ -13,7 +13,7 @@ public sealed class TerminationMatchSheetTests(Service service)
     [Fact]
     public async Task Sheet_says_what_the_answer_says()
     {
-        foreach (var example in TerminationMatchExamples.All)
+        foreach (var example in RequestExamples.Of("termination-matches"))
         {
             var answer = (await service.PostAsync(Matches.Path, example.Body)).Json;
             var sheet = await service.PostAsync(Path, example.Body);

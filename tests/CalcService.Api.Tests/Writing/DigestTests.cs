@@ -2,7 +2,7 @@ using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json.Nodes;
 using CalcService.Api.Calculations;
-using CalcService.Api.Capabilities.Pouring;
+using CalcService.Api.OpenApi;
 using CalcService.Api.Tests.Fixtures;
 using CalcService.Api.Writing;
 
@@ -14,7 +14,7 @@ public sealed class DigestTests(Service service)
     [Fact]
     public async Task Digests_of_result_and_compound_can_be_rebuilt_from_the_answer()
     {
-        foreach (var example in PourPlanExamples.All)
+        foreach (var example in RequestExamples.Of("pour-plans"))
         {
             var answer = (await service.PostAsync("/v1/pour-plans?detail=full", example.Body)).Json;
             var from = answer["provenance"]!;

@@ -2,8 +2,8 @@ using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using CalcService.Api.Calculations;
-using CalcService.Api.Capabilities.Pouring;
 using CalcService.Api.Hosting;
+using CalcService.Api.OpenApi;
 using CalcService.Api.Problems;
 using CalcService.Api.Tests.Fixtures;
 using CalcService.Api.Writing;
@@ -28,7 +28,7 @@ public sealed class EnvironmentTests(Service service)
     [InlineData("sv-SE")]
     public void Answer_in_another_culture_is_the_same_bytes(string culture)
     {
-        foreach (var example in PourPlanExamples.All)
+        foreach (var example in RequestExamples.Of("pour-plans"))
         {
             Assert.Equal(AnswerIn(Invariant, example.Body), AnswerIn(culture, example.Body));
         }

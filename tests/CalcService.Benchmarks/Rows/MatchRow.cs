@@ -1,6 +1,6 @@
 using System.Text;
 using CalcService.Api.Calculations;
-using CalcService.Api.Capabilities.Matching;
+using CalcService.Api.OpenApi;
 using CalcService.Benchmarks.Measuring;
 
 namespace CalcService.Benchmarks.Rows;
@@ -11,7 +11,7 @@ internal static class MatchRow
     private const double BarNs = 5e6;
 
     private static readonly ICapability Capability = Work.Services.Calculation("termination-matches");
-    private static readonly byte[] Body = Encoding.UTF8.GetBytes(TerminationMatchExamples.All[0].Body);
+    private static readonly byte[] Body = Encoding.UTF8.GetBytes(RequestExamples.Of("termination-matches")[0].Body);
 
     public static IReadOnlyList<Row> Measure()
     {

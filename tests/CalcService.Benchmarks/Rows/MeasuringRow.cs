@@ -2,7 +2,6 @@ using System.Diagnostics.Metrics;
 using CalcService.Api.Calculations;
 using CalcService.Api.Telemetry;
 using CalcService.Benchmarks.Measuring;
-using CalcService.Engine.Rules;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace CalcService.Benchmarks.Rows;
@@ -37,6 +36,6 @@ internal static class MeasuringRow
 
         public Type AnswerType => typeof(object);
 
-        public Processed Process(ReadOnlySpan<byte> body, bool full, RuleBook? edition, CancellationToken cancellationToken) => default;
+        public Processed Process(ReadOnlySpan<byte> body, bool full, AsOf? asOf, CancellationToken cancellationToken) => default;
     }
 }

@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.Json.Nodes;
 using CalcService.Api.Capabilities.Curing;
+using CalcService.Api.OpenApi;
 using CalcService.Api.Reading;
 using CalcService.Benchmarks.Measuring;
 using CalcService.Engine;
@@ -40,7 +41,7 @@ internal static class ShopRows
     /// <summary>The example of a shop, enlarged.</summary>
     private static CureScheduleInput Input(string model)
     {
-        var request = JsonNode.Parse(CureScheduleExamples.All.Single(example => example.Name == "shop").Body)!;
+        var request = JsonNode.Parse(RequestExamples.Of("cure-schedules", "shop").Body)!;
         request["mixedAt"] = "2026-03-16T07:00:00+01:00";
         request["thermalModel"] = model;
         request["conditions"]!["air"]!["series"] = new JsonArray([.. new[] { (16, 5, 16), (16, 14, 20), (17, 5, 16), (17, 15, 20), (18, 5, 16), (18, 15, 20), (19, 5, 16) }

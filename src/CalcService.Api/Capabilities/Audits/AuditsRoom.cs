@@ -1,5 +1,6 @@
 using CalcService.Api.Calculations;
 using CalcService.Api.Contract;
+using CalcService.Api.OpenApi;
 using CalcService.Engine.Audits;
 
 namespace CalcService.Api.Capabilities.Audits;
@@ -21,7 +22,7 @@ public static class AuditsRoom
         "Audit the record of an end",
         "Whether an inspector can rebuild from its record the decision that the end is safe, and whether what it tells holds: lots on the day, dose and pot life, gel and release, "
             + "proof load and seating, people. What is missing never passes.",
-        RecordAuditExamples.All,
+        RequestExamples.Of(Operation),
         new(
             (request, answer) => RecordAuditSheet.Write((RecordAuditRequest)request, (Answer<RecordAuditResult>)answer),
             (request, answer) => RecordAuditSheet.Picture((RecordAuditRequest)request, (Answer<RecordAuditResult>)answer)));

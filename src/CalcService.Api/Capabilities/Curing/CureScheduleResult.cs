@@ -70,6 +70,7 @@ public sealed record CuredEnd
     public required Governors GovernedBy { get; init; }
 
     /// <summary>What the sheet alone asks for, and what model, hold and cooling add; null where the readings aren't there.</summary>
+    [Since("0.9")]
     public required ReleaseTimes? Release { get; init; }
 
     /// <summary>The hottest that the cone gets; null where the model doesn't know the cone's own heat.</summary>
@@ -199,5 +200,6 @@ public sealed record CureCurvePoint
 
     /// <summary>The share of the sheet's time after gel that has passed: 0 until gel, 100 % when the sheet alone would release; null where it isn't known.</summary>
     [Kind(QuantityKind.Fraction)]
+    [Since("0.9")]
     public required Quantity? SheetShare { get; init; }
 }

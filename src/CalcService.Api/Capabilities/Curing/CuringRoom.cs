@@ -1,5 +1,6 @@
 using CalcService.Api.Calculations;
 using CalcService.Api.Contract;
+using CalcService.Api.OpenApi;
 using CalcService.Engine.Curing;
 
 namespace CalcService.Api.Capabilities.Curing;
@@ -19,7 +20,7 @@ public static class CuringRoom
         "scheduleCure",
         "Schedule a cure",
         "When poured ends gel, may be moved, proof loaded and put to service, each with what set it. The decision follows the worst finding.",
-        CureScheduleExamples.All,
+        RequestExamples.Of(Operation),
         new(
             (request, answer) => CureScheduleSheet.Write((CureScheduleRequest)request, (Answer<CureScheduleResult>)answer),
             (request, answer) => CureScheduleSheet.Picture((CureScheduleRequest)request, (Answer<CureScheduleResult>)answer)));

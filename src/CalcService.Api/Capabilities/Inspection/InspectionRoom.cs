@@ -1,5 +1,6 @@
 using CalcService.Api.Calculations;
 using CalcService.Api.Contract;
+using CalcService.Api.OpenApi;
 using CalcService.Engine.Inspection;
 
 namespace CalcService.Api.Capabilities.Inspection;
@@ -19,7 +20,7 @@ public static class InspectionRoom
         "inspectService",
         "Judge an end in service",
         "Whether a socketed end may go on serving under the rule set that is named, where to cut, and whether enough rope is left. The decision follows the worst finding.",
-        ServiceInspectionExamples.All,
+        RequestExamples.Of(Operation),
         new(
             (request, answer) => ServiceInspectionSheet.Write((ServiceInspectionRequest)request, (Answer<ServiceInspectionResult>)answer),
             (request, answer) => ServiceInspectionSheet.Picture((ServiceInspectionRequest)request, (Answer<ServiceInspectionResult>)answer)));

@@ -1,5 +1,6 @@
 using CalcService.Api.Calculations;
 using CalcService.Api.Contract;
+using CalcService.Api.OpenApi;
 using CalcService.Engine.Matching;
 
 namespace CalcService.Api.Capabilities.Matching;
@@ -19,7 +20,7 @@ public static class MatchingRoom
         "matchTermination",
         "Match rope and socket",
         "Whether this rope belongs in this socket for this duty, what the end may carry, and how the cone hands its load to the socket. The decision follows the worst finding.",
-        TerminationMatchExamples.All,
+        RequestExamples.Of(Operation),
         new(
             (request, answer) => TerminationMatchSheet.Write((TerminationMatchRequest)request, (Answer<TerminationMatchResult>)answer),
             (request, answer) => TerminationMatchSheet.Picture((TerminationMatchRequest)request, (Answer<TerminationMatchResult>)answer)));

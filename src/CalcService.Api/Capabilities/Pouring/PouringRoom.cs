@@ -1,5 +1,6 @@
 using CalcService.Api.Calculations;
 using CalcService.Api.Contract;
+using CalcService.Api.OpenApi;
 using CalcService.Engine.Pouring;
 
 namespace CalcService.Api.Capabilities.Pouring;
@@ -19,7 +20,7 @@ public static class PouringRoom
         "planPour",
         "Plan a pour",
         "Volumes, dose, pot life, whole kits by lot, and whether today's air and steel allow it. Without stock it is a quote. The decision follows the worst finding.",
-        PourPlanExamples.All,
+        RequestExamples.Of(Operation),
         new(
             (request, answer) => PourPlanSheet.Write((PourPlanRequest)request, (Answer<PourPlanResult>)answer),
             (request, answer) => PourPlanSheet.Picture((PourPlanRequest)request, (Answer<PourPlanResult>)answer)));

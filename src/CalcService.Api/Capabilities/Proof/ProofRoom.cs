@@ -1,5 +1,6 @@
 using CalcService.Api.Calculations;
 using CalcService.Api.Contract;
+using CalcService.Api.OpenApi;
 using CalcService.Engine.Proof;
 
 namespace CalcService.Api.Capabilities.Proof;
@@ -19,7 +20,7 @@ public static class ProofRoom
         "evaluateProofLoad",
         "Plan or judge a proof load",
         "Before the test: the proof load, its steps, and how far the cone may be expected to seat. After it: the verdict on load, seating and what was seen. The decision follows the worst finding.",
-        ProofLoadEvaluationExamples.All,
+        RequestExamples.Of(Operation),
         new(
             (request, answer) => ProofLoadEvaluationSheet.Write((ProofLoadEvaluationRequest)request, (Answer<ProofLoadEvaluationResult>)answer),
             (_, answer) => ProofLoadEvaluationSheet.Picture((Answer<ProofLoadEvaluationResult>)answer)));

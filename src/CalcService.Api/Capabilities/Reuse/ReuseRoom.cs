@@ -1,5 +1,6 @@
 using CalcService.Api.Calculations;
 using CalcService.Api.Contract;
+using CalcService.Api.OpenApi;
 using CalcService.Engine.Reuse;
 
 namespace CalcService.Api.Capabilities.Reuse;
@@ -20,7 +21,7 @@ public static class ReuseRoom
         "Assess a used socket",
         "Whether a socket may be used again after its old cone is out: history, inspection, wear against the limits of the request, strength with what is left. "
             + "What is missing never passes; a crack is never worked away.",
-        ReuseAssessmentExamples.All,
+        RequestExamples.Of(Operation),
         new(
             (request, answer) => ReuseAssessmentSheet.Write((ReuseAssessmentRequest)request, (Answer<ReuseAssessmentResult>)answer),
             (request, answer) => ReuseAssessmentSheet.Picture((ReuseAssessmentRequest)request, (Answer<ReuseAssessmentResult>)answer)));

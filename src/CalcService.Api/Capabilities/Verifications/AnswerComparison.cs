@@ -9,7 +9,8 @@ namespace CalcService.Api.Capabilities.Verifications;
 /// what else isn't as computed, members that nobody knows and words that can't be compared are gathered.
 /// </summary>
 /// <param name="knowsWords">Whether the archived answer is of the language and the contract that answers have now.</param>
-internal sealed class AnswerComparison(bool knowsWords)
+/// <param name="contract">The version of the contract that the archived answer has: later members are none of it.</param>
+internal sealed class AnswerComparison(bool knowsWords, Version contract)
 {
     /// <summary>What was found.</summary>
     public Differences Found { get; } = new(knowsWords);
@@ -63,7 +64,8 @@ internal sealed class AnswerComparison(bool knowsWords)
             return;
         }
 
-        foreach (var member in shape.Members)
+        var members = shape.Members.Where(member => member.IsIn(contract)).ToArray();
+        foreach (var member in members)
         {
             var counts = member.IsWords && Halts(shape, computed);
             var (place, now) = (counts ? at.To(member) : at.Of(member), computed.GetProperty(member.Name));
@@ -83,7 +85,7 @@ internal sealed class AnswerComparison(bool knowsWords)
             }
         }
 
-        Found.AddUnknown(UnknownNames.In(archived, [.. shape.Members.Select(member => member.Name)], at.Pointer));
+        Found.AddUnknown(UnknownNames.In(archived, [.. members.Select(member => member.Name)], at.Pointer));
     }
 
     /// <summary>

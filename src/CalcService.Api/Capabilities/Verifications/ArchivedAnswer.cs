@@ -1,6 +1,7 @@
 using System.Text.Json;
 using CalcService.Api.Answers;
 using CalcService.Api.Calculations;
+using CalcService.Api.Contract;
 using CalcService.Api.Reading;
 using CalcService.Api.Writing;
 using CalcService.Engine;
@@ -19,9 +20,18 @@ public sealed class ArchivedAnswer(JsonElement answer)
     public bool IsFull => (Member(answer, "trace") is { ValueKind: JsonValueKind.Array } trace && trace.GetArrayLength() > 0)
         || Member(answer, "input") is { ValueKind: not JsonValueKind.Null };
 
-    /// <summary>The edition by which it was computed; else why it can't be computed again.</summary>
-    public (RuleBook? Rules, Comparison? Against) Edition(string operation)
+    /// <summary>The version of the contract that it has; today's where it doesn't say.</summary>
+    public Version Contract => Version.TryParse(Text("contract"), out var version) ? version : ContractVersion.Current;
+
+    /// <summary>By what it was computed; else why it can't be computed again.</summary>
+    public (AsOf? AsOf, Comparison? Against) ComputedBy(string operation)
     {
+        if (Contract > ContractVersion.Current)
+        {
+            var reason = $"It has contract {Contract}; this service knows none after {ContractVersion.Text}";
+            return (null, CannotVerify("/provenance/contract", reason));
+        }
+
         if (Text("engine") is not { } engine)
         {
             return (null, CannotVerify("/provenance/engine", "The answer doesn't say which engine computed it"));
@@ -39,7 +49,7 @@ public sealed class ArchivedAnswer(JsonElement answer)
             return (null, CannotVerify("/provenance/rules", $"Its edition of the rules is not known here; known: {known}"));
         }
 
-        return (rules, null);
+        return (new(rules, Contract), null);
     }
 
     /// <summary>Compares with what was computed now.</summary>
@@ -66,8 +76,8 @@ public sealed class ArchivedAnswer(JsonElement answer)
             return CannotVerify("/result", "The answer was archived without its result");
         }
 
-        var isWordedHere = Text("language") == AnswerMaker.Language && Text("contract") == AnswerMaker.ContractVersion;
-        var comparison = new AnswerComparison(isWordedHere);
+        var isWordedHere = Text("language") == AnswerMaker.Language && Text("contract") == ContractVersion.Text;
+        var comparison = new AnswerComparison(isWordedHere, Contract);
         comparison.Walk(shape, answer, now, Root);
         var found = comparison.Found;
         var outcome = found.First is null ? VerificationOutcome.Match : VerificationOutcome.Differs;

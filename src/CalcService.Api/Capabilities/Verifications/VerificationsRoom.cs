@@ -1,6 +1,7 @@
 using CalcService.Api.Calculations;
 using CalcService.Api.Contract;
 using CalcService.Api.Hosting;
+using CalcService.Api.OpenApi;
 using CalcService.Engine.Verifications;
 
 namespace CalcService.Api.Capabilities.Verifications;
@@ -24,7 +25,7 @@ public static class VerificationsRoom
         "Compute an archived answer again",
         "Whether an archived answer is what its request gives, by the rules and the engine that it names: decision, numbers, findings, "
         + "assumptions and ids. Words that differ and members that are not known are a caution.",
-        RecordVerificationExamples.All,
+        RequestExamples.Of(Operation),
         new(
             (request, answer) => RecordVerificationSheet.Write((RecordVerificationRequest)request, (Answer<RecordVerificationResult>)answer),
             (_, answer) => RecordVerificationSheet.Picture((Answer<RecordVerificationResult>)answer)));

@@ -1,6 +1,6 @@
 using System.Text.Json.Nodes;
 using System.Xml.Linq;
-using CalcService.Api.Capabilities.Curing;
+using CalcService.Api.OpenApi;
 using CalcService.Api.Tests.Fixtures;
 
 namespace CalcService.Api.Tests.Capabilities.Curing;
@@ -9,7 +9,7 @@ public sealed class CureScheduleTests(Service service)
 {
     private const string Path = "/v1/cure-schedules";
 
-    public static TheoryData<string> Names => [.. CureScheduleExamples.All.Select(example => example.Name)];
+    public static TheoryData<string> Names => [.. RequestExamples.Of("cure-schedules").Select(example => example.Name)];
 
     [Fact]
     public async Task Cure_at_65_degF_gels_in_15_minutes_and_is_full_60_minutes_later()
@@ -138,7 +138,7 @@ public sealed class CureScheduleTests(Service service)
         Assert.Equal(42, drawing.Descendants(svg + "rect").Count(box => box.Element(svg + "title") is { } title && title.Value.Contains(": ", StringComparison.Ordinal)));
     }
 
-    private static JsonObject Example(string name) => JsonNode.Parse(CureScheduleExamples.All.Single(example => example.Name == name).Body)!.AsObject();
+    private static JsonObject Example(string name) => JsonNode.Parse(RequestExamples.Of("cure-schedules", name).Body)!.AsObject();
 
     private static DateTimeOffset At(JsonNode node, string pointer) => DateTimeOffset.Parse((string)node.At(pointer)!, System.Globalization.CultureInfo.InvariantCulture);
 }

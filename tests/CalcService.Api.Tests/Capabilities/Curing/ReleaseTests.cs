@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
-using CalcService.Api.Capabilities.Curing;
+using CalcService.Api.OpenApi;
 using CalcService.Api.Tests.Fixtures;
 
 namespace CalcService.Api.Tests.Capabilities.Curing;
@@ -67,7 +67,7 @@ public sealed class ReleaseTests(Service service)
         Assert.Equal(["/conditions/steelSeries/0/at", "/conditions/steelSeries/1/at"], await Refused("14:00", "13:30"));
     }
 
-    private static JsonObject At(string model, double air, double steel, double compound) => JsonNode.Parse(CureScheduleExamples.All.Single(example => example.Name == "table").Body)!.AsObject()
+    private static JsonObject At(string model, double air, double steel, double compound) => JsonNode.Parse(RequestExamples.Of("cure-schedules", "table").Body)!.AsObject()
         .With("/thermalModel", model)
         .With("/mixedAt", "2026-03-12T13:00:00+01:00")
         .With("/doses", 0)

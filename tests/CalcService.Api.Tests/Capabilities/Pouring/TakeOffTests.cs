@@ -1,5 +1,5 @@
 using System.Text.Json.Nodes;
-using CalcService.Api.Capabilities.Pouring;
+using CalcService.Api.OpenApi;
 using CalcService.Api.Reading;
 using CalcService.Api.Tests.Fixtures;
 using CalcService.Engine.Pouring.TakeOff;
@@ -67,7 +67,7 @@ public sealed class TakeOffTests(Service service)
     {
         var contract = await ServedContract.ReadAsync(service);
         var schema = contract.Calculations.Single(route => route.Path == Plans.Path).SchemaName;
-        foreach (var example in PourPlanExamples.All)
+        foreach (var example in RequestExamples.Of("pour-plans"))
         {
             var missing = (await TakeOffAsync(Plans.Example(example.Name)))["missing"]!.AsArray().Select(pointer => (string)pointer!).ToArray();
             Assert.Equal(example.Name == "quote", missing.Length == 0);

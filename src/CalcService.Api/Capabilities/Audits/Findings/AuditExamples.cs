@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using CalcService.Api.OpenApi;
 using CalcService.Api.Pages;
 using CalcService.Engine.Findings;
 using static CalcService.Api.Pages.NodeEdits;
@@ -28,7 +29,7 @@ internal static class AuditExamples
 
     /// <summary>The whole record of the documentation with a compound that isn't the demonstration.</summary>
     public static OperationExamples Operation { get; } = new("/v1/record-audits",
-        RecordAuditExamples.All.Single(example => example.Name == "accepted").Json
+        RequestExamples.Of("record-audits", "accepted").Json
             .With("/compound", new JsonObject { ["sheet"] = JsonNode.Parse(Sheet) }).With(Hardness + "/method", "indenter").With("/proof/seating", Quantity(1.3, "mm")),
         [.. Held, .. Work, .. Load]);
 

@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using CalcService.Api.OpenApi;
 using CalcService.Api.Pages;
 using static CalcService.Api.Pages.NodeEdits;
 
@@ -11,7 +12,7 @@ internal static class ReuseExamples
 
     /// <summary>The sound socket of the documentation with all that a note would ask for. The source has no quote in it: the pages go into a shell.</summary>
     public static OperationExamples Operation { get; } = new("/v1/reuse-assessments",
-        ReuseAssessmentExamples.All.Single(example => example.Name == "reuse").Json
+        RequestExamples.Of("reuse-assessments", "reuse").Json
             .With("/limits/source", "operator rule 7").With("/limits/pinWear", Quantity(2, "%"))
                 .With("/limits/earThicknessLoss", Quantity(5, "%")),
         [.. SocketExamples.All, .. WearExamples.All]);

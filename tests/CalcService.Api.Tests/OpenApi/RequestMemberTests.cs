@@ -1,0 +1,40 @@
+using System.Reflection;
+using CalcService.Api.Contract;
+using CalcService.Api.Reading;
+using CalcService.Api.Tests.Fixtures;
+using FluentValidation;
+
+namespace CalcService.Api.Tests.OpenApi;
+
+/// <summary>What somebody sends is read by something, or the contract says that it only comes back with the record.</summary>
+public sealed class RequestMemberTests(Service service)
+{
+    [Fact]
+    public void Member_of_a_request_is_read_by_the_work_or_is_said_to_be_kept_only()
+    {
+        var read = Calls.In(typeof(ShapeTable).Assembly)
+            .Where(call => call.Caller.DeclaringType != call.Called.DeclaringType && !IsCheck(call.Caller.DeclaringType!))
+            .Select(call => call.Called.Name + " " + call.Called.DeclaringType!.FullName)
+            .ToHashSet(StringComparer.Ordinal);
+        var members = RequestTypes.Of(service).SelectMany(shape => shape.Members).Where(member => !IsShared(member.Property)).ToArray();
+
+        var unread = members.Where(member => !read.Contains(member.Property.GetMethod!.Name + " " + member.Property.DeclaringType!.FullName)).ToArray();
+
+        var (kept, found) = (Names(members.Where(member => member.IsKept)), Names(unread));
+        Assert.True(kept.SequenceEqual(found), $"Kept: {string.Join(", ", kept)}. Not read: {string.Join(", ", found)}.");
+        Assert.True(members.Length > 200);
+    }
+
+    private static string[] Names(IEnumerable<MemberShape> members) =>
+        [.. members.Select(member => $"{member.Property.DeclaringType!.Name}.{member.Property.Name}").Order(StringComparer.Ordinal)];
+
+    /// <summary>To be held against others is not yet to be read.</summary>
+    private static bool IsCheck(Type type) =>
+        (type.DeclaringType is { } outer && IsCheck(outer)) || type.IsAssignableTo(typeof(IValidator))
+        || type.GetMethods(BindingFlags.Public | BindingFlags.Static).Any(method =>
+            method.GetParameters().Any(parameter => parameter.ParameterType.IsAssignableTo(typeof(IValidationContext))));
+
+    /// <summary>What every request has is read through its interface.</summary>
+    private static bool IsShared(PropertyInfo property) =>
+        property.DeclaringType!.IsAssignableTo(typeof(ICalculationRequest)) && typeof(ICalculationRequest).GetProperty(property.Name) is not null;
+}
