@@ -22,6 +22,7 @@ public sealed record CompoundSheet
     public required string Name { get; init; }
 
     /// <summary>Edition of the maker's sheet, kept with the record.</summary>
+    [Kept]
     public string? Edition { get; init; }
 
     /// <summary>Day on which the maker issued the sheet.</summary>
@@ -162,6 +163,7 @@ public sealed record CompoundGelTime
 public sealed record CompoundGelCup
 {
     /// <summary>Compound in the cup. For the record: a cup that warms itself is taken as one that keeps all its heat, however large it is.</summary>
+    [Kept]
     [Kind(QuantityKind.Volume, .1, 200000, "mL")]
     public Quantity? Volume { get; init; }
 
@@ -200,6 +202,7 @@ public sealed record CompoundFullStrength
     public Fact? Isothermal { get; init; }
 
     /// <summary>Where it is stated that the sample was held at its temperature.</summary>
+    [Kept]
     public string? IsothermalSource { get; init; }
 }
 

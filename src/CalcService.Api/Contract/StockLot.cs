@@ -25,12 +25,15 @@ public sealed record StockLot
     public DateOnly? MadeOn { get; init; }
 
     /// <summary>Lot number of the resin in the kits, kept with the record.</summary>
+    [Kept]
     public string? ResinLot { get; init; }
 
     /// <summary>Lot number of the hardener in the kits, kept with the record.</summary>
+    [Kept]
     public string? HardenerLot { get; init; }
 
     /// <summary>Lot number of the doses, kept with the record.</summary>
+    [Kept]
     public string? DoseLot { get; init; }
 
     /// <summary>Last good day of the resin.</summary>

@@ -75,6 +75,11 @@ public sealed class ShapeSchemas(IServiceProvider services) : ISchemaGenerator
             description = $"{description} Allowed: {range}.";
         }
 
+        if (member.IsKept)
+        {
+            description = $"{description} Kept only: it is part of the record, and no number goes by it.";
+        }
+
         if (member.Since is { } since)
         {
             description = $"{description} Since contract {since}.";

@@ -89,6 +89,7 @@ public sealed record RecordedSocket
     public string? Certificate { get; init; }
 
     /// <summary>Heat number of its steel, kept with the record.</summary>
+    [Kept]
     public string? HeatNumber { get; init; }
 
     /// <summary>The conical basket.</summary>

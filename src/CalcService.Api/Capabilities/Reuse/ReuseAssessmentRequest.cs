@@ -22,6 +22,7 @@ public sealed record ReuseAssessmentRequest : ICalculationRequest
     public required DateOnly AssessedOn { get; init; }
 
     /// <summary>Rule set: general, also if absent. The limits of wear come with the request.</summary>
+    [Kept]
     public string? RuleSet { get; init; }
 
     /// <summary>The socket.</summary>
