@@ -48,7 +48,8 @@ public sealed class FindingPages(IReadOnlyList<FindingDefinition> findings, IEnu
                 using var lane = await conditions.Lanes.EnterAsync(time.Token);
                 page = _written[code] = code.Length == 0
                     ? MarkdownPage.Of("Findings", FindingIndex.Write(findings), root: "../")
-                    : MarkdownPage.Of(code, FindingPage.Write(_findings[code], (path, request) => Answer(path, request, time.Token)), root: "../../");
+                    : MarkdownPage.Of(
+                        code, FindingPage.Write(_findings[code], (path, request) => Answer(path, request, time.Token)), root: "../../");
             }
 
             return page;

@@ -14,6 +14,9 @@ internal static class MarkdownPage
     /// <param name="title">The title, as text.</param>
     /// <param name="markdown">The content.</param>
     /// <param name="root">The way from the page to the root of the service.</param>
-    public static Representation Of(string title, string markdown, string root) =>
-        new(Encoding.UTF8.GetBytes(HtmlPage.Of(title, PageAddress.Linked(Markdown.ToHtml(markdown, Pipeline), root))), HtmlPage.ContentType);
+    public static Representation Of(string title, string markdown, string root)
+    {
+        var body = PageAddress.Linked(Markdown.ToHtml(markdown, Pipeline), root);
+        return new(Encoding.UTF8.GetBytes(HtmlPage.Of(title, body)), HtmlPage.ContentType);
+    }
 }

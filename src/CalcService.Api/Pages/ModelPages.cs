@@ -7,7 +7,7 @@ using CalcService.Api.Problems;
 
 namespace CalcService.Api.Pages;
 
-/// <summary>The pages of the repository's docs/ and that of problems, below /docs: each is written when it is first asked for, and kept.</summary>
+/// <summary>The pages of the repository's docs/ and that of problems, each written when it is first asked for, and kept.</summary>
 public sealed partial class ModelPages
 {
     private const string Index = "pages", Problems = "problems";

@@ -9,6 +9,7 @@ internal static class PageOpening
         var page = await service.GetAsync(address.AbsolutePath);
 
         Assert.True(page.Status == 200, $"{address}: {page.Status}");
-        Assert.True(address.Fragment.Length == 0 || page.Text.Contains($"id=\"{address.Fragment[1..]}\"", StringComparison.Ordinal), address.ToString());
+        var place = $"id=\"{address.Fragment.TrimStart('#')}\"";
+        Assert.True(address.Fragment.Length == 0 || page.Text.Contains(place, StringComparison.Ordinal), address.ToString());
     }
 }

@@ -11,7 +11,7 @@ public sealed partial class ModelPageTests(Service service)
     private const string Index = "pages";
 
     private static readonly Dictionary<string, string> Files = Directory.GetFiles(Repository.PathOf("docs"), "*.md")
-        .ToDictionary(path => Path.GetFileNameWithoutExtension(path), path => File.ReadAllText(path).ReplaceLineEndings("\n"), StringComparer.Ordinal);
+        .ToDictionary(path => Path.GetFileNameWithoutExtension(path), path => File.ReadAllText(path).ReplaceLineEndings("\n"));
 
     [Fact]
     public async Task Page_is_the_file_of_its_name()

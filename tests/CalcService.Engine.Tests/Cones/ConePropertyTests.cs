@@ -53,7 +53,8 @@ public sealed class ConePropertyTests
             var sum = 0.0;
             for (var i = 0; i <= Steps; i++)
             {
-                sum += (i is 0 or Steps ? 1 : i % 2 == 1 ? 4 : 2) * 2 * Math.PI * cone.RadiusAtM(i * h) * state.Stations[i].PressurePa * (t + cone.Friction) * h / 3;
+                var weight = i is 0 or Steps ? 1 : i % 2 == 1 ? 4 : 2;
+                sum += weight * 2 * Math.PI * cone.RadiusAtM(i * h) * state.Stations[i].PressurePa * (t + cone.Friction) * h / 3;
             }
 
             Printed.Matches(load, sum, 1e-9);
