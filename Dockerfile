@@ -4,6 +4,7 @@ COPY global.json Directory.Build.props Directory.Packages.props .editorconfig ./
 COPY src/CalcService.Engine/CalcService.Engine.csproj src/CalcService.Engine/packages.lock.json src/CalcService.Engine/
 COPY src/CalcService.Api/CalcService.Api.csproj src/CalcService.Api/packages.lock.json src/CalcService.Api/
 RUN dotnet restore src/CalcService.Api/CalcService.Api.csproj --locked-mode
+COPY docs docs
 COPY http-examples http-examples
 COPY src src
 RUN dotnet publish src/CalcService.Api/CalcService.Api.csproj --configuration Release --runtime linux-x64 --no-self-contained --no-restore --output /published

@@ -79,6 +79,7 @@ public static class ServiceHost
         builder.Services.AddAudits();
         builder.Services.AddVerifications();
         builder.Services.AddFindingPages(Findings);
+        builder.Services.AddSingleton<ModelPages>();
         builder.Services.AddOpenApiDocument();
 
         var app = builder.Build();
@@ -105,8 +106,8 @@ public static class ServiceHost
         app.MapVerifications();
         app.MapCatalogues(Findings);
         app.MapHealth();
-        app.MapProblemPage();
         app.MapFindingPages();
+        app.MapModelPages();
         app.MapOpenApiDocument();
         return app;
     }

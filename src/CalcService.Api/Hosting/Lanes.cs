@@ -19,7 +19,7 @@ public sealed class Lanes : IDisposable
 }
 
 /// <summary>A lane that is taken until it is disposed, once.</summary>
-public readonly record struct Lane(SemaphoreSlim free) : IDisposable
+public readonly record struct Lane(SemaphoreSlim Free) : IDisposable
 {
-    public void Dispose() => free.Release();
+    public void Dispose() => Free.Release();
 }

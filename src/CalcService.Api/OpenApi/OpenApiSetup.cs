@@ -1,6 +1,7 @@
 using CalcService.Api.Calculations;
 using CalcService.Api.Contract;
 using CalcService.Api.Hosting;
+using CalcService.Api.Pages;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.SwaggerGen;
 
@@ -58,5 +59,19 @@ public sealed class DocumentDetails : IDocumentFilter
             new() { Name = "Catalogues", Description = "What the service knows." },
             new() { Name = "Operation", Description = "Whether it runs." },
         };
+        swaggerDoc.ExternalDocs = Page("pages", "Every page: models with equations, ranges, sources and worked examples.");
+        foreach (var (path, item) in swaggerDoc.Paths)
+        {
+            // A capability has the same word in its addresses and for its page: /v1/pour-plans/batch.
+            var name = path.Split('/')[2];
+            foreach (var operation in ModelPages.Has(name) ? item.Operations!.Values.AsEnumerable() : [])
+            {
+                operation.ExternalDocs = Page(name, "Model, equations, ranges, sources.");
+            }
+        }
     }
+
+    /// <summary>Relative to the document's own address, so that it holds behind a gateway's prefix.</summary>
+    private static OpenApiExternalDocs Page(string name, string description) =>
+        new() { Url = new Uri("../docs/" + name, UriKind.Relative), Description = description };
 }

@@ -21,7 +21,7 @@ public static class RequestExamples
     /// <param name="operation">Name of the calculation, as in its path.</param>
     public static IReadOnlyList<RequestExample> Of(string operation)
     {
-        using var stream = typeof(RequestExamples).Assembly.GetManifestResourceStream($"http-examples.{operation}.http")!;
+        using var stream = typeof(RequestExamples).Assembly.GetManifestResourceStream($"http-examples/{operation}.http")!;
         using var reader = new StreamReader(stream);
         return [.. reader.ReadToEnd().ReplaceLineEndings("\n").Split(Title).Skip(1).Select(Read).OfType<RequestExample>()];
     }

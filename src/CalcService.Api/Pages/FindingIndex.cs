@@ -8,7 +8,8 @@ internal static class FindingIndex
     public static string Write(IReadOnlyList<FindingDefinition> findings) => string.Join("\n\n",
     [
         "# Findings",
-        "Every finding that an answer can have, the same as at [/v1/rules](../v1/rules). A code never changes its meaning.",
+        "Every finding that an answer can have, the same as at [/v1/rules](../v1/rules). A code never changes its meaning. "
+            + "The models behind them: /docs/pages.",
         "The worst finding makes the decision: stop → `doNotProceed`, unknown (a fact that a safety rule needs is missing) → `undetermined`, "
             + "caution → `proceedWithCare`, note or none → `proceed`.",
         "Each page has an example that runs against a service on your machine: copy the request into `request.json` and send it to the path that stands above it, such as",

@@ -80,7 +80,8 @@ internal static class FindingPage
         "| limit | value | source |\n|---|---|---|\n" + string.Join("\n", limits.Select(limit =>
             $"| {limit.Text} | {(limit.Value is { } value ? AnswerText.Of(value, UnitSystem.Metric, Rounding.AnswerDigits) : "")} | {SourceOf(limit.Source)} |"));
 
-    private static string SourceOf(Source source)
+    /// <summary>Where something comes from, in words.</summary>
+    public static string SourceOf(Source source)
     {
         var (place, basis) = (source.Document + (source.Clause.Length > 0 ? ", " + source.Clause : ""), Words(source.Basis));
         return place.Contains(basis, StringComparison.Ordinal) ? place : $"{place} ({basis})";

@@ -8,7 +8,7 @@ namespace CalcService.Api.Pages;
 /// <summary>The pages of findings below /docs, with ETags.</summary>
 public static class FindingPageEndpoints
 {
-    private const string Last = "findings", Address = "/docs/" + Last;
+    private const string Address = "/docs/findings";
 
     public static void AddFindingPages(this IServiceCollection services, IReadOnlyList<FindingDefinition> findings) =>
         services.AddSingleton(provider => new FindingPages(
@@ -28,10 +28,9 @@ public static class FindingPageEndpoints
         {
             await ProblemWriter.WriteAsync(http, ProblemKinds.NotFound.With("No finding has this code; /docs/findings lists them."));
         }
-        else if (http.Request.Path.Value!.EndsWith('/'))
+        else if (http.LeadsToPage())
         {
-            // The links of a page are relative to its address without the slash.
-            http.Response.Redirect("../" + (code.Length == 0 ? Last : code), permanent: true);
+            return;
         }
         else if (!readiness.ComputesRight)
         {

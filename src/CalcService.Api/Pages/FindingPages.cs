@@ -47,8 +47,9 @@ public sealed class FindingPages(IReadOnlyList<FindingDefinition> findings, IEnu
                 time.CancelAfter(conditions.Settings.Time(ServiceSettings.CalculationSeconds));
                 using var lane = await conditions.Lanes.EnterAsync(time.Token);
                 page = _written[code] = code.Length == 0
-                    ? MarkdownPage.Of("Findings", FindingIndex.Write(findings))
-                    : MarkdownPage.Of(code, FindingPage.Write(_findings[code], (path, request) => Answer(path, request, time.Token)));
+                    ? MarkdownPage.Of("Findings", FindingIndex.Write(findings), root: "../")
+                    : MarkdownPage.Of(
+                        code, FindingPage.Write(_findings[code], (path, request) => Answer(path, request, time.Token)), root: "../../");
             }
 
             return page;

@@ -11,6 +11,12 @@ internal static class MarkdownPage
     private static readonly MarkdownPipeline Pipeline =
         new MarkdownPipelineBuilder().UsePipeTables().UseAutoIdentifiers(AutoIdentifierOptions.GitHub).DisableHtml().Build();
 
-    public static Representation Of(string title, string markdown) =>
-        new(Encoding.UTF8.GetBytes(HtmlPage.Of(title, Markdown.ToHtml(markdown, Pipeline))), HtmlPage.ContentType);
+    /// <param name="title">The title, as text.</param>
+    /// <param name="markdown">The content.</param>
+    /// <param name="root">The way from the page to the root of the service.</param>
+    public static Representation Of(string title, string markdown, string root)
+    {
+        var body = PageAddress.Linked(Markdown.ToHtml(markdown, Pipeline), root);
+        return new(Encoding.UTF8.GetBytes(HtmlPage.Of(title, body)), HtmlPage.ContentType);
+    }
 }

@@ -18,7 +18,8 @@ internal static class CheckTable
         checks.Select(check => new[]
         {
             Name(check.Id), Word(check.Outcome), check.Measured is null ? "-" : SheetText.Or(check.Measured, Digits),
-            check.Limit is null ? "-" : SheetText.Or(check.Limit, Digits), check.Source.Document, check.Missing.Count == 0 ? "-" : string.Join(" ", check.Missing),
+            check.Limit is null ? "-" : SheetText.Or(check.Limit, Digits), SheetText.From(check.Source),
+            check.Missing.Count == 0 ? "-" : string.Join(" ", check.Missing),
         }),
         "long");
 

@@ -75,10 +75,10 @@ public static class ConePicture
         }
 
         svg.Area([(Middle - rope, bottom), (Middle + rope, bottom), (Middle + rope, bottom + 26), (Middle - rope, bottom + 26)], "#5d666e", stroke: SvgText.Ink);
-        const int wires = 9;
-        for (var w = 0; w < wires; w++)
+        const int Wires = 9;
+        for (var w = 0; w < Wires; w++)
         {
-            var place = (2.0 * w / (wires - 1)) - 1;
+            var place = (2.0 * w / (Wires - 1)) - 1;
             svg.Line(Middle + (place * rope * .92), bottom, Middle + (place * mouth * .92), Top + 4, "#5d666e", 1.4);
         }
 

@@ -1,5 +1,6 @@
 using System.Net;
 using System.Text;
+using CalcService.Api.Pages;
 
 namespace CalcService.Api.Sheets;
 
@@ -53,5 +54,6 @@ public sealed class SheetHtml
         return this;
     }
 
-    public override string ToString() => _text.ToString();
+    /// <summary>The page; addresses of the documentation are links from where sheets are, /v1/…/sheet.</summary>
+    public override string ToString() => PageAddress.Linked(_text.ToString(), "../../");
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using CalcService.Api.Answers;
+using CalcService.Api.Contract;
 using CalcService.Api.Units;
 
 namespace CalcService.Api.Sheets;
@@ -18,6 +19,9 @@ internal static class SheetText
 
     /// <summary>A limit that is a most one, rounded down.</summary>
     public static string Most(Quantity? quantity, int digits = Digits) => quantity is null ? NotKnown : AnswerText.AtMost(quantity, digits);
+
+    /// <summary>Where a number or a rule comes from.</summary>
+    public static string From(AnswerSource source) => source.Clause.Length == 0 ? source.Document : $"{source.Document}, {source.Clause}";
 
     public static string Text(long number) => number.ToString(CultureInfo.InvariantCulture);
 

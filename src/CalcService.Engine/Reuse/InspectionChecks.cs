@@ -116,10 +116,10 @@ internal static class InspectionChecks
 
     private static void CheckAge(ReuseScope scope, DateOnly? inspectedOn)
     {
-        const string id = "crack-search-age";
+        const string Id = "crack-search-age";
         var most = scope.Rules.InspectionAge.Value!.Value;
         Gap[] gaps = inspectedOn is null ? [new(ReuseFindings.CrackSearchMissing, ReusePointers.InspectedOn, "nobody says when it was")] : [];
-        if (scope.IsOpen(id, ReuseFindings.InspectionOld, gaps, limit: most))
+        if (scope.IsOpen(Id, ReuseFindings.InspectionOld, gaps, limit: most))
         {
             return;
         }
@@ -131,6 +131,6 @@ internal static class InspectionChecks
             scope.Find(ReuseFindings.InspectionOld, ReusePointers.InspectedOn, age, most);
         }
 
-        scope.Weigh(id, isOld ? ReuseFindings.InspectionOld : null, ReuseFindings.InspectionOld, age, most);
+        scope.Weigh(Id, isOld ? ReuseFindings.InspectionOld : null, ReuseFindings.InspectionOld, age, most);
     }
 }

@@ -17,7 +17,7 @@ public sealed class DocumentedRoutes(Service service) : IAsyncLifetime
         Batches = contract.BatchRoutes;
         // The documents themselves are not among what they describe.
         Reads = [.. contract.Reads.Select(path => path.Replace("{code}", "lot-expired", StringComparison.Ordinal)), "/openapi/v1.json",
-            "/docs/problems", "/docs/findings", "/docs/findings/lot-expired"];
+            "/docs/problems", "/docs/findings", "/docs/findings/lot-expired", "/docs/pages", "/docs/release"];
         Assert.NotEmpty(Calculations);
         Assert.NotEmpty(Batches);
     }

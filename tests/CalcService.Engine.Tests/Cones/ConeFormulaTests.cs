@@ -11,7 +11,7 @@ public sealed class ConeFormulaTests
     [Verifies("cone-radial-stiffness", Check.Analytic, "plane plug: u/r = −(1 − ν)p/E; Lamé tube: u/r from the hoop strain (σ_θ + ν·p)/E at the bore")]
     public void Radial_stiffness_closes_the_gap_between_plug_and_tube()
     {
-        const double p = 50e6, plug = 9e9, nu = .25, steel = 205e9, nuSteel = .29;
+        double p = 50e6, plug = 9e9, nu = .25, steel = 205e9, nuSteel = .29;
         // Lamé, bore 20 and outside 32 mm: σ_θ = p·(b² + a²)/(b² − a²).
         var hoop = p * ((32 * 32) + (20 * 20)) / ((32.0 * 32) - (20 * 20));
         var squeeze = ((1 - nu) * p / plug) + ((hoop + (nuSteel * p)) / steel);
@@ -41,7 +41,7 @@ public sealed class ConeFormulaTests
     public void Pressure_at_the_edge_follows_from_the_seating_of_an_independent_solution(
         double seatMm, double loadN, double wires, double radial, double shrinkage, double expectedMpa)
     {
-        const double area = Math.PI * .0115 * .0115;
+        double area = Math.PI * .0115 * .0115;
         var stiffness = ConeFormulas.RadialStiffnessPa(radial, .25, 1.6, 205e9, .29, Trace.None);
         var axial = ConeFormulas.AxialStiffnessN(200e9, wires, 6e9, area, Trace.None);
         var pressure = ConeFormulas.PressurePa(stiffness, seatMm * 1e-3, .11, .0115, shrinkage, .25, loadN, axial, .29, 205e9 * area * 1.56, Trace.None);

@@ -47,13 +47,14 @@ public sealed class ConePropertyTests
             var whole = cone.At(load);
             // The cone up to its edge by itself, so that stations lie on both ends of the contact.
             var share = whole.ContactToM / cone.Basket.LengthM;
-            const int n = 600;
-            var state = share < 1 ? Cut(cone, whole.ContactToM).At(load, n) : cone.At(load, n);
-            var (t, h) = (cone.Basket.Taper, whole.ContactToM / n);
+            const int Steps = 600;
+            var state = share < 1 ? Cut(cone, whole.ContactToM).At(load, Steps) : cone.At(load, Steps);
+            var (t, h) = (cone.Basket.Taper, whole.ContactToM / Steps);
             var sum = 0.0;
-            for (var i = 0; i <= n; i++)
+            for (var i = 0; i <= Steps; i++)
             {
-                sum += (i is 0 or n ? 1 : i % 2 == 1 ? 4 : 2) * 2 * Math.PI * cone.RadiusAtM(i * h) * state.Stations[i].PressurePa * (t + cone.Friction) * h / 3;
+                var weight = i is 0 or Steps ? 1 : i % 2 == 1 ? 4 : 2;
+                sum += weight * 2 * Math.PI * cone.RadiusAtM(i * h) * state.Stations[i].PressurePa * (t + cone.Friction) * h / 3;
             }
 
             Printed.Matches(load, sum, 1e-9);

@@ -89,7 +89,12 @@ public static class RoomFindings
     {
         Assert.Matches("^[a-z]+(-[a-z]+)*$", definition.Code);
         Assert.NotEmpty(definition.Severities);
-        Assert.All([definition.Meaning, definition.Message, definition.Action, definition.Source.Document], text => Assert.False(string.IsNullOrWhiteSpace(text)));
+        Assert.All([definition.Meaning, definition.Message, definition.Action, definition.Source.Document], text =>
+        {
+            Assert.False(string.IsNullOrWhiteSpace(text));
+            // The scaffold's texts are to be filled in.
+            Assert.DoesNotContain("TODO", text, StringComparison.Ordinal);
+        });
     });
 
     /// <summary>A rule from memory or practice alone never stops, by its definition or by the source of a finding.</summary>

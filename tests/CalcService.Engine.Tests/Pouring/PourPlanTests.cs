@@ -82,7 +82,7 @@ public sealed class PourPlanTests
         double Open(double d) => Evaporation.RateKgPerS(104.15, 1, pressure, .508, Math.PI / 4 * d * d, 22 + Zero, d, Trace.None);
         var source = (2 * Open(.045)) + Open(Math.Cbrt(4 * 300e-6 / Math.PI));
         // 6 air changes an hour in 5000 m³, of which one in ten counts near the work.
-        const double changes = .6 / 3600;
+        double changes = .6 / 3600;
         var gel = GelS(20);
         var peak = Reference.RungeKutta(c => (source / 5000) - (changes * c), 0, gel, 2000) * 1e6 / 104.15 * 24.465e-6;
 

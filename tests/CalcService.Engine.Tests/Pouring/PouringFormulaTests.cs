@@ -62,7 +62,7 @@ public sealed class PouringFormulaTests
     /// <summary>A plan whose stock is one kit size that holds just enough, so that the number of kits is known.</summary>
     private static double UseTime(int kits, int mixers, double mixS, int baskets, double pourS)
     {
-        const double small = 100e-6;
+        double small = 100e-6;
         var input = GoodPour.Input with
         {
             Ends = [GoodPour.Cylinder("A", baskets, small * kits / baskets * (1 - 1e-2))],

@@ -31,7 +31,7 @@ public sealed class RoomAirTests
     [Verifies("room-concentration", Check.IndependentCode, "fourth-order Runge–Kutta on V·dC/dt = G − n·V·C")]
     public void Room_fills_as_its_balance_integrates(double changes)
     {
-        const double source = 2e-6, volume = 180, seconds = 1440;
+        double source = 2e-6, volume = 180, seconds = 1440;
         var rate = changes / seconds;
         var exact = Reference.RungeKutta(c => (source / volume) - (rate * c), 0, seconds, 20_000);
         Printed.Matches(exact, new RoomAir(source, 0, volume, rate).ConcentrationKgPerM3(seconds, Trace.None), 1e-9);
@@ -49,7 +49,7 @@ public sealed class RoomAirTests
     [Verifies("room-mean", Check.IndependentCode, "Simpson rule over the concentration integrated by Runge–Kutta")]
     public void Mean_is_the_area_under_the_balance(double changesPerHour, double sourceS, double overS)
     {
-        const double source = 2e-6, volume = 180;
+        double source = 2e-6, volume = 180;
         var rate = changesPerHour / Hour;
         var running = Math.Min(sourceS, overS);
         double Rising(double t) => Reference.RungeKutta(c => (source / volume) - (rate * c), 0, t, 400);
@@ -73,7 +73,7 @@ public sealed class RoomAirTests
     [Verifies("air-fraction", Check.Analytic, "ideal gas: R·T/P at 25 °C and 101.325 kPa")]
     public void Molar_volume_is_that_of_the_ideal_gas()
     {
-        const double litresPerMole = 8.31446261815324 * 298.15 / 101.325;
+        double litresPerMole = 8.31446261815324 * 298.15 / 101.325;
         Printed.Matches(litresPerMole, RoomAir.AirFraction(1, 1, Trace.None), 3e-5);
     }
 
@@ -101,7 +101,7 @@ public sealed class RoomAirTests
     [Verifies("room-peak-time", Check.Analytic, "at the peak what comes in is what goes out")]
     public void Fading_source_fills_the_room_as_its_balance_integrates(double decayPerMinute, double changesPerMinute)
     {
-        const double source = 2e-6, volume = 60, ends = 3600;
+        double source = 2e-6, volume = 60, ends = 3600;
         var (k, n) = (decayPerMinute / 60, changesPerMinute / 60);
         var room = new RoomAir(source, k, volume, n);
         double At(double t) => Reference.RungeKutta((c, s) => (source / volume * Math.Exp(-k * s)) - (n * c), 0, 0, t, 2000);

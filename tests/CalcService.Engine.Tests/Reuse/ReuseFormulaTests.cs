@@ -42,8 +42,8 @@ public sealed class ReuseFormulaTests
     [Verifies("pin-bending", Check.IndependentCode, "moment in the middle of the pin by summing the load of thin slices; section modulus π·d³/32")]
     public void Pin_bends_as_a_beam_under_load_spread_over_gap_and_ears()
     {
-        const double gap = .050, ear = .020, pin = .040;
-        const int slices = 100000;
+        double gap = .050, ear = .020, pin = .040;
+        int slices = 100000;
         // Moment about the middle of the half pin: the ear's slices push one way, the slices of the gap the other.
         double moment = 0;
         for (var i = 0; i < slices; i++)

@@ -35,7 +35,7 @@ public sealed class BroomTests
     [Verifies("steel-volume", Check.IndependentCode, "wire by wire: a triangular lattice of wires, each with its own slope")]
     public void Steel_is_the_sum_of_its_wires()
     {
-        const double mouth = .045, lip = .023, length = .100;
+        double mouth = .045, lip = .023, length = .100;
         // Wires spread from a common apex, so that the wire at the share u of the radius has the slope t·u.
         var taper = (mouth - lip) / (2 * length);
         var slopes = Lattice(spacing: 1.0 / 150).Select(point => Math.Sqrt(1 + (taper * taper * point.SquaredRadius))).ToArray();
@@ -63,7 +63,7 @@ public sealed class BroomTests
     [Verifies("steel-volume-by-mass", Check.Analytic, "a solid bar: its mass over its density is its volume")]
     public void Steel_by_mass_of_a_solid_bar_is_the_bar()
     {
-        const double section = 1e-4;
+        double section = 1e-4;
         Printed.Matches(section * .5, Broom.SteelVolumeByMassM3(section * 7850, .5, Trace.None));
     }
 
@@ -74,7 +74,7 @@ public sealed class BroomTests
     [Verifies("wire-spacing", Check.IndependentCode, "lattice points counted in the circle")]
     public void Spacing_puts_as_many_lattice_points_into_the_circle_as_there_are_wires(double diameter)
     {
-        const int wires = 50_000;
+        int wires = 50_000;
         var spacing = Broom.WireSpacingM(diameter, wires, Trace.None);
         // A circle of this size cuts about one point in a thousand more or less than its area asks for.
         Assert.InRange(Lattice(spacing / (diameter / 2)).Count(), wires * .998, wires * 1.002);

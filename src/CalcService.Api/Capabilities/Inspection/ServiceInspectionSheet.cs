@@ -29,7 +29,7 @@ public static class ServiceInspectionSheet
                 result.Checks.Where(check => check.Outcome != CheckOutcome.NotApplicable).Select(check => new[]
                 {
                     check.Id, CheckTable.Word(check.Outcome), Or(check.Measured, "-"), Or(check.Limit, "-"),
-                    $"{check.Rule}; {check.Source.Document} {check.Source.Clause}", "", "",
+                    $"{check.Rule}; {SheetText.From(check.Source)}", "", "",
                 }), "long");
         },
         // A sound end on too little rope stays: what hangs on it doesn't.

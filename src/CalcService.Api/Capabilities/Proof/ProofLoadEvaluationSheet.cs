@@ -37,7 +37,7 @@ public static class ProofLoadEvaluationSheet
             page.Raw($"<div class=\"picture\">{Picture(answer)}</div>");
             page.Add("h2", "Checks").Table(["Check", "Came out", "Found", "Limit", "Source"], result.Checks.Select(check => new[]
             {
-                check.Id, CheckTable.Word(check.Outcome), Found(check, request), Limit(check, request), $"{check.Source.Document} {check.Source.Clause}",
+                check.Id, CheckTable.Word(check.Outcome), Found(check, request), Limit(check, request), SheetText.From(check.Source),
             }), "long");
         },
         stop: answer.Result.Phase == "before" ? "DO NOT LOAD" : "FAILED",
