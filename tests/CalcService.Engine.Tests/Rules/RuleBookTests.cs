@@ -43,6 +43,8 @@ public sealed class RuleBookTests
         // Decided here, no source: bounds far outside of what is made.
         { "least cone, degrees", 2, Si(Pouring.Fit.LeastCone) * 180 / Math.PI },
         { "shortest basket, rope diameters", 2, Si(Pouring.Fit.ShortestBasket) },
+        { "least lay, rope diameters", 3, Si(Pouring.Fit.LeastLay) },
+        { "most lay, rope diameters", 15, Si(Pouring.Fit.MostLay) },
         { "short basket, rope diameters", 4, Si(Pouring.Fit.ShortBasket) },
         { "widest small end, rope diameters", 3, Si(Pouring.Fit.WidestSmallEnd) },
         { "loose small end, rope diameters", 2, Si(Pouring.Fit.LooseSmallEnd) },
