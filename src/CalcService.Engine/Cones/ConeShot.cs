@@ -161,19 +161,22 @@ internal sealed class ConeShot
         var (one, two) = (stations[third].ForceN / _load, stations[2 * third].ForceN / _load);
         double Mean(double loadN, double toM, Trace trace) =>
             ConeFormulas.MeanPressurePa(loadN, _cone.Basket.Taper, _cone.Friction, _cone.RadiusAtM(0), _cone.RadiusAtM(toM), trace);
-        stations[0] = SmallEnd(stations[0].SeatM);
+        stations[0] = SmallEnd(stations[0]);
         return new(_load, edge.AtM, new(1 - one, one - two, two), Mean(_load - lipForce, LipM, Trace.None), Mean(_load, _cone.Basket.LengthM, _trace), stations);
     }
 
-    /// <summary>The small end, by the formulas that a match shows: there it carries the whole load.</summary>
-    private ConeStation SmallEnd(double seatM)
+    /// <summary>
+    /// Writes the laws at the small end, where the cone carries the whole load. Its pressure is the march's, which hangs on the seating beyond
+    /// touching: in s that hides in the last digits where the load is small. The trace has the same law with s.
+    /// </summary>
+    private ConeStation SmallEnd(ConeStation marched)
     {
         var (cone, radius, ratio) = (_cone, _cone.RadiusAtM(0), _cone.WallRatioAt(0));
         var area = Math.PI * radius * radius;
         var axial = ConeFormulas.AxialStiffnessN(cone.WireModulusPa, cone.WireAreaM2, cone.CompoundModulusPa, area, _trace);
         ConeFormulas.AxialShrinkage(cone.Shrinkage, cone.CompoundModulusPa, area, cone.WireAreaM2, axial, _trace);
-        var pressure = ConeFormulas.PressurePa(_stiffness, seatM, cone.Basket.Taper, radius, cone.Shrinkage, cone.PoissonRatio, _load, axial,
+        ConeFormulas.PressurePa(_stiffness, marched.SeatM, cone.Basket.Taper, radius, cone.Shrinkage, cone.PoissonRatio, _load, axial,
             cone.SocketPoissonRatio, cone.SocketModulusPa * area * ((ratio * ratio) - 1), _trace);
-        return new(0, seatM, _load, pressure, ConeFormulas.HoopStressPa(pressure, ratio, _trace));
+        return marched with { HoopPa = ConeFormulas.HoopStressPa(marched.PressurePa, ratio, _trace) };
     }
 }

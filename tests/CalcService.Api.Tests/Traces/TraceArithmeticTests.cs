@@ -96,7 +96,15 @@ public sealed class TraceArithmeticTests(Service service)
     [
         .. HttpExample.All.Where(example => example.Status == 200 && OperationExamples.All.Any(operation => operation.Path == example.Path))
             .Select(example => (example.Path, JsonNode.Parse(example.Body!)!)),
-        // The changes to the pour plan bring frost and a socket that is weighed, too.
+        // The changes to the pour plan bring frost.
         .. OperationExamples.All.SelectMany((operation, i) => operation.Requests.Take(i == 0 ? int.MaxValue : 1).Select(request => (operation.Path, (JsonNode)request))),
+        (OperationExamples.All[0].Path, WithWeighedSocket(OperationExamples.All[0].Good.DeepClone())),
     ];
+
+    /// <summary>What a socket weighs tells how warm the cone is once the heat has evened out.</summary>
+    private static JsonNode WithWeighedSocket(JsonNode plan)
+    {
+        plan["ends"]![0]!["socket"]!["mass"] = new JsonObject { ["value"] = 3, ["unit"] = "kg" };
+        return plan;
+    }
 }

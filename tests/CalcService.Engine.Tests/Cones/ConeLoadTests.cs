@@ -38,8 +38,9 @@ public sealed class ConeLoadTests
 
         Printed.Matches(pressure, fine[0].PressurePa, 1e-4);
         Printed.Matches(pressure * ((1.6 * 1.6) + 1) / ((1.6 * 1.6) - 1), fine[0].HoopPa, 1e-4);
-        // The trace leads to these very numbers.
-        Assert.Equal((fine[0].PressurePa, fine[0].HoopPa), (Value("cone-pressure"), Value("cone-hoop-stress")));
+        // The trace leads to these numbers.
+        Printed.Matches(fine[0].PressurePa, Value("cone-pressure"), 1e-9);
+        Assert.Equal(fine[0].HoopPa, Value("cone-hoop-stress"));
         Assert.Equal(loadN, fine[0].ForceN, loadN * 1e-9);
 
         double Value(string id) => trace.Steps.Single(step => step.Formula.Id == id).Value.Si;
