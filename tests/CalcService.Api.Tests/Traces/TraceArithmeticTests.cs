@@ -101,10 +101,11 @@ public sealed class TraceArithmeticTests(Service service)
         (OperationExamples.All[0].Path, WithWeighedSocket(OperationExamples.All[0].Good.DeepClone())),
     ];
 
-    /// <summary>What a socket weighs tells how warm the cone is once the heat has evened out.</summary>
+    /// <summary>What a socket weighs and a compound takes up tells how warm the cone is once the heat has evened out.</summary>
     private static JsonNode WithWeighedSocket(JsonNode plan)
     {
         plan["ends"]![0]!["socket"]!["mass"] = new JsonObject { ["value"] = 3, ["unit"] = "kg" };
+        plan["compound"]!["sheet"]!["cured"]!["specificHeat"] = new JsonObject { ["value"] = 1200, ["unit"] = "J/(kg.K)" };
         return plan;
     }
 }
