@@ -6,8 +6,6 @@ namespace CalcService.Engine.Audits;
 /// <content>Findings of gel, cure and release.</content>
 public static partial class AuditFindings
 {
-    private static IReadOnlyList<FindingDefinition> Cure => [MovedEarly, LoadedEarly, BeforeSeenGel, CureNotFollowed, AirAssumed];
-
     public static FindingDefinition MovedEarly { get; } = Stop("moved-before-gel", Actor.Inspector,
         "The end was moved before its cone had gelled, or before the hold after it that the sheet asks for: the wires are no longer where they were poured.",
         "The end was moved {measured} after mixing; until {limit} it had to rest.",

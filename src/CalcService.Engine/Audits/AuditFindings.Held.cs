@@ -7,8 +7,6 @@ namespace CalcService.Engine.Audits;
 /// <content>Findings of what the record holds, and of people.</content>
 public static partial class AuditFindings
 {
-    private static IReadOnlyList<FindingDefinition> Held => [FactMissing, TrailMissing, TimesContradict, TimeAfterAudit, LookFailed, QualificationExpired];
-
     public static FindingDefinition FactMissing { get; } = Define("record-fact-missing", Actor.Office, [Severity.Unknown, Severity.Caution],
         "The record doesn't hold facts without which nobody can rebuild the decision that the end is safe. A caution where the work lies ahead.",
         "The record doesn't give {what}.",

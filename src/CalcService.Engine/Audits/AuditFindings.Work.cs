@@ -1,4 +1,3 @@
-using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using static CalcService.Engine.Findings.FindingKinds;
@@ -8,8 +7,6 @@ namespace CalcService.Engine.Audits;
 /// <content>Findings of lots, volumes and pot life.</content>
 public static partial class AuditFindings
 {
-    private static IReadOnlyList<FindingDefinition> Work => [LotExpiredWhenMixed, LotUnfit, VolumeOff, KitsShort, PouredNearIgnition, IgnitionNotRecorded, HardnessFindings.Low, HardnessFindings.NotAtLip];
-
     public static FindingDefinition LotExpiredWhenMixed { get; } = Stop("lot-expired-when-mixed", Actor.Inspector,
         "A lot, or a part of its kits, was mixed after its last good day.",
         "Lot {lot} ({part}) was good until {expiresOn}, {days} day(s) before it was mixed.",

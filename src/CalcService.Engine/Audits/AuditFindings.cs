@@ -21,6 +21,7 @@ public static partial class AuditFindings
     /// <summary>What means the same in the rooms that planned the work.</summary>
     private static IReadOnlyList<FindingDefinition> Shared =>
     [
+        .. HardnessFindings.All,
         CompoundFindings.Demonstration, CompoundFindings.SheetSilent, CompoundFindings.OutsidePouringRange, SteelFindings.SteelAtDewPoint,
         SteelFindings.SteelNearDewPoint, CompoundFindings.DoseUnknown, CompoundFindings.DoseContradictsSheet, DoseFindings.DoseAboveMaximum, DoseFindings.DoseAfterHardener, CompoundFindings.GelTimeUnknown, CompoundFindings.GelBeforePourEnds, CompoundFindings.PouredLate,
         CompoundFindings.GelTimeFromOnePoint, CompoundFindings.GelOutOfFamily, CompoundFindings.GelSeenInCup, CompoundFindings.GelPlaceUnknown,
@@ -40,6 +41,6 @@ public static partial class AuditFindings
     private static class Catalogue
     {
         public static IReadOnlyList<FindingDefinition> All { get; } =
-            [.. new[] { Shared, Held, Work, Cure }.SelectMany(theme => theme).Distinct().OrderBy(definition => definition.Code, StringComparer.Ordinal)];
+            FindingKinds.CatalogueOf(typeof(AuditFindings), Shared);
     }
 }

@@ -1,5 +1,4 @@
 using CalcService.Engine.Findings;
-using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
 
 namespace CalcService.Engine.Audits;
@@ -15,35 +14,14 @@ internal sealed record AuditScope(AuditInput Input, RuleBook Book, Budget Budget
     /// <summary>Those that the record doesn't hold.</summary>
     public SortedSet<string> Missing { get; } = new(StringComparer.Ordinal);
 
-    /// <summary>What each kind of gap found missing, as one finding for all of it: twelve findings that say the same are not read.</summary>
-    private readonly List<Gap> _gaps = [];
-
     /// <summary>Whether a fact is missing that a safety rule needs.</summary>
-    public bool LacksFacts => _gaps.Exists(gap => gap.Finding == AuditFindings.FactMissing);
+    public bool LacksFacts => Gaps.Exists(gap => gap.Finding == AuditFindings.FactMissing);
 
-    /// <summary>A gap waits for the others of its kind.</summary>
-    public override void Find(FindingDefinition definition, string pointer, Measure? measured = null, Measure? limit = null,
-        IReadOnlyList<string>? related = null, Severity? severity = null, Source? source = null, params ReadOnlySpan<FindingWord> words)
-    {
-        if (definition == AuditFindings.FactMissing || definition == AuditFindings.TrailMissing)
-        {
-            _gaps.Add(new(definition, pointer, words[0].Text!));
-            return;
-        }
+    protected override IReadOnlyList<FindingDefinition> Lists { get; } = [AuditFindings.FactMissing, AuditFindings.TrailMissing];
 
-        base.Find(definition, pointer, measured, limit, related, severity, source, words);
-    }
-
-    /// <summary>Finds what was missing. A record of work that lies ahead, or is only quoted, may still be open.</summary>
-    public void FindGaps()
-    {
-        foreach (var kind in _gaps.DistinctBy(gap => gap.Pointer).GroupBy(gap => gap.Finding))
-        {
-            Gap[] gaps = [.. kind.OrderBy(gap => gap.Pointer, StringComparer.Ordinal)];
-            base.Find(kind.Key, gaps[0].Pointer, related: [.. gaps.Skip(1).Select(gap => gap.Pointer)],
-                severity: Input.Purpose == Purpose.Pour ? null : Severity.Caution, words: new FindingWord("what", string.Join("; ", gaps.Select(gap => gap.What))));
-        }
-    }
+    /// <summary>A record of work that lies ahead, or is only quoted, may still be open.</summary>
+    public override void FindGaps() => FindGaps(Gaps.DistinctBy(gap => gap.Pointer).OrderBy(gap => gap.Pointer, StringComparer.Ordinal),
+        severity: Input.Purpose == Purpose.Pour ? null : Severity.Caution);
 
     /// <summary>A list of items that a check can't do without.</summary>
     public Asked Ask() => new(this);
@@ -54,15 +32,6 @@ internal sealed record AuditScope(AuditInput Input, RuleBook Book, Budget Budget
         if (!IsOpen(id, rule, asked.Gaps))
         {
             Write(id, CheckOutcome.Pass, rule);
-        }
-    }
-
-    /// <summary>Finds what is missing of a check that was written elsewhere.</summary>
-    public void FindMissing(Asked asked)
-    {
-        foreach (var gap in asked.Gaps)
-        {
-            Find(gap.Finding, gap.Pointer, words: new FindingWord("what", gap.What));
         }
     }
 

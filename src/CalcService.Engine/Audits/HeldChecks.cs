@@ -93,8 +93,8 @@ internal static class HeldChecks
 
         if (HardnessCheck.Check(scope, scope.Input.Compound.Hardness, read, AuditPointers.Hardness) is { } fact)
         {
-            scope.FindMissing(asked.Fact(read.Value is not null, AuditPointers.HardnessValue, "the hardness of the compound")
-                .Fact(fact.Stated == Stated.Known, fact.Pointer, fact.What));
+            scope.Find(asked.Fact(read.Value is not null, AuditPointers.HardnessValue, "the hardness of the compound")
+                .Fact(fact.Stated == Stated.Known, fact.Pointer, fact.What).Gaps);
             return;
         }
 

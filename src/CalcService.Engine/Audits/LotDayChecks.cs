@@ -56,7 +56,7 @@ internal static class LotDayChecks
         var days = day.DayNumber - lastGoodDay.DayNumber;
         scope.Find(AuditFindings.LotExpiredWhenMixed, $"{at}/{earliest.Member}", Measure.Days(-days), Measure.Days(0), [AuditPointers.Time("mixedAt")], words:
         [
-            new("lot", lot.Lot), new("part", earliest.Part), new("expiresOn", Day(lastGoodDay)), new("days", days.ToString(CultureInfo.InvariantCulture)),
+            new("lot", lot.Lot), new("part", earliest.Part), new("expiresOn", lastGoodDay), new("days", days.ToString(CultureInfo.InvariantCulture)),
         ]);
         return true;
     }
@@ -96,6 +96,4 @@ internal static class LotDayChecks
 
     private static bool IsOutside(double kelvins, TemperatureRange? range) =>
         range is not null && (Judged.IsBelow(kelvins, range.MinimumK) || Judged.IsAbove(kelvins, range.MaximumK));
-
-    public static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

@@ -46,7 +46,7 @@ internal static class PeopleChecks
                 var days = day.DayNumber - until.DayNumber;
                 scope.Find(AuditFindings.QualificationExpired, pointer, Measure.Days(-days), Measure.Days(0), words:
                 [
-                    new("who", people[i].Name ?? "somebody"), new("until", LotDayChecks.Day(until)), new("days", days.ToString(CultureInfo.InvariantCulture)),
+                    new("who", people[i].Name ?? "somebody"), new("until", until), new("days", days.ToString(CultureInfo.InvariantCulture)),
                 ]);
             }
         }

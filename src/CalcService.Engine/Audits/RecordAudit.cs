@@ -37,17 +37,17 @@ public static class RecordAudit
         PeopleChecks.Check(scope);
         scope.FindGaps();
 
-        var findings = scope.Findings.Sorted();
+        var decision = scope.Findings.Decide();
         return new(
             new()
             {
                 // Whatever a plan or quote may leave open, a record that lacks what it has to hold is not accepted.
-                Standing = (RecordStanding)Math.Max((int)FindingList.DecisionOf(findings), scope.LacksFacts ? (int)RecordStanding.Incomplete : 0),
+                Standing = Verdict.Of<RecordStanding>(scope.LacksFacts && decision < Decision.Undetermined ? Decision.Undetermined : decision),
                 ItemsAsked = scope.ItemsAsked,
                 Missing = [.. scope.Missing],
                 Checks = scope.Checks,
                 Recomputed = plan,
             },
-            findings, AuditNotes.All, scope.Assumptions, scope.Trace.Steps);
+            scope.Findings.Sorted(), AuditNotes.All, scope.Assumptions, scope.Trace.Steps);
     }
 }

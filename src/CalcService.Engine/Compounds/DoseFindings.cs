@@ -13,17 +13,6 @@ public static class DoseFindings
         "Give no more than the sheet allows; warm the steel instead.",
         Source.DataSheet("maximumDoses"));
 
-    /// <summary>A sheet whose order puts the dose after the hardener.</summary>
-    internal static void CheckMixingOrder(this RoomScope scope, CompoundSheet sheet)
-    {
-        var order = sheet.MixingOrder.ToList();
-        var (dose, hardener) = (order.IndexOf(MixPart.Dose), order.IndexOf(MixPart.Hardener));
-        if (dose >= 0 && hardener >= 0 && dose > hardener)
-        {
-            scope.Find(DoseAfterHardener, "/compound/sheet/mixingOrder");
-        }
-    }
-
     public static FindingDefinition DoseAfterHardener { get; } = Stop("dose-after-hardener", Actor.Crew,
         "The dose goes into the resin and is stirred in before the hardener. Peroxide and accelerator together undiluted react violently.",
         "The dose goes in after the hardener.",

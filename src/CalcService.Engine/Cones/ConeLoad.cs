@@ -1,3 +1,5 @@
+using CalcService.Engine.Provenance;
+
 namespace CalcService.Engine.Cones;
 
 /// <summary>
@@ -19,11 +21,12 @@ public static class ConeLoad
     /// <param name="budget">Steps that may be spent.</param>
     /// <param name="cancellationToken">Ends the calculation early.</param>
     /// <param name="intervals">Intervals of the stations, a multiple of three.</param>
-    public static ConeState? Solve(Cone cone, double loadN, Budget budget, CancellationToken cancellationToken, int intervals = Intervals) =>
+    /// <param name="trace">Gets the laws of the cone at its small end, where it presses hardest; null for none.</param>
+    public static ConeState? Solve(Cone cone, double loadN, Budget budget, CancellationToken cancellationToken, int intervals = Intervals, Trace? trace = null) =>
         !HasWall(cone) ? null
             : loadN > 0
-            ? new ConeShot(cone, loadN, budget, cancellationToken).Solve(intervals)
-            : new ConeShot(cone, MeanLoadN(cone), budget, cancellationToken).Rest(intervals);
+            ? new ConeShot(cone, loadN, trace ?? Trace.None, budget, cancellationToken).Solve(intervals)
+            : new ConeShot(cone, MeanLoadN(cone), Trace.None, budget, cancellationToken).Rest(intervals);
 
     /// <summary>The load at which the cone just bears along its whole length; null as for a solution.</summary>
     public static double? FullContactLoadN(Cone cone, Budget budget, CancellationToken cancellationToken)
@@ -34,7 +37,7 @@ public static class ConeLoad
         }
 
         var scale = MeanLoadN(cone);
-        var share = new ConeShot(cone, scale, budget, cancellationToken).ForceAt(new ConeEdge(cone.Basket.LengthM, 0));
+        var share = new ConeShot(cone, scale, Trace.None, budget, cancellationToken).ForceAt(new ConeEdge(cone.Basket.LengthM, 0));
         // Where nothing holds the shrinkage back along the axis, the cone bears all along at once.
         return share * scale is { } load && load > 1e-9 * scale ? load : share is null ? null : 0;
     }

@@ -15,18 +15,20 @@ internal sealed class ConeShot
 
     private readonly Cone _cone;
     private readonly double _load;
+    private readonly Trace _trace;
+    private readonly double _stiffness;
     private readonly double _scale;
     private readonly ConeSlope _slope;
     private readonly PairMarch<ConeSlope> _march;
 
-    public ConeShot(Cone cone, double loadN, Budget budget, CancellationToken cancellationToken)
+    public ConeShot(Cone cone, double loadN, Trace trace, Budget budget, CancellationToken cancellationToken)
     {
-        (_cone, _load) = (cone, loadN);
+        (_cone, _load, _trace) = (cone, loadN, trace);
         var basket = cone.Basket;
-        var stiffness = ConeFormulas.RadialStiffnessPa(
-            cone.RadialModulusPa, cone.PoissonRatio, cone.WallRatioAt(0), cone.SocketModulusPa, cone.SocketPoissonRatio, Trace.None);
+        _stiffness = ConeFormulas.RadialStiffnessPa(
+            cone.RadialModulusPa, cone.PoissonRatio, cone.WallRatioAt(0), cone.SocketModulusPa, cone.SocketPoissonRatio, trace);
         _scale = ConeFormulas.RigidSeatM(
-            loadN, 0, basket.Taper, cone.Friction, cone.RadiusAtM(0), cone.RadiusAtM(basket.LengthM), basket.LengthM, stiffness, Trace.None);
+            loadN, 0, basket.Taper, cone.Friction, cone.RadiusAtM(0), cone.RadiusAtM(basket.LengthM), basket.LengthM, _stiffness, trace);
         _slope = new(cone, _scale, loadN);
         _march = new(_slope, StepTolerance, budget, cancellationToken);
     }
@@ -157,8 +159,24 @@ internal sealed class ConeShot
     {
         var third = (stations.Length - 1) / 3;
         var (one, two) = (stations[third].ForceN / _load, stations[2 * third].ForceN / _load);
-        double Mean(double loadN, double toM) =>
-            ConeFormulas.MeanPressurePa(loadN, _cone.Basket.Taper, _cone.Friction, _cone.RadiusAtM(0), _cone.RadiusAtM(toM), Trace.None);
-        return new(_load, edge.AtM, new(1 - one, one - two, two), Mean(_load - lipForce, LipM), Mean(_load, _cone.Basket.LengthM), stations);
+        double Mean(double loadN, double toM, Trace trace) =>
+            ConeFormulas.MeanPressurePa(loadN, _cone.Basket.Taper, _cone.Friction, _cone.RadiusAtM(0), _cone.RadiusAtM(toM), trace);
+        stations[0] = SmallEnd(stations[0]);
+        return new(_load, edge.AtM, new(1 - one, one - two, two), Mean(_load - lipForce, LipM, Trace.None), Mean(_load, _cone.Basket.LengthM, _trace), stations);
+    }
+
+    /// <summary>
+    /// Writes the laws at the small end, where the cone carries the whole load. Its pressure is the march's, which hangs on the seating beyond
+    /// touching: in s that hides in the last digits where the load is small. The trace has the same law with s.
+    /// </summary>
+    private ConeStation SmallEnd(ConeStation marched)
+    {
+        var (cone, radius, ratio) = (_cone, _cone.RadiusAtM(0), _cone.WallRatioAt(0));
+        var area = Math.PI * radius * radius;
+        var axial = ConeFormulas.AxialStiffnessN(cone.WireModulusPa, cone.WireAreaM2, cone.CompoundModulusPa, area, _trace);
+        ConeFormulas.AxialShrinkage(cone.Shrinkage, cone.CompoundModulusPa, area, cone.WireAreaM2, axial, _trace);
+        ConeFormulas.PressurePa(_stiffness, marched.SeatM, cone.Basket.Taper, radius, cone.Shrinkage, cone.PoissonRatio, _load, axial,
+            cone.SocketPoissonRatio, cone.SocketModulusPa * area * ((ratio * ratio) - 1), _trace);
+        return marched with { HoopPa = ConeFormulas.HoopStressPa(marched.PressurePa, ratio, _trace) };
     }
 }

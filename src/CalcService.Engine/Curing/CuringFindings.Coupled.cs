@@ -1,4 +1,3 @@
-using CalcService.Engine.Cones.Heat;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using static CalcService.Engine.Findings.FindingKinds;
@@ -8,8 +7,6 @@ namespace CalcService.Engine.Curing;
 /// <content>Findings of the cone's own heat.</content>
 public static partial class CuringFindings
 {
-    private static IReadOnlyList<FindingDefinition> Coupled => [PeakAboveSheet, PeakUpperEstimate, .. HeatFindings.All];
-
     public static FindingDefinition PeakAboveSheet { get; } = Stop("peak-above-sheet", Actor.Lead,
         "The cone gets hotter than the sheet allows while it cures.",
         "{end} reaches {measured}; the sheet allows {limit}.",
@@ -21,5 +18,4 @@ public static partial class CuringFindings
         "The peak of {measured} in {end} is an upper estimate.",
         "Judge by it; where that stops the pour, cool compound or steel, or ask the compound's maker.",
         Model);
-
 }

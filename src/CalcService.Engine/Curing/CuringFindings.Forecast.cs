@@ -1,6 +1,5 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
-using CalcService.Engine.Releases;
 using static CalcService.Engine.Findings.FindingKinds;
 
 namespace CalcService.Engine.Curing;
@@ -8,12 +7,6 @@ namespace CalcService.Engine.Curing;
 /// <content>Findings of temperatures ahead and time.</content>
 public static partial class CuringFindings
 {
-    private static IReadOnlyList<FindingDefinition> Forecast =>
-    [
-        ForecastMissesMixing, ForecastTooShort, GelNotReached, FullStrengthNotReached, ForecastLeavesPouringRange, .. ReleaseFindings.All,
-         NightDelaysCure, SteelHoldsCureBack,
-    ];
-
     public static FindingDefinition ForecastMissesMixing { get; } = Unknown("forecast-misses-mixing", Actor.Lead,
         "The temperatures of the air begin after the mixing, or end before it. Nothing is read out of their ends.",
         "The air's temperature at the mixing is not among those given.",

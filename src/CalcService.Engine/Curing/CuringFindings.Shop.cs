@@ -6,8 +6,6 @@ namespace CalcService.Engine.Curing;
 /// <content>Findings of the shop's tasks.</content>
 public static partial class CuringFindings
 {
-    private static IReadOnlyList<FindingDefinition> Shop => [ShopDoesNotFinish, PourTimeUnknown, PourTimeNotStated];
-
     public static FindingDefinition ShopDoesNotFinish { get; } = Unknown("shop-does-not-finish", Actor.Lead,
         "No schedule was found that takes every end to its record inside the shifts, with pours only where the air stays in the pouring range, asks for the same dose and is known until full strength.",
         "Within the shifts given no schedule was found for all ends.",

@@ -1,4 +1,5 @@
 using CalcService.Engine.Compounds;
+using CalcService.Engine.Cones.Heat;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Releases;
@@ -23,7 +24,7 @@ public static partial class CuringFindings
     private static class Catalogue
     {
         public static IReadOnlyList<FindingDefinition> All { get; } =
-            [.. new[] { Shared, Forecast, Observed, Coupled, Shop }.SelectMany(theme => theme).Distinct().OrderBy(definition => definition.Code, StringComparer.Ordinal)];
+            FindingKinds.CatalogueOf(typeof(CuringFindings), Shared);
     }
 
     /// <summary>Rope and socket, as in every room.</summary>
@@ -36,7 +37,12 @@ public static partial class CuringFindings
     /// <summary>What means the same in other rooms.</summary>
     private static IReadOnlyList<FindingDefinition> Shared =>
     [
-        CompoundFindings.Demonstration, CompoundFindings.SheetSilent, CompoundFindings.ReadingMissing, CompoundFindings.OutsidePouringRange, CompoundFindings.DoseUnknown, CompoundFindings.DoseContradictsSheet, DoseFindings.DoseAboveMaximum, DoseFindings.DoseAfterHardener,
-        CompoundFindings.GelTimeUnknown, CompoundFindings.GelBeforePourEnds, CompoundFindings.PouredLate, BroomFindings.BoreNotClean, ReleaseFindings.HardnessAsked, CompoundFindings.GelTimeExtrapolated, CompoundFindings.GelTimeFromOnePoint, StatedFacts.NotStated, .. Fit,
+        CompoundFindings.Demonstration, CompoundFindings.SheetSilent, CompoundFindings.ReadingMissing,
+        CompoundFindings.OutsidePouringRange, CompoundFindings.DoseUnknown, CompoundFindings.DoseContradictsSheet,
+        DoseFindings.DoseAboveMaximum, DoseFindings.DoseAfterHardener, CompoundFindings.GelTimeUnknown,
+        CompoundFindings.GelBeforePourEnds, CompoundFindings.PouredLate, BroomFindings.BoreNotClean, ReleaseFindings.HardnessAsked,
+        CompoundFindings.GelTimeExtrapolated, CompoundFindings.GelTimeFromOnePoint, StatedFacts.NotStated,
+        CompoundFindings.GelOutOfFamily, CompoundFindings.GelSeenInCup, CompoundFindings.GelPlaceUnknown, .. ReleaseFindings.All,
+        .. HeatFindings.All, .. Fit,
     ];
 }

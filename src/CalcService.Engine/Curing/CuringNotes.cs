@@ -7,11 +7,11 @@ public static class CuringNotes
 {
     public static IReadOnlyList<SafetyNote> All { get; } =
     [
-        new("who-decides", "The compound's data sheet, the rope and socket makers' instructions, local codes and a competent person stand above this answer."),
+        SafetyNote.WhoDecides,
         new("release-is-a-plan", "A release time from a forecast is a plan: measure the steel's temperature meanwhile and the hardness before any load."),
         new("do-not-move", "Nobody moves the rope before the cone has gelled and its hold is over."),
         new("no-topping-up", "Never top up compound that has set."),
-        new("test-load", "Nobody stands under or in line with a test load."),
+        SafetyNote.TestLoad,
         new("protect-people", "Curing compound gets hot and gives off vapour: no flame, spark or hot surface near it."),
     ];
 }

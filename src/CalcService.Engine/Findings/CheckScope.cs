@@ -2,9 +2,6 @@ using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Findings;
 
-/// <summary>A member that is missing, and the finding that says so.</summary>
-internal sealed record Gap(FindingDefinition Finding, string Pointer, string What);
-
 /// <summary>A calculation that writes down every check with its evidence. What is missing never passes.</summary>
 internal abstract record CheckScope(Budget Budget) : RoomScope(Budget)
 {
@@ -19,6 +16,15 @@ internal abstract record CheckScope(Budget Budget) : RoomScope(Budget)
         if (Said.Add((definition.Code, pointer, severity ?? definition.Severities[0])))
         {
             base.Find(definition, pointer, measured, limit, related, severity, source, words);
+        }
+    }
+
+    /// <summary>Adds the finding of each gap.</summary>
+    public void Find(IEnumerable<Gap> gaps)
+    {
+        foreach (var gap in gaps)
+        {
+            Find(gap.Finding, gap.Pointer, words: new FindingWord("what", gap.What));
         }
     }
 
@@ -46,11 +52,7 @@ internal abstract record CheckScope(Budget Budget) : RoomScope(Budget)
     /// <summary>Where something is missing: writes the check as undetermined, with a finding for each gap; true then.</summary>
     public bool IsOpen(string id, FindingDefinition rule, IReadOnlyCollection<Gap> gaps, Measure? measured = null, Measure? limit = null, Source? source = null)
     {
-        foreach (var gap in gaps)
-        {
-            Find(gap.Finding, gap.Pointer, words: new FindingWord("what", gap.What));
-        }
-
+        Find(gaps);
         if (gaps.Count > 0)
         {
             Write(id, CheckOutcome.Undetermined, rule, measured, limit, source, [.. gaps.Select(gap => gap.Pointer).Distinct(StringComparer.Ordinal)]);

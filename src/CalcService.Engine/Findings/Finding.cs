@@ -14,6 +14,11 @@ public readonly record struct FindingWord(string Name, string? Text, Measure? Va
         : this(name, null, value)
     {
     }
+
+    public FindingWord(string name, DateOnly day)
+        : this(name, day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture))
+    {
+    }
 }
 
 /// <summary>Something that the calculation found, with the member to act on.</summary>

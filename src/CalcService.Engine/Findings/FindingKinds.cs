@@ -1,3 +1,4 @@
+using System.Reflection;
 using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Findings;
@@ -20,4 +21,12 @@ internal static class FindingKinds
     /// <summary>One that comes with several, the usual one first.</summary>
     public static FindingDefinition Define(string code, Actor actor, Severity[] severities, string meaning, string message, string action, Source source, params RuleLimit[] limits) =>
         new(code, actor, severities, meaning, message, action, source, limits);
+
+    /// <summary>Every finding that a room can raise, by code: those that its class defines, and those that it shares with others.</summary>
+    public static IReadOnlyList<FindingDefinition> CatalogueOf(Type room, IEnumerable<FindingDefinition> shared) =>
+    [
+        .. room.GetProperties(BindingFlags.Public | BindingFlags.Static).Where(property => property.PropertyType == typeof(FindingDefinition))
+            .Select(property => (FindingDefinition)property.GetValue(null)!)
+            .Concat(shared).Distinct().OrderBy(definition => definition.Code, StringComparer.Ordinal),
+    ];
 }

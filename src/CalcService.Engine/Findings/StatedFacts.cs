@@ -53,15 +53,8 @@ public static class StatedFacts
         NotStated.Source);
 
     /// <summary>Finds those that the answer does without, as one finding; nothing where all are stated.</summary>
-    internal static void CheckTaken(this RoomScope scope, IEnumerable<(string Pointer, string What, bool IsStated)> facts)
-    {
-        var missing = facts.Where(fact => !fact.IsStated).ToArray();
-        if (missing.Length > 0)
-        {
-            scope.Find(Taken, missing[0].Pointer, related: [.. missing.Skip(1).Select(fact => fact.Pointer)],
-                words: new FindingWord("what", string.Join(", ", missing.Select(fact => fact.What))));
-        }
-    }
+    internal static void CheckTaken(this RoomScope scope, IEnumerable<(string Pointer, string What, bool IsStated)> facts) =>
+        scope.FindMissing(Taken, [.. facts.Where(fact => !fact.IsStated).Select(fact => (fact.Pointer, fact.What))]);
 
     /// <summary>Finds those that are not stated; nothing where all are.</summary>
     internal static void CheckStated(this RoomScope scope, Purpose purpose, IEnumerable<StatedFact> facts)
@@ -71,15 +64,9 @@ public static class StatedFacts
             return;
         }
 
-        var missing = facts.Where(fact => fact.Stated != Stated.Known)
-            .OrderByDescending(fact => fact.IsNeeded || fact.Stated == Stated.Unknown).ToArray();
-        if (missing.Length == 0)
-        {
-            return;
-        }
-
-        var isUnknown = purpose == Purpose.Pour && (missing[0].IsNeeded || missing[0].Stated == Stated.Unknown);
-        scope.Find(NotStated, missing[0].Pointer, related: [.. missing.Skip(1).Select(fact => fact.Pointer)],
-            severity: isUnknown ? Severity.Unknown : Severity.Caution, words: new FindingWord("what", string.Join(", ", missing.Select(fact => fact.What).Distinct(StringComparer.Ordinal))));
+        bool Weighs(StatedFact fact) => fact.IsNeeded || fact.Stated == Stated.Unknown;
+        var missing = facts.Where(fact => fact.Stated != Stated.Known).OrderByDescending(Weighs).ToArray();
+        var isUnknown = purpose == Purpose.Pour && missing.Any(Weighs);
+        scope.FindMissing(NotStated, [.. missing.Select(fact => (fact.Pointer, fact.What))], severity: isUnknown ? Severity.Unknown : Severity.Caution);
     }
 }

@@ -139,7 +139,7 @@ internal static class HistoryChecks
         // Only a mine's law asks for what nobody said.
         if (isMine)
         {
-            MineFindings.Miss(scope, missing);
+            scope.FindMissing(MineFindings.EvidenceMissing, missing, " and ");
         }
 
         var outcome = isBad ? isMine ? CheckOutcome.Fail : CheckOutcome.Undetermined : isMine && missing.Count > 0 ? CheckOutcome.Undetermined : CheckOutcome.Pass;

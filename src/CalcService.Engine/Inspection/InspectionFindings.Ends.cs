@@ -13,9 +13,6 @@ public static partial class InspectionFindings
     private const string Decide = "Take the end out of service and have a competent person decide at once whether it is a hazard. "
         + "Unless it is found to be none, cut it off and socket again where enough rope is left.";
 
-    private static IReadOnlyList<FindingDefinition> Ends =>
-        [EndCracked, EndCorroded, SurfaceCorroded, EndWorn, LightlyWorn, EndBent, EndImproper, ConeMoved, RustBleeds, LubricantPoor];
-
     public static FindingDefinition EndCracked { get; } = Stop("end-cracked", Actor.Inspector,
         "A crack in the socket or its pin.",
         "The end is cracked ({document}).",

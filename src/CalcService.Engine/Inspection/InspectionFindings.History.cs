@@ -1,7 +1,6 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules.Edition202612;
-using CalcService.Engine.Sockets;
 using static CalcService.Engine.Findings.FindingKinds;
 
 namespace CalcService.Engine.Inspection;
@@ -9,14 +8,6 @@ namespace CalcService.Engine.Inspection;
 /// <content>Findings of sizes, heat, substances, time and evidence.</content>
 public static partial class InspectionFindings
 {
-    private static IReadOnlyList<FindingDefinition> Sizes => [DiameterReduced, DiameterMissing, DiameterImplausible, StrengthLost, BoundFindings.RopeThick];
-
-    private static IReadOnlyList<FindingDefinition> History =>
-    [
-        CompoundNotKnown, HeatNotKnown, HotterThanSheet, HotterThanRemembered, ChemicalsNotTold, MetUnlisted, MetLimited, MetAttacking,
-        SocketingDateMissing, ResocketingOverdue,
-    ];
-
     public static FindingDefinition DiameterReduced { get; } = Stop("diameter-reduced", Actor.Inspector,
         "The rope has become thinner than its rule allows.",
         "The rope has lost {measured} of its diameter; {document} allows {limit}.",

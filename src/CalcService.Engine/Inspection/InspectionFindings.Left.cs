@@ -7,8 +7,6 @@ namespace CalcService.Engine.Inspection;
 /// <content>Findings of the cut and of the rope that is left.</content>
 public static partial class InspectionFindings
 {
-    private static IReadOnlyList<FindingDefinition> Left => [CutBeyond, DrumTurnsFew, DrumTurnsMissing, RopeLeftShort, RopeLeftUnknown];
-
     public static FindingDefinition CutBeyond { get; } = Caution("cut-beyond-damage", Actor.Inspector,
         "How far beyond the damage a rope is cut comes from manuals of the US Army and Navy; elsewhere it is a guide.",
         "Cut off {measured up} of rope from the socket on, at least: {limit up} beyond the damage.",

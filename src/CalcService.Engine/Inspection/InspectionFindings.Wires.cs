@@ -8,8 +8,6 @@ namespace CalcService.Engine.Inspection;
 /// <content>Findings of broken wires and of the rule set.</content>
 public static partial class InspectionFindings
 {
-    private static IReadOnlyList<FindingDefinition> Wires => [RuleSetMissing, NotLookedAt, BrokenWires, WiresNotPlaced, LimitElsewhere, CoreBroken];
-
     public static FindingDefinition RuleSetMissing { get; } = Unknown("rule-set-missing", Actor.Integrator,
         "Which rule set holds decides the limits.",
         "No rule set is named; the strictest limit known of each kind is applied.",

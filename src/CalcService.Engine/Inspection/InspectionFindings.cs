@@ -13,7 +13,7 @@ public static partial class InspectionFindings
     /// <summary>All of them, by code.</summary>
     public static IReadOnlyList<FindingDefinition> All => Catalogue.All;
 
-    private static IReadOnlyList<FindingDefinition> Shared => [CompoundFindings.Demonstration, CompoundFindings.SheetSilent, .. MineFindings.All];
+    private static IReadOnlyList<FindingDefinition> Shared => [CompoundFindings.Demonstration, CompoundFindings.SheetSilent, BoundFindings.RopeThick, .. MineFindings.All];
 
     // Getters, not fields: nobody says in which order the parts of a class set their fields.
     private static InspectionRules Rules => InspectionRules2026Dec.Rules;
@@ -31,6 +31,6 @@ public static partial class InspectionFindings
     private static class Catalogue
     {
         public static IReadOnlyList<FindingDefinition> All { get; } =
-            [.. new[] { Shared, Wires, Ends, Sizes, History, Left }.SelectMany(theme => theme).OrderBy(definition => definition.Code, StringComparer.Ordinal)];
+            FindingKinds.CatalogueOf(typeof(InspectionFindings), Shared);
     }
 }

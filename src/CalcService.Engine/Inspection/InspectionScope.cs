@@ -11,6 +11,10 @@ internal sealed record InspectionScope(InspectionInput Input, RuleBook Book, Bud
 
     public List<InspectionCheck> Checks { get; } = [];
 
+    /// <summary>The length of lay as told, where it can be one. What else is told is a slip of units, and tells nothing.</summary>
+    public double? LayM => Input.Rope.LayLengthM is { } lay && lay / Input.Rope.DiameterM is var diameters
+        && !Judged.IsBelow(diameters, Book.Pouring.Fit.LeastLay.Si) && !Judged.IsAbove(diameters, Book.Pouring.Fit.MostLay.Si) ? lay : null;
+
     /// <summary>
     /// Whether a limit holds here: by the rule set that is named, or for every end. Where nobody names a set, or the general one, the
     /// strictest known limit holds.
@@ -22,7 +26,7 @@ internal sealed record InspectionScope(InspectionInput Input, RuleBook Book, Bud
     public Severity WeightOf(RuleLimit limit) => Holds(limit) ? Severity.Stop : Severity.Unknown;
 
     /// <summary>What a check comes to where its limit is exceeded.</summary>
-    public CheckOutcome OutcomeOf(RuleLimit limit) => Holds(limit) ? CheckOutcome.Fail : CheckOutcome.Undetermined;
+    public CheckOutcome OutcomeOf(RuleLimit limit) => CheckScope.OutcomeOf(WeightOf(limit));
 
     /// <summary>What would settle a check whose limit is exceeded.</summary>
     public IReadOnlyList<string> MissingOf(RuleLimit limit) => Holds(limit) ? [] : [InspectionPointers.RuleSet];
@@ -39,20 +43,12 @@ internal sealed record InspectionScope(InspectionInput Input, RuleBook Book, Bud
         Find(definition, pointer, measured, limit.Value, related, source: limit.Source,
             words: [new("rule", limit.Text), new("document", limit.Source.Document), new("clause", limit.Source.Clause)]);
 
-    private List<(string Pointer, string What)> NotLookedAt { get; } = [];
+    protected override IReadOnlyList<FindingDefinition> Lists { get; } = [InspectionFindings.NotLookedAt];
 
     /// <summary>Keeps something that nobody looked at.</summary>
-    public void Miss(string pointer, string what) => NotLookedAt.Add((pointer, what));
+    public void Miss(string pointer, string what) => Find(InspectionFindings.NotLookedAt, pointer, words: new FindingWord("what", what));
 
-    /// <summary>Says all that nobody looked at in one finding.</summary>
-    public void SayMissed()
-    {
-        if (NotLookedAt.Count > 0)
-        {
-            Find(InspectionFindings.NotLookedAt, NotLookedAt[0].Pointer, related: [.. NotLookedAt.Skip(1).Select(one => one.Pointer)],
-                words: new FindingWord("what", string.Join(", ", NotLookedAt.Select(one => one.What))));
-        }
-    }
+    public override void FindGaps() => FindGaps(Gaps, ", ");
 
     /// <summary>Keeps a check; what is missing only counts where it is undetermined.</summary>
     public void Check(

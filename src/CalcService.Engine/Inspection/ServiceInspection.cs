@@ -33,7 +33,7 @@ public static class ServiceInspection
 
         var wires = WireChecks.Check(scope);
         ConditionChecks.Check(scope);
-        scope.SayMissed();
+        scope.FindGaps();
         SizeChecks.Check(scope);
         HistoryChecks.CheckHeat(scope);
         HistoryChecks.CheckChemicals(scope);
@@ -45,17 +45,16 @@ public static class ServiceInspection
         double? damage = wires.ReachM ?? (stops.Except(OfTheRope).Any() ? 0 : null);
         var isReachKnown = (!wires.Rejects || wires.IsWhole) && !stops.Intersect(NoCutHelps).Any() && onTheEnd.All(finding => finding.Severity != Severity.Unknown);
         var (cut, left) = LeftChecks.Check(scope, damage, isReachKnown);
-        var findings = scope.Findings.Sorted();
         var result = new InspectionResult
         {
-            Disposition = (ServiceDisposition)scope.Findings.Decide(IsOnTheEnd),
+            Disposition = Verdict.Of<ServiceDisposition>(scope.Findings.Decide(IsOnTheEnd)),
             Checks = scope.Checks,
             CutFromM = cut,
             Left = left,
             NextDue = due,
             Strictest = Strictest(scope.Checks),
         };
-        return new(result, findings, InspectionNotes.All, scope.Assumptions, scope.Trace.Steps);
+        return new(result, scope.Findings.Sorted(), InspectionNotes.All, scope.Assumptions, scope.Trace.Steps);
     }
 
     /// <summary>The rope that is left and the compound's being invented decide, and don't dispose of the end.</summary>

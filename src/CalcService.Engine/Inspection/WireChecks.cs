@@ -86,7 +86,7 @@ internal static class WireChecks
     private static Verdict[] Rejecting(InspectionScope scope, IReadOnlyList<WireRow> rows, IReadOnlyList<BrokenWires> wires) =>
     [
         .. rows.Where(row => scope.Holds(row.Rule.Limit))
-            .Select(row => new Verdict(row, CheckOutcome.Fail, WireCount.Of(wires, row.Rule.Window, scope.Input.Rope).Low, []))
+            .Select(row => new Verdict(row, CheckOutcome.Fail, WireCount.Of(wires, row.Rule.Window, scope.Input.Rope.DiameterM, scope.LayM).Low, []))
             .Where(one => !Judged.IsBelow(one.Count, one.Row.Rule.Limit.Si)),
     ];
 
@@ -100,7 +100,7 @@ internal static class WireChecks
     private static Verdict? Judge(InspectionScope scope, WireRow row, IReadOnlyList<BrokenWires> wires)
     {
         var (rule, limit) = (row.Rule, row.Rule.Limit);
-        var count = WireCount.Of(wires, rule.Window, scope.Input.Rope);
+        var count = WireCount.Of(wires, rule.Window, scope.Input.Rope.DiameterM, scope.LayM);
         if (Judged.IsBelow(count.High, limit.Si))
         {
             scope.Check(rule.Id, CheckOutcome.Pass, scope.WeightOf(limit), limit, Measure.Count(count.High), count.High / limit.Si);
@@ -169,7 +169,7 @@ internal static class WireChecks
             }
         }
 
-        if (row.Rule.Window is not (WireWindow.SixDiameters or WireWindow.ThirtyDiameters) && scope.Input.Rope.BelievableLayM is null)
+        if (row.Rule.Window is not (WireWindow.SixDiameters or WireWindow.ThirtyDiameters) && scope.LayM is null)
         {
             missing.Add(InspectionPointers.LayLength);
         }

@@ -1,5 +1,4 @@
 using CalcService.Engine.Findings;
-using CalcService.Engine.Ropes;
 using CalcService.Engine.Rules;
 
 namespace CalcService.Engine.Inspection;
@@ -11,14 +10,15 @@ public readonly record struct WireCount(int Low, int High)
 {
     /// <param name="wires">Wires found broken.</param>
     /// <param name="window">Over what they are counted.</param>
-    /// <param name="rope">The rope.</param>
-    public static WireCount Of(IReadOnlyList<BrokenWires> wires, WireWindow window, Rope rope)
+    /// <param name="diameterM">Diameter of the rope.</param>
+    /// <param name="layM">Its length of lay; null where it isn't known.</param>
+    public static WireCount Of(IReadOnlyList<BrokenWires> wires, WireWindow window, double diameterM, double? layM)
     {
         var (least, most) = window switch
         {
-            WireWindow.SixDiameters => (6 * rope.DiameterM, 6 * rope.DiameterM),
-            WireWindow.ThirtyDiameters => (30 * rope.DiameterM, 30 * rope.DiameterM),
-            _ => (rope.BelievableLayM ?? 0, rope.BelievableLayM ?? double.PositiveInfinity),
+            WireWindow.SixDiameters => (6 * diameterM, 6 * diameterM),
+            WireWindow.ThirtyDiameters => (30 * diameterM, 30 * diameterM),
+            _ => (layM ?? 0, layM ?? double.PositiveInfinity),
         };
         return window switch
         {

@@ -47,7 +47,7 @@ internal static class LawChecks
             missing.Add((MatchPointers.TypeTested, MineFindings.Holds));
         }
 
-        MineFindings.Miss(scope, missing);
+        scope.FindMissing(MineFindings.EvidenceMissing, missing, " and ");
     }
 
     private static void CheckLift(MatchScope scope)

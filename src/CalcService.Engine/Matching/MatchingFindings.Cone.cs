@@ -7,9 +7,6 @@ namespace CalcService.Engine.Matching;
 /// <content>Findings of the load transfer in the cone. A model stands behind them, no pull test: none of them stops.</content>
 public static partial class MatchingFindings
 {
-    private static IReadOnlyList<FindingDefinition> Cone =>
-        [TransferNotComputed, CompoundOverstressed, WallAssumed, NotSelfLocking];
-
     private static Source Model => new("load transfer in the cone", "docs/termination-matches.md", Basis.Derived);
 
     public static FindingDefinition TransferNotComputed { get; } = Caution("load-transfer-not-computed", Actor.Lead,

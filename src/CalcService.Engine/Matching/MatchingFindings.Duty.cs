@@ -7,12 +7,6 @@ namespace CalcService.Engine.Matching;
 /// <content>Findings of the duty.</content>
 public static partial class MatchingFindings
 {
-    private static IReadOnlyList<FindingDefinition> Duty =>
-    [
-        DutyMissing, DesignFactorMissing, DesignFactorFromMemory, DesignFactorBelowRule, DesignFactorBelowLaw, LoadAboveLimit, LoadAboveRating,
-        EfficiencyNotTested, LiftProportions,
-    ];
-
     public static FindingDefinition DutyMissing { get; } = Unknown("duty-missing", Actor.Office,
         "What the end is for decides its design factor and its law.",
         "The duty is not given.",

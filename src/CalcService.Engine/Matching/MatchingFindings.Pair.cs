@@ -7,9 +7,6 @@ namespace CalcService.Engine.Matching;
 /// <content>Findings of rope and socket as a pair.</content>
 public static partial class MatchingFindings
 {
-    private static IReadOnlyList<FindingDefinition> Pair =>
-        [RopeStrengthMissing, RopeStrengthEstimated, SocketStrengthUnknown, StandardMissing, WiresCrowded, CoarseRope, SpiralBasketShort];
-
     public static FindingDefinition RopeStrengthMissing { get; } = Unknown("rope-strength-missing", Actor.Office,
         "The breaking force of the rope isn't known, neither by certificate nor by class and grade.",
         "The breaking force of the rope is not known: nothing can be compared with it.",

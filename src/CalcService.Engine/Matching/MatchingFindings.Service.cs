@@ -7,11 +7,6 @@ namespace CalcService.Engine.Matching;
 /// <content>Findings of service and preparation.</content>
 public static partial class MatchingFindings
 {
-    private static IReadOnlyList<FindingDefinition> Service =>
-    [
-        ServiceTemperatureMissing, ServiceOutsideSheet, ServiceBeyondOldStandard, SurroundingsNotGiven, ChemicalUnknown, ChemicalLimited, ChemicalAttacks,
-    ];
-
     public static FindingDefinition ServiceTemperatureMissing { get; } = Unknown("service-temperature-missing", Actor.Office,
         "Whether the compound stands its service can't be said without the temperatures.",
         "The {which} service temperature is not given.",

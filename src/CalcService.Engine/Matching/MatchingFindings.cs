@@ -37,6 +37,6 @@ public static partial class MatchingFindings
     private static class Catalogue
     {
         public static IReadOnlyList<FindingDefinition> All { get; } =
-            [.. new[] { Shared, Pair, Duty, Service, Cone }.SelectMany(theme => theme).OrderBy(definition => definition.Code, StringComparer.Ordinal)];
+            FindingKinds.CatalogueOf(typeof(MatchingFindings), Shared);
     }
 }

@@ -7,10 +7,10 @@ public static class MatchingNotes
 {
     public static IReadOnlyList<SafetyNote> All { get; } =
     [
-        new("who-decides", "The compound's data sheet, the rope and socket makers' instructions, local codes and a competent person stand above this answer."),
+        SafetyNote.WhoDecides,
         new("model", "Pressures and seating come from a model that was held against other models, not against pull tests. They guide; they prove nothing."),
         new("code-of-the-machine", "The design factor is that of the code which holds for the machine and the place, whatever this answer counts with."),
         new("socket-sound", "A used socket is assessed on its own before it is matched: cracks, wear, old compound."),
-        new("test-load", "Nobody stands under or in line with a test load."),
+        SafetyNote.TestLoad,
     ];
 }

@@ -26,14 +26,17 @@ internal static class TransferPlanner
         {
             if (load is { } newtons)
             {
-                if (ConeLoad.Solve(cone, newtons, scope.Budget, scope.CancellationToken) is not { } state)
+                scope.Trace.Of = name;
+                if (ConeLoad.Solve(cone, newtons, scope.Budget, scope.CancellationToken, trace: scope.Trace) is not { } state)
                 {
                     return NotComputed(scope, MatchPointers.Basket, "the sizes do not belong together");
                 }
 
-                cases.Add(Case(scope, name, cone, state));
+                cases.Add(Case(scope, name, state));
             }
         }
+
+        scope.Trace.Of = "";
 
         var judged = working.JudgedN ?? breaking;
         return ConeLoad.FullContactLoadN(cone, scope.Budget, scope.CancellationToken) is { } full && SensitivityRuns.At(scope, cone, judged) is { } sensitivity
@@ -64,11 +67,10 @@ internal static class TransferPlanner
         return end.Expected(scope.Input.Friction, MatchPointers.Friction, scope.Input.CoolingK ?? 0);
     }
 
-    private static ConeCase Case(MatchScope scope, string name, Cone cone, ConeState state)
+    private static ConeCase Case(MatchScope scope, string name, ConeState state)
     {
         var lip = state.LipPressurePa * scope.Rules.LipFactor.Si;
         var socket = scope.Input.Socket;
-        ConeTrace.Write(scope, name, cone, state);
         return new(name, state, lip, lip / scope.Input.Compound.Cured.CompressiveStrengthPa,
             socket.OuterAtSmallEndM is null || socket.OuterAtMouthM is null ? null : state.HoopPa);
     }

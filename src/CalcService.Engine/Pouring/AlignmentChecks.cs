@@ -1,5 +1,6 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
+using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Pouring;
 
@@ -13,7 +14,7 @@ public static class AlignmentChecks
             && TiltShiftM(end.GripLengthM, tilt, scope.Trace) is var shift && Judged.IsAbove(shift, gap)
             && Math.Max(scope.Rules.Fit.ReadTilt.Si, Math.Atan(gap / end.GripLengthM)) is var most && Judged.IsAbove(tilt, most))
         {
-            scope.Find(PouringFindings.RopeTilted, pointer + "/tilt", Measure.Angle(tilt), Measure.Angle(most));
+            scope.Find(BoundFindings.RopeTilted, pointer + "/tilt", Measure.Angle(tilt), Measure.Angle(most));
         }
     }
 

@@ -49,19 +49,19 @@ internal static class BroomChecks
     {
         if (end.FibreCore == BroomPart.Left)
         {
-            scope.Find(PouringFindings.LeftInBroom, pointer + "/fibreCore", words: new FindingWord("what", "fibre core"));
+            scope.Find(BroomFindings.LeftInBroom, pointer + "/fibreCore", words: new FindingWord("what", "fibre core"));
         }
 
         if (end.Plastic == BroomPart.Left)
         {
-            scope.Find(PouringFindings.LeftInBroom, pointer + "/plastic", source: BroomFindings.PlasticOnWires, words: new FindingWord("what", "plastic"));
+            scope.Find(BroomFindings.LeftInBroom, pointer + "/plastic", source: BroomFindings.PlasticOnWires, words: new FindingWord("what", "plastic"));
         }
     }
 
     private static void CheckParts(PourScope scope, PourEnd end, string pointer)
     {
         void Contradicted(string part, string member, string what) =>
-            scope.Find(PouringFindings.PartContradicted, pointer + part, related: [pointer + member], words: new FindingWord("what", what));
+            scope.Find(BroomFindings.PartContradicted, pointer + part, related: [pointer + member], words: new FindingWord("what", what));
 
         if (end.Rope.Core == RopeCore.Fibre && end.FibreCore == BroomPart.None)
         {
@@ -78,7 +78,7 @@ internal static class BroomChecks
     {
         if (end.Cleaner is Cleaner.Acid or Cleaner.Flux)
         {
-            scope.Find(PouringFindings.CleanerForbidden, pointer + "/cleaner", words: new FindingWord("cleaner", end.Cleaner == Cleaner.Acid ? "acid" : "flux"));
+            scope.Find(BroomFindings.CleanerForbidden, pointer + "/cleaner", words: new FindingWord("cleaner", end.Cleaner == Cleaner.Acid ? "acid" : "flux"));
         }
 
         if (end.DriedAt > scope.Input.PourAt)

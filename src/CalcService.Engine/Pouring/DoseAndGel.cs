@@ -81,14 +81,14 @@ internal static class DoseAndGel
 
         if (scope.GelWith(dose.PerKit) is not { } model)
         {
-            scope.Find(PouringFindings.GelTimeUnknown, PourPointers.GelTimes, words: new FindingWord("doses", Text(dose.PerKit)));
+            scope.Find(CompoundFindings.GelTimeUnknown, PourPointers.GelTimes, words: new FindingWord("doses", Text(dose.PerKit)));
             return null;
         }
 
         if (model.IsAssumed)
         {
             var (low, expected, high) = scope.Rules.AssumedActivationEnergy;
-            scope.Find(PouringFindings.GelTimeFromOnePoint, PourPointers.GelTimes, words: [new("low", low.Value!.Value), new("high", high.Value!.Value)]);
+            scope.Find(CompoundFindings.GelTimeFromOnePoint, PourPointers.GelTimes, words: [new("low", low.Value!.Value), new("high", high.Value!.Value)]);
             scope.Assume("/compound/sheet/reaction/activationEnergy", "activation energy of gelling, from one gel time",
                 expected.Value, AssumptionOrigin.RuleSet);
         }
@@ -108,7 +108,7 @@ internal static class DoseAndGel
     {
         foreach (var outside in model.IsAssumed ? [] : OutsideRange.Of([.. readings.Distinct()], model.Measured))
         {
-            scope.Find(PouringFindings.GelTimeExtrapolated, outside.Farthest.Pointer, Measure.Temperature(outside.Farthest.K), Measure.Temperature(outside.EdgeK),
+            scope.Find(CompoundFindings.GelTimeExtrapolated, outside.Farthest.Pointer, Measure.Temperature(outside.Farthest.K), Measure.Temperature(outside.EdgeK),
                 [.. outside.Others, PourPointers.GelTimes],
                 words: [new("minimum", Measure.Temperature(model.Measured.MinimumK)), new("maximum", Measure.Temperature(model.Measured.MaximumK))]);
         }

@@ -1,3 +1,4 @@
+using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
 
 namespace CalcService.Engine.Pouring;
@@ -20,14 +21,14 @@ internal static class Flips
     private const double Beyond = 1e-6;
 
     /// <summary>Findings that depend on how wet the air is.</summary>
-    private static readonly FindingDefinition[] OfWetness = [PouringFindings.SteelAtDewPoint, PouringFindings.SteelNearDewPoint];
+    private static readonly FindingDefinition[] OfWetness = [SteelFindings.SteelAtDewPoint, SteelFindings.SteelNearDewPoint];
 
     /// <summary>Findings that depend on a reading that is there; all others stay as they are.</summary>
     private static readonly FindingDefinition[] OfReadings =
     [
-        .. OfWetness, PouringFindings.OutsidePouringRange, PouringFindings.DoseUnknown, PouringFindings.DoseEdge,
-        PouringFindings.DoseUncertain, PouringFindings.DoseContradictsSheet, PouringFindings.DoseAboveMaximum,
-        PouringFindings.GelTimeUnknown, PouringFindings.GelTimeExtrapolated, PouringFindings.GelTimeFromOnePoint, PouringFindings.PotLifeTooShort,
+        .. OfWetness, CompoundFindings.OutsidePouringRange, CompoundFindings.DoseUnknown, PouringFindings.DoseEdge,
+        PouringFindings.DoseUncertain, CompoundFindings.DoseContradictsSheet, DoseFindings.DoseAboveMaximum,
+        CompoundFindings.GelTimeUnknown, CompoundFindings.GelTimeExtrapolated, CompoundFindings.GelTimeFromOnePoint, PouringFindings.PotLifeTooShort,
         PouringFindings.VapourAboveLaw, PouringFindings.VapourMayExceedLaw, PouringFindings.VapourAboveRecommended,
         PouringFindings.VapourAboveOwnLimit, PouringFindings.VapourAboveStricterLaw,
     ];

@@ -37,8 +37,6 @@ internal static class LotChecks
         }
     }
 
-    public static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
-
     private static LotReason? Expired(PourScope scope, LotDates dates)
     {
         var today = DateOnly.FromDateTime(scope.Input.PourAt.DateTime);
@@ -53,7 +51,7 @@ internal static class LotChecks
             Measured = Measure.Days(-days),
             Limit = Measure.Days(0),
             Related = [PourPointers.PourAt],
-            Words = [new("part", earliest.Part), new("expiresOn", Day(lastGoodDay)), new("days", days.ToString(CultureInfo.InvariantCulture))],
+            Words = [new("part", earliest.Part), new("expiresOn", lastGoodDay), new("days", days.ToString(CultureInfo.InvariantCulture))],
         };
     }
 

@@ -1,7 +1,5 @@
-using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
-using CalcService.Engine.Sockets;
 using static CalcService.Engine.Findings.FindingKinds;
 
 namespace CalcService.Engine.Pouring;
@@ -9,33 +7,17 @@ namespace CalcService.Engine.Pouring;
 /// <content>Findings of the broom, the bore and how the rope stands in it.</content>
 public static partial class PouringFindings
 {
-    private static IReadOnlyList<FindingDefinition> Broom =>
-    [
-        LeftInBroom, CleanerForbidden, BroomNotDry, BroomDriedLongAgo, BoreNotClean, ReleaseAgent, UsedRope, BroomWide, BroomNarrow,
-        RopeTilted, NoStraightRope, StraightRopeShort, NotStated, PartContradicted,
-    ];
-
-    public static FindingDefinition LeftInBroom => BroomFindings.LeftInBroom;
-
-    public static FindingDefinition CleanerForbidden => BroomFindings.CleanerForbidden;
-
     public static FindingDefinition BroomNotDry { get; } = Stop("broom-not-dry", Actor.Crew,
         "The cleaned broom is not dry at the time of the pour.",
         "The broom is dry only after the pour is meant to start.",
         "Pour later, or dry the broom sooner.",
         new("solvent or water keeps the compound off the wires", "docs/pour-plans.md", Basis.Derived));
 
-    public static FindingDefinition BroomDriedLongAgo => LongAgoFindings.BroomDriedLongAgo;
-
-    public static FindingDefinition BoreNotClean => BroomFindings.BoreNotClean;
-
     public static FindingDefinition ReleaseAgent { get; } = Note("release-agent", Actor.Crew,
         "A release agent in the basket is allowed with resin. On a wire it is not.",
         "There is release agent in the basket.",
         "Keep it off the wires: coat the basket before the broom is drawn in, thinly, and let it dry.",
         new("ISO 17558", "§4.3", Basis.Published));
-
-    public static FindingDefinition UsedRope => FitFindings.UsedRope;
 
     public static FindingDefinition BroomWide { get; } = Note("broom-too-wide", Actor.Crew,
         "The broom is opened wider than it should be: the wires are bent where they work hardest.",
@@ -48,14 +30,4 @@ public static partial class PouringFindings
         "The broom is opened to {measured} included; at least {limit} is asked for.",
         "Open it further, wire from wire, before it is cleaned.",
         Rules.Fit.NarrowBroom.Source, Rules.Fit.NarrowBroom);
-
-    public static FindingDefinition RopeTilted => BoundFindings.RopeTilted;
-
-    public static FindingDefinition NoStraightRope => BoundFindings.NoStraightRope;
-
-    public static FindingDefinition StraightRopeShort => BoundFindings.StraightRopeShort;
-
-    public static FindingDefinition PartContradicted => BroomFindings.PartContradicted;
-
-    public static FindingDefinition NotStated => StatedFacts.NotStated;
 }

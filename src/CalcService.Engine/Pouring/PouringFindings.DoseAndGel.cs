@@ -1,4 +1,3 @@
-using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using static CalcService.Engine.Findings.FindingKinds;
@@ -8,14 +7,6 @@ namespace CalcService.Engine.Pouring;
 /// <content>Findings of dose, gel time and pot life.</content>
 public static partial class PouringFindings
 {
-    private static IReadOnlyList<FindingDefinition> DoseAndGel =>
-    [
-        DoseUnknown, DoseEdge, DoseUncertain, GelTimeUnknown, GelTimeExtrapolated, GelTimeFromOnePoint, PourTimeMissing,
-        PotLifeTooShort, MixLargerThanMeasured,
-    ];
-
-    public static FindingDefinition DoseUnknown => CompoundFindings.DoseUnknown;
-
     public static FindingDefinition DoseUncertain { get; } = Caution("dose-uncertain", Actor.Lead,
         "The uncertainty of the reading reaches over the edge of a dose band.",
         "Read as {measured}, give or take {limit}: the dose is {lowDoses} for each kit at the cold end and {highDoses} at the warm end.",
@@ -27,12 +18,6 @@ public static partial class PouringFindings
         "By the steel the dose is {steelDoses} for each kit, by the air {airDoses}; the colder one decided.",
         "Bring air and steel closer together, and read both again right before mixing.",
         Source.DataSheet("doses"));
-
-    public static FindingDefinition GelTimeUnknown => CompoundFindings.GelTimeUnknown;
-
-    public static FindingDefinition GelTimeExtrapolated => CompoundFindings.GelTimeExtrapolated;
-
-    public static FindingDefinition GelTimeFromOnePoint => CompoundFindings.GelTimeFromOnePoint;
 
     public static FindingDefinition PourTimeMissing { get; } = Unknown("pour-time-missing", Actor.Lead,
         "Without the time to fill a basket nobody knows whether the pot life is enough.",

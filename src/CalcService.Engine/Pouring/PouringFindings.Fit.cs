@@ -1,5 +1,4 @@
 using CalcService.Engine.Findings;
-using CalcService.Engine.Sockets;
 using static CalcService.Engine.Findings.FindingKinds;
 
 namespace CalcService.Engine.Pouring;
@@ -7,58 +6,10 @@ namespace CalcService.Engine.Pouring;
 /// <content>Findings of rope and socket.</content>
 public static partial class PouringFindings
 {
-    private static IReadOnlyList<FindingDefinition> Fit =>
-    [
-        WiresDoNotFit, RopeDoesNotEnter, RopeAreaUnknown, WireFitUnknown, FitDependsOnTolerance, RopeLoose,
-        RopeIdentityMissing, RopeFactMissing, HighGrade, Stainless, SocketWeaker, BasketShort,
-        ConeAngleUnusual, GeometryFromMemory, ServingShortensGrip, ServingFitUnknown, ServingDoesNotFit, VentSmallBasket,
-        NoCone, BasketTooShort, StrengthImplausible, RopeThin, RopeThick, RopeOutsideRange, SocketMetalUnfit,
-    ];
-
-    public static FindingDefinition WiresDoNotFit => FitFindings.WiresDoNotFit;
-
-    public static FindingDefinition RopeDoesNotEnter => FitFindings.RopeDoesNotEnter;
-
     public static FindingDefinition RopeAreaUnknown { get; } = Unknown("rope-area-unknown", Actor.Office,
         "The metallic area of the rope isn't known, so the steel in the basket isn't either.",
         "No metallic area: neither a certificate's nor a rope class with its core.",
         "Give metallicArea from the certificate, or construction and core of a class at /v1/rope-classes. Kits are planned on a basket without steel.");
-
-    public static FindingDefinition WireFitUnknown => FitFindings.WireFitUnknown;
-
-    public static FindingDefinition FitDependsOnTolerance => FitFindings.FitDependsOnTolerance;
-
-    public static FindingDefinition RopeLoose => FitFindings.RopeLoose;
-
-    public static FindingDefinition RopeIdentityMissing => FitFindings.RopeIdentityMissing;
-
-    public static FindingDefinition RopeFactMissing => FitFindings.RopeFactMissing;
-
-    public static FindingDefinition HighGrade => FitFindings.HighGrade;
-
-    public static FindingDefinition Stainless => FitFindings.Stainless;
-
-    public static FindingDefinition SocketWeaker => FitFindings.SocketWeaker;
-
-    public static FindingDefinition BasketShort => FitFindings.BasketShort;
-
-    public static FindingDefinition ConeAngleUnusual => FitFindings.ConeAngleUnusual;
-
-    public static FindingDefinition NoCone => BoundFindings.NoCone;
-
-    public static FindingDefinition BasketTooShort => BoundFindings.BasketTooShort;
-
-    public static FindingDefinition StrengthImplausible => BoundFindings.StrengthImplausible;
-
-    public static FindingDefinition RopeThin => BoundFindings.RopeThin;
-
-    public static FindingDefinition RopeThick => BoundFindings.RopeThick;
-
-    public static FindingDefinition RopeOutsideRange => BoundFindings.RopeOutsideRange;
-
-    public static FindingDefinition SocketMetalUnfit => BoundFindings.SocketMetalUnfit;
-
-    public static FindingDefinition GeometryFromMemory => FitFindings.GeometryFromMemory;
 
     public static FindingDefinition ServingShortensGrip { get; } = Caution("serving-shortens-grip", Actor.Crew,
         "A serving stands inside the basket. The compound grips no wire that it covers, and the small end works hardest.",

@@ -1,4 +1,3 @@
-using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
 using static CalcService.Engine.Findings.FindingKinds;
 
@@ -7,21 +6,6 @@ namespace CalcService.Engine.Pouring;
 /// <content>Findings of the day's readings.</content>
 public static partial class PouringFindings
 {
-    private static IReadOnlyList<FindingDefinition> Readings =>
-    [
-        SteelAtDewPoint, SteelNearDewPoint, OutsidePouringRange, ReadingMissing, ReadingsOld, ReadAgain,
-    ];
-
-    public static FindingDefinition SteelAtDewPoint => SteelFindings.SteelAtDewPoint;
-
-    public static FindingDefinition SteelNearDewPoint => SteelFindings.SteelNearDewPoint;
-
-    public static FindingDefinition OutsidePouringRange => CompoundFindings.OutsidePouringRange;
-
-    public static FindingDefinition ReadingMissing => CompoundFindings.ReadingMissing;
-
-    public static FindingDefinition ReadingsOld => LongAgoFindings.ReadingsOld;
-
     public static FindingDefinition ReadAgain { get; } = Note("read-again-during-pour", Actor.Crew,
         "The last mix starts after the readings have ceased to hold.",
         "Mix {mix} starts at {startsAt}; the readings hold until {validUntil}.",

@@ -7,12 +7,6 @@ namespace CalcService.Engine.Pouring;
 /// <content>Findings of kits and lots.</content>
 public static partial class PouringFindings
 {
-    private static IReadOnlyList<FindingDefinition> Stock =>
-    [
-        LotExpired, LotNotSealed, LotQuarantined, StorageOutsideRange, LotReserved, LotExpiryMissing,
-        ExpiryBeyondShelfLife, StockShort, StockDoesNotDivide, BudgetSpent,
-    ];
-
     public static FindingDefinition LotExpired { get; } = Define("lot-expired", Actor.Office, [Severity.Stop, Severity.Note],
         "A lot, or a part of its kits that goes into the mix, is past its last good day. It is never used; a stop where only this lot would make the stock enough.",
         "Lot {lot} ({part}) was good until {expiresOn}, {days} day(s) before the pour.",

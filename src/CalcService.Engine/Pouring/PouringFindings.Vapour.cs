@@ -9,12 +9,6 @@ public static partial class PouringFindings
 {
     private static IReadOnlyList<RuleLimit> LawLimits => [.. Rules.Air.SelectMany(air => air.Laws).SelectMany(law => law.Limits)];
 
-    private static IReadOnlyList<FindingDefinition> Vapour =>
-    [
-        VapourAboveLaw, VapourMayExceedLaw, VapourAboveRecommended, VapourNotComputed, RoomMissing,
-        ConfinedSpace, IgnitionSource, VapourAboveOwnLimit, VapourAboveStricterLaw,
-    ];
-
     public static FindingDefinition VapourAboveLaw { get; } = Stop("vapour-above-law", Actor.Lead,
         "The vapour in the room exceeds a legal limit even if the air mixes perfectly.",
         "In the room {substance} reaches {measured} ({which}); the law allows {limit} ({law}).",

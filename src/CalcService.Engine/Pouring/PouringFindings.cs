@@ -1,3 +1,4 @@
+using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
@@ -11,6 +12,20 @@ public static partial class PouringFindings
 {
     /// <summary>All of them, by code.</summary>
     public static IReadOnlyList<FindingDefinition> All => Catalogue.All;
+
+    private static IReadOnlyList<FindingDefinition> Shared =>
+    [
+        CompoundFindings.SheetSilent, CompoundFindings.Demonstration, CompoundFindings.DoseContradictsSheet, CompoundFindings.OutsidePouringRange,
+        CompoundFindings.ReadingMissing, CompoundFindings.DoseUnknown, CompoundFindings.GelTimeUnknown, CompoundFindings.GelTimeExtrapolated,
+        CompoundFindings.GelTimeFromOnePoint, LongAgoFindings.SheetOld, LongAgoFindings.ReadingsOld, LongAgoFindings.BroomDriedLongAgo,
+        DoseFindings.DoseAboveMaximum, DoseFindings.DoseAfterHardener, SteelFindings.SteelAtDewPoint, SteelFindings.SteelNearDewPoint,
+        FitFindings.WiresDoNotFit, FitFindings.RopeDoesNotEnter, FitFindings.WireFitUnknown, FitFindings.FitDependsOnTolerance, FitFindings.RopeLoose,
+        FitFindings.RopeIdentityMissing, FitFindings.RopeFactMissing, FitFindings.HighGrade, FitFindings.Stainless, FitFindings.SocketWeaker,
+        FitFindings.BasketShort, FitFindings.ConeAngleUnusual, FitFindings.GeometryFromMemory, FitFindings.UsedRope, .. BoundFindings.OfRopeAndBasket,
+        BoundFindings.RopeOutsideRange, BoundFindings.SocketMetalUnfit, BoundFindings.RopeTilted, BoundFindings.NoStraightRope,
+        BoundFindings.StraightRopeShort, BroomFindings.LeftInBroom, BroomFindings.CleanerForbidden, BroomFindings.BoreNotClean,
+        BroomFindings.PartContradicted, StatedFacts.NotStated,
+    ];
 
     // Getters, not fields: nobody says in which order the parts of a class set their fields.
     private static PouringRules Rules => PouringRules2026Dec.Rules;
@@ -26,6 +41,6 @@ public static partial class PouringFindings
     private static class Catalogue
     {
         public static IReadOnlyList<FindingDefinition> All { get; } =
-            [.. new[] { Readings, Sheet, DoseAndGel, Stock, Fit, Broom, Vapour }.SelectMany(theme => theme).OrderBy(definition => definition.Code, StringComparer.Ordinal)];
+            FindingKinds.CatalogueOf(typeof(PouringFindings), Shared);
     }
 }

@@ -10,7 +10,7 @@ internal static class SheetChecks
         var sheet = scope.Input.Compound;
         if (sheet.Demonstration)
         {
-            scope.Find(PouringFindings.Demonstration, PourPointers.Sheet);
+            scope.Find(CompoundFindings.Demonstration, PourPointers.Sheet);
         }
 
         if (sheet.Pouring is null)
@@ -28,7 +28,7 @@ internal static class SheetChecks
         scope.CheckMixingOrder(sheet);
         if (scope.Input.IntendedDose?.Added == DoseMoment.AfterHardener)
         {
-            scope.Find(PouringFindings.DoseAfterHardener, PourPointers.DoseAdded);
+            scope.Find(DoseFindings.DoseAfterHardener, PourPointers.DoseAdded);
         }
     }
 

@@ -107,7 +107,7 @@ internal sealed class Shelf
         {
             _scope.Find(PouringFindings.ExpiryBeyondShelfLife, $"{PourPointers.Stock}/{index}/expiresOn",
                 limit: Measure.Months(months), related: [$"{PourPointers.Stock}/{index}/madeOn"],
-                words: [new("lot", lot.Lot), new("expiresOn", LotChecks.Day(expires)), new("madeOn", LotChecks.Day(made)), new("lastDay", LotChecks.Day(lastDay))]);
+                words: [new("lot", lot.Lot), new("expiresOn", expires), new("madeOn", made), new("lastDay", lastDay)]);
         }
     }
 }

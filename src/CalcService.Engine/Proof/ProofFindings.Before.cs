@@ -8,9 +8,6 @@ namespace CalcService.Engine.Proof;
 /// <content>Findings from before the load.</content>
 public static partial class ProofFindings
 {
-    private static IReadOnlyList<FindingDefinition> Before =>
-        [ProofLoadUnknown, NotCured, ZoneOpen];
-
     public static FindingDefinition ProofLoadUnknown { get; } = Unknown("proof-load-unknown", Actor.Lead,
         "Which proof load is asked for is not known: no rule set is named, or it sets none and the request gives none.",
         "The rule set of the proof load, or the proof load itself, is not given.",

@@ -49,11 +49,10 @@ public static class ProofLoadEvaluation
 
         scope.CheckStated();
         TestLoads? loads = proof is { } asked ? TestLoads.Of(asked, rules.Proof) : null;
-        var findings = scope.Findings.Sorted();
         return new(
             new()
             {
-                Verdict = (ProofVerdict)FindingList.DecisionOf(findings),
+                Verdict = Verdict.Of<ProofVerdict>(scope.Findings.Decide()),
                 IsAfter = input.Measured is not null,
                 ProofLoadN = proof,
                 LeastTestLoadN = loads?.LeastN,
@@ -63,7 +62,7 @@ public static class ProofLoadEvaluation
                 ReadAt = input.ReadAt == SeatingPlace.SmallEnd ? SeatingPlace.SmallEnd : SeatingPlace.Mouth,
                 Checks = scope.Checks,
             },
-            findings, ProofNotes.All, scope.Assumptions, scope.Trace.Steps);
+            scope.Findings.Sorted(), ProofNotes.All, scope.Assumptions, scope.Trace.Steps);
     }
 
     /// <summary>Before the test the steps of the rules, after it those that were read.</summary>

@@ -7,8 +7,7 @@ public static class ProofNotes
 {
     public static IReadOnlyList<SafetyNote> All { get; } =
     [
-        new("who-decides", "The compound's data sheet, the rope and socket makers' instructions, local codes and a competent person stand above this answer."),
-        new("test-load", "Nobody stands under or in line with a test load."),
+        SafetyNote.WhoDecides, SafetyNote.TestLoad,
         new("measured-before-loading", "A release time from a forecast alone is a plan: measured steel temperatures and hardness come before loading."),
         new("model", "The seating that is expected comes from a model that was held against other models, not against pull tests. It guides; it proves nothing."),
     ];

@@ -29,13 +29,10 @@ public static class ReuseAssessment
         var remaining = LoadChecks.Check(scope, wear, loads, strength, rope);
 
         scope.CheckTaken(ReuseStated.Facts(scope, rope));
-        scope.ListMissing();
-        var disposition = (Disposition)scope.Findings.Decide(IsOnTheSocket);
-        if (disposition < Disposition.ReuseAfterWork && scope.Findings.Decide(IsOnThePin) > Decision.Proceed)
-        {
-            disposition = Disposition.ReuseAfterWork;
-        }
-
+        scope.FindGaps();
+        var decision = scope.Findings.Decide(IsOnTheSocket);
+        var needsPin = decision == Decision.Proceed && scope.Findings.Decide(IsOnThePin) > Decision.Proceed;
+        var disposition = Verdict.Of<Disposition>(needsPin ? Decision.ProceedWithCare : decision);
         var findings = scope.Findings.Sorted();
         var result = new ReuseResult
         {

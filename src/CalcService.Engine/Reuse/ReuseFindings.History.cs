@@ -7,12 +7,6 @@ namespace CalcService.Engine.Reuse;
 /// <content>Findings of what the socket is and what it went through.</content>
 public static partial class ReuseFindings
 {
-    private static IReadOnlyList<FindingDefinition> History =>
-    [
-        IdentityMissing, SteelUnknown, HistoryMissing, Welded, Straightened, ArcStruck, Overloaded, MediumChanged,
-        RemovalUnknown, BurntOut, Overheated, Warmed,
-    ];
-
     public static FindingDefinition IdentityMissing { get; } = Unknown("socket-identity-missing", Actor.Inspector,
         "A socket that nobody can tell from others has no history and no certificate.",
         "The {what} of the socket is not given.",

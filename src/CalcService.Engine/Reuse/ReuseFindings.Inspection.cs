@@ -7,9 +7,6 @@ namespace CalcService.Engine.Reuse;
 /// <content>Findings of the inspection.</content>
 public static partial class ReuseFindings
 {
-    private static IReadOnlyList<FindingDefinition> Inspection =>
-        [Cracked, CrackSearchMissing, VisualMissing, IndicationUnclear, RoundedIndication, InspectionOld, SurfaceCovered, CorrodedSevere, CorrodedLight];
-
     public static FindingDefinition Cracked { get; } = Stop("socket-cracked", Actor.Inspector,
         "A crack ends the life of a socket. It is never ground, welded or worked away.",
         "There is a crack or a linear indication: {what}.",

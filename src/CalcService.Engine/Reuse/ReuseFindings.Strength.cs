@@ -7,9 +7,6 @@ namespace CalcService.Engine.Reuse;
 /// <content>Findings of strength with what is left.</content>
 public static partial class ReuseFindings
 {
-    private static IReadOnlyList<FindingDefinition> Strength =>
-        [YieldsAtProof, PinYields, HighlyStressed, PinSteelAssumed, BailNotComputed, IntendedAboveRating, RopeStrengthUnknown, BreakingForceMissing, MayBeWeaker];
-
     public static FindingDefinition YieldsAtProof { get; } = Define("yields-at-proof-load", Actor.Lead, [Severity.Stop, Severity.Unknown],
         "With what is left of it, a part of the socket yields under the proof load. Where that rests on a steel that was only assumed, the steel has to be known first.",
         "Under the proof load the part is used to {measured} of its strength: {what}.",

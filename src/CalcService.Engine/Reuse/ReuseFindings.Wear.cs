@@ -6,12 +6,6 @@ namespace CalcService.Engine.Reuse;
 /// <content>Findings of measured wear.</content>
 public static partial class ReuseFindings
 {
-    private static IReadOnlyList<FindingDefinition> Wear =>
-    [
-        LimitsMissing, LimitImplausible, WornWithoutLimit, ReadingTooCoarse, PinThickerThanHole, MeasurementMissing, DrawingMissing, NotAsDrawn, HalfWornAway,
-        BoreWorn, BoreOval, TaperLost, OutsideWorn, PinHoleWorn, PinHoleOval, PinWorn, EarsSpread, EarThin, EarNarrow, EarEndWorn, PitsDeep,
-    ];
-
     public static FindingDefinition LimitsMissing { get; } = Unknown("wear-limits-missing", Actor.Inspector,
         "Limits of wear are the maker's or the operator's: a limit of which nobody says where it stands is anybody's.",
         "Not given: {what}.",

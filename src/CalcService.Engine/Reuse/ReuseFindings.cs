@@ -55,6 +55,6 @@ public static partial class ReuseFindings
     private static class Catalogue
     {
         public static IReadOnlyList<FindingDefinition> All { get; } =
-            [.. new[] { Shared, History, Inspection, Wear, Strength }.SelectMany(theme => theme).OrderBy(definition => definition.Code, StringComparer.Ordinal)];
+            FindingKinds.CatalogueOf(typeof(ReuseFindings), Shared);
     }
 }

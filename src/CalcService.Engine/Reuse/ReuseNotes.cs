@@ -11,6 +11,6 @@ public static class ReuseNotes
         new("no-repair", "A socket is never welded, straightened, heated or ground to bring it back. A crack is never worked away."),
         new("mark-it", "A socket that is set aside or withdrawn is marked at once, so that nobody pours it by mistake."),
         new("match-next", "A sound socket still has to be matched with its rope, and its bore has to be clean bare metal on the day of the pour."),
-        new("test-load", "Nobody stands under or in line with a test load."),
+        SafetyNote.TestLoad,
     ];
 }

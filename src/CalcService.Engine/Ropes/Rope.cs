@@ -125,9 +125,6 @@ public sealed record Rope
     public bool? IsRotationResistant =>
         Function == RopeFunction.RotationResistant || Strands(Construction) >= ManyStrands ? true : Function == RopeFunction.Unknown || Strands(Construction) == 0 ? null : false;
 
-    /// <summary>The length of lay as told, where it can be one: from 3 diameters to 15. What else is told is a slip of units, and tells nothing.</summary>
-    public double? BelievableLayM => LayLengthM is { } lay && lay >= 3 * DiameterM && lay <= 15 * DiameterM ? lay : null;
-
     /// <summary>Strands by the designation: 18 of an 18x7, 35 of a 35(W)x7.</summary>
     private static int Strands(string? construction) =>
         int.TryParse(string.Concat((construction ?? "").TakeWhile(char.IsAsciiDigit)), NumberStyles.None, CultureInfo.InvariantCulture, out var strands) ? strands : 0;

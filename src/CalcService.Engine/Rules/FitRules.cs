@@ -44,7 +44,16 @@ public sealed record FitRules
     /// <summary>Included angle below which a broom can't be cleaned and filled through.</summary>
     public required RuleLimit NarrowBroom { get; init; }
 
+    /// <summary>Length of lay in rope diameters below which what is told is no length of lay.</summary>
+    public required RuleLimit LeastLay { get; init; }
+
+    /// <summary>Length of lay in rope diameters above which it is none.</summary>
+    public required RuleLimit MostLay { get; init; }
+
     /// <summary>Every limit, in a fixed order.</summary>
     public IReadOnlyList<RuleLimit> All =>
-        [LeastCone, ShortestBasket, ShortBasket, WidestSmallEnd, LooseSmallEnd, StrengthSpread, MostTilt, ReadTilt, Thinning, Thickening, StraightRope, DriedFor, NarrowBroom];
+    [
+        LeastCone, ShortestBasket, ShortBasket, WidestSmallEnd, LooseSmallEnd, StrengthSpread, MostTilt, ReadTilt, Thinning, Thickening, StraightRope, DriedFor,
+        NarrowBroom, LeastLay, MostLay,
+    ];
 }

@@ -34,15 +34,5 @@ public static class MineFindings
         "Take another attachment.",
         Least.Source, [Least]);
 
-    /// <summary>Says all evidence that is missing in one finding.</summary>
-    internal static void Miss(RoomScope scope, IReadOnlyList<(string Pointer, string What)> missing)
-    {
-        if (missing.Count > 0)
-        {
-            scope.Find(EvidenceMissing, missing[0].Pointer, related: [.. missing.Skip(1).Select(one => one.Pointer)],
-                words: new FindingWord("what", string.Join(" and ", missing.Select(one => one.What))));
-        }
-    }
-
     internal static IReadOnlyList<FindingDefinition> All => [EvidenceMissing, MediumNotByDesign, AttachmentWeak];
 }

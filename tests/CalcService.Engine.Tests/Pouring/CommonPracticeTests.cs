@@ -33,7 +33,7 @@ public sealed class CommonPracticeTests
     {
         var plan = At(fahrenheit);
         Assert.Equal(perKit, plan.Result.Dose!.PerKit);
-        Assert.DoesNotContain(plan.Findings, finding => finding.Definition == PouringFindings.OutsidePouringRange);
+        Assert.DoesNotContain(plan.Findings, finding => finding.Definition == CompoundFindings.OutsidePouringRange);
     }
 
     [Theory]

@@ -41,7 +41,7 @@ public sealed class PourBoundaryTests
     {
         var plan = Plan(c => c with { AirK = celsius + Zero, SteelK = celsius + Zero, CompoundK = celsius + Zero, RelativeHumidity = .2 });
         // One fact, however many readings show it.
-        var outside = plan.Findings.Where(finding => finding.Definition == PouringFindings.OutsidePouringRange).ToArray();
+        var outside = plan.Findings.Where(finding => finding.Definition == CompoundFindings.OutsidePouringRange).ToArray();
         Assert.Equal(stops ? 1 : 0, outside.Length);
         Assert.All(outside, finding => Assert.Equal(["/conditions/compoundTemperature", "/conditions/steelTemperature", "/compound/sheet/pouring"], finding.Related));
     }
@@ -70,7 +70,7 @@ public sealed class PourBoundaryTests
 
         Assert.True(frostPoint > plan.Result.DewPointK);
         Assert.Equal(frostPoint, plan.Result.FrostPointK);
-        Assert.Equal(Measure.Temperature(frostPoint), Assert.Single(plan.Findings, f => f.Definition == PouringFindings.SteelAtDewPoint).Limit);
+        Assert.Equal(Measure.Temperature(frostPoint), Assert.Single(plan.Findings, f => f.Definition == SteelFindings.SteelAtDewPoint).Limit);
     }
 
     [Fact]

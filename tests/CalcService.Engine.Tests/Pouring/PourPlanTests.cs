@@ -1,7 +1,9 @@
+using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Pouring;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
+using CalcService.Engine.Sockets;
 using CalcService.Engine.Tests.Numerics;
 
 namespace CalcService.Engine.Tests.Pouring;
@@ -70,7 +72,7 @@ public sealed class PourPlanTests
                 Conditions = GoodPour.Input.Conditions with { SteelK = 33 + Zero },
                 Compound = GoodPour.Sheet with { GelTimes = [new(5 + Zero, 0, 3960), new(25 + Zero, 0, 1140)] },
             }).Findings,
-            finding => finding.Definition == PouringFindings.GelTimeExtrapolated && finding.Pointer == "/conditions/steelTemperature");
+            finding => finding.Definition == CompoundFindings.GelTimeExtrapolated && finding.Pointer == "/conditions/steelTemperature");
 
     [Fact]
     public void Vapour_is_that_of_every_open_surface_until_the_last_cone_has_gelled()
@@ -111,7 +113,7 @@ public sealed class PourPlanTests
         var plan = GoodPour.Plan(GoodPour.Input with { Ends = [end with { Rope = end.Rope with { MetallicAreaM2 = 2000e-6 } }] });
 
         Assert.Equal(Decision.DoNotProceed, plan.Decision);
-        Assert.Contains(plan.Findings, finding => finding.Definition == PouringFindings.WiresDoNotFit);
+        Assert.Contains(plan.Findings, finding => finding.Definition == FitFindings.WiresDoNotFit);
         Assert.Null(plan.Result.NeededM3);
         Assert.Empty(plan.Result.Mixes);
         Assert.Null(plan.Result.Vapour);

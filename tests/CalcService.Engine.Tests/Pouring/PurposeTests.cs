@@ -1,3 +1,4 @@
+using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Pouring;
 using CalcService.Engine.Ropes;
@@ -92,7 +93,7 @@ public sealed class PurposeTests
                 PourTimeS = 60,
                 Mixers = 2,
             };
-            var findings = GoodPour.Plan(job).Findings.Where(finding => finding.Definition != PouringFindings.Demonstration).ToArray();
+            var findings = GoodPour.Plan(job).Findings.Where(finding => finding.Definition != CompoundFindings.Demonstration).ToArray();
             Assert.True(findings.Length <= 2, string.Join(", ", findings.Select(finding => finding.Definition.Code)));
         }
     }

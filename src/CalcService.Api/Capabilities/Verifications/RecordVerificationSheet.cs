@@ -16,12 +16,6 @@ public static class RecordVerificationSheet
         [VerificationOutcome.CannotVerify] = ("The archived answer can't be computed again here.", "#8a8a8a"),
     };
 
-    /// <summary>That an archived stop was verified is no go.</summary>
-    private static readonly Dictionary<string, string> Heads = new(StringComparer.Ordinal)
-    {
-        ["proceed"] = "MATCHES", ["proceedWithCare"] = "MATCHES IN PART", ["undetermined"] = "NOT VERIFIED",
-    };
-
     private static readonly (string Words, string Fill) Beside =
         ("Numbers, decision and findings match; what stands beside them does not.", "#c99a2e");
 
@@ -44,7 +38,8 @@ public static class RecordVerificationSheet
             page.Add("h2", "Signed").Table(["Verified by", "Date"], [["", ""]]);
         },
         stop: "DIFFERS",
-        words: Heads);
+        // That an archived stop was verified is no go.
+        words: Headline.Of("MATCHES", "MATCHES IN PART", "NOT VERIFIED"));
 
     public static string Picture(Answer<RecordVerificationResult> answer)
     {

@@ -1,5 +1,6 @@
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Numerics.Conduction;
+using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Cones.Heat;
 
@@ -17,7 +18,7 @@ public static partial class ConeHeat
     public static TemperatureHistory? Coldest(ConeHeatInput input, double untilS, Budget budget, CancellationToken cancellationToken)
     {
         var grid = input.Grid ?? ConeGrid.Whole;
-        var model = ConeModel.Whole(input, grid);
+        var model = ConeModel.Whole(input, grid, Trace.None);
         var start = model.StartTemperatures();
         int[] cone = [.. Enumerable.Range(0, model.Network.Nodes).Where(node => model.Network.ReactionHeatJ[node] > 0)];
         var (seconds, kelvins) = (new List<double> { 0 }, new List<double> { cone.Min(node => start[node]) });

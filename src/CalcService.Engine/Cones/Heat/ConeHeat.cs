@@ -8,14 +8,14 @@ public static partial class ConeHeat
 {
     /// <summary>The whole cone with its socket and the rope below.</summary>
     /// <param name="input">The cone.</param>
-    /// <param name="trace">Gets the formulas as they are at the section of the curve.</param>
+    /// <param name="trace">Gets the formulas of the row of nodes next to the curve.</param>
     /// <param name="budget">Pays one for each node of each step.</param>
     /// <param name="cancellationToken">Ends the work.</param>
     /// <returns>Null where the budget ends first.</returns>
     public static ConeHeatResult? Calculate(ConeHeatInput input, Trace trace, Budget budget, CancellationToken cancellationToken)
     {
-        Write(input, input.CurveShare, trace);
-        return Run(input, ConeModel.Whole(input, input.Grid ?? ConeGrid.Whole), input.Grid ?? ConeGrid.Whole, budget, cancellationToken);
+        var grid = input.Grid ?? ConeGrid.Whole;
+        return Run(input, ConeModel.Whole(input, grid, trace), grid, budget, cancellationToken);
     }
 
     /// <summary>One slice by itself, sized as the cone is at a share of its length, as if nothing flowed along the axis.</summary>
@@ -27,8 +27,8 @@ public static partial class ConeHeat
     /// <returns>Null where the budget ends first.</returns>
     public static ConeHeatResult? CalculateSlice(ConeHeatInput input, double share, Trace trace, Budget budget, CancellationToken cancellationToken)
     {
-        Write(input, share, trace);
-        return Run(input, ConeModel.Slice(input, input.Grid ?? ConeGrid.Slice, share), input.Grid ?? ConeGrid.Slice, budget, cancellationToken);
+        var grid = input.Grid ?? ConeGrid.Slice;
+        return Run(input, ConeModel.Slice(input, grid, share, trace), grid, budget, cancellationToken);
     }
 
     private static ConeHeatResult? Run(ConeHeatInput input, ConeModel model, ConeGrid grid, Budget budget, CancellationToken cancellationToken)
@@ -87,18 +87,5 @@ public static partial class ConeHeat
         }
 
         return (step.Reacting[least], degrees[least]);
-    }
-
-    private static void Write(ConeHeatInput input, double share, Trace trace)
-    {
-        var (body, materials) = (input.Body, input.Materials);
-        var radius = (body.SmallEndDiameterM + (share * (body.LargeEndDiameterM - body.SmallEndDiameterM))) / 2;
-        var fraction = ConeMixture.WireFraction(body.MetallicAreaM2, radius, trace);
-        var density = ConeMixture.DensityKgPerM3(fraction, materials, trace);
-        ConeMixture.SpecificHeatJPerKgK(fraction, density, materials, trace);
-        ConeMixture.RadialConductivityWPerMK(fraction, materials.SteelConductivityWPerMK, materials.CompoundConductivityWPerMK, trace);
-        ConeMixture.AxialConductivityWPerMK(fraction, materials.SteelConductivityWPerMK, materials.CompoundConductivityWPerMK, trace);
-        ConeMixture.ReactionHeatJPerKg(fraction, density, materials, trace);
-        ConeMixture.StartK(fraction, input.Surroundings.SteelK, input.Surroundings.CompoundK, materials, trace);
     }
 }

@@ -1,4 +1,5 @@
 using CalcService.Engine.Numerics.Conduction;
+using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Cones.Heat;
 
@@ -30,37 +31,39 @@ internal sealed class ConeModel
 
     private double FilmWPerM2K => _input.Surroundings.FilmWPerM2K;
 
-    /// <summary>The cone with its socket and the rope below.</summary>
-    public static ConeModel Whole(ConeHeatInput input, ConeGrid grid)
+    /// <summary>The cone with its socket and the rope below; the row of nodes next to the curve writes its formulas.</summary>
+    public static ConeModel Whole(ConeHeatInput input, ConeGrid grid, Trace trace)
     {
         var hasRope = input.Body is { MetallicAreaM2: > 0, RopeBelowM: > 0 };
         var model = new ConeModel(input, grid, grid.Layers + 1, hasRope ? grid.RopeParts : 0);
         var height = input.Body.LengthM / grid.Layers;
         for (var layer = 0; layer < grid.Layers; layer++)
         {
-            model.AddSlab(layer, (layer + .25) * height, height / 2);
-            model.AddSlab(layer + 1, (layer + .75) * height, height / 2);
-            var between = new ConeSection(input, grid, (layer + .5) * height);
+            model.AddSlab(layer, model.At((layer + .25) * height), height / 2);
+            model.AddSlab(layer + 1, model.At((layer + .75) * height), height / 2);
+            var between = model.At((layer + .5) * height);
             AxisymmetricGrid.LinkRows(model.Network, model.Axis(layer), model.Axis(layer + 1), between.RadiiM, height, between.Rings);
         }
 
         model.OpenEnds();
         model.AddRope();
+        var curve = (int)Math.Round(input.CurveShare * grid.Layers);
         for (var row = 0; row < model.Rows; row++)
         {
-            model.Place(row, row * height);
+            model.Place(row, row * height, new ConeSection(input, grid, row * height, row == curve ? trace : Trace.None));
         }
 
         return model;
     }
 
     /// <summary>A slice of 1 m height that neither gains nor loses along the axis, sized as at a share of the cone.</summary>
-    public static ConeModel Slice(ConeHeatInput input, ConeGrid grid, double share)
+    public static ConeModel Slice(ConeHeatInput input, ConeGrid grid, double share, Trace trace)
     {
         var model = new ConeModel(input, grid, rows: 1, ropeParts: 0);
         var at = share * input.Body.LengthM;
-        model.AddSlab(0, at, 1);
-        model.Place(0, at);
+        var section = new ConeSection(input, grid, at, trace);
+        model.AddSlab(0, section, 1);
+        model.Place(0, at, section);
         return model;
     }
 
@@ -72,10 +75,11 @@ internal sealed class ConeModel
 
     public double[] StartTemperatures() => [.. _startHeat.Select((heat, node) => heat / Network.CapacityJPerK[node])];
 
-    /// <summary>Gives a row a slab that is sized as at a height: the cone, the steel around it, the outside.</summary>
-    private void AddSlab(int row, double z, double height)
+    private ConeSection At(double z) => new(_input, _grid, z, Trace.None);
+
+    /// <summary>Gives a row a slab that is sized as a section: the cone, the steel around it, the outside.</summary>
+    private void AddSlab(int row, ConeSection section, double height)
     {
-        var section = new ConeSection(_input, _grid, z);
         Fill(Axis(row), section.ConeRadii.Length, section.StartK, () => AxisymmetricGrid.AddSlab(Network, Axis(row), section.ConeRadii, height, section.ConeRings));
         Fill(Skin(row), section.WallRadii.Length, _input.Surroundings.SteelK,
             () => AxisymmetricGrid.AddSlab(Network, Skin(row), section.WallRadii, height, section.WallRings));
@@ -98,13 +102,13 @@ internal sealed class ConeModel
     /// <summary>The compound's face at the mouth and the steel at both ends see the air; the small end of the cone is sealed.</summary>
     private void OpenEnds()
     {
-        var below = new ConeSection(_input, _grid, 0).WallRadii;
+        var below = At(0).WallRadii;
         for (var i = 0; i < below.Length; i++)
         {
             Network.Expose(Skin(0) + i, AxisymmetricGrid.FaceM2(below, i) * FilmWPerM2K);
         }
 
-        var above = new ConeSection(_input, _grid, _input.Body.LengthM).RadiiM;
+        var above = At(_input.Body.LengthM).RadiiM;
         for (var i = 0; i < above.Length; i++)
         {
             Network.Expose(Axis(Rows - 1) + i, AxisymmetricGrid.FaceM2(above, i) * FilmWPerM2K);
@@ -143,17 +147,16 @@ internal sealed class ConeModel
     /// <summary>The nodes at the small end of the cone with their shares of its section.</summary>
     private (int Node, double Share)[] SmallEnd()
     {
-        var section = new ConeSection(_input, _grid, 0);
+        var section = At(0);
         var radii = section.ConeRadii.ToArray();
         return [.. radii.Select((_, i) => (Axis(0) + i, AxisymmetricGrid.FaceM2(radii, i) / (Math.PI * section.BoreM * section.BoreM)))];
     }
 
-    private void Place(int row, double z)
+    private void Place(int row, double z, ConeSection section)
     {
-        var radii = new ConeSection(_input, _grid, z).RadiiM;
         for (var i = 0; i < RowNodes; i++)
         {
-            Places[Axis(row) + i] = new(z, radii[i]);
+            Places[Axis(row) + i] = new(z, section.RadiiM[i]);
         }
     }
 }

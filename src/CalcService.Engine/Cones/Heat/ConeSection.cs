@@ -11,22 +11,23 @@ internal sealed class ConeSection
     /// <param name="input">The cone.</param>
     /// <param name="grid">How it is divided.</param>
     /// <param name="aboveSmallEndM">Where the section is.</param>
-    public ConeSection(ConeHeatInput input, ConeGrid grid, double aboveSmallEndM)
+    /// <param name="trace">Gets the formulas of the mixture.</param>
+    public ConeSection(ConeHeatInput input, ConeGrid grid, double aboveSmallEndM, Trace trace)
     {
         _grid = grid;
         var (body, materials) = (input.Body, input.Materials);
         var share = aboveSmallEndM / body.LengthM;
         BoreM = (body.SmallEndDiameterM + (share * (body.LargeEndDiameterM - body.SmallEndDiameterM))) / 2;
         OuterM = (body.OuterAtSmallEndM + (share * (body.OuterAtMouthM - body.OuterAtSmallEndM))) / 2;
-        var fraction = ConeMixture.WireFraction(body.MetallicAreaM2, BoreM, Trace.None);
+        var fraction = ConeMixture.WireFraction(body.MetallicAreaM2, BoreM, trace);
         if (!(OuterM > BoreM && fraction < 1))
         {
             throw new ArgumentException("The socket has a wall all along, and the wires leave room for compound.", nameof(input));
         }
 
         RadiiM = Nodes();
-        StartK = ConeMixture.StartK(fraction, input.Surroundings.SteelK, input.Surroundings.CompoundK, materials, Trace.None);
-        Rings = [.. Enumerable.Repeat(Mixed(fraction, materials), grid.ConeRings), .. Enumerable.Repeat(Steel(materials), grid.WallRings)];
+        Rings = [.. Enumerable.Repeat(Mixed(fraction, materials, trace), grid.ConeRings), .. Enumerable.Repeat(Steel(materials), grid.WallRings)];
+        StartK = ConeMixture.StartK(fraction, input.Surroundings.SteelK, input.Surroundings.CompoundK, materials, trace);
     }
 
     public double BoreM { get; }
@@ -51,15 +52,15 @@ internal sealed class ConeSection
     public static RingMaterial Steel(ConeMaterials materials) => new(
         materials.SteelDensityKgPerM3 * materials.SteelSpecificHeatJPerKgK, materials.SteelConductivityWPerMK, materials.SteelConductivityWPerMK);
 
-    private static RingMaterial Mixed(double fraction, ConeMaterials materials)
+    private static RingMaterial Mixed(double fraction, ConeMaterials materials, Trace trace)
     {
-        var density = ConeMixture.DensityKgPerM3(fraction, materials, Trace.None);
+        var density = ConeMixture.DensityKgPerM3(fraction, materials, trace);
         var (steel, compound) = (materials.SteelConductivityWPerMK, materials.CompoundConductivityWPerMK);
         return new(
-            density * ConeMixture.SpecificHeatJPerKgK(fraction, density, materials, Trace.None),
-            ConeMixture.RadialConductivityWPerMK(fraction, steel, compound, Trace.None),
-            ConeMixture.AxialConductivityWPerMK(fraction, steel, compound, Trace.None),
-            density * ConeMixture.ReactionHeatJPerKg(fraction, density, materials, Trace.None));
+            density * ConeMixture.SpecificHeatJPerKgK(fraction, density, materials, trace),
+            ConeMixture.RadialConductivityWPerMK(fraction, steel, compound, trace),
+            ConeMixture.AxialConductivityWPerMK(fraction, steel, compound, trace),
+            density * ConeMixture.ReactionHeatJPerKg(fraction, density, materials, trace));
     }
 
     /// <summary>Closer together towards the skin, where the steel pulls.</summary>

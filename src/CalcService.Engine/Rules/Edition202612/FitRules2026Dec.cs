@@ -25,7 +25,10 @@ public static class FitRules2026Dec
         StraightRope = Limit("straight rope below the socket at least this many rope diameters long", Measure.Count(2)),
         DriedFor = Limit("broom dried at most this long before the pour", Measure.Duration(12 * 3600)),
         NarrowBroom = Limit("broom opened at least this far, included", Measure.Angle(20 * Degree)),
+        LeastLay = Limit("length of lay at least this many rope diameters, else a slip of units", Measure.Count(3), "docs/service-inspections.md"),
+        MostLay = Limit("length of lay at most this many rope diameters, else a slip of units", Measure.Count(15), "docs/service-inspections.md"),
     };
 
-    private static RuleLimit Limit(string text, Measure value) => new(PouringRules.General, text, value, Bound);
+    private static RuleLimit Limit(string text, Measure value, string? page = null) =>
+        new(PouringRules.General, text, value, page is null ? Bound : Bound with { Clause = page });
 }

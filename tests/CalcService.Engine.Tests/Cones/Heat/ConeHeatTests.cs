@@ -1,6 +1,7 @@
 using CalcService.Engine.Cones.Heat;
 using CalcService.Engine.Numerics.Conduction;
 using CalcService.Engine.Provenance;
+using CalcService.Engine.Tests.Numerics;
 
 namespace CalcService.Engine.Tests.Cones.Heat;
 
@@ -129,11 +130,39 @@ public sealed class ConeHeatTests
         Assert.Throws<ArgumentException>(() => Cones.Whole(good with { Body = good.Body with { MetallicAreaM2 = 420e-6 } }));
     }
 
-    [Fact]
-    public void Trace_has_the_formulas_of_the_section()
+    // By hand: a bore of 23 mm at the small end and 45 mm at the mouth, 184 mm² of wire, steel of 7850 kg/m³, 460 J/(kg·K) and 50 W/(m·K), compound of
+    // 1750, 1250 and .6, of which 45 % react with 350 kJ/kg; wires at 8 °C, compound at 18 °C.
+    [Theory]
+    [InlineData(0, 11.5, 0.442866, 4451.48, 633.03, 1.51403, 22.4776, 34496.4, 285.475)]
+    [InlineData(.25, 14.25, 0.288429, 3509.41, 740.317, 1.07035, 14.8484, 55885.9, 287.141)]
+    [InlineData(.5, 17, 0.202661, 2986.23, 829.134, 0.895988, 10.6115, 73593.3, 288.194)]
+    [InlineData(1, 22.5, 0.115692, 2455.72, 957.84, 0.752796, 6.31518, 99252.9, 289.374)]
+    public void Trace_has_the_radius_and_the_mixture_of_the_section_that_is_followed(double share, double radiusMm, params double[] worked)
     {
-        var trace = new Trace(on: true);
-        ConeHeat.Calculate(Cones.Example(Cones.Hot), trace, new Budget(Budget.DefaultSteps), TestContext.Current.CancellationToken);
-        Assert.Equal(7, trace.Steps.Select(step => step.Formula.Id).Distinct().Count());
+        var input = Cones.Example(Cones.Hot) with { CurveShare = share, CurveTimesS = [0], HorizonS = 60 };
+        foreach (var isSlice in new[] { true, false })
+        {
+            var trace = new Trace(on: true);
+            var budget = new Budget(Budget.DefaultSteps);
+            var found = isSlice
+                ? ConeHeat.CalculateSlice(input, share, trace, budget, TestContext.Current.CancellationToken)!
+                : ConeHeat.Calculate(input, trace, budget, TestContext.Current.CancellationToken)!;
+
+            Assert.Equal(["wire-fraction", "cone-density", "cone-specific-heat", "cone-radial-conductivity", "cone-axial-conductivity", "cone-reaction-heat",
+                "cone-start-temperature"], trace.Steps.Select(step => step.Formula.Id));
+            Assert.Equal(radiusMm / 1000, Given("wire-fraction", "r"), 1e-12);
+            Assert.Equal(184e-6, Given("wire-fraction", "A"));
+            Assert.Equal((8 + Cones.Zero, 18 + Cones.Zero), (Given("cone-start-temperature", "T_s"), Given("cone-start-temperature", "T_m")));
+            Assert.Equal((.45, 350e3), (Given("cone-reaction-heat", "w"), Given("cone-reaction-heat", "H")));
+            Assert.All(trace.Steps.Zip(worked), pair => Printed.Agrees(pair.Second, pair.First.Value.Si, 6));
+            // The slice starts from what its trace says; a row of nodes within the cone stands between the slabs below and above it.
+            if (isSlice || share is > 0 and < 1)
+            {
+                Assert.Equal(trace.Steps[^1].Value.Si, found.Curve[0].CentreK, isSlice ? 1e-9 : .02);
+            }
+
+            double Given(string formula, string symbol) => trace.Steps.Single(step => step.Formula.Id == formula)
+                .Substitutions.Single(substitution => substitution.Symbol == symbol).Value.Si;
+        }
     }
 }

@@ -1,0 +1,8 @@
+namespace CalcService.Engine.Findings;
+
+/// <summary>A room's word for a decision. A room that has one gives it four words, in the order of decisions.</summary>
+public static class Verdict
+{
+    public static TWord Of<TWord>(Decision decision)
+        where TWord : struct, Enum => Enum.GetValues<TWord>()[(int)decision];
+}
