@@ -2,6 +2,7 @@ using CalcService.Api.Answers;
 using CalcService.Api.Contract;
 using CalcService.Api.Units;
 using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
 
 namespace CalcService.Api.Catalogues;
 
@@ -61,14 +62,14 @@ public sealed record RuleLimitEntry
     /// <summary>What kind of support it is.</summary>
     public required string Basis { get; init; }
 
-    public static RuleLimitEntry From(RuleLimit limit)
+    public static RuleLimitEntry From(Rule limit)
     {
         var source = AnswerMaker.Source(limit.Source);
         return new()
         {
             RuleSet = limit.RuleSet,
             Text = limit.Text,
-            Limit = Quantity.From(limit.Value, UnitSystem.Metric),
+            Limit = Quantity.From((Measure?)limit, UnitSystem.Metric),
             Document = source.Document,
             Clause = source.Clause,
             Basis = source.Basis,

@@ -76,9 +76,9 @@ internal static class FindingPage
 
     private static string Short(JsonNode? finding) => $"{finding!["code"]} {finding["severity"]} {finding["pointer"]}";
 
-    private static string Limits(IEnumerable<RuleLimit> limits) =>
+    private static string Limits(IEnumerable<Rule> limits) =>
         "| limit | value | source |\n|---|---|---|\n" + string.Join("\n", limits.Select(limit =>
-            $"| {limit.Text} | {(limit.Value is { } value ? AnswerText.Of(value, UnitSystem.Metric, Rounding.AnswerDigits) : "")} | {SourceOf(limit.Source)} |"));
+            $"| {limit.Text} | {((Measure?)limit is { } value ? AnswerText.Of(value, UnitSystem.Metric, Rounding.AnswerDigits) : "")} | {SourceOf(limit.Source)} |"));
 
     private static string SourceOf(Source source)
     {

@@ -22,7 +22,7 @@ internal sealed record AuditScope(AuditInput Input, RuleBook Book, Budget Budget
     public bool LacksFacts => _gaps.Exists(gap => gap.Finding == AuditFindings.FactMissing);
 
     /// <summary>A gap waits for the others of its kind.</summary>
-    public override void Find(FindingDefinition definition, string pointer, Measure? measured = null, Measure? limit = null,
+    public override void Find(FindingDefinition definition, string pointer, Judged judged = default,
         IReadOnlyList<string>? related = null, Severity? severity = null, Source? source = null, params ReadOnlySpan<FindingWord> words)
     {
         if (definition == AuditFindings.FactMissing || definition == AuditFindings.TrailMissing)
@@ -31,7 +31,7 @@ internal sealed record AuditScope(AuditInput Input, RuleBook Book, Budget Budget
             return;
         }
 
-        base.Find(definition, pointer, measured, limit, related, severity, source, words);
+        base.Find(definition, pointer, judged, related, severity, source, words);
     }
 
     /// <summary>Finds what was missing. A record of work that lies ahead, or is only quoted, may still be open.</summary>

@@ -42,7 +42,7 @@ public static class CureSchedule
 
         if (input.Compound.Hardness is { } hardness)
         {
-            scope.Find(ReleaseFindings.HardnessAsked, CurePointers.Hardness, limit: Measure.Count(hardness.Minimum), words: new FindingWord("method", hardness.Method));
+            scope.Find(ReleaseFindings.HardnessAsked, CurePointers.Hardness, new(null, Limit.Of(Measure.Count(hardness.Minimum))), words: new FindingWord("method", hardness.Method));
         }
 
         var air = CureReadings.Air(scope);

@@ -2,17 +2,6 @@ using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Findings;
 
-/// <summary>A limit behind a finding.</summary>
-/// <param name="RuleSet">The rule set that sets it.</param>
-/// <param name="Text">The limit in words.</param>
-/// <param name="Value">The limit as a number, where it is one.</param>
-/// <param name="Source">Where it comes from.</param>
-public sealed record RuleLimit(string RuleSet, string Text, Measure? Value, Source Source)
-{
-    /// <summary>The number of a limit that is one.</summary>
-    public double Si => Value!.Value.Si;
-}
-
 /// <summary>A finding that the service can raise. Codes never change their meaning; texts may.</summary>
 /// <param name="Code">Stable code, also the id at /v1/rules/{code}.</param>
 /// <param name="Actor">Who can do something about it.</param>
@@ -30,7 +19,7 @@ public sealed record FindingDefinition(
     string Message,
     string Action,
     Source Source,
-    IReadOnlyList<RuleLimit> Limits)
+    IReadOnlyList<Rule> Limits)
 {
     /// <summary>The rules edition that first had it.</summary>
     public string Since { get; init; } = "2026-12";

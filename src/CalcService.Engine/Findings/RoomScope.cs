@@ -12,16 +12,18 @@ internal abstract record RoomScope(Budget Budget)
     public Trace Trace { get; protected init; } = new(Budget.Trace);
 
     /// <summary>Adds a finding, with the first severity of its definition where none is given.</summary>
-    public virtual void Find(FindingDefinition definition, string pointer, Measure? measured = null, Measure? limit = null,
+    public virtual void Find(FindingDefinition definition, string pointer, Judged judged = default,
         IReadOnlyList<string>? related = null, Severity? severity = null, Source? source = null, params ReadOnlySpan<FindingWord> words) =>
         Findings.Add(new Finding(definition, severity ?? definition.Severities[0], pointer)
         {
-            Measured = measured,
-            Limit = limit,
+            Judged = judged,
             Related = related ?? [],
             Source = source,
             Words = words.ToArray(),
         });
+
+    /// <summary>Says what the rules fill in.</summary>
+    public void Assume(string pointer, Rule rule, AssumptionOrigin origin = AssumptionOrigin.RuleSet) => Assume(pointer, rule.Text, (Measure?)rule, origin);
 
     public virtual void Assume(string pointer, string text, Measure? value, AssumptionOrigin origin) =>
         Assumptions.Add(new(pointer, text, value, origin));

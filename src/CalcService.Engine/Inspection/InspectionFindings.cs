@@ -24,7 +24,7 @@ public static partial class InspectionFindings
 
     private static RuleLimit[] LimitsOf(EndCondition condition) => [.. Rules.Conditions.Where(rule => rule.Condition == condition).Select(rule => rule.Limit)];
 
-    private static FindingDefinition Unknown(string code, Actor actor, string meaning, string message, string action, params RuleLimit[] limits) =>
+    private static FindingDefinition Unknown(string code, Actor actor, string meaning, string message, string action, params Rule[] limits) =>
         FindingKinds.Unknown(code, actor, meaning, message, action, Prudence, limits);
 
     /// <summary>Its own class, so that it is made when all parts have been.</summary>

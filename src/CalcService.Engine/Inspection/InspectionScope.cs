@@ -36,7 +36,7 @@ internal sealed record InspectionScope(InspectionInput Input, RuleBook Book, Bud
         Exceed(InspectionFindings.LimitElsewhere, pointer, measured, limit, related);
 
     private void Exceed(FindingDefinition definition, string pointer, Measure measured, RuleLimit limit, IReadOnlyList<string> related) =>
-        Find(definition, pointer, measured, limit.Value, related, source: limit.Source,
+        Find(definition, pointer, limit.Judge(measured), related,
             words: [new("rule", limit.Text), new("document", limit.Source.Document), new("clause", limit.Source.Clause)]);
 
     private List<(string Pointer, string What)> NotLookedAt { get; } = [];

@@ -1,5 +1,6 @@
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
 
 namespace CalcService.Engine.Pouring;
@@ -39,8 +40,8 @@ internal record PourScope(PourPlanInput Input, PouringRules Rules, Budget Budget
     /// <summary>Time to fill one basket of an end.</summary>
     public double? PourTimeS(int end) => Input.Ends[end].PourTimeS ?? Input.PourTimeS;
 
-    /// <summary>Whether the basket is so small that air stays caught at its small end.</summary>
-    public bool NeedsVent(PourEnd end) => !Judged.IsAbove(end.Rope.DiameterM, Rules.VentUpTo.Si);
+    /// <summary>The rope against the thinnest of which the basket is so small that air stays caught at its small end.</summary>
+    public Judged VentOf(PourEnd end) => Rules.VentUpTo.Judge(Measure.Length(end.Rope.DiameterM));
 
     /// <summary>Only somebody who asks for money wants to know what it assumes: for the crew each line of the take-off says where it comes from.</summary>
     public bool HasPrices => Input.Quote is not null;

@@ -21,7 +21,7 @@ public static partial class ReuseFindings
         "A part has changed by more than its drawing and the reading leave, and nobody says how much it may. No public limit for the wear of sockets is known.",
         "The {what} is {measured}, of which drawing and reading explain {limit}; no limit is given.",
         "Ask the maker, or take the limit from the operator's rules, and name them in limits.source; give the drawing's tolerance and the uncertainty of the reading.",
-        Rules.GeneralTolerances.Select(one => one.Limit).ToArray());
+        [.. Rules.GeneralTolerances.Select(one => one.Tolerance)]);
 
     public static FindingDefinition ReadingTooCoarse { get; } = Unknown("reading-too-coarse", Actor.Inspector,
         "By the reading the part is within its limit, and by as much as the reading may be off it is beyond. Nobody knows which.",

@@ -48,7 +48,7 @@ public static partial class ReuseFindings
 
     private static Source Physics(string clause) => new(Document, clause, Basis.Derived);
 
-    private static FindingDefinition Unknown(string code, Actor actor, string meaning, string message, string action, params RuleLimit[] limits) =>
+    private static FindingDefinition Unknown(string code, Actor actor, string meaning, string message, string action, params Rule[] limits) =>
         FindingKinds.Unknown(code, actor, meaning, message, action, Prudence, limits);
 
     /// <summary>Its own class, so that it is made when all parts have been.</summary>

@@ -17,7 +17,7 @@ internal sealed record ReuseScope(ReuseInput Input, RuleBook Book, Budget Budget
     public bool HasEars => Socket.Type != SocketType.Closed;
 
     /// <summary>What only lists what nobody said is gathered, so that a socket of which little is known has one finding of a kind.</summary>
-    public override void Find(FindingDefinition definition, string pointer, Measure? measured = null, Measure? limit = null,
+    public override void Find(FindingDefinition definition, string pointer, Judged judged = default,
         IReadOnlyList<string>? related = null, Severity? severity = null, Source? source = null, params ReadOnlySpan<FindingWord> words)
     {
         if (ReuseFindings.OfLists.Contains(definition))
@@ -26,7 +26,7 @@ internal sealed record ReuseScope(ReuseInput Input, RuleBook Book, Budget Budget
         }
         else
         {
-            base.Find(definition, pointer, measured, limit, related, severity, source, words);
+            base.Find(definition, pointer, judged, related, severity, source, words);
         }
     }
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
 using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules.Edition202612;
 
 namespace CalcService.Engine.Rules;
@@ -20,7 +21,7 @@ public sealed record RuleBook(string Edition, PouringRules Pouring, CuringRules 
         All.FirstOrDefault(book => string.Equals(book.Edition, edition, StringComparison.Ordinal));
 
     /// <summary>Every limit of the edition.</summary>
-    public IReadOnlyList<RuleLimit> Limits => [.. Pouring.All, .. Curing.All, .. Matching.All, .. Reuse.All, .. Inspection.All, .. Proof.All, .. Audits.All];
+    public IReadOnlyList<Rule> Limits => [.. Pouring.All, .. Curing.All, .. Matching.All, .. Reuse.All, .. Inspection.All, .. Proof.All, .. Audits.All];
 
     /// <summary>SHA-256 over every limit with its source and every substance, so that an edition that changed shows.</summary>
     public string Digest()
@@ -28,8 +29,9 @@ public sealed record RuleBook(string Edition, PouringRules Pouring, CuringRules 
         var text = new StringBuilder(Edition);
         foreach (var limit in Limits)
         {
+            var number = (Measure?)limit;
             text.Append(CultureInfo.InvariantCulture,
-                $"\n{limit.RuleSet}|{limit.Text}|{limit.Value?.Si:R}|{limit.Value?.Kind}|{limit.Source.Document}|{limit.Source.Clause}|{limit.Source.Basis}");
+                $"\n{limit.RuleSet}|{limit.Text}|{number?.Si:R}|{number?.Kind}|{limit.Source.Document}|{limit.Source.Clause}|{limit.Source.Basis}");
         }
 
         foreach (var air in Pouring.Air)

@@ -74,6 +74,6 @@ public static class BoundFindings
 
     private static FitRules Rules => FitRules2026Dec.Rules;
 
-    private static FindingDefinition Unknown(string code, Actor actor, string meaning, string message, string action, Source source, params RuleLimit[] limits) =>
+    private static FindingDefinition Unknown(string code, Actor actor, string meaning, string message, string action, Source source, params Rule[] limits) =>
         FindingKinds.Unknown(code, actor, meaning, message, action, source, limits);
 }

@@ -11,7 +11,7 @@ public static class LoadFindings
     private static readonly MatchingRules Rules = MatchingRules2026Dec.Rules;
 
     /// <summary>What each rule set multiplies the rated load by.</summary>
-    public static IReadOnlyList<RuleLimit> ProofFactors { get; } = [.. Rules.Duties.Select(duty => duty.ProofFactor).OfType<RuleLimit>()];
+    public static IReadOnlyList<Rule> ProofFactors { get; } = [.. Rules.Duties.Select(duty => duty.ProofFactor).OfType<Rule>()];
 
     public static FindingDefinition RatedLoadMissing { get; } = new("rated-load-missing", Actor.Office, [Severity.Unknown],
         "Without a rated load nobody knows what the end has to carry, and what it is proof loaded to.",

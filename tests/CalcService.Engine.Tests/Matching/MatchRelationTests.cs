@@ -94,7 +94,7 @@ public sealed class MatchRelationTests
     public void Relation_27_stricter_factor_never_betters_the_answer() => Gen.Select(AnyHoist, Gen.Int[0, 3]).Sample((match, which) =>
     {
         var book = RuleBook.Current;
-        static RuleLimit More(RuleLimit limit) => limit with { Value = Measure.Count(1.3 * limit.Si) };
+        static RuleLimit More(RuleLimit limit) => new(limit.RuleSet, limit.Text, Measure.Count(1.3 * ((Measure?)limit)!.Value.Si), limit.Source);
         var rules = book.Matching;
         var stricter = which switch
         {

@@ -294,32 +294,34 @@ public sealed class RuleBookTests
     public void Digest_shows_a_change_of_any_limit()
     {
         var book = RuleBook.Current;
-        RuleLimit Changed(RuleLimit limit) => limit with { Value = new Measure(limit.Value!.Value.Si * 1.001, limit.Value.Value.Kind) };
+        Measure More(Rule rule) => ((Measure?)rule)!.Value with { Si = 1.001 * Si(rule) };
+        RuleLimit Changed(RuleLimit limit) => new(limit.RuleSet, limit.Text, More(limit), limit.Source);
+        RuleNumber Other(RuleNumber number) => number with { Value = More(number) };
         var rules = book.Pouring;
         PouringRules[] changed =
         [
             rules with { DewMargin = Changed(rules.DewMargin) },
             rules with { HighestOrdinaryGrade = Changed(rules.HighestOrdinaryGrade) },
-            rules with { AssumedActivationEnergy = rules.AssumedActivationEnergy with { High = Changed(rules.AssumedActivationEnergy.High) } },
+            rules with { AssumedActivationEnergy = rules.AssumedActivationEnergy with { High = Other(rules.AssumedActivationEnergy.High) } },
             rules with { Air = [rules.Air[0] with { RecommendedTimeWeighted = Changed(rules.Air[0].RecommendedTimeWeighted) }] },
             rules with { Allowance = rules.Allowance with { Source = new("another document", "", Basis.Published) } },
             rules with { Air = [rules.Air[0] with { MolarMassGPerMol = 104.2 }] },
-            rules with { Seizing = rules.Seizing with { Spacing = Changed(rules.Seizing.Spacing) } },
+            rules with { Seizing = rules.Seizing with { Spacing = Other(rules.Seizing.Spacing) } },
             rules with { Air = [rules.Air[0] with { Substance = "other" }] },
         ];
         var match = book.Matching;
         MatchingRules[] changedMatch =
         [
-            match with { LipFactor = Changed(match.LipFactor) },
-            match with { Friction = match.Friction with { High = Changed(match.Friction.High) } },
-            match with { Duties = [match.Duties[0] with { ProofFactor = Changed(match.Duties[0].ProofFactor!) }, .. match.Duties.Skip(1)] },
+            match with { LipFactor = Other(match.LipFactor) },
+            match with { Friction = match.Friction with { High = Other(match.Friction.High) } },
+            match with { Duties = [match.Duties[0] with { ProofFactor = Other(match.Duties[0].ProofFactor!) }, .. match.Duties.Skip(1)] },
         ];
         Assert.NotEqual(book.Digest(), (book with { Reuse = book.Reuse with { DesignFactor = Changed(book.Reuse.DesignFactor) } }).Digest());
         Assert.All(changedMatch, one => Assert.NotEqual(book.Digest(), (book with { Matching = one }).Digest()));
         var curing = book.Curing;
-        Assert.All(new[] { curing with { GelConversion = Changed(curing.GelConversion) }, curing with { OutOfFamily = Changed(curing.OutOfFamily) } },
+        Assert.All(new[] { curing with { GelConversion = Other(curing.GelConversion) }, curing with { OutOfFamily = Other(curing.OutOfFamily) } },
             one => Assert.NotEqual(book.Digest(), (book with { Curing = one }).Digest()));
-        Assert.NotEqual(book.Digest(), (book with { Inspection = book.Inspection with { CutBeyond = Changed(book.Inspection.CutBeyond) } }).Digest());
+        Assert.NotEqual(book.Digest(), (book with { Inspection = book.Inspection with { CutBeyond = Other(book.Inspection.CutBeyond) } }).Digest());
         Assert.NotEqual(book.Digest(), (book with { Audits = book.Audits with { VolumeSpread = Changed(book.Audits.VolumeSpread) } }).Digest());
         Assert.NotEqual(book.Digest(), (book with { Proof = book.Proof with { Under = Changed(book.Proof.Under) } }).Digest());
         Assert.All(changed, one => Assert.NotEqual(book.Digest(), (book with { Pouring = one }).Digest()));
@@ -331,5 +333,5 @@ public sealed class RuleBookTests
 
     private static DutyRule Duty(DutyUse use) => Matching.Duties.Single(duty => duty.Use == use);
 
-    private static double Si(RuleLimit limit) => limit.Value!.Value.Si;
+    private static double Si(Rule rule) => ((Measure?)rule)!.Value.Si;
 }

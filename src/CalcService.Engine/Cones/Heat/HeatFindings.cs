@@ -40,7 +40,7 @@ public static class HeatFindings
     {
         if (sheet.PeakLimitK is { } limit)
         {
-            scope.Find(PeakNotJudged, "/compound/sheet/peakLimit", limit: Measure.Temperature(limit));
+            scope.Find(PeakNotJudged, "/compound/sheet/peakLimit", new(null, Limit.Of(Measure.Temperature(limit))));
         }
     }
 
