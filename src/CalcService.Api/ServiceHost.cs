@@ -19,6 +19,7 @@ using CalcService.Engine.Matching;
 using CalcService.Engine.Pouring;
 using CalcService.Engine.Proof;
 using CalcService.Engine.Reuse;
+using CalcService.Engine.Rules;
 using CalcService.Engine.Verifications;
 using FluentValidation;
 using Serilog;
@@ -59,7 +60,7 @@ public static class ServiceHost
         builder.Services.AddServiceLog(builder.Configuration);
         builder.Services.AddMeasurements(builder.Configuration);
         builder.Services.AddSingleton(TimeProvider.System);
-        builder.Services.AddSingleton(Findings);
+        builder.Services.AddSingleton(Findings).AddSingleton(Editions.Known);
         builder.Services.AddSingleton(CompoundCatalogue.Load(builder.Configuration[CompoundFolder.Key]));
         builder.Services.AddSingleton(settings);
         builder.Services.AddSingleton<Lanes>().AddSingleton<WorkConditions>();
@@ -77,7 +78,7 @@ public static class ServiceHost
         builder.Services.AddProof();
         builder.Services.AddAudits();
         builder.Services.AddVerifications();
-        builder.Services.AddFindingPages(Findings);
+        builder.Services.AddFindingPages();
         builder.Services.AddOpenApiDocument();
 
         var app = builder.Build();
@@ -102,7 +103,7 @@ public static class ServiceHost
         app.MapProof();
         app.MapAudits();
         app.MapVerifications();
-        app.MapCatalogues(Findings);
+        app.MapCatalogues();
         app.MapHealth();
         app.MapProblemPage();
         app.MapFindingPages();

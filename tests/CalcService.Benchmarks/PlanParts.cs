@@ -55,7 +55,7 @@ internal sealed class PlanParts
     public bool Validate() => _validator.Validate(_request).IsValid;
 
     public Outcome<Engine.Pouring.PourPlanResult> Calculate() => PourPlan.Calculate(
-        PourPlanMapping.ToEngine(_request, _sheet), RuleBook.Current, new Budget(Budget.DefaultSteps, _full), CancellationToken.None);
+        PourPlanMapping.ToEngine(_request, _sheet), Editions.Known.Current, new Budget(Budget.DefaultSteps, _full), CancellationToken.None);
 
     public byte[] Canonical()
     {
@@ -66,7 +66,8 @@ internal sealed class PlanParts
     /// <summary>Maps the numbers back, fills the texts, makes the digests.</summary>
     public Answer<Api.Capabilities.Pouring.PourPlanResult> Answer() => AnswerMaker.Make(
         _outcome, (result, units) => PourPlanMapping.ToContract(result, _sheet.Name, units),
-        new("pour-plans", RuleBook.Current.Edition, UnitSystem.Metric, _canonical, Work.Compounds.ProvenanceOf(_request.Compound), _full, DateTimeOffset.UnixEpoch));
+        new("pour-plans", Editions.Known.Current, UnitSystem.Metric, _canonical, Work.Compounds.ProvenanceOf(_request.Compound), _full,
+            DateTimeOffset.UnixEpoch));
 
     public int Write()
     {

@@ -6,12 +6,14 @@ using CalcService.Api.Writing;
 using CalcService.Engine;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
+using CalcService.Engine.Rules;
 
 namespace CalcService.Api.Answers;
 
 /// <summary>Everything that an answer is made of besides its numbers.</summary>
 public sealed record AnswerContext(
-    string Operation, string Rules, UnitSystem Units, ReadOnlyMemory<byte> CanonicalInput, CompoundProvenance? Compound, bool Full, DateTimeOffset ComputedAt);
+    string Operation, RuleBook Rules, UnitSystem Units, ReadOnlyMemory<byte> CanonicalInput, CompoundProvenance? Compound, bool Full,
+        DateTimeOffset ComputedAt);
 
 /// <summary>Wraps an outcome in the envelope that all calculations share.</summary>
 public static class AnswerMaker
@@ -36,7 +38,7 @@ public static class AnswerMaker
         {
             Decision = outcome.Decision,
             Result = toContract(outcome.Result, context.Units),
-            Findings = Findings(outcome.Findings, context.Units),
+            Findings = Findings(outcome.Findings, context.Rules, context.Units),
             SafetyNotes = outcome.SafetyNotes.Select(note => new AnswerSafetyNote { Code = note.Code, Text = note.Text }).ToArray(),
             Assumptions = Assumptions(outcome.Assumptions, context.Units),
             Trace = outcome.Trace.Select(step => Step(step, context.Units)).ToArray(),
@@ -45,7 +47,7 @@ public static class AnswerMaker
                 RecordId = RecordId(context),
                 Operation = context.Operation,
                 Contract = ContractVersion,
-                Rules = context.Rules,
+                Rules = context.Rules.Edition,
                 Language = Language,
                 Engine = EngineVersion.Current,
                 Compound = context.Compound,
@@ -60,7 +62,7 @@ public static class AnswerMaker
         using var metric = new OutlinedObject(ShapeTable.Of<Answer<TResult>>(), isMetric ? answer : answer with
         {
             Result = toContract(outcome.Result, UnitSystem.Metric),
-            Findings = Findings(outcome.Findings, UnitSystem.Metric),
+            Findings = Findings(outcome.Findings, context.Rules, UnitSystem.Metric),
             Assumptions = Assumptions(outcome.Assumptions, UnitSystem.Metric),
             // No digest covers these: they needn't be written for it.
             SafetyNotes = [],
@@ -85,7 +87,8 @@ public static class AnswerMaker
         Basis = BasisNames[(int)source.Basis],
     };
 
-    private static AnswerFinding[] Findings(IReadOnlyList<Finding> findings, UnitSystem units) => findings.Select(finding => new AnswerFinding
+    private static AnswerFinding[] Findings(IReadOnlyList<Finding> findings, RuleBook rules, UnitSystem units) =>
+        findings.Select(finding => new AnswerFinding
     {
         Code = finding.Definition.Code,
         Severity = finding.Severity,
@@ -96,7 +99,7 @@ public static class AnswerMaker
         Measured = Quantity.From(finding.Measured, units),
         Limit = Quantity.From(finding.Limit, units),
         Action = AnswerText.Fill(finding.Definition.Action, finding, units),
-        Source = Source(finding.Source ?? finding.Definition.Source),
+        Source = Source(finding.Source ?? finding.Definition.SourceIn(rules)),
     }).ToArray();
 
     private static AnswerAssumption[] Assumptions(IReadOnlyList<Assumption> assumptions, UnitSystem units) => assumptions.Select(assumption => new AnswerAssumption
@@ -129,7 +132,7 @@ public static class AnswerMaker
         record.Raw(",\"operation\":"u8);
         record.Text(context.Operation);
         record.Raw(",\"rules\":"u8);
-        record.Text(context.Rules);
+        record.Text(context.Rules.Edition);
         record.Raw("}"u8);
         return Digest.Of(record.Written.Span);
     }

@@ -52,11 +52,15 @@ public interface IRecomputable : ICapability
 }
 
 /// <summary>The way that all calculations share: read, validate, map, calculate, map.</summary>
-public abstract class Capability<TRequest, TResult, TEngine>(IValidator<TRequest> validator, TimeProvider clock) : IRecomputable
+public abstract class Capability<TRequest, TResult, TEngine>(IValidator<TRequest> validator, TimeProvider clock, Editions editions)
+    : IRecomputable
     where TRequest : class, ICalculationRequest
     where TResult : class
 {
     private readonly ObjectShape _shape = ShapeTable.Of<TRequest>();
+
+    /// <summary>The editions that a request can name.</summary>
+    protected Editions Editions { get; } = editions;
 
     public abstract string Operation { get; }
 
@@ -86,10 +90,10 @@ public abstract class Capability<TRequest, TResult, TEngine>(IValidator<TRequest
 
         var request = (TRequest)read.Value!;
         var errors = RequestCheck.Errors(validator, request);
-        var rules = request.Rules is { } name ? RuleBook.Find(name) : RuleBook.Current;
+        var rules = request.Rules is { } name ? Editions.Find(name) : Editions.Current;
         if (rules is null)
         {
-            errors = [.. errors, new() { Pointer = "/rules", Code = "unknown-rules", Detail = $"No such edition; known: {string.Join(", ", RuleBook.All.Select(book => book.Edition))}." }];
+            errors = [.. errors, new() { Pointer = "/rules", Code = "unknown-rules", Detail = $"No such edition; known: {Editions}." }];
         }
 
         if (errors.Count == 0)
@@ -136,7 +140,7 @@ public abstract class Capability<TRequest, TResult, TEngine>(IValidator<TRequest
         var outcome = Calculate(request, rules, new Budget(Budget.DefaultSteps, trace: full), cancellationToken);
         using var canonical = ShapeWriter.Write(JsonForm.Canonical, _shape, Resolve(request), Known);
         return AnswerMaker.Make(outcome, (result, units) => ToContract(request, result, units),
-            new(Operation, rules.Edition, request.Units ?? UnitSystem.Metric, canonical.Written, CompoundOf(request), full, clock.GetUtcNow()));
+            new(Operation, rules, request.Units ?? UnitSystem.Metric, canonical.Written, CompoundOf(request), full, clock.GetUtcNow()));
     }
 
     private static Processed Refuse(IReadOnlyList<ProblemError> errors, bool isUnreadable, string? reference)

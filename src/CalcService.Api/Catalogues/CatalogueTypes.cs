@@ -39,6 +39,19 @@ public sealed record RuleEntry
 
     /// <summary>The edition of the rules that first had it.</summary>
     public required string Since { get; init; }
+
+    /// <summary>Limits that the edition before had otherwise; none in the first edition.</summary>
+    public required IReadOnlyList<RuleChange> Changes { get; init; }
+}
+
+/// <summary>A limit that an edition of the rules changed.</summary>
+public sealed record RuleChange
+{
+    /// <summary>In the edition before; null where the finding didn't have it.</summary>
+    public required RuleLimitEntry? Was { get; init; }
+
+    /// <summary>In this edition; null where the finding has it no longer.</summary>
+    public required RuleLimitEntry? Is { get; init; }
 }
 
 /// <summary>A limit behind a finding.</summary>

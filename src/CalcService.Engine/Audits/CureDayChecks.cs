@@ -95,13 +95,15 @@ internal static class CureDayChecks
         if (isLate)
         {
             // A good end is not scrapped on a guess.
-            scope.Find(CompoundFindings.PouredLate, AuditPointers.Time("pouredAt"), judged, [AuditPointers.Time("mixedAt"), AuditPointers.SheetPotLife],
+            scope.Find(CompoundFindings.PouredLate, AuditPointers.Time("pouredAt"), judged,
+                [AuditPointers.Time("mixedAt"), AuditPointers.SheetPotLife],
                 isGuess ? Severity.Unknown : Severity.Stop);
         }
 
         if ((isLate && isGuess) || (potLife is null && asked.Gaps.Count == 0))
         {
-            scope.Write("pot-life", CheckOutcome.Undetermined, CompoundFindings.PouredLate, judged, missing: [isLate ? AuditPointers.SheetGelTimes : AuditPointers.SheetPotLife]);
+            scope.Write("pot-life", CheckOutcome.Undetermined, CompoundFindings.PouredLate, judged,
+                missing: [isLate ? AuditPointers.SheetGelTimes : AuditPointers.SheetPotLife]);
         }
         else
         {

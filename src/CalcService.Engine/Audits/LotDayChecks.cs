@@ -54,7 +54,8 @@ internal static class LotDayChecks
         }
 
         var days = day.DayNumber - lastGoodDay.DayNumber;
-        scope.Find(AuditFindings.LotExpiredWhenMixed, $"{at}/{earliest.Member}", new(Measure.Days(-days), Limit.Of(Measure.Days(0))), [AuditPointers.Time("mixedAt")], words:
+        scope.Find(AuditFindings.LotExpiredWhenMixed, $"{at}/{earliest.Member}", new(Measure.Days(-days), Limit.Of(Measure.Days(0))),
+            [AuditPointers.Time("mixedAt")], words:
         [
             new("lot", lot.Lot), new("part", earliest.Part), new("expiresOn", Day(lastGoodDay)), new("days", days.ToString(CultureInfo.InvariantCulture)),
         ]);
@@ -96,7 +97,8 @@ internal static class LotDayChecks
 
     private static bool IsOutside(double kelvins, TemperatureRange? range) =>
         range is not null
-        && Judged.Outside(Measure.Temperature(kelvins), Measure.Temperature(range.MinimumK), Measure.Temperature(range.MaximumK)) is not null;
+        && Judged.Outside(Measure.Temperature(kelvins), Measure.Temperature(range.MinimumK),
+            Measure.Temperature(range.MaximumK)) is not null;
 
     public static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

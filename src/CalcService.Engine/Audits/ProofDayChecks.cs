@@ -88,7 +88,8 @@ internal static class ProofDayChecks
         var asked = scope.Ask()
             .Fact(rating is not null, AuditPointers.ProofRating, "the proof rating of the socket")
             .Fact(proof.LoadN is not null, AuditPointers.ProofLoad, "what it was loaded to");
-        scope.MustNotExceed("proof-rating", Hold(proof.LoadN, rating), AuditPointers.ProofRating, LoadFindings.ProofAboveRating, asked.Gaps);
+        scope.MustNotExceed("proof-rating", Hold(proof.LoadN, rating), AuditPointers.ProofRating, LoadFindings.ProofAboveRating,
+            asked.Gaps);
     }
 
     /// <summary>The higher of what was meant and what was read, as before the test. Gaps have been found by others.</summary>
@@ -98,12 +99,13 @@ internal static class ProofDayChecks
         var (highN, pointer) = proof.LoadN is null || proof.AskedN > proof.LoadN ? (proof.AskedN, AuditPointers.AskedLoad) : (proof.LoadN, AuditPointers.ProofLoad);
         if (highN is not { } loadN || breakingN is not { } breaking)
         {
-            scope.Write(Id, CheckOutcome.Undetermined, LoadFindings.ProofAboveShare, Hold(highN, null), missing: [highN is null ? AuditPointers.ProofLoad : AuditPointers.RopeStrength]);
+            scope.Write(Id, CheckOutcome.Undetermined, LoadFindings.ProofAboveShare, Hold(highN, null),
+                missing: [highN is null ? AuditPointers.ProofLoad : AuditPointers.RopeStrength]);
             return;
         }
 
-        var against = TestLoads.CheckRope(scope, loadN, breaking, scope.Book.Matching, pointer, AuditPointers.RopeStrength);
-        scope.Weigh(Id, against, LoadFindings.ProofAboveShare, TestLoads.ShareOf(loadN, breaking, scope.Book.Matching));
+        var (against, judged) = TestLoads.CheckRope(scope, loadN, breaking, scope.Book.Matching, pointer, AuditPointers.RopeStrength);
+        scope.Weigh(Id, against, LoadFindings.ProofAboveShare, judged);
     }
 
     private static Judged Hold(double? foundN, double? limitN) => new(Force(foundN), Force(limitN) is { } limit ? Limit.Of(limit) : null);

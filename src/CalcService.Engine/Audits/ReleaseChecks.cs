@@ -102,10 +102,12 @@ internal static class ReleaseChecks
         var isEarly = moved is { } at && (until is null || at < until);
         if (isEarly)
         {
-            scope.Find(AuditFindings.MovedEarly, AuditPointers.Time("movedAt"), judged, [AuditPointers.Time("mixedAt"), AuditPointers.Time("gelAt")]);
+            scope.Find(AuditFindings.MovedEarly, AuditPointers.Time("movedAt"), judged,
+                [AuditPointers.Time("mixedAt"), AuditPointers.Time("gelAt")]);
         }
 
-        scope.Judge("moved", isEarly ? Severity.Stop : null, AuditFindings.MovedEarly, CureDayChecks.Basis(scope).Time(moved, "movedAt", "when the end was first moved").Gaps, judged);
+        scope.Judge("moved", isEarly ? Severity.Stop : null, AuditFindings.MovedEarly,
+            CureDayChecks.Basis(scope).Time(moved, "movedAt", "when the end was first moved").Gaps, judged);
     }
 
     private static LoadVerdict CheckLoad(AuditScope scope, DateTimeOffset mixedAt, Event load,
@@ -133,7 +135,8 @@ internal static class ReleaseChecks
             return verdict;
         }
 
-        scope.Judge(load.Id, verdict == LoadVerdict.Early ? Severity.Stop : null, AuditFindings.LoadedEarly, [.. gaps, .. asked.Gaps], judged);
+        scope.Judge(load.Id, verdict == LoadVerdict.Early ? Severity.Stop : null, AuditFindings.LoadedEarly, [.. gaps, .. asked.Gaps],
+            judged);
         return verdict;
     }
 

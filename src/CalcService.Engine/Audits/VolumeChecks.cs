@@ -39,10 +39,8 @@ internal static class VolumeChecks
         fit.CheckCare();
         fit.AskWires(WireSpacing.Of(basket, facts, scope.Trace));
 
-        foreach (var finding in found)
-        {
-            scope.Findings.Add(finding);
-        }
+        found.RemoveAll(finding => !finding.Definition.IsIn(scope.Book));
+        found.ForEach(scope.Add);
 
         var worst = found.Count == 0 ? Severity.Note : found.Max(finding => finding.Severity);
         scope.Write("fit", CheckScope.OutcomeOf(worst), FitFindings.WiresDoNotFit,
@@ -55,7 +53,7 @@ internal static class VolumeChecks
         var unfit = EndFit.AgainstMetal(metal, "/socket");
         if (unfit is not null)
         {
-            scope.Findings.Add(unfit);
+            scope.Add(unfit);
         }
 
         scope.Judge("socket-metal", unfit?.Severity, BoundFindings.SocketMetalUnfit,
@@ -82,7 +80,8 @@ internal static class VolumeChecks
             return;
         }
 
-        (Judged Little, Judged Much) Within(RuleLimit spread) => (new(found, spread.Below(Measure.Volume(low))), new(found, spread.Above(Measure.Volume(high))));
+        (Judged Little, Judged Much) Within(RuleLimit spread) => (new(found, spread.Below(Measure.Volume(low))),
+            new(found, spread.Above(Measure.Volume(high))));
         static bool IsOff((Judged Little, Judged Much) band) => band.Little.IsBelow || band.Much.IsAbove;
         var near = Within(rules.VolumeSpread);
         var judged = near.Little.IsBelow ? near.Little : near.Much;

@@ -229,7 +229,8 @@ public sealed record CompoundSheet
 
     /// <summary>Whether the pouring range holds this temperature; true too where the sheet has none.</summary>
     public bool AllowsPouringAt(double kelvins) =>
-        Pouring is not { } range || Judged.Outside(Measure.Temperature(kelvins), Measure.Temperature(range.MinimumK), Measure.Temperature(range.MaximumK)) is null;
+        Pouring is not { } range || Judged.Outside(Measure.Temperature(kelvins), Measure.Temperature(range.MinimumK),
+            Measure.Temperature(range.MaximumK)) is null;
 
     /// <summary>
     /// Doses for each kit at a temperature: bands hold from their lower edge up to below the upper one, the last

@@ -27,6 +27,7 @@ internal sealed record OutsideRange(Reading Farthest, Judged Judged, IReadOnlyLi
     private static OutsideRange? Beyond(IEnumerable<Reading> farthestFirst, double edgeK, Func<Judged, bool> isBeyond)
     {
         var beyond = farthestFirst.Where(reading => isBeyond(Judged.Temperature(reading.K, edgeK))).ToArray();
-        return beyond.Length == 0 ? null : new(beyond[0], Judged.Temperature(beyond[0].K, edgeK), [.. beyond.Skip(1).Select(reading => reading.Pointer)]);
+        return beyond.Length == 0 ? null : new(beyond[0], Judged.Temperature(beyond[0].K, edgeK),
+            [.. beyond.Skip(1).Select(reading => reading.Pointer)]);
     }
 }

@@ -52,7 +52,8 @@ internal sealed record SheetDose(int PerKit, Reading By)
         var isOther = given is { } dose && asked is not null && dose != asked.PerKit;
         if (isOther)
         {
-            scope.Find(CompoundFindings.DoseContradictsSheet, givenAt, Judged.Count(given!.Value, asked!.PerKit), [asked.By.Pointer, Bands]);
+            scope.Find(CompoundFindings.DoseContradictsSheet, givenAt, Judged.Count(given!.Value, asked!.PerKit),
+                [asked.By.Pointer, Bands]);
         }
 
         Judged most = (given ?? asked?.PerKit) is { } doses && sheet.MaximumDoses is { } maximum ? Judged.Count(doses, maximum) : default;

@@ -50,7 +50,8 @@ internal static class SheetKinetics
         if (kinetics?.Model.IsAssumed == true)
         {
             scope.Find(CompoundFindings.GelTimeFromOnePoint, GelTimes, words: [new("low", low), new("high", high)]);
-            scope.Assume("/compound/sheet/reaction/activationEnergy", "activation energy of gelling, from one gel time", expected.Value, AssumptionOrigin.RuleSet);
+            scope.Assume("/compound/sheet/reaction/activationEnergy", "activation energy of gelling, from one gel time", expected.Value,
+                AssumptionOrigin.RuleSet);
         }
 
         return kinetics;

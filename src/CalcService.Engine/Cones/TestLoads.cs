@@ -10,7 +10,8 @@ namespace CalcService.Engine.Cones;
 /// <param name="Most">Most that is meant.</param>
 public readonly record struct TestLoads(Limit Least, Limit Most)
 {
-    public static TestLoads Of(double proofN, ProofRules rules) => new(rules.Under.Below(Measure.Force(proofN)), rules.Over.Above(Measure.Force(proofN)));
+    public static TestLoads Of(double proofN, ProofRules rules) => new(rules.Under.Below(Measure.Force(proofN)),
+        rules.Over.Above(Measure.Force(proofN)));
 
     /// <summary>What stands against a load, with the limit that it is held against; no finding where it counts, or isn't known.</summary>
     public (FindingDefinition? Against, Judged Judged) Judge(Measure? load) =>
@@ -28,20 +29,17 @@ public readonly record struct TestLoads(Limit Least, Limit Most)
     /// What stands against a proof load, meant or read, on a rope with this breaking force: found in the same words in every room. A rope may
     /// break at its breaking force, so that much is too much.
     /// </summary>
-    internal static FindingDefinition? CheckRope(RoomScope scope, double loadN, double breakingN, MatchingRules rules, string pointer, string breakingAt)
+    internal static (FindingDefinition? Against, Judged Judged) CheckRope(RoomScope scope, double loadN, double breakingN,
+        MatchingRules rules, string pointer, string breakingAt)
     {
-        var (breaks, share) = (Judged.Force(loadN, breakingN), ShareOf(loadN, breakingN, rules));
-        var against = !breaks.IsBelow ? LoadFindings.ProofBreaks : share.IsAbove ? LoadFindings.ProofAboveShare : null;
+        var share = new Judged(Measure.Force(loadN), rules.ProofShare.Times(Measure.Force(breakingN)));
+        var (against, judged) = Judged.Force(loadN, breakingN) is { IsBelow: false } breaks ? (LoadFindings.ProofBreaks, breaks)
+            : (share.IsAbove ? LoadFindings.ProofAboveShare : null, share);
         if (against is not null)
         {
-            var judged = against == LoadFindings.ProofBreaks ? breaks : share;
             scope.Find(against, pointer, judged, [breakingAt], words: new FindingWord("excess", judged.Excess));
         }
 
-        return against;
+        return (against, judged);
     }
-
-    /// <summary>A proof load against the share of the rope's breaking force that it is meant to keep within.</summary>
-    internal static Judged ShareOf(double? loadN, double breakingN, MatchingRules rules) =>
-        new(loadN is { } load ? Measure.Force(load) : null, rules.ProofShare.Times(Measure.Force(breakingN)));
 }

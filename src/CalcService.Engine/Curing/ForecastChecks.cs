@@ -95,7 +95,8 @@ internal static class ForecastChecks
 
         var (lowest, highest) = air.Extremes(0, gelS);
         var (minimum, maximum) = (Measure.Temperature(range.MinimumK), Measure.Temperature(range.MaximumK));
-        if ((Judged.Outside(Measure.Temperature(lowest), minimum, maximum) ?? Judged.Outside(Measure.Temperature(highest), minimum, maximum)) is { } outside)
+        if ((Judged.Outside(Measure.Temperature(lowest), minimum, maximum) ?? Judged.Outside(Measure.Temperature(highest), minimum,
+            maximum)) is { } outside)
         {
             scope.Find(CuringFindings.ForecastLeavesPouringRange, CurePointers.AirSeries, outside,
                 [CurePointers.PouringRange], words: [new("minimum", minimum), new("maximum", maximum)]);
@@ -139,7 +140,8 @@ internal static class ForecastChecks
         }
 
         // A cone that is followed by its heat is warm from within: how much the steel takes of that its curve shows.
-        if (scope.Input.ThermalModel == ThermalModel.Uniform && steel < times.Air.At(0) && Delay(byReadings, byAir) is { Measured: var cold })
+        if (scope.Input.ThermalModel == ThermalModel.Uniform && steel < times.Air.At(0)
+            && Delay(byReadings, byAir) is { Measured: var cold })
         {
             scope.Find(CuringFindings.SteelHoldsCureBack, CurePointers.Steel, new(cold, null), related: [CurePointers.Air],
                 words: new FindingWord("steel", Measure.Temperature(steel)));

@@ -1,4 +1,5 @@
 using CalcService.Engine.Provenance;
+using CalcService.Engine.Rules;
 
 namespace CalcService.Engine.Findings;
 
@@ -6,7 +7,7 @@ namespace CalcService.Engine.Findings;
 internal sealed record Gap(FindingDefinition Finding, string Pointer, string What);
 
 /// <summary>A calculation that writes down every check with its evidence. What is missing never passes.</summary>
-internal abstract record CheckScope(Budget Budget) : RoomScope(Budget)
+internal abstract record CheckScope(RuleBook Book, Budget Budget) : RoomScope(Book, Budget)
 {
     public List<RoomCheck> Checks { get; } = [];
 
@@ -22,8 +23,15 @@ internal abstract record CheckScope(Budget Budget) : RoomScope(Budget)
         }
     }
 
-    public void Write(string id, CheckOutcome outcome, FindingDefinition rule, Judged judged = default, IReadOnlyList<string>? missing = null) =>
-        Checks.Add(new(id, outcome, judged, judged.Limit?.Source ?? rule.Source, missing ?? [], rule.Code));
+    /// <summary>Writes a check down, unless its rule is newer than the edition.</summary>
+    public void Write(string id, CheckOutcome outcome, FindingDefinition rule, Judged judged = default,
+        IReadOnlyList<string>? missing = null)
+    {
+        if (rule.IsIn(Book))
+        {
+            Checks.Add(new(id, outcome, judged, judged.Limit?.Source ?? rule.SourceIn(Book), missing ?? [], rule.Code));
+        }
+    }
 
     /// <summary>
     /// How a check comes out by the weight of what stands against it: only a stop fails, since no row may forbid what the decision allows. What
@@ -37,11 +45,13 @@ internal abstract record CheckScope(Budget Budget) : RoomScope(Budget)
     };
 
     /// <summary>A check against which one finding stands, or none.</summary>
-    public void Weigh(string id, FindingDefinition? against, FindingDefinition rule, Judged judged = default, IReadOnlyList<string>? missing = null) =>
+    public void Weigh(string id, FindingDefinition? against, FindingDefinition rule, Judged judged = default,
+        IReadOnlyList<string>? missing = null) =>
         Write(id, OutcomeOf(against?.Severities[0]), against ?? rule, judged, missing);
 
     /// <summary>A check that is of no use here.</summary>
-    public void Skip(string id, FindingDefinition rule, Measure? measured = null) => Write(id, CheckOutcome.NotApplicable, rule, new(measured, null));
+    public void Skip(string id, FindingDefinition rule, Measure? measured = null) =>
+        Write(id, CheckOutcome.NotApplicable, rule, new(measured, null));
 
     /// <summary>Where something is missing: writes the check as undetermined, with a finding for each gap; true then.</summary>
     public bool IsOpen(string id, FindingDefinition rule, IReadOnlyCollection<Gap> gaps, Judged judged = default)

@@ -3,7 +3,8 @@ using CalcService.Engine.Provenance;
 namespace CalcService.Engine.Findings;
 
 /// <summary>
-/// A number that something is held against. It gives its number to <see cref="Judged"/> and, by a conversion that has to be written, to what is
+/// A number that something is held against. It gives its number to <see cref="Judged"/> and, by a conversion that has to be written, to
+/// what is
 /// shown: no comparison goes past the one of the service.
 /// </summary>
 public readonly record struct Limit

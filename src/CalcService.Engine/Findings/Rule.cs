@@ -46,7 +46,8 @@ public sealed record RuleLimit : Rule
     }
 
     /// <summary>Limits among each other, the least number first; one that is no number counts as 0.</summary>
-    public static IComparer<RuleLimit> ByNumber { get; } = Comparer<RuleLimit>.Create((one, other) => (one._number?.Si ?? 0).CompareTo(other._number?.Si ?? 0));
+    public static IComparer<RuleLimit> ByNumber { get; } = Comparer<RuleLimit>.Create((one, other) =>
+        (one._number?.Si ?? 0).CompareTo(other._number?.Si ?? 0));
 
     /// <summary>The limit, where it is a number.</summary>
     public Limit? Limit => _number is { } number ? Findings.Limit.Of(number, Source) : null;
@@ -80,5 +81,6 @@ public sealed record RuleLimit : Rule
     /// <summary>The days of so many calendar months.</summary>
     internal Limit DaysFrom(DateOnly day) => Findings.Limit.Of(Measure.Days(MonthsFrom(day).DayNumber - day.DayNumber), Source);
 
-    private Limit Scaled(Measure one, Func<double, double> factor) => Findings.Limit.Of(one with { Si = factor(_number!.Value.Si) * one.Si }, Source);
+    private Limit Scaled(Measure one, Func<double, double> factor) =>
+        Findings.Limit.Of(one with { Si = factor(_number!.Value.Si) * one.Si }, Source);
 }

@@ -14,7 +14,8 @@ internal static class HistoryChecks
     {
         var (input, remembered) = (scope.Input, scope.Rules.RememberedHighest);
         var sheet = input.Compound?.Service is { } range
-            ? new RuleLimit("warmest service by the compound's sheet", Measure.Temperature(range.MaximumK), Source.DataSheet("service")) : null;
+            ? new RuleLimit("warmest service by the compound's sheet", Measure.Temperature(range.MaximumK), Source.DataSheet("service"))
+                : null;
         if (input.Compound is null)
         {
             scope.Find(InspectionFindings.CompoundNotKnown, InspectionPointers.Compound);

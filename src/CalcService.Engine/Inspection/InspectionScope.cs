@@ -5,7 +5,7 @@ using CalcService.Engine.Rules;
 namespace CalcService.Engine.Inspection;
 
 /// <summary>What the steps of one inspection share.</summary>
-internal sealed record InspectionScope(InspectionInput Input, RuleBook Book, Budget Budget) : RoomScope(Budget)
+internal sealed record InspectionScope(InspectionInput Input, RuleBook Book, Budget Budget) : RoomScope(Book, Budget)
 {
     public InspectionRules Rules => Book.Inspection;
 

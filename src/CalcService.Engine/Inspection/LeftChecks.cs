@@ -16,7 +16,8 @@ public static class LeftChecks
         double? cut = damageM is { } reach ? reach + scope.Rules.CutBeyond.Si : null;
         if (cut is { } length)
         {
-            scope.Find(InspectionFindings.CutBeyond, InspectionPointers.Wires, new(Measure.Length(length), Limit.Of(scope.Rules.CutBeyond.Value, scope.Rules.CutBeyond.Source)));
+            scope.Find(InspectionFindings.CutBeyond, InspectionPointers.Wires,
+                new(Measure.Length(length), Limit.Of(scope.Rules.CutBeyond.Value, scope.Rules.CutBeyond.Source)));
         }
 
         var isMine = input.RuleSet == MatchingRules.MineHoist;

@@ -83,7 +83,8 @@ public static class SizeChecks
     /// <summary>A rope that became thinner is one fact, however many measures it is held against: a limit that holds says it, then the one exceeded most.</summary>
     private static void SayReduced(InspectionScope scope, IReadOnlyList<Reduced> reduced)
     {
-        if (reduced.OrderByDescending(one => scope.WeightOf(one.Rule)).ThenByDescending(one => one.Judged.Share).FirstOrDefault() is { } worst)
+        if (reduced.OrderByDescending(one => scope.WeightOf(one.Rule)).ThenByDescending(one =>
+            one.Judged.Share).FirstOrDefault() is { } worst)
         {
             scope.Exceed(InspectionFindings.DiameterReduced, InspectionPointers.MeasuredDiameter, worst.Rule, worst.Judged.Measured!.Value,
                 [worst.Pointer, .. reduced.Select(one => one.Pointer).Where(pointer => pointer != worst.Pointer)]);
@@ -106,7 +107,8 @@ public static class SizeChecks
     private static Judged Judge(InspectionScope scope, string id, RuleLimit rule, double lost)
     {
         var judged = rule.Judge(Measure.Fraction(lost));
-        scope.Check(id, judged.IsAbove ? scope.OutcomeOf(rule) : CheckOutcome.Pass, scope.WeightOf(rule), rule, judged.Measured, judged.Share,
+        scope.Check(id, judged.IsAbove ? scope.OutcomeOf(rule) : CheckOutcome.Pass, scope.WeightOf(rule), rule, judged.Measured,
+            judged.Share,
             judged.IsAbove ? scope.MissingOf(rule) : []);
         return judged;
     }

@@ -45,7 +45,8 @@ public readonly record struct WireCount(int Low, int High)
 
     /// <summary>Most wires of known place in any stretch of this length.</summary>
     private static int Densest(IReadOnlyList<BrokenWires> wires, double lengthM) =>
-        wires.Select(PlaceM).OfType<double>().Select(from => Sum(wires, one => PlaceM(one) is { } at && at >= from && !Judged.Length(at - from, lengthM).IsAbove)).DefaultIfEmpty().Max();
+        wires.Select(PlaceM).OfType<double>().Select(from => Sum(wires, one => PlaceM(one) is { } at && at >= from
+            && !Judged.Length(at - from, lengthM).IsAbove)).DefaultIfEmpty().Max();
 
     private static int Sum(IEnumerable<BrokenWires> wires, Func<BrokenWires, bool> isIn) => wires.Where(isIn).Sum(one => one.Count);
 }

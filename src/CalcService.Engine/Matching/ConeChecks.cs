@@ -15,11 +15,13 @@ internal static class ConeChecks
     public static void Check(MatchScope scope, ConeTransfer transfer)
     {
         // The higher of the two says it: it is one fact.
-        var above = transfer.Cases.Where(one => Meant.ContainsKey(one.Name) && one.Utilisation is { } use && Judged.Fraction(use, 1).IsAbove);
+        var above = transfer.Cases.Where(one => Meant.ContainsKey(one.Name) && one.Utilisation is { } use
+            && Judged.Fraction(use, 1).IsAbove);
         if (above.MaxBy(one => one.Utilisation) is { } worst)
         {
             scope.Find(MatchingFindings.CompoundOverstressed, MatchPointers.Strength,
-                new(Measure.Stress(worst.LipPressurePa), Limit.Of(Measure.Stress(scope.Input.Compound.Cured.CompressiveStrengthPa!.Value))), [MatchPointers.Basket],
+                new(Measure.Stress(worst.LipPressurePa), Limit.Of(Measure.Stress(scope.Input.Compound.Cured.CompressiveStrengthPa!.Value))),
+                    [MatchPointers.Basket],
                 words: new FindingWord("load", Meant[worst.Name]));
         }
 

@@ -29,7 +29,8 @@ internal static class FactorChecks
         {
             var source = missed.Limit.Source;
             string[] related = [MatchPointers.DesignFactor, MatchPointers.Use, MatchPointers.Function, MatchPointers.Construction];
-            scope.Find(MatchingFindings.DesignFactorBelowLaw, missed.Pointer, missed.Limit.Judge(factor), [.. related.Except([missed.Pointer])],
+            scope.Find(MatchingFindings.DesignFactorBelowLaw, missed.Pointer, missed.Limit.Judge(factor),
+                [.. related.Except([missed.Pointer])],
                 missed.Severity, words: [new("document", source.Document), new("clause", source.Clause), new("why", missed.Why)]);
         }
         else if ((remembered ?? scope.Rules.FactorLeast) is var least && least.Judge(factor) is { IsBelow: true } low)
@@ -59,7 +60,8 @@ internal static class FactorChecks
         scope.Assume(MatchPointers.DesignFactor, rule);
         if (!isLaw)
         {
-            scope.Find(MatchingFindings.DesignFactorFromMemory, MatchPointers.DesignFactor, new((Measure?)rule, null), related: [MatchPointers.Use],
+            scope.Find(MatchingFindings.DesignFactorFromMemory, MatchPointers.DesignFactor, new((Measure?)rule, null),
+                related: [MatchPointers.Use],
                 source: rule.Source, words: new FindingWord("document", rule.Source.Document));
         }
 

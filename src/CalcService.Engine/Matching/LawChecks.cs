@@ -63,7 +63,8 @@ internal static class LawChecks
         }
 
         Say("The length in rope diameters", "length", true, Measure.Count(basket.LengthM / rope), rules.LiftTaperLength);
-        Say("The small end's excess over the rope", "smallEndDiameter", false, Measure.Length(basket.SmallEndDiameterM - rope), rules.LiftSmallEndExcess);
+        Say("The small end's excess over the rope", "smallEndDiameter", false, Measure.Length(basket.SmallEndDiameterM - rope),
+            rules.LiftSmallEndExcess);
         Say("The mouth in rope diameters", "largeEndDiameter", true, Measure.Count(basket.LargeEndDiameterM / rope), rules.LiftMouthLeast);
         Say("The mouth in rope diameters", "largeEndDiameter", false, Measure.Count(basket.LargeEndDiameterM / rope), rules.LiftMouthMost);
     }

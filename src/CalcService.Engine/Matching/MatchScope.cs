@@ -4,7 +4,8 @@ using CalcService.Engine.Rules;
 namespace CalcService.Engine.Matching;
 
 /// <summary>What the steps of one match share: the question and the rules.</summary>
-internal sealed record MatchScope(MatchInput Input, RuleBook Book, Budget Budget, CancellationToken CancellationToken) : RoomScope(Budget)
+internal sealed record MatchScope(MatchInput Input, RuleBook Book, Budget Budget, CancellationToken CancellationToken)
+    : RoomScope(Book, Budget)
 {
     public MatchingRules Rules => Book.Matching;
 

@@ -14,7 +14,7 @@ internal static class PairChecks
     public static void Check(MatchScope scope, RopeFacts rope, IReadOnlyList<WireSpacing> wires)
     {
         var (input, socket) = (scope.Input, scope.Input.Socket);
-        var fit = new EndFit(input.Rope, rope, socket.Basket with { IsTypeTested = input.IsTypeTested }, "", scope.Book.Pouring, scope.Findings.Add)
+        var fit = new EndFit(input.Rope, rope, socket.Basket with { IsTypeTested = input.IsTypeTested }, "", scope.Book.Pouring, scope.Add)
         {
             SocketBreakingForceN = socket.BreakingForceN, Metal = socket.Metal, RopeRange = socket.RopeRange, SizesFrom = socket.SizesFrom,
         };

@@ -77,7 +77,8 @@ internal static class ServiceChecks
         }
 
         var found = Measure.Temperature(at);
-        if (range is not null && Judged.Outside(found, Measure.Temperature(range.MinimumK), Measure.Temperature(range.MaximumK)) is { } outside)
+        if (range is not null && Judged.Outside(found, Measure.Temperature(range.MinimumK),
+            Measure.Temperature(range.MaximumK)) is { } outside)
         {
             scope.Find(MatchingFindings.ServiceOutsideSheet, pointer, outside, [MatchPointers.SheetService],
                 words: [new("minimum", Measure.Temperature(range.MinimumK)), new("maximum", Measure.Temperature(range.MaximumK))]);

@@ -56,7 +56,8 @@ internal static class DoseAndGel
             && (sheet.DosesPerKitAt(by.K - uncertainty), sheet.DosesPerKitAt(by.K + uncertainty)) is var (cold, warm) && cold != warm)
         {
             scope.Find(PouringFindings.DoseUncertain, by.Pointer, Measure.Temperature(by.K),
-                [PourPointers.Uncertainty], words: [new("uncertainty", Measure.TemperatureDifference(uncertainty)), new("lowDoses", Text(cold)), new("highDoses", Text(warm))]);
+                [PourPointers.Uncertainty], words: [new("uncertainty", Measure.TemperatureDifference(uncertainty)),
+                    new("lowDoses", Text(cold)), new("highDoses", Text(warm))]);
         }
     }
 

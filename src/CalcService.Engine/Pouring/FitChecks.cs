@@ -8,7 +8,7 @@ internal static class FitChecks
 {
     public static void Check(PourScope scope, PourEnd end, PlannedEnd planned, string pointer)
     {
-        var fit = new EndFit(end.Rope, planned.Rope, end.Basket, pointer, scope.Rules, scope.Findings.Add)
+        var fit = new EndFit(end.Rope, planned.Rope, end.Basket, pointer, scope.Rules, scope.Add)
         {
             SocketBreakingForceN = end.SocketBreakingForceN,
             Metal = end.Metal,

@@ -115,5 +115,6 @@ internal sealed record FlipReading(string Name, double Value, double[] Edges, Fu
     /// <summary>Where the coldest steel is wet, and where it is near to it.</summary>
     private static double[] Wet(PourScope scope, RuleLimit? margin, Func<double, double, double> edge, double? other) =>
         scope.Steel.All.Length == 0 || other is not { } given ? []
-            : scope.Steel.All.Min(steel => steel.K) is var coldest && margin is { } ? [edge(coldest, given), edge(margin.KeptBelow(coldest), given)] : [edge(coldest, given)];
+            : scope.Steel.All.Min(steel => steel.K) is var coldest && margin is { }
+                ? [edge(coldest, given), edge(margin.KeptBelow(coldest), given)] : [edge(coldest, given)];
 }

@@ -18,7 +18,7 @@ public static class PourPlan
     public static Outcome<PourPlanResult> Calculate(
         PourPlanInput input, RuleBook rules, Budget budget, CancellationToken cancellationToken)
     {
-        var scope = new PourScope(input, rules.Pouring, budget, cancellationToken);
+        var scope = new PourScope(input, rules, budget, cancellationToken);
         var ends = input.Ends.Select((end, index) => EndPlanner.Plan(scope, end, index)).ToArray();
         var (dewPoint, frostPoint) = ReadingChecks.Check(scope);
         StatedOnTheDay.Check(scope, ends);
@@ -70,7 +70,8 @@ public static class PourPlan
 
     private static void CheckSizes(PourScope scope, IReadOnlyList<Mix> mixes)
     {
-        Judged Hold(Mix mix) => scope.Input.Compound.PotLifeVolumeM3 is { } volume ? new(Measure.Volume(mix.MixedM3), Limit.Of(Measure.Volume(volume))) : default;
+        Judged Hold(Mix mix) => scope.Input.Compound.PotLifeVolumeM3 is { } volume
+            ? new(Measure.Volume(mix.MixedM3), Limit.Of(Measure.Volume(volume))) : default;
         if (mixes.FirstOrDefault(mix => Hold(mix).IsAbove) is { } large)
         {
             scope.Find(PouringFindings.MixLargerThanMeasured, PourPointers.PotLifeVolume, Hold(large),

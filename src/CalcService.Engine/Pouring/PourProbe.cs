@@ -31,7 +31,7 @@ internal sealed record PourProbe : PourScope
     public override void Find(FindingDefinition definition, string pointer, Judged judged = default,
         IReadOnlyList<string>? related = null, Severity? severity = null, Source? source = null, params ReadOnlySpan<FindingWord> words)
     {
-        if ((Decision)(severity ?? definition.Severities[0]) is var found && found > Decision)
+        if (definition.IsIn(Book) && (Decision)(severity ?? definition.Severities[0]) is var found && found > Decision)
         {
             Decision = found;
         }

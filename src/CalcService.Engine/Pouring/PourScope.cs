@@ -6,9 +6,11 @@ using CalcService.Engine.Rules;
 namespace CalcService.Engine.Pouring;
 
 /// <summary>What the steps of one plan share: the question and the rules.</summary>
-internal record PourScope(PourPlanInput Input, PouringRules Rules, Budget Budget, CancellationToken CancellationToken) : RoomScope(Budget)
+internal record PourScope(PourPlanInput Input, RuleBook Book, Budget Budget, CancellationToken CancellationToken) : RoomScope(Book, Budget)
 {
     private readonly Dictionary<int, GelModel?> _gels = [];
+
+    public PouringRules Rules => Book.Pouring;
 
     /// <summary>The readings: those of the question, in a probe others.</summary>
     public PourConditions Conditions { get; protected init; } = Input.Conditions;

@@ -19,7 +19,7 @@ public static partial class PouringFindings
 
     public static FindingDefinition CleanerForbidden => BroomFindings.CleanerForbidden;
 
-    public static FindingDefinition BroomNotDry { get; } = Stop("broom-not-dry", Actor.Crew,
+    public static FindingDefinition BroomNotDry { get; } = Stop("broom-not-dry", "2026-12", Actor.Crew,
         "The cleaned broom is not dry at the time of the pour.",
         "The broom is dry only after the pour is meant to start.",
         "Pour later, or dry the broom sooner.",
@@ -29,7 +29,7 @@ public static partial class PouringFindings
 
     public static FindingDefinition BoreNotClean => BroomFindings.BoreNotClean;
 
-    public static FindingDefinition ReleaseAgent { get; } = Note("release-agent", Actor.Crew,
+    public static FindingDefinition ReleaseAgent { get; } = Note("release-agent", "2026-12", Actor.Crew,
         "A release agent in the basket is allowed with resin. On a wire it is not.",
         "There is release agent in the basket.",
         "Keep it off the wires: coat the basket before the broom is drawn in, thinly, and let it dry.",
@@ -37,17 +37,17 @@ public static partial class PouringFindings
 
     public static FindingDefinition UsedRope => FitFindings.UsedRope;
 
-    public static FindingDefinition BroomWide { get; } = Note("broom-too-wide", Actor.Crew,
+    public static FindingDefinition BroomWide { get; } = Note("broom-too-wide", "2026-12", Actor.Crew,
         "The broom is opened wider than it should be: the wires are bent where they work hardest.",
         "The broom is opened to {measured} included; {limit} is the most.",
         "Close it by hand without pliers before it is drawn in, and look for kinked wires.",
-        Rules.BroomAngle.Source, Rules.BroomAngle);
+        limits: rules => [rules.Pouring.BroomAngle]);
 
-    public static FindingDefinition BroomNarrow { get; } = Caution("broom-too-narrow", Actor.Crew,
+    public static FindingDefinition BroomNarrow { get; } = Caution("broom-too-narrow", "2026-12", Actor.Crew,
         "The broom is hardly opened: solvent and compound don't reach all wires.",
         "The broom is opened to {measured} included; at least {limit} is asked for.",
         "Open it further, wire from wire, before it is cleaned.",
-        Rules.Fit.NarrowBroom.Source, Rules.Fit.NarrowBroom);
+        limits: rules => [rules.Pouring.Fit.NarrowBroom]);
 
     public static FindingDefinition RopeTilted => BoundFindings.RopeTilted;
 

@@ -1,7 +1,5 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
-using CalcService.Engine.Rules;
-using CalcService.Engine.Rules.Edition202612;
 using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Pouring;
@@ -12,15 +10,12 @@ public static partial class PouringFindings
     /// <summary>All of them, by code.</summary>
     public static IReadOnlyList<FindingDefinition> All => Catalogue.All;
 
-    // Getters, not fields: nobody says in which order the parts of a class set their fields.
-    private static PouringRules Rules => PouringRules2026Dec.Rules;
-
     private static Source Prudence => Source.NotGiven("docs/pour-plans.md");
 
     private static Source Geometry => FitFindings.Geometry;
 
-    private static FindingDefinition Unknown(string code, Actor actor, string meaning, string message, string action) =>
-        FindingKinds.Unknown(code, actor, meaning, message, action, Prudence);
+    private static FindingDefinition Unknown(string code, string since, Actor actor, string meaning, string message, string action) =>
+        FindingKinds.Unknown(code, since, actor, meaning, message, action, Prudence);
 
     /// <summary>Its own class, so that it is made when all parts have been.</summary>
     private static class Catalogue

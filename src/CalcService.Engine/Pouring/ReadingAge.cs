@@ -37,7 +37,8 @@ internal static class ReadingAge
             scope.CheckReadings(at, pointer, scope.Input.PourAt, PourPointers.PourAt, holds);
         }
 
-        var until = Instants.After(read.Min(reading => reading.At), rule.InPlaceOf(conditions.ValidForS))?.ToOffset(scope.Input.PourAt.Offset);
+        var until = Instants.After(read.Min(reading => reading.At),
+            rule.InPlaceOf(conditions.ValidForS))?.ToOffset(scope.Input.PourAt.Offset);
         var late = mixes.FirstOrDefault(mix => mix.StartsAt > until);
         if (late is { StartsAt: { } start } && until >= scope.Input.PourAt)
         {

@@ -54,7 +54,8 @@ internal static class VapourCheck
     {
         if (scope.Conditions.IgnitionSource == Fact.Yes)
         {
-            scope.Find(PouringFindings.IgnitionSource, PourPointers.IgnitionSource, limits?.FlashPoint.Judge(null) ?? default, related: [PourPointers.Vapour],
+            scope.Find(PouringFindings.IgnitionSource, PourPointers.IgnitionSource, limits?.FlashPoint.Judge(null) ?? default,
+                related: [PourPointers.Vapour],
                 severity: limits is null ? Severity.Unknown : Severity.Stop, words: new FindingWord("substance", vapour?.Substance ?? "the compound's vapour"));
         }
     }

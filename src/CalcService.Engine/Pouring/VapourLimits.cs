@@ -68,7 +68,8 @@ internal sealed record VapourLimits(PourScope Scope, AirLimits Limits, VapourRes
 
         void Check(double may, double surely, double? limit, string member, string which)
         {
-            Judged Hold(double reached) => new(Measure.AirFraction(reached), limit is { } most ? Limit.Of(Measure.AirFraction(most)) : null);
+            Judged Hold(double reached) => new(Measure.AirFraction(reached), limit is { } most ? Limit.Of(Measure.AirFraction(most))
+                : null);
             if (Hold(may) is { IsAbove: true } above)
             {
                 var sure = Hold(surely);

@@ -36,7 +36,8 @@ internal static class LoadChecks
         }
 
         var judged = new Judged(Measure.Force(proof), byRule is { } least ? Limit.Of(Measure.Force(least)) : null);
-        scope.Write("proof-load", judged.IsBelow ? CheckOutcome.Fail : byRule is null ? CheckOutcome.NotApplicable : CheckOutcome.Pass, LoadFindings.ProofBelowRule, judged);
+        scope.Write("proof-load", judged.IsBelow ? CheckOutcome.Fail : byRule is null ? CheckOutcome.NotApplicable : CheckOutcome.Pass,
+            LoadFindings.ProofBelowRule, judged);
         if (judged.IsBelow)
         {
             scope.Find(LoadFindings.ProofBelowRule, ProofPointers.ProofLoad, judged, [ProofPointers.RatedLoad]);
@@ -95,8 +96,9 @@ internal static class LoadChecks
         var fact = StatedFact.Of(ProofPointers.Certificate, "the breaking force of the rope, or its class and grade", breakingN is not null, isNeeded: true);
         if (scope.Has(fact, Id, LoadFindings.ProofAboveShare) && breakingN is { } breaking && highestN is { } high)
         {
-            var against = TestLoads.CheckRope(scope, high, breaking, scope.Book.Matching, ProofPointers.ProofLoad, ProofPointers.Certificate);
-            scope.Weigh(Id, against, LoadFindings.ProofAboveShare, TestLoads.ShareOf(high, breaking, scope.Book.Matching));
+            var (against, judged) = TestLoads.CheckRope(scope, high, breaking, scope.Book.Matching, ProofPointers.ProofLoad,
+                ProofPointers.Certificate);
+            scope.Weigh(Id, against, LoadFindings.ProofAboveShare, judged);
         }
     }
 

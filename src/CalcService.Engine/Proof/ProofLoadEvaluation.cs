@@ -27,7 +27,7 @@ public static class ProofLoadEvaluation
         }
 
         var rope = RopeFacts.Of(input.Rope, "/rope", scope.Assumptions, scope.Trace);
-        var fit = new EndFit(input.Rope, rope, input.Basket, "", rules.Pouring, scope.Findings.Add);
+        var fit = new EndFit(input.Rope, rope, input.Basket, "", rules.Pouring, scope.Add);
         fit.Check();
         if (scope.Purpose != Purpose.Quote)
         {

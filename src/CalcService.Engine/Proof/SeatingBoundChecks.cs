@@ -42,12 +42,15 @@ internal static class SeatingBoundChecks
         }
 
         // Only what was held before it under less load: a cone that is unloaded stays where it is.
-        var before = Enumerable.Range(0, index).Where(i => Judged.Force(steps[i].LoadN, step.LoadN).IsBelow && steps[i].SeatingM > 0 && steps[i].SeatingM <= scope.Input.Rope.DiameterM)
+        var before = Enumerable.Range(0, index).Where(i => Judged.Force(steps[i].LoadN, step.LoadN).IsBelow && steps[i].SeatingM > 0
+            && steps[i].SeatingM <= scope.Input.Rope.DiameterM)
             .Select(i => (int?)i).MaxBy(i => steps[i!.Value].SeatingM);
-        return SeatingBounds.Judge(read, before is { } at ? steps[at].SeatingM!.Value : 0, scope.Input.Rope.DiameterM) is var (against, judged)
+        return SeatingBounds.Judge(read, before is { } at ? steps[at].SeatingM!.Value : 0, scope.Input.Rope.DiameterM) is var (against,
+            judged)
             ? new(index, against == TestFindings.SeatingContradicts ? before : null, against, judged) : null;
     }
 
     private static void Write(ProofScope scope, int step, FindingDefinition against, Judged judged) =>
-        scope.Weigh(SeatingChecks.IdOf(step), against, against, judged, against == TestFindings.SeatingContradicts ? [SeatingChecks.At(step)] : []);
+        scope.Weigh(SeatingChecks.IdOf(step), against, against, judged, against == TestFindings.SeatingContradicts
+            ? [SeatingChecks.At(step)] : []);
 }

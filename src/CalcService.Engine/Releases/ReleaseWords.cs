@@ -45,7 +45,8 @@ internal static class ReleaseWords
 
         if (release is { IsByOwnHeat: true, ModelS: { } model })
         {
-            scope.Find(ReleaseFindings.ByOwnHeat, FullStrength, new(Measure.Duration(model), release.SheetS is { } alone ? Limit.Of(Measure.Duration(alone)) : null));
+            scope.Find(ReleaseFindings.ByOwnHeat, FullStrength, new(Measure.Duration(model), release.SheetS is { } alone
+                ? Limit.Of(Measure.Duration(alone)) : null));
         }
     }
 

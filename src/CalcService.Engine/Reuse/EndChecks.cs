@@ -41,7 +41,8 @@ internal static class EndChecks
             }
         }
 
-        Finding[] kept = [.. found.Where(one => intended is not null || IsOfAnyRope(one.Definition)).Select(Placed)];
+        Finding[] kept = [.. found.Where(one => one.Definition.IsIn(scope.Book)
+            && (intended is not null || IsOfAnyRope(one.Definition))).Select(Placed)];
         foreach (var one in kept)
         {
             scope.Find(one.Definition, one.Pointer, one.Judged, one.Related, one.Severity, one.Source, [.. one.Words]);

@@ -59,7 +59,8 @@ internal static class InspectionChecks
             .Where(pair => pair.one.Kind is IndicationKind.Linear or IndicationKind.Crack && (pair.one.Place == place || (pair.one.Place == SocketPlace.Unknown && isThere))).ToArray();
         foreach (var (one, i) in cracks)
         {
-            scope.Find(ReuseFindings.Cracked, $"{ReusePointers.Indications}/{i}", new(one.LengthM is { } length ? Measure.Length(length) : null, null),
+            scope.Find(ReuseFindings.Cracked, $"{ReusePointers.Indications}/{i}",
+                new(one.LengthM is { } length ? Measure.Length(length) : null, null),
                 words: new FindingWord("what", one.Place == SocketPlace.Unknown ? "place not said" : name));
         }
 

@@ -14,7 +14,8 @@ internal static class LoadChecks
     {
         var socket = scope.Socket;
         Gap[] unrated = socket.RatedLoadN is null ? [new(LoadFindings.RatedLoadMissing, ReusePointers.RatedLoad, "")] : [];
-        scope.MustNotExceed("rated-load", Hold(loads.MeantRatedN, socket.RatedLoadN), ReusePointers.IntendedLoad, ReuseFindings.IntendedAboveRating, unrated);
+        scope.MustNotExceed("rated-load", Hold(loads.MeantRatedN, socket.RatedLoadN), ReusePointers.IntendedLoad,
+            ReuseFindings.IntendedAboveRating, unrated);
         if (socket.ProofRatingN is null)
         {
             scope.Skip("proof-load", LoadFindings.ProofAboveRating, Force(loads.MeantProofN));
@@ -45,8 +46,9 @@ internal static class LoadChecks
             return;
         }
 
-        var against = TestLoads.CheckRope(scope, proof, breaking, scope.Book.Matching, ReusePointers.IntendedProof, ReusePointers.RopeStrength);
-        scope.Weigh(Id, against, LoadFindings.ProofAboveShare, TestLoads.ShareOf(proof, breaking, scope.Book.Matching));
+        var (against, judged) = TestLoads.CheckRope(scope, proof, breaking, scope.Book.Matching, ReusePointers.IntendedProof,
+            ReusePointers.RopeStrength);
+        scope.Weigh(Id, against, LoadFindings.ProofAboveShare, judged);
     }
 
     private static void CheckBail(ReuseScope scope)
@@ -97,7 +99,8 @@ internal static class LoadChecks
             missing.Add(ReusePointers.BreakingForce);
         }
 
-        if (!isWeaker && least is { } worst && rope.BreakingForceN is { } breaking && Judged.Force(worst, breaking) is { IsAbove: false } weak)
+        if (!isWeaker && least is { } worst && rope.BreakingForceN is { } breaking
+            && Judged.Force(worst, breaking) is { IsAbove: false } weak)
         {
             scope.Find(ReuseFindings.MayBeWeaker, ReusePointers.Measured("uncertainty"), weak, [ReusePointers.RopeStrength]);
             missing.Add(ReusePointers.Measured("uncertainty"));

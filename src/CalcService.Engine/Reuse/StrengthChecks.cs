@@ -138,7 +138,8 @@ internal static class StrengthChecks
 
         var cone = StrengthCone.Of(scope, rope);
         ConeState? At(double loadN) => cone is null ? null : ConeLoad.Solve(cone, loadN, scope.Budget, scope.CancellationToken);
-        return new(rated, proof, scope.Rules.DesignFactor.InPlaceOf(scope.Input.Limits.DesignFactor), body, socket.PinYieldStrengthPa ?? body,
+        return new(rated, proof, scope.Rules.DesignFactor.InPlaceOf(scope.Input.Limits.DesignFactor), body,
+            socket.PinYieldStrengthPa ?? body,
             At(rated), At(proof));
     }
 }

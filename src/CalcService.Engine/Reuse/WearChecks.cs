@@ -40,10 +40,12 @@ internal static class WearChecks
     {
         // Without a limit there is still the geometry: a bore that does not widen holds no cone. How far it may widen less, its growth
         // says.
-        var allowed = limit is { } stated ? Limit.Of(Measure.Fraction(stated), WearJudge.StatedBy(scope)) : Limit.Of(Measure.Fraction(1 - 1e-6));
+        var allowed = limit is { } stated ? Limit.Of(Measure.Fraction(stated), WearJudge.StatedBy(scope))
+            : Limit.Of(Measure.Fraction(1 - 1e-6));
         var (loss, at) = (new Judged(Share(wear.TaperLoss), allowed), ReusePointers.Measured("stations"));
         scope.MustNotExceed("taper", loss, at, ReuseFindings.TaperLost, limit is null ? gaps
-            : [.. gaps, .. WearJudge.SourceGaps(scope), .. WearJudge.DoubtGaps(scope, "loss of taper", loss, Share(MostTaperLoss(scope, wear)), at)]);
+            : [.. gaps, .. WearJudge.SourceGaps(scope), .. WearJudge.DoubtGaps(scope, "loss of taper", loss,
+                Share(MostTaperLoss(scope, wear)), at)]);
     }
 
     /// <summary>The lower bore larger and the upper one smaller than read.</summary>
@@ -65,7 +67,8 @@ internal static class WearChecks
                     found.UncertaintyM / end.Drawn.Value))]);
         scope.Judge(new("outside", ReuseFindings.OutsideWorn, "loss of the outside of the basket", Share(loss),
             Share(scope.Input.Limits.OutsideLoss),
-            Share(most), Limit.Of(Measure.Fraction(allowed), WearAllowance.OfFace(scope, drawn.OuterAtMouthM).Source), "outsideLoss", "outerDiameter",
+            Share(most), Limit.Of(Measure.Fraction(allowed), WearAllowance.OfFace(scope, drawn.OuterAtMouthM).Source), "outsideLoss",
+                "outerDiameter",
             [
                 .. drawn is { OuterAtSmallEndM: not null, OuterAtMouthM: not null } ? []
                     : WearGaps.Undrawn(null, "outerDiameter", "outside of the basket"),

@@ -27,7 +27,8 @@ internal static class WearJudge
         if (one.Limit is { } stated)
         {
             var judged = new Judged(one.Found, Limit.Of(stated, StatedBy(scope)));
-            scope.MustNotExceed(one.Check, judged, measuredAt, one.Rule, [.. one.Gaps, .. SourceGaps(scope), .. DoubtGaps(scope, one.What, judged, one.Most, measuredAt)]);
+            scope.MustNotExceed(one.Check, judged, measuredAt, one.Rule,
+                [.. one.Gaps, .. SourceGaps(scope), .. DoubtGaps(scope, one.What, judged, one.Most, measuredAt)]);
             return;
         }
 

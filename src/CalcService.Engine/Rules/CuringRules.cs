@@ -30,5 +30,6 @@ public sealed record CuringRules
     public required RuleNumber FilmCoefficient { get; init; }
 
     /// <summary>Every limit, in a fixed order.</summary>
-    public IReadOnlyList<Rule> All => [GelConversion, FullStrengthConversion, Horizon, LotSpread, ObservationSpread, OutOfFamily, DelayWorthSaying, FilmCoefficient];
+    public IReadOnlyList<Rule> All => [GelConversion, FullStrengthConversion, Horizon, LotSpread, ObservationSpread, OutOfFamily,
+        DelayWorthSaying, FilmCoefficient];
 }

@@ -41,10 +41,12 @@ public sealed record ReuseRules
     /// <summary>Every limit, in a fixed order.</summary>
     public IReadOnlyList<Rule> All =>
     [
-        RemovalWarm, RemovalHot, InspectionAge, DesignFactor, MostAllowed, HottestAllowed, LeastLeft, FarOffDrawing, .. GeneralTolerances.Select(one => one.Tolerance),
+        RemovalWarm, RemovalHot, InspectionAge, DesignFactor, MostAllowed, HottestAllowed, LeastLeft, FarOffDrawing,
+            .. GeneralTolerances.Select(one => one.Tolerance),
         Compound.Modulus, Compound.Poisson, Compound.Shrinkage, WireShare,
     ];
 
     /// <summary>The tolerance of a machined size whose drawing doesn't give one.</summary>
-    public RuleNumber GeneralTolerance(double sizeM) => GeneralTolerances.FirstOrDefault(one => sizeM <= one.UpToM, GeneralTolerances[^1]).Tolerance;
+    public RuleNumber GeneralTolerance(double sizeM) => GeneralTolerances.FirstOrDefault(one => sizeM <= one.UpToM,
+        GeneralTolerances[^1]).Tolerance;
 }

@@ -39,7 +39,8 @@ public sealed partial record EndFit
             });
         }
 
-        if (Rope.MeasuredDiameterM is { } measured && new Judged(Measure.Length(measured), Thinnest(Rope, bounds)) is { IsBelow: true } thin)
+        if (Rope.MeasuredDiameterM is { } measured && new Judged(Measure.Length(measured),
+            Thinnest(Rope, bounds)) is { IsBelow: true } thin)
         {
             Add(BoundFindings.RopeThin, RopeAt + "/measuredDiameter", thin, RopeAt + "/diameter");
         }
@@ -95,7 +96,8 @@ public sealed partial record EndFit
             Find(unfit);
         }
 
-        if (RopeRange is { } range && Judged.Outside(Measure.Length(Rope.DiameterM), Measure.Length(range.MinimumM), Measure.Length(range.MaximumM)) is { } outside)
+        if (RopeRange is { } range && Judged.Outside(Measure.Length(Rope.DiameterM), Measure.Length(range.MinimumM),
+            Measure.Length(range.MaximumM)) is { } outside)
         {
             Find(new(BoundFindings.RopeOutsideRange, Severity.Caution, SocketAt + "/ropeRange")
             {

@@ -118,7 +118,8 @@ public sealed partial record EndFit(Rope Rope, RopeFacts Facts, Basket Basket, s
     /// <summary>The socket has to be stronger than the rope: as strong isn't enough.</summary>
     private void CheckStrength()
     {
-        if (SocketBreakingForceN is { } socket && Facts.BreakingForceN is { } breaking && Judged.Force(socket, breaking) is { IsAbove: false } weak)
+        if (SocketBreakingForceN is { } socket && Facts.BreakingForceN is { } breaking
+            && Judged.Force(socket, breaking) is { IsAbove: false } weak)
         {
             Add(FitFindings.SocketWeaker, SocketAt + "/breakingForce", weak, RopeAt + "/certificate/breakingForce");
         }
@@ -131,8 +132,10 @@ public sealed partial record EndFit(Rope Rope, RopeFacts Facts, Basket Basket, s
         Words = [new("what", what)],
     });
 
-    private void Add(FindingDefinition definition, string pointer, Judged judged = default, string? related = null, Severity? severity = null) =>
-        Find(new(definition, severity ?? definition.Severities[0], pointer) { Judged = judged, Related = related is null ? [] : [related] });
+    private void Add(FindingDefinition definition, string pointer, Judged judged = default, string? related = null,
+        Severity? severity = null) =>
+        Find(new(definition, severity ?? definition.Severities[0], pointer) { Judged = judged, Related = related is null ? []
+            : [related] });
 
     private static Judged FillOf(double areaM2, Basket basket) =>
         Judged.Fraction(areaM2 / (Math.PI / 4 * basket.SmallEndDiameterM * basket.SmallEndDiameterM), Broom.DensestFill);

@@ -8,9 +8,11 @@ namespace CalcService.Engine.Tests.Findings;
 /// <summary>A limit gives its number to the one comparison and to those who show it, to nobody else.</summary>
 public sealed partial class LimitTests
 {
-    private const BindingFlags Everything = BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly;
+    private const BindingFlags Everything =
+        BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly;
 
-    private static readonly string[] Comparisons = ["op_LessThan", "op_GreaterThan", "op_LessThanOrEqual", "op_GreaterThanOrEqual", "op_Implicit"];
+    private static readonly string[] Comparisons = ["op_LessThan", "op_GreaterThan", "op_LessThanOrEqual", "op_GreaterThanOrEqual",
+        "op_Implicit"];
 
     /// <summary>What takes a limit's number for another use than to compare it, each under the name of its use.</summary>
     private static readonly string[] Uses = ["InPlaceOf", "KeptAbove", "KeptBelow"];
@@ -18,7 +20,8 @@ public sealed partial class LimitTests
     /// <summary>Files that show limits, and the one that compares them.</summary>
     private static readonly string[] Shown =
     [
-        "Findings/Judged.cs", "Findings/Finding.cs", "Findings/RoomCheck.cs", "Findings/RoomScope.cs", "Rules/RuleBook.cs", "Pouring/Preparation/HoldPoints.cs",
+        "Findings/Judged.cs", "Findings/Finding.cs", "Findings/RoomCheck.cs", "Findings/RoomScope.cs", "Rules/RuleBook.cs",
+            "Pouring/Preparation/HoldPoints.cs",
         "Pouring/Preparation/EndSteps.cs", "Proof/ProofLoadEvaluation.cs", "Audits/ProofDayChecks.cs", "Matching/FactorChecks.cs",
     ];
 
@@ -29,11 +32,14 @@ public sealed partial class LimitTests
     public void Limit_has_no_number_to_compare(Type limit)
     {
         Type[] numbers = [typeof(double), typeof(double?), typeof(Measure), typeof(Measure?)];
-        Assert.Empty(limit.GetProperties(Everything).Where(property => numbers.Contains(property.PropertyType) && !property.GetMethod!.IsFamily).Select(property => property.Name));
-        Assert.Empty(limit.GetFields(Everything).Where(field => numbers.Contains(field.FieldType) && !field.IsPrivate).Select(field => field.Name));
+        Assert.Empty(limit.GetProperties(Everything).Where(property => numbers.Contains(property.PropertyType)
+            && !property.GetMethod!.IsFamily).Select(property => property.Name));
+        Assert.Empty(limit.GetFields(Everything).Where(field => numbers.Contains(field.FieldType)
+            && !field.IsPrivate).Select(field => field.Name));
         var methods = limit.GetMethods(Everything).Where(method => !method.IsPrivate && !method.IsFamily).ToArray();
         Assert.Empty(methods.Select(method => method.Name).Intersect(Comparisons));
-        Assert.Empty(methods.Where(method => numbers.Contains(method.ReturnType) && method.Name != "op_Explicit").Select(method => method.Name).Except(Uses));
+        Assert.Empty(methods.Where(method => numbers.Contains(method.ReturnType)
+            && method.Name != "op_Explicit").Select(method => method.Name).Except(Uses));
         Assert.False(limit.IsAssignableTo(typeof(IComparable)));
     }
 
@@ -64,7 +70,8 @@ public sealed partial class LimitTests
 
     [Fact]
     public void What_is_missing_exceeds_nothing() => Assert.All(
-        [default, new(Measure.Length(1), null), new Judged(null, Limit.Of(Measure.Length(0)))], judged => Assert.False(judged.IsAbove || judged.IsBelow));
+        [default, new(Measure.Length(1), null), new Judged(null, Limit.Of(Measure.Length(0)))], judged =>
+            Assert.False(judged.IsAbove || judged.IsBelow));
 
     [Fact]
     public void What_was_found_is_held_against_no_limit_of_another_kind() =>

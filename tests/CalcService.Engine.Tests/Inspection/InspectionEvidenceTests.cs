@@ -137,7 +137,7 @@ public sealed class InspectionEvidenceTests
     /// <summary>29 CFR 1926.1413(a)(4)(i): a competent person determines at once; the law itself takes nothing out, our own rule does until then.</summary>
     [Fact]
     public void Stop_for_what_a_competent_person_has_to_decide_is_our_own_and_says_so() => Assert.All(
-        RuleBook.Current.Inspection.Conditions.Where(rule => rule.Limit.RuleSet == Crane),
+        Editions.Known.Current.Inspection.Conditions.Where(rule => rule.Limit.RuleSet == Crane),
         rule =>
         {
             Assert.Equal(CalcService.Engine.Provenance.Basis.Derived, rule.Limit.Source.Basis);

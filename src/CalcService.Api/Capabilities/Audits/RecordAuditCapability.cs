@@ -11,12 +11,13 @@ using FluentValidation;
 namespace CalcService.Api.Capabilities.Audits;
 
 /// <summary>POST /v1/record-audits.</summary>
-public sealed class RecordAuditCapability(CompoundCatalogue compounds, IValidator<RecordAuditRequest> validator, TimeProvider clock)
-    : Capability<RecordAuditRequest, RecordAuditResult, AuditResult>(validator, clock)
+public sealed class RecordAuditCapability(CompoundCatalogue compounds, IValidator<RecordAuditRequest> validator, TimeProvider clock,
+    Editions editions)
+    : Capability<RecordAuditRequest, RecordAuditResult, AuditResult>(validator, clock, editions)
 {
     public override string Operation => "record-audits";
 
-    public override ISummaryCollector NewCollector() => new RecordCollector();
+    public override ISummaryCollector NewCollector() => new RecordCollector(Editions.Current);
 
     protected override IKnownParts Known => compounds;
 

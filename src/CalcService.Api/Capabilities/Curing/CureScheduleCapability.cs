@@ -11,8 +11,9 @@ using FluentValidation;
 namespace CalcService.Api.Capabilities.Curing;
 
 /// <summary>POST /v1/cure-schedules.</summary>
-public sealed class CureScheduleCapability(CompoundCatalogue compounds, IValidator<CureScheduleRequest> validator, TimeProvider clock)
-    : Capability<CureScheduleRequest, CureScheduleResult, Engine.Curing.CureScheduleResult>(validator, clock)
+public sealed class CureScheduleCapability(CompoundCatalogue compounds, IValidator<CureScheduleRequest> validator, TimeProvider clock,
+    Editions editions)
+    : Capability<CureScheduleRequest, CureScheduleResult, Engine.Curing.CureScheduleResult>(validator, clock, editions)
 {
     public override string Operation => "cure-schedules";
 

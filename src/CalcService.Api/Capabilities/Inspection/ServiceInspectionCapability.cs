@@ -11,8 +11,9 @@ using FluentValidation;
 namespace CalcService.Api.Capabilities.Inspection;
 
 /// <summary>POST /v1/service-inspections.</summary>
-public sealed class ServiceInspectionCapability(CompoundCatalogue compounds, IValidator<ServiceInspectionRequest> validator, TimeProvider clock)
-    : Capability<ServiceInspectionRequest, ServiceInspectionResult, InspectionResult>(validator, clock)
+public sealed class ServiceInspectionCapability(CompoundCatalogue compounds, IValidator<ServiceInspectionRequest> validator,
+    TimeProvider clock, Editions editions)
+    : Capability<ServiceInspectionRequest, ServiceInspectionResult, InspectionResult>(validator, clock, editions)
 {
     public override string Operation => "service-inspections";
 

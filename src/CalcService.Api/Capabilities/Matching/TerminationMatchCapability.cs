@@ -11,8 +11,9 @@ using FluentValidation;
 namespace CalcService.Api.Capabilities.Matching;
 
 /// <summary>POST /v1/termination-matches.</summary>
-public sealed class TerminationMatchCapability(CompoundCatalogue compounds, IValidator<TerminationMatchRequest> validator, TimeProvider clock)
-    : Capability<TerminationMatchRequest, TerminationMatchResult, MatchResult>(validator, clock)
+public sealed class TerminationMatchCapability(CompoundCatalogue compounds, IValidator<TerminationMatchRequest> validator,
+    TimeProvider clock, Editions editions)
+    : Capability<TerminationMatchRequest, TerminationMatchResult, MatchResult>(validator, clock, editions)
 {
     public override string Operation => "termination-matches";
 

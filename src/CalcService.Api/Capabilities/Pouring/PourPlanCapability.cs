@@ -11,8 +11,9 @@ using FluentValidation;
 namespace CalcService.Api.Capabilities.Pouring;
 
 /// <summary>POST /v1/pour-plans.</summary>
-public sealed class PourPlanCapability(CompoundCatalogue compounds, IValidator<PourPlanRequest> validator, TimeProvider clock)
-    : Capability<PourPlanRequest, PourPlanResult, Engine.Pouring.PourPlanResult>(validator, clock)
+public sealed class PourPlanCapability(CompoundCatalogue compounds, IValidator<PourPlanRequest> validator, TimeProvider clock,
+    Editions editions)
+    : Capability<PourPlanRequest, PourPlanResult, Engine.Pouring.PourPlanResult>(validator, clock, editions)
 {
     public override string Operation => "pour-plans";
 

@@ -95,7 +95,7 @@ public sealed class PourPlanValidator : AbstractValidator<PourPlanRequest>
 public sealed class PourConditionsValidator : AbstractValidator<PourConditions>
 {
     private static IReadOnlyList<string> Jurisdictions { get; } =
-        [.. RuleBook.Current.Pouring.Air.SelectMany(air => air.Laws).Select(law => law.Jurisdiction).Distinct()];
+        [.. Editions.Known.Current.Pouring.Air.SelectMany(air => air.Laws).Select(law => law.Jurisdiction).Distinct()];
 
     public PourConditionsValidator()
     {

@@ -11,8 +11,9 @@ using FluentValidation;
 namespace CalcService.Api.Capabilities.Proof;
 
 /// <summary>POST /v1/proof-load-evaluations.</summary>
-public sealed class ProofLoadEvaluationCapability(CompoundCatalogue compounds, IValidator<ProofLoadEvaluationRequest> validator, TimeProvider clock)
-    : Capability<ProofLoadEvaluationRequest, ProofLoadEvaluationResult, ProofResult>(validator, clock)
+public sealed class ProofLoadEvaluationCapability(CompoundCatalogue compounds, IValidator<ProofLoadEvaluationRequest> validator,
+    TimeProvider clock, Editions editions)
+    : Capability<ProofLoadEvaluationRequest, ProofLoadEvaluationResult, ProofResult>(validator, clock, editions)
 {
     public override string Operation => "proof-load-evaluations";
 

@@ -11,7 +11,7 @@ namespace CalcService.Api.Capabilities.Proof;
 public sealed class ProofLoadEvaluationValidator : AbstractValidator<ProofLoadEvaluationRequest>
 {
     private static readonly string[] RuleSets =
-        [.. RuleBook.Current.Matching.Duties.Select(duty => duty.DesignFactor!.RuleSet), PouringRules.General];
+        [.. Editions.Known.Current.Matching.Duties.Select(duty => duty.DesignFactor!.RuleSet), PouringRules.General];
 
     public ProofLoadEvaluationValidator(CompoundCatalogue compounds)
     {

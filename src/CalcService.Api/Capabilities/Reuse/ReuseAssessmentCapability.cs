@@ -9,8 +9,8 @@ using FluentValidation;
 namespace CalcService.Api.Capabilities.Reuse;
 
 /// <summary>POST /v1/reuse-assessments.</summary>
-public sealed class ReuseAssessmentCapability(IValidator<ReuseAssessmentRequest> validator, TimeProvider clock)
-    : Capability<ReuseAssessmentRequest, ReuseAssessmentResult, ReuseResult>(validator, clock)
+public sealed class ReuseAssessmentCapability(IValidator<ReuseAssessmentRequest> validator, TimeProvider clock, Editions editions)
+    : Capability<ReuseAssessmentRequest, ReuseAssessmentResult, ReuseResult>(validator, clock, editions)
 {
     public override string Operation => "reuse-assessments";
 

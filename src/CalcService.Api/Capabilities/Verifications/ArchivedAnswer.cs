@@ -20,7 +20,7 @@ public sealed class ArchivedAnswer(JsonElement answer)
         || Member(answer, "input") is { ValueKind: not JsonValueKind.Null };
 
     /// <summary>The edition by which it was computed; else why it can't be computed again.</summary>
-    public (RuleBook? Rules, Comparison? Against) Edition()
+    public (RuleBook? Rules, Comparison? Against) Edition(Editions editions)
     {
         if (Text("engine") is not { } engine)
         {
@@ -33,10 +33,9 @@ public sealed class ArchivedAnswer(JsonElement answer)
             return (null, CannotVerify("/provenance/engine", reason));
         }
 
-        if (Text("rules") is not { } edition || RuleBook.Find(edition) is not { } rules)
+        if (Text("rules") is not { } edition || editions.Find(edition) is not { } rules)
         {
-            var known = string.Join(", ", RuleBook.All.Select(book => book.Edition));
-            return (null, CannotVerify("/provenance/rules", $"Its edition of the rules is not known here; known: {known}"));
+            return (null, CannotVerify("/provenance/rules", $"Its edition of the rules is not known here; known: {editions}"));
         }
 
         return (rules, null);

@@ -15,8 +15,8 @@ namespace CalcService.Api.Capabilities.Verifications;
 public sealed class RecordVerificationCapability(
     IEnumerable<IRecomputable> calculations,
     IValidator<RecordVerificationRequest> validator,
-    TimeProvider clock)
-    : Capability<RecordVerificationRequest, RecordVerificationResult, Comparison>(validator, clock)
+    TimeProvider clock, Editions editions)
+    : Capability<RecordVerificationRequest, RecordVerificationResult, Comparison>(validator, clock, editions)
 {
     private const string Request = "/request";
 
@@ -31,10 +31,10 @@ public sealed class RecordVerificationCapability(
         RecordVerificationRequest request, CancellationToken cancellationToken)
     {
         var (calculation, archived) = (_calculations[request.Operation], new ArchivedAnswer(request.Answer));
-        var (rules, against) = archived.Edition();
+        var (rules, against) = archived.Edition(Editions);
         // An archived request that can't be read is refused, whatever its answer says of itself.
         var sent = Encoding.UTF8.GetBytes(request.Request.GetRawText());
-        var processed = calculation.Recompute(sent, rules ?? RuleBook.Current, archived.IsFull, cancellationToken);
+        var processed = calculation.Recompute(sent, rules ?? Editions.Current, archived.IsFull, cancellationToken);
         if (processed.Body is Problem problem)
         {
             // The document takes any object here, so what the calculation can't read is no fault of the verification's own form.

@@ -46,7 +46,8 @@ internal static class HoldPoints
         var (coldest, margin) = (scope.Steel.Coldest?.K, scope.Rules.DewMargin);
         Measure? minimum = range is null ? null : Measure.Temperature(range.MinimumK);
         Measure? maximum = range is null ? null : Measure.Temperature(range.MaximumK);
-        double? dry = conditions is { AirK: { } air, RelativeHumidity: { } humidity } ? margin.KeptAbove(DewPoint.WetK(air, humidity)) : null;
+        double? dry = conditions is { AirK: { } air, RelativeHumidity: { } humidity } ? margin.KeptAbove(DewPoint.WetK(air, humidity))
+            : null;
         HoldPoint Temperature(string what, string text, double? kelvins) => new(StepCatalogue.Mix.Task, what, text, Lead)
         {
             Reading = kelvins is { } read ? Measure.Temperature(read) : null, Minimum = minimum, Maximum = maximum,
@@ -62,7 +63,8 @@ internal static class HoldPoints
         yield return new(StepCatalogue.Mix.Task, "humidity", "Humidity low enough to keep the coldest steel dry.", Lead)
         {
             Reading = conditions.RelativeHumidity is { } read ? Measure.Fraction(read) : null,
-            Maximum = coldest is { } steel && conditions.AirK is { } kelvins ? Measure.Fraction(Math.Min(1, DewPoint.Humidity(kelvins, margin.KeptBelow(steel)))) : null,
+            Maximum = coldest is { } steel && conditions.AirK is { } kelvins
+                ? Measure.Fraction(Math.Min(1, DewPoint.Humidity(kelvins, margin.KeptBelow(steel)))) : null,
         };
     }
 

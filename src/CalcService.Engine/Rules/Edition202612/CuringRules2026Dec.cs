@@ -17,7 +17,8 @@ public static class CuringRules2026Dec
         ObservationSpread = new("error of an observed gel time, one standard deviation", Measure.Fraction(.05), Source.CommonPractice),
         OutOfFamily = new("standard deviations from which on a gel time is out of family", Measure.Count(3),
             new("NIST/SEMATECH e-Handbook of Statistical Methods", "6.3.2, three-sigma limits", Basis.Published)),
-        DelayWorthSaying = new("delay of the release by a cold night or cold steel from which on it is said", Measure.Duration(15 * 60), Source.CommonPractice),
+        DelayWorthSaying = new("delay of the release by a cold night or cold steel from which on it is said", Measure.Duration(15 * 60),
+            Source.CommonPractice),
         FilmCoefficient = new("heat given to still air, radiation included", new(8, QuantityKind.HeatTransferCoefficient),
             new("handbook range of 5 to 10 W/(m2.K) for a warm body in still air", "", Basis.FromMemory)),
     };

@@ -16,5 +16,6 @@ public static class ProofRules2026Dec
         ShrinkageSpread = new("shrinkage of a compound off its sheet, either way", Measure.Fraction(.5), Source.CommonPractice),
     };
 
-    private static RuleNumber Step(string which, double share) => new($"{which} step, share of the proof load", Measure.Fraction(share), Source.CommonPractice);
+    private static RuleNumber Step(string which, double share) => new($"{which} step, share of the proof load", Measure.Fraction(share),
+        Source.CommonPractice);
 }

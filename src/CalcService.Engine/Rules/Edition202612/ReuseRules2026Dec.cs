@@ -8,7 +8,8 @@ public static class ReuseRules2026Dec
 {
     public static ReuseRules Rules { get; } = new()
     {
-        RemovalWarm = new("warmer than this while the cone came out, the steel is tested", Measure.Temperature(200 + 273.15), Source.CommonPractice),
+        RemovalWarm = new("warmer than this while the cone came out, the steel is tested", Measure.Temperature(200 + 273.15),
+            Source.CommonPractice),
         RemovalHot = new("warmer than this the steel may have been tempered again and softened for good",
             Measure.Temperature(400 + 273.15), new("tempering of carbon and low-alloy steel, lowest usual temperature", "", Basis.FromMemory)),
         InspectionAge = new("a search for cracks is at most this old", Measure.Months(12), Source.CommonPractice),
@@ -17,7 +18,8 @@ public static class ReuseRules2026Dec
             new("ASME B30.26, hardware that lost a tenth of a dimension is removed", "", Basis.FromMemory)),
         HottestAllowed = new("removal temperature that a limit may allow, at most", Measure.Temperature(600 + 273.15),
             new("tempering of cast and forged socket steel, highest usual temperature", "", Basis.FromMemory)),
-        LeastLeft = new("metal left of the drawing's, at least", Measure.Fraction(.5), new("docs/reuse-assessments.md", "half-gone", Basis.Derived)),
+        LeastLeft = new("metal left of the drawing's, at least", Measure.Fraction(.5),
+            new("docs/reuse-assessments.md", "half-gone", Basis.Derived)),
         FarOffDrawing = new("metal beyond the drawing's, at most", Measure.Fraction(.05), Source.CommonPractice),
         GeneralTolerances = [Tolerance(6, .1), Tolerance(30, .2), Tolerance(120, .3), Tolerance(400, .5), Tolerance(1000, .8), Tolerance(2000, 1.2)],
         Compound = (
@@ -29,5 +31,6 @@ public static class ReuseRules2026Dec
 
     /// <summary>Linear sizes of class m: up to millimetres, either way millimetres.</summary>
     private static (double UpToM, RuleNumber Tolerance) Tolerance(double upToMm, double mm) => (upToMm * 1e-3,
-        new($"size up to {upToMm} mm off a drawing that gives no tolerance, either way", Measure.Length(mm * 1e-3), new("ISO 2768-1", "class m", Basis.FromMemory)));
+        new($"size up to {upToMm} mm off a drawing that gives no tolerance, either way", Measure.Length(mm * 1e-3),
+            new("ISO 2768-1", "class m", Basis.FromMemory)));
 }
