@@ -21,6 +21,7 @@ using CalcService.Engine.Matching;
 using CalcService.Engine.Pouring;
 using CalcService.Engine.Proof;
 using CalcService.Engine.Reuse;
+using CalcService.Engine.Rules;
 using CalcService.Engine.Verifications;
 using Serilog;
 
@@ -60,7 +61,7 @@ public static class ServiceHost
         builder.Services.AddServiceLog(builder.Configuration);
         builder.Services.AddMeasurements(builder.Configuration);
         builder.Services.AddSingleton(TimeProvider.System);
-        builder.Services.AddSingleton(Findings);
+        builder.Services.AddSingleton(Findings).AddSingleton(Editions.Known);
         builder.Services.AddSingleton(CompoundCatalogue.Load(builder.Configuration[CompoundFolder.Key]));
         builder.Services.AddSingleton(settings);
         builder.Services.AddSingleton<Lanes>().AddSingleton<WorkConditions>();
@@ -78,7 +79,7 @@ public static class ServiceHost
         builder.Services.AddProof();
         builder.Services.AddAudits();
         builder.Services.AddVerifications();
-        builder.Services.AddFindingPages(Findings);
+        builder.Services.AddFindingPages();
         builder.Services.AddSingleton<ModelPages>();
         builder.Services.AddOpenApiDocument();
 
@@ -104,7 +105,7 @@ public static class ServiceHost
         app.MapProof();
         app.MapAudits();
         app.MapVerifications();
-        app.MapCatalogues(Findings);
+        app.MapCatalogues();
         app.MapHealth();
         app.MapFindingPages();
         app.MapModelPages();

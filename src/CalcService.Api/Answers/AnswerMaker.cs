@@ -7,6 +7,7 @@ using CalcService.Api.Writing;
 using CalcService.Engine;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
+using CalcService.Engine.Rules;
 
 namespace CalcService.Api.Answers;
 
@@ -36,7 +37,7 @@ public static class AnswerMaker
         {
             Decision = outcome.Decision,
             Result = toContract(outcome.Result, asked.Units),
-            Findings = Findings(outcome.Findings, asked.Units),
+            Findings = Findings(outcome.Findings, asked.Rules, asked.Units),
             SafetyNotes = outcome.SafetyNotes.Select(note => new AnswerSafetyNote { Code = note.Code, Text = note.Text }).ToArray(),
             Assumptions = Assumptions(outcome.Assumptions, asked.Units),
             Trace = outcome.Trace.Select(step => Step(step, asked.Units)).ToArray(),
@@ -59,7 +60,7 @@ public static class AnswerMaker
         using var digested = ShapeWriter.Write(JsonForm.Digested, ShapeTable.Of<Answer<TResult>>(), asked.Units == UnitSystem.Metric ? answer : answer with
         {
             Result = toContract(outcome.Result, UnitSystem.Metric),
-            Findings = Findings(outcome.Findings, UnitSystem.Metric),
+            Findings = Findings(outcome.Findings, asked.Rules, UnitSystem.Metric),
             Assumptions = Assumptions(outcome.Assumptions, UnitSystem.Metric),
         }, contract: asked.Contract);
         return answer with { Provenance = answer.Provenance with { ResultDigest = Digest.Of(digested.Written.Span) } };
@@ -75,7 +76,8 @@ public static class AnswerMaker
         Basis = BasisNames[(int)source.Basis],
     };
 
-    private static AnswerFinding[] Findings(IReadOnlyList<Finding> findings, UnitSystem units) => findings.Select(finding => new AnswerFinding
+    private static AnswerFinding[] Findings(IReadOnlyList<Finding> findings, RuleBook rules, UnitSystem units) =>
+        findings.Select(finding => new AnswerFinding
     {
         Code = finding.Definition.Code,
         Severity = finding.Severity,
@@ -86,7 +88,7 @@ public static class AnswerMaker
         Measured = Quantity.From(finding.Measured, units),
         Limit = Quantity.From(finding.Limit, units),
         Action = AnswerText.Fill(finding.Definition.Action, finding, units),
-        Source = Source(finding.Source ?? finding.Definition.Source),
+        Source = Source(finding.Source ?? finding.Definition.SourceIn(rules)),
     }).ToArray();
 
     private static AnswerAssumption[] Assumptions(IReadOnlyList<Assumption> assumptions, UnitSystem units) => assumptions.Select(assumption => new AnswerAssumption

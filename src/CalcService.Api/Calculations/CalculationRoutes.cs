@@ -5,6 +5,7 @@ using CalcService.Api.OpenApi;
 using CalcService.Api.Sheets;
 using CalcService.Api.Units;
 using CalcService.Engine;
+using CalcService.Engine.Rules;
 
 namespace CalcService.Api.Calculations;
 
@@ -20,17 +21,20 @@ public static class CalculationRoutes
     /// <param name="operation">Its name, as in its path.</param>
     /// <param name="calculate">Computes what a resolved request asks.</param>
     /// <param name="toContract">Maps the numbers to a system of units.</param>
-    /// <param name="collector">Makes what gathers the lines of a batch; null where each line stands alone.</param>
+    /// <param name="collector">Makes what gathers the lines of a batch by the current rules; null where each line stands alone.</param>
     public static void AddCalculation<TRequest, TResult, TOutcome>(
         this IServiceCollection services,
         string operation,
         Func<Resolved<TRequest>, Budget, CancellationToken, Outcome<TOutcome>> calculate,
         Func<Resolved<TRequest>, TOutcome, UnitSystem, TResult> toContract,
-        Func<ISummaryCollector>? collector = null)
+        Func<RuleBook, ISummaryCollector>? collector = null)
         where TRequest : class, ICalculationRequest
         where TResult : class =>
         services.AddSingleton<ICapability>(provider => new Capability<TRequest, TResult, TOutcome>(
-            operation, calculate, toContract, provider.GetRequiredService<Resolver>(), provider.GetRequiredService<TimeProvider>()) { Collector = collector });
+            operation, calculate, toContract, provider.GetRequiredService<Resolver>(), provider.GetRequiredService<TimeProvider>())
+        {
+            Collector = collector is null ? null : () => collector(provider.GetRequiredService<Editions>().Current),
+        });
 
     /// <summary>The calculation of this name.</summary>
     public static ICapability Calculation(this IServiceProvider services, string operation) =>

@@ -24,7 +24,7 @@ public sealed record Resolved<TRequest>(
 }
 
 /// <summary>Makes of the bytes of a request what calculations take.</summary>
-public sealed class Resolver(ObjectChecks checks, CompoundCatalogue compounds)
+public sealed class Resolver(ObjectChecks checks, CompoundCatalogue compounds, Editions editions)
 {
     /// <summary>The request as far as it could be read, and what is wrong with it or what it resolves to.</summary>
     /// <param name="body">The bytes.</param>
@@ -35,11 +35,10 @@ public sealed class Resolver(ObjectChecks checks, CompoundCatalogue compounds)
         var shape = ShapeTable.Of<TRequest>();
         var (value, errors) = BodyReader.Read(body, shape, checks);
         var request = (TRequest?)value;
-        var rules = request?.Rules is { } name ? RuleBook.Find(name) : RuleBook.Current;
+        var rules = request?.Rules is { } name ? editions.Find(name) : editions.Current;
         if (rules is null)
         {
-            var known = string.Join(", ", RuleBook.All.Select(book => book.Edition));
-            errors = [.. errors, new("/rules", "unknown-rules", $"No such edition; known: {known}.", IsUnreadable: false)];
+            errors = [.. errors, new("/rules", "unknown-rules", $"No such edition; known: {editions}.", IsUnreadable: false)];
         }
 
         if (errors.Count > 0)

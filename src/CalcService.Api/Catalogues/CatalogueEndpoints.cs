@@ -5,7 +5,6 @@ using CalcService.Api.Calculations;
 using CalcService.Api.Capabilities.Pouring;
 using CalcService.Api.Contract;
 using CalcService.Api.Hosting;
-using CalcService.Api.Problems;
 using CalcService.Api.Reading;
 using CalcService.Api.Units;
 using CalcService.Engine;
@@ -20,16 +19,16 @@ public static class CatalogueEndpoints
 {
     private const string Tag = "Catalogues";
 
-    public static void MapCatalogues(this IEndpointRouteBuilder app, IReadOnlyList<FindingDefinition> findings)
+    public static void MapCatalogues(this IEndpointRouteBuilder app)
     {
-        var rules = findings.Select(Rule).OrderBy(rule => rule.Code, StringComparer.Ordinal).ToArray();
-        app.MapCatalogue("/v1/rules", "listRules", "Every finding that can be raised", new RuleList { Rules = rules });
-        app.MapRule(rules.ToDictionary(rule => rule.Code, rule => new Representation(rule), StringComparer.Ordinal));
-        app.MapCatalogue("/v1/rule-sets", "listRuleSets", "Rule sets with their limits, by edition", RuleSets());
+        var editions = app.ServiceProvider.GetRequiredService<Editions>();
+        app.MapRules(new(app.ServiceProvider.GetRequiredService<IReadOnlyList<FindingDefinition>>(), editions));
+        app.MapCatalogue("/v1/rule-sets", "listRuleSets", "Rule sets with their limits, by edition", RuleSets(editions));
         app.MapCatalogue("/v1/compounds", "listCompounds", "Compounds that a request can name", Compounds(app.ServiceProvider.GetRequiredService<CompoundCatalogue>()));
         app.MapCatalogue("/v1/rope-classes", "listRopeClasses", "Rope classes that can be estimated", RopeClasses());
         app.MapCatalogue("/v1/units", "listUnits", "Units of requests and answers", Units());
-        app.MapCatalogue("/v1/build", "getBuild", "Which build this is, and what it takes", Build(app.ServiceProvider.GetRequiredService<ServiceSettings>()));
+        app.MapCatalogue("/v1/build", "getBuild", "Which build this is, and what it takes",
+            Build(app.ServiceProvider.GetRequiredService<ServiceSettings>(), editions.Current));
         app.MapRead("/v1/self-test", CalculationEndpoint.MediaType, (Readiness readiness) => Results.Json(SelfTest(readiness), ApiJson.Options))
             .Describe<SelfTestReport>("getSelfTest", "The start-up proof that this instance computes right", Tag)
             .WithDescription("Known answers with what this instance computed when it started.")
@@ -43,13 +42,18 @@ public static class CatalogueEndpoints
         app.MapRead(path, CalculationEndpoint.MediaType, Task (HttpContext http) => content.WriteAsync(http)).DescribeCatalogue<T>(id, summary);
     }
 
-    private static void MapRule(this IEndpointRouteBuilder app, Dictionary<string, Representation> rules) =>
-        app.MapRead("/v1/rules/{code}", CalculationEndpoint.MediaType, (HttpContext http, [Description("Code of a finding.")] string code) =>
-                rules.TryGetValue(code, out var rule)
-                    ? rule.WriteAsync(http)
-                    : ProblemWriter.WriteAsync(http, ProblemKinds.NotFound.With("No finding has this code; /v1/rules lists them.")))
+    private static void MapRules(this IEndpointRouteBuilder app, RuleCatalogue rules)
+    {
+        const string Edition = "Edition of the rules; the current one where it is absent.";
+        app.MapRead("/v1/rules", CalculationEndpoint.MediaType, (HttpContext http, [Description(Edition)] string? edition) =>
+                rules.WriteAllAsync(http, edition), RuleCatalogue.Query)
+            .DescribeCatalogue<RuleList>("listRules", "Every finding that can be raised")
+            .ProducesProblems(404);
+        app.MapRead("/v1/rules/{code}", CalculationEndpoint.MediaType, (HttpContext http, [Description("Code of a finding.")] string code,
+                [Description(Edition)] string? edition) => rules.WriteAsync(http, code, edition), RuleCatalogue.Query)
             .DescribeCatalogue<RuleEntry>("getRule", "One finding")
             .ProducesProblems(404);
+    }
 
     private static RouteHandlerBuilder DescribeCatalogue<T>(this RouteHandlerBuilder endpoint, string id, string summary) =>
         endpoint.Describe<T>(id, summary, Tag)
@@ -57,25 +61,13 @@ public static class CatalogueEndpoints
             .Produces(StatusCodes.Status304NotModified)
             .ProducesProblems(ReadOnlyAddress.Refusals);
 
-    private static RuleEntry Rule(FindingDefinition definition) => new()
+    private static RuleSetList RuleSets(Editions editions) => new()
     {
-        Code = definition.Code,
-        Severities = definition.Severities,
-        Actor = AnswerMaker.Name(definition.Actor),
-        Meaning = definition.Meaning,
-        Action = definition.Action,
-        Source = AnswerMaker.Source(definition.Source),
-        Limits = [.. definition.Limits.Select(RuleLimitEntry.From)],
-        Since = definition.Since,
-    };
-
-    private static RuleSetList RuleSets() => new()
-    {
-        RuleSets = [.. RuleBook.All.SelectMany(book => book.Limits.GroupBy(limit => limit.RuleSet).Select(set => new RuleSetEntry
+        RuleSets = [.. editions.All.SelectMany(book => book.Limits.GroupBy(limit => limit.RuleSet).Select(set => new RuleSetEntry
         {
             Id = set.Key,
             Edition = book.Edition,
-            Current = book == RuleBook.Current,
+            Current = book == editions.Current,
             Digest = book.Digest(),
             Limits = [.. set.Select(RuleLimitEntry.From)],
         }))],
@@ -118,14 +110,14 @@ public static class CatalogueEndpoints
         })],
     };
 
-    private static BuildInfo Build(ServiceSettings settings) => new()
+    private static BuildInfo Build(ServiceSettings settings, RuleBook current) => new()
     {
         Service = "CalcService",
         Build = typeof(CatalogueEndpoints).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion,
         Contract = ContractVersion.Text,
         Engine = EngineVersion.Newest,
         Engines = [.. EngineVersion.All.Select(engine => new EngineEntry { Operation = engine.Key, Engine = engine.Value })],
-        Rules = RuleBook.Current.Edition,
+        Rules = current.Edition,
         Limits = new()
         {
             BodyBytes = Limits.BodyBytes,

@@ -2,6 +2,7 @@ using CalcService.Api.Answers;
 using CalcService.Api.Contract;
 using CalcService.Api.Units;
 using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
 
 namespace CalcService.Api.Catalogues;
 
@@ -38,6 +39,19 @@ public sealed record RuleEntry
 
     /// <summary>The edition of the rules that first had it.</summary>
     public required string Since { get; init; }
+
+    /// <summary>Limits that the edition before had otherwise; none in the first edition.</summary>
+    public required IReadOnlyList<RuleChange> Changes { get; init; }
+}
+
+/// <summary>A limit that an edition of the rules changed.</summary>
+public sealed record RuleChange
+{
+    /// <summary>In the edition before; null where the finding didn't have it.</summary>
+    public required RuleLimitEntry? Was { get; init; }
+
+    /// <summary>In this edition; null where the finding has it no longer.</summary>
+    public required RuleLimitEntry? Is { get; init; }
 }
 
 /// <summary>A limit behind a finding.</summary>
@@ -61,14 +75,14 @@ public sealed record RuleLimitEntry
     /// <summary>What kind of support it is.</summary>
     public required string Basis { get; init; }
 
-    public static RuleLimitEntry From(RuleLimit limit)
+    public static RuleLimitEntry From(Rule limit)
     {
         var source = AnswerMaker.Source(limit.Source);
         return new()
         {
             RuleSet = limit.RuleSet,
             Text = limit.Text,
-            Limit = Quantity.From(limit.Value, UnitSystem.Metric),
+            Limit = Quantity.From((Measure?)limit, UnitSystem.Metric),
             Document = source.Document,
             Clause = source.Clause,
             Basis = source.Basis,

@@ -20,6 +20,7 @@ public sealed record CheckResult
     public required Quantity? Limit { get; init; }
 
     /// <summary>Where the limit or the rule comes from.</summary>
+    [Undigested]
     public required AnswerSource Source { get; init; }
 
     /// <summary>Pointers to members of the request that would decide it.</summary>

@@ -3,9 +3,10 @@ using CalcService.Api.Problems;
 
 namespace CalcService.Api.Hosting;
 
-/// <summary>Marks an address that is only read: it takes no query and has one representation.</summary>
+/// <summary>Marks an address that is only read: it has one representation and takes no query, or a single parameter.</summary>
 /// <param name="MediaType">Of the representation.</param>
-public sealed record ReadOnlyMetadata(string MediaType);
+/// <param name="Query">Name of the parameter.</param>
+public sealed record ReadOnlyMetadata(string MediaType, string? Query = null);
 
 /// <summary>Catalogues, probes and documents refuse as strictly as calculations do: a query that nobody heeds would be a silent default.</summary>
 public static class ReadOnlyAddress
@@ -16,19 +17,23 @@ public static class ReadOnlyAddress
     private static readonly string[] Methods = [HttpMethods.Get, HttpMethods.Head];
 
     /// <summary>Maps GET, and HEAD, whose body the server leaves out.</summary>
-    public static RouteHandlerBuilder MapRead(this IEndpointRouteBuilder app, string path, string mediaType, Delegate handler) =>
-        app.MapMethods(path, Methods, handler).ReadOnly(mediaType);
+    public static RouteHandlerBuilder MapRead(this IEndpointRouteBuilder app, string path, string mediaType, Delegate handler,
+        string? query = null) =>
+        app.MapMethods(path, Methods, handler).ReadOnly(mediaType, query);
 
-    public static TBuilder ReadOnly<TBuilder>(this TBuilder endpoint, string mediaType)
+    public static TBuilder ReadOnly<TBuilder>(this TBuilder endpoint, string mediaType, string? query = null)
         where TBuilder : IEndpointConventionBuilder =>
-        endpoint.WithMetadata(new ReadOnlyMetadata(mediaType));
+        endpoint.WithMetadata(new ReadOnlyMetadata(mediaType, query));
 
-    /// <summary>Refuses a query, and an Accept header that excludes the one representation.</summary>
+    /// <summary>Refuses a query that isn't taken, and an Accept header that excludes the one representation.</summary>
     public static IApplicationBuilder UseReadOnly(this IApplicationBuilder app) => app.Use((http, next) =>
         http.GetEndpoint()?.Metadata.GetMetadata<ReadOnlyMetadata>() is { } address && Refusal(http.Request, address) is { } refused
             ? ProblemWriter.WriteAsync(http, refused)
             : next(http));
 
     private static Problem? Refusal(HttpRequest request, ReadOnlyMetadata address) =>
-        request.Query.Count > 0 ? ProblemKinds.UnknownQuery.With("This address takes no query parameters.") : RequestHead.CheckAccept(request, address.MediaType);
+        request.Query.All(given => given.Key == address.Query && given.Value.Count == 1)
+            ? RequestHead.CheckAccept(request, address.MediaType)
+            : ProblemKinds.UnknownQuery.With(address.Query is { } known ? $"This address takes {known}, once, and no other query parameter."
+                : "This address takes no query parameters.");
 }

@@ -1,7 +1,6 @@
-using CalcService.Api.Calculations;
+using CalcService.Api.Catalogues;
 using CalcService.Api.Hosting;
 using CalcService.Api.Problems;
-using CalcService.Engine.Findings;
 
 namespace CalcService.Api.Pages;
 
@@ -10,21 +9,24 @@ public static class FindingPageEndpoints
 {
     private const string Address = "/docs/findings";
 
-    public static void AddFindingPages(this IServiceCollection services, IReadOnlyList<FindingDefinition> findings) =>
-        services.AddSingleton(provider => new FindingPages(
-            findings, provider.GetServices<ICapability>(), provider.GetRequiredService<WorkConditions>()));
+    public static void AddFindingPages(this IServiceCollection services) => services.AddSingleton<FindingPages>();
 
     public static void MapFindingPages(this IEndpointRouteBuilder app)
     {
         app.MapRead(Address, HtmlPage.Type, (HttpContext http, FindingPages pages, Readiness readiness) =>
-            SendAsync(http, FindingPages.Index, pages, readiness)).ExcludeFromDescription();
-        app.MapRead(Address + "/{code}", HtmlPage.Type, (HttpContext http, string code, FindingPages pages, Readiness readiness) =>
-            SendAsync(http, code, pages, readiness)).ExcludeFromDescription();
+            SendAsync(http, FindingPages.Index, null, pages, readiness)).ExcludeFromDescription();
+        app.MapRead(Address + "/{code}", HtmlPage.Type, (HttpContext http, string code, string? edition, FindingPages pages,
+            Readiness readiness) =>
+            SendAsync(http, code, edition, pages, readiness), RuleCatalogue.Query).ExcludeFromDescription();
     }
 
-    private static async Task SendAsync(HttpContext http, string code, FindingPages pages, Readiness readiness)
+    private static async Task SendAsync(HttpContext http, string code, string? edition, FindingPages pages, Readiness readiness)
     {
-        if (!pages.Has(code))
+        if (pages.EditionOf(edition) is not { } book)
+        {
+            await ProblemWriter.WriteAsync(http, RuleCatalogue.Unknown(pages.Editions));
+        }
+        else if (!pages.Has(code, book))
         {
             await ProblemWriter.WriteAsync(http, ProblemKinds.NotFound.With("No finding has this code; /docs/findings lists them."));
         }
@@ -38,7 +40,7 @@ public static class FindingPageEndpoints
         }
         else
         {
-            var page = await pages.GetAsync(code, http.RequestAborted);
+            var page = await pages.GetAsync(code, book, http.RequestAborted);
             await page.WriteAsync(http);
         }
     }

@@ -6,6 +6,7 @@ using CalcService.Api.Catalogues;
 using CalcService.Api.Hosting;
 using CalcService.Api.Writing;
 using CalcService.Engine.Findings;
+using CalcService.Engine.Rules;
 
 namespace CalcService.Api.Pages;
 
@@ -13,7 +14,8 @@ namespace CalcService.Api.Pages;
 /// The pages of findings, each written when it is first asked for and kept. What its examples are answered is computed
 /// then, by the calculations themselves. One page is written at a time, so that pages never take more than one lane.
 /// </summary>
-public sealed class FindingPages(IReadOnlyList<FindingDefinition> findings, IEnumerable<ICapability> capabilities, WorkConditions conditions)
+public sealed class FindingPages(
+    IReadOnlyList<FindingDefinition> findings, Editions editions, IEnumerable<ICapability> capabilities, WorkConditions conditions)
     : IDisposable
 {
     /// <summary>What the list of all has where a page has its code.</summary>
@@ -25,15 +27,21 @@ public sealed class FindingPages(IReadOnlyList<FindingDefinition> findings, IEnu
     private readonly Dictionary<string, ICapability> _capabilities =
         capabilities.ToDictionary(capability => "/v1/" + capability.Operation, StringComparer.Ordinal);
 
-    private readonly ConcurrentDictionary<string, Representation> _written = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<(string Code, string Edition), Representation> _written = [];
     private readonly SemaphoreSlim _turn = new(1);
 
-    public bool Has(string code) => code.Length == 0 || _findings.ContainsKey(code);
+    public Editions Editions => editions;
 
-    /// <summary>A page that there is.</summary>
-    public async ValueTask<Representation> GetAsync(string code, CancellationToken aborted)
+    /// <summary>The edition of this name, the current one where none is named; null where there is none.</summary>
+    public RuleBook? EditionOf(string? name) => name is null ? editions.Current : editions.Find(name);
+
+    public bool Has(string code, RuleBook book) => code.Length == 0 || (_findings.TryGetValue(code, out var finding) && finding.IsIn(book));
+
+    /// <summary>A page that there is, by an edition.</summary>
+    public async ValueTask<Representation> GetAsync(string code, RuleBook book, CancellationToken aborted)
     {
-        if (_written.TryGetValue(code, out var page))
+        var key = (code, book.Edition);
+        if (_written.TryGetValue(key, out var page))
         {
             return page;
         }
@@ -42,14 +50,14 @@ public sealed class FindingPages(IReadOnlyList<FindingDefinition> findings, IEnu
         await _turn.WaitAsync(time.Token);
         try
         {
-            if (!_written.TryGetValue(code, out page))
+            if (!_written.TryGetValue(key, out page))
             {
                 time.CancelAfter(conditions.Settings.Time(ServiceSettings.CalculationSeconds));
                 using var lane = await conditions.Lanes.EnterAsync(time.Token);
-                page = _written[code] = code.Length == 0
-                    ? MarkdownPage.Of("Findings", FindingIndex.Write(findings), root: "../")
-                    : MarkdownPage.Of(
-                        code, FindingPage.Write(_findings[code], (path, request) => Answer(path, request, time.Token)), root: "../../");
+                page = _written[key] = code.Length == 0
+                    ? MarkdownPage.Of("Findings", FindingIndex.Write([.. findings.Where(finding => finding.IsIn(book))]), root: "../")
+                    : MarkdownPage.Of(code, FindingPage.Write(_findings[code], book, book == editions.Current,
+                        (path, request) => Answer(path, request, time.Token)), root: "../../");
             }
 
             return page;

@@ -19,7 +19,7 @@ internal static partial class PageAddress
         var path = http.Request.Path.Value!;
         if (path.EndsWith('/'))
         {
-            http.Response.Redirect("../" + path.TrimEnd('/').Split('/')[^1], permanent: true);
+            http.Response.Redirect("../" + path.TrimEnd('/').Split('/')[^1] + http.Request.QueryString, permanent: true);
         }
 
         return path.EndsWith('/');

@@ -1,5 +1,6 @@
 using System.Globalization;
 using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
 
 namespace CalcService.Api.Units;
 
@@ -37,7 +38,8 @@ public static class Rounding
     public static double UpToDigits(double value, int digits)
     {
         var nearest = ToDigits(value, digits);
-        return Judged.IsBelow(nearest, value) ? ToDigits(nearest + Math.Pow(10, DecimalExponent(Math.Abs(value)) - digits + 1), digits) : nearest;
+        return new Judged(Measure.Count(nearest), Limit.Of(Measure.Count(value))).IsBelow
+            ? ToDigits(nearest + Math.Pow(10, DecimalExponent(Math.Abs(value)) - digits + 1), digits) : nearest;
     }
 
     /// <summary>Never more than the value.</summary>

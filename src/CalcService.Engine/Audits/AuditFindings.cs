@@ -4,8 +4,6 @@ using CalcService.Engine.Cones.Heat;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Releases;
-using CalcService.Engine.Rules;
-using CalcService.Engine.Rules.Edition202612;
 using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Audits;
@@ -29,9 +27,6 @@ public static partial class AuditFindings
         LongAgoFindings.ReadingsOld, LongAgoFindings.BroomDriedLongAgo, LongAgoFindings.SheetOld, FitFindings.HighGrade, FitFindings.Stainless, FitFindings.UsedRope, FitFindings.GeometryFromMemory,
         FitFindings.SocketWeaker, LoadFindings.ProofBelowRated, LoadFindings.ProofAboveRating, LoadFindings.ProofAboveShare, LoadFindings.ProofBreaks, .. ReleaseFindings.All, .. HeatFindings.All, .. BoundFindings.OfRopeAndBasket, BoundFindings.SocketMetalUnfit, .. TestFindings.All,
     ];
-
-    // Getters, not fields: nobody says in which order the parts of a class set their fields.
-    private static AuditRules Rules => AuditRules2026Dec.Rules;
 
     private static Source Prudence => Source.NotGiven(Document);
 

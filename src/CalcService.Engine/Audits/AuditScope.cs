@@ -4,7 +4,8 @@ using CalcService.Engine.Rules;
 namespace CalcService.Engine.Audits;
 
 /// <summary>What the checks of one audit share: the record and the rules.</summary>
-internal sealed record AuditScope(AuditInput Input, RuleBook Book, Budget Budget, CancellationToken CancellationToken) : CheckScope(Budget)
+internal sealed record AuditScope(AuditInput Input, RuleBook Book, Budget Budget, CancellationToken CancellationToken)
+    : CheckScope(Book, Budget)
 {
     private readonly HashSet<string> _asked = new(StringComparer.Ordinal);
 

@@ -55,7 +55,8 @@ internal static class CureDayChecks
         }
 
         var stands = SheetDose.Check(scope, sheet, dose, given, AuditPointers.Doses);
-        scope.Judge("dose", stands ? null : Severity.Stop, CompoundFindings.DoseContradictsSheet, asked.Gaps, given is { } known ? Measure.Count(known) : null, Measure.Count(dose.PerKit));
+        scope.Judge("dose", stands ? null : Severity.Stop, CompoundFindings.DoseContradictsSheet, asked.Gaps,
+            new(given is { } known ? Measure.Count(known) : null, Limit.Of(Measure.Count(dose.PerKit))));
         return dose.PerKit;
     }
 
@@ -89,22 +90,24 @@ internal static class CureDayChecks
         var life = PotLifeOf(scope, doses, air);
         var (potLife, isGuess) = (life?.Seconds, life?.IsGuess == true);
         Measure? taken = times is { MixedAt: { } mixed, PouredAt: { } poured } ? Measure.Duration((poured - mixed).TotalSeconds) : null;
-        Measure? limit = potLife is { } allowed ? Measure.Duration(allowed) : null;
-        var isLate = taken is { } time && limit is { } most && Judged.IsAbove(time.Si, most.Si);
+        var judged = new Judged(taken, potLife is { } allowed ? Limit.Of(Measure.Duration(allowed)) : null);
+        var isLate = judged.IsAbove;
         if (isLate)
         {
             // A good end is not scrapped on a guess.
-            scope.Find(CompoundFindings.PouredLate, AuditPointers.Time("pouredAt"), taken, limit, [AuditPointers.Time("mixedAt"), AuditPointers.SheetPotLife],
+            scope.Find(CompoundFindings.PouredLate, AuditPointers.Time("pouredAt"), judged,
+                [AuditPointers.Time("mixedAt"), AuditPointers.SheetPotLife],
                 isGuess ? Severity.Unknown : Severity.Stop);
         }
 
-        if ((isLate && isGuess) || (limit is null && asked.Gaps.Count == 0))
+        if ((isLate && isGuess) || (potLife is null && asked.Gaps.Count == 0))
         {
-            scope.Write("pot-life", CheckOutcome.Undetermined, CompoundFindings.PouredLate, taken, limit, missing: [isLate ? AuditPointers.SheetGelTimes : AuditPointers.SheetPotLife]);
+            scope.Write("pot-life", CheckOutcome.Undetermined, CompoundFindings.PouredLate, judged,
+                missing: [isLate ? AuditPointers.SheetGelTimes : AuditPointers.SheetPotLife]);
         }
         else
         {
-            scope.Judge("pot-life", isLate ? Severity.Stop : null, CompoundFindings.PouredLate, asked.Gaps, taken, limit);
+            scope.Judge("pot-life", isLate ? Severity.Stop : null, CompoundFindings.PouredLate, asked.Gaps, judged);
         }
 
         return potLife;

@@ -31,14 +31,14 @@ internal static class GelCheck
         var family = GelFamily.Of(scope.Book.Curing);
         var age = isMix ? seen.MiddleS / inCup.LatestS : Release.AgeSeen(kinetics, path, seen) ?? 1;
         var isFamily = family.Holds(seconds, seen.StillSoftS is not null, age, isMix ? inCup.EarliestS : earliest.TimeOf(1));
-        Measure? limit = band is { } known ? Measure.Duration(known.ExpectedS) : null;
+        var judged = new Judged(Measure.Duration(seconds), band is { } known ? Limit.Of(Measure.Duration(known.ExpectedS)) : null);
         if (!isFamily)
         {
-            scope.Find(CompoundFindings.GelOutOfFamily, AuditPointers.Time("gelAt"), Measure.Duration(seconds), limit, [AuditPointers.SheetGelTimes],
+            scope.Find(CompoundFindings.GelOutOfFamily, AuditPointers.Time("gelAt"), judged, [AuditPointers.SheetGelTimes],
                 words: new FindingWord("end", input.End ?? "The end"));
         }
 
-        scope.Judge("gel", isFamily ? null : Severity.Caution, CompoundFindings.GelOutOfFamily, CureDayChecks.Basis(scope).Gaps, Measure.Duration(seconds), limit);
+        scope.Judge("gel", isFamily ? null : Severity.Caution, CompoundFindings.GelOutOfFamily, CureDayChecks.Basis(scope).Gaps, judged);
         var ratio = isMix ? seconds / inCup.ExpectedS : expected.At(seconds);
         return new(band, seconds, ratio > 0 ? ratio : null);
     }

@@ -54,7 +54,8 @@ internal static class LotDayChecks
         }
 
         var days = day.DayNumber - lastGoodDay.DayNumber;
-        scope.Find(AuditFindings.LotExpiredWhenMixed, $"{at}/{earliest.Member}", Measure.Days(-days), Measure.Days(0), [AuditPointers.Time("mixedAt")], words:
+        scope.Find(AuditFindings.LotExpiredWhenMixed, $"{at}/{earliest.Member}", new(Measure.Days(-days), Limit.Of(Measure.Days(0))),
+            [AuditPointers.Time("mixedAt")], words:
         [
             new("lot", lot.Lot), new("part", earliest.Part), new("expiresOn", lastGoodDay), new("days", days.ToString(CultureInfo.InvariantCulture)),
         ]);
@@ -95,5 +96,7 @@ internal static class LotDayChecks
     };
 
     private static bool IsOutside(double kelvins, TemperatureRange? range) =>
-        range is not null && (Judged.IsBelow(kelvins, range.MinimumK) || Judged.IsAbove(kelvins, range.MaximumK));
+        range is not null
+        && Judged.Outside(Measure.Temperature(kelvins), Measure.Temperature(range.MinimumK),
+            Measure.Temperature(range.MaximumK)) is not null;
 }

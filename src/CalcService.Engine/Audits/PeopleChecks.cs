@@ -44,7 +44,7 @@ internal static class PeopleChecks
             {
                 isExpired = true;
                 var days = day.DayNumber - until.DayNumber;
-                scope.Find(AuditFindings.QualificationExpired, pointer, Measure.Days(-days), Measure.Days(0), words:
+                scope.Find(AuditFindings.QualificationExpired, pointer, new(Measure.Days(-days), Limit.Of(Measure.Days(0))), words:
                 [
                     new("who", people[i].Name ?? "somebody"), new("until", until), new("days", days.ToString(CultureInfo.InvariantCulture)),
                 ]);

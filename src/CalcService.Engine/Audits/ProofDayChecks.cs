@@ -52,34 +52,34 @@ internal static class ProofDayChecks
         var found = Force(proof.LoadN);
         if (proof.AskedN is not { } must)
         {
-            scope.Judge("proof-load", null, TestFindings.TestLoadShort, asked.Gaps, found);
+            scope.Judge("proof-load", null, TestFindings.TestLoadShort, asked.Gaps, Hold(proof.LoadN, null));
             return plan;
         }
 
         var loads = TestLoads.Of(must, scope.Book.Proof);
-        var little = TestLoads.AgainstRated(must, proof.RatedN);
+        var rated = Hold(must, proof.RatedN);
+        var little = rated.IsBelow ? LoadFindings.ProofBelowRated : null;
         if (little is not null)
         {
-            scope.Find(little, AuditPointers.AskedLoad, Force(must), Force(proof.RatedN), [AuditPointers.RatedLoad]);
+            scope.Find(little, AuditPointers.AskedLoad, rated, [AuditPointers.RatedLoad]);
         }
 
-        var (against, limitN) = proof.LoadN is { } loadN ? loads.Judge(loadN) : (null, loads.LeastN);
-        var limit = Measure.Force(limitN);
+        var (against, judged) = loads.Judge(found);
         if (against is not null)
         {
-            scope.Find(against, AuditPointers.ProofLoad, found, limit, [AuditPointers.AskedLoad]);
+            scope.Find(against, AuditPointers.ProofLoad, judged, [AuditPointers.AskedLoad]);
         }
 
         if (asked.Gaps.Count > 0)
         {
-            scope.Judge("proof-load", against?.Severities[0], TestFindings.TestLoadShort, asked.Gaps, found, limit);
+            scope.Judge("proof-load", against?.Severities[0], TestFindings.TestLoadShort, asked.Gaps, judged);
         }
         else
         {
-            scope.Weigh("proof-load", against ?? little, TestFindings.TestLoadShort, found, limit);
+            scope.Weigh("proof-load", against ?? little, TestFindings.TestLoadShort, judged);
         }
 
-        return plan with { LeastTestLoadN = loads.LeastN, MostTestLoadN = loads.MostN };
+        return plan with { LeastTestLoadN = ((Measure)loads.Least).Si, MostTestLoadN = ((Measure)loads.Most).Si };
     }
 
     private static void CheckRating(AuditScope scope, RecordedProof proof)
@@ -88,7 +88,8 @@ internal static class ProofDayChecks
         var asked = scope.Ask()
             .Fact(rating is not null, AuditPointers.ProofRating, "the proof rating of the socket")
             .Fact(proof.LoadN is not null, AuditPointers.ProofLoad, "what it was loaded to");
-        scope.MustNotExceed("proof-rating", Force(proof.LoadN), Force(rating), AuditPointers.ProofRating, LoadFindings.ProofAboveRating, LoadFindings.ProofAboveRating.Source, asked.Gaps);
+        scope.MustNotExceed("proof-rating", Hold(proof.LoadN, rating), AuditPointers.ProofRating, LoadFindings.ProofAboveRating,
+            asked.Gaps);
     }
 
     /// <summary>The higher of what was meant and what was read, as before the test. Gaps have been found by others.</summary>
@@ -98,13 +99,16 @@ internal static class ProofDayChecks
         var (highN, pointer) = proof.LoadN is null || proof.AskedN > proof.LoadN ? (proof.AskedN, AuditPointers.AskedLoad) : (proof.LoadN, AuditPointers.ProofLoad);
         if (highN is not { } loadN || breakingN is not { } breaking)
         {
-            scope.Write(Id, CheckOutcome.Undetermined, LoadFindings.ProofAboveShare, Force(highN), missing: [highN is null ? AuditPointers.ProofLoad : AuditPointers.RopeStrength]);
+            scope.Write(Id, CheckOutcome.Undetermined, LoadFindings.ProofAboveShare, Hold(highN, null),
+                missing: [highN is null ? AuditPointers.ProofLoad : AuditPointers.RopeStrength]);
             return;
         }
 
-        var against = TestLoads.CheckRope(scope, loadN, breaking, scope.Book.Matching, pointer, AuditPointers.RopeStrength);
-        scope.Weigh(Id, against, LoadFindings.ProofAboveShare, Force(loadN), Force(TestLoads.ShareN(breaking, scope.Book.Matching)));
+        var (against, judged) = TestLoads.CheckRope(scope, loadN, breaking, scope.Book.Matching, pointer, AuditPointers.RopeStrength);
+        scope.Weigh(Id, against, LoadFindings.ProofAboveShare, judged);
     }
+
+    private static Judged Hold(double? foundN, double? limitN) => new(Force(foundN), Force(limitN) is { } limit ? Limit.Of(limit) : null);
 
     private static Measure? Force(double? newtons) => newtons is { } known ? Measure.Force(known) : null;
 

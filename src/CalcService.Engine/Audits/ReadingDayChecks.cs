@@ -25,7 +25,8 @@ internal static class ReadingDayChecks
 
         CheckRange(scope, air, asked.Gaps);
         asked.Fact(readings.RelativeHumidity is not null, AuditPointers.Humidity, "the relative humidity");
-        scope.Judge("dew-point", against, SteelFindings.SteelAtDewPoint, asked.Gaps, Temperature(readings.SteelK), Temperature(plan.FrostPointK ?? plan.DewPointK));
+        scope.Judge("dew-point", against, SteelFindings.SteelAtDewPoint, asked.Gaps,
+            new(Temperature(readings.SteelK), Temperature(plan.FrostPointK ?? plan.DewPointK) is { } point ? Limit.Of(point) : null));
         return plan;
     }
 

@@ -42,7 +42,7 @@ internal sealed class RecordGroup
             Charted = count,
             Tested = _chart.Kept.Count,
             Mean = count > 0 ? _chart.Mean : null,
-            IsProvisional = count < rules.FirmFrom.Si,
+            IsProvisional = rules.FirmFrom.Judge(Measure.Count(count)).IsBelow,
             IsOutOfFamily = count > 0 && !GelFamily.Of(book.Curing).Contains(_logs / count, count),
         };
         if (_chart.Deviation is not { } deviation)

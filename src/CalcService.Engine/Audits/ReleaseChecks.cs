@@ -92,20 +92,22 @@ internal static class ReleaseChecks
     private static void CheckMove(AuditScope scope, DateTimeOffset mixedAt, ReleaseTimes release)
     {
         var (moved, until) = (scope.Input.Times.MovedAt, From(mixedAt, release.UndisturbedS));
-        var (found, limit) = (Since(mixedAt, moved), Since(mixedAt, until));
+        var judged = Rest(mixedAt, moved, until);
         if (until is null && IsBeyond(mixedAt, moved, release))
         {
-            NotFollowed(scope, "moved", AuditFindings.MovedEarly, found);
+            NotFollowed(scope, "moved", AuditFindings.MovedEarly, judged.Measured);
             return;
         }
 
         var isEarly = moved is { } at && (until is null || at < until);
         if (isEarly)
         {
-            scope.Find(AuditFindings.MovedEarly, AuditPointers.Time("movedAt"), found, limit, [AuditPointers.Time("mixedAt"), AuditPointers.Time("gelAt")]);
+            scope.Find(AuditFindings.MovedEarly, AuditPointers.Time("movedAt"), judged,
+                [AuditPointers.Time("mixedAt"), AuditPointers.Time("gelAt")]);
         }
 
-        scope.Judge("moved", isEarly ? Severity.Stop : null, AuditFindings.MovedEarly, CureDayChecks.Basis(scope).Time(moved, "movedAt", "when the end was first moved").Gaps, found, limit);
+        scope.Judge("moved", isEarly ? Severity.Stop : null, AuditFindings.MovedEarly,
+            CureDayChecks.Basis(scope).Time(moved, "movedAt", "when the end was first moved").Gaps, judged);
     }
 
     private static LoadVerdict CheckLoad(AuditScope scope, DateTimeOffset mixedAt, Event load,
@@ -117,23 +119,24 @@ internal static class ReleaseChecks
             return LoadVerdict.Released;
         }
 
-        var (found, limit) = (Since(mixedAt, load.At), Since(mixedAt, From(mixedAt, release.LoadS)));
+        var judged = Rest(mixedAt, load.At, From(mixedAt, release.LoadS));
         // Within what is known it never had its strength, or had it later.
         var verdict = load.At is { } at ? release.Judge(mixedAt, at) : LoadVerdict.Released;
         if (release.LoadS is null && IsBeyond(mixedAt, load.At, release))
         {
-            NotFollowed(scope, load.Id, AuditFindings.LoadedEarly, found);
+            NotFollowed(scope, load.Id, AuditFindings.LoadedEarly, judged.Measured);
             return LoadVerdict.Released;
         }
 
         var asked = scope.Ask().Time(load.At, load.Member, load.Asked);
         if (verdict == LoadVerdict.Undetermined)
         {
-            scope.Write(load.Id, CheckOutcome.Undetermined, AuditFindings.LoadedEarly, found, limit, missing: [AuditPointers.SheetFullStrength]);
+            scope.Write(load.Id, CheckOutcome.Undetermined, AuditFindings.LoadedEarly, judged, missing: [AuditPointers.SheetFullStrength]);
             return verdict;
         }
 
-        scope.Judge(load.Id, verdict == LoadVerdict.Early ? Severity.Stop : null, AuditFindings.LoadedEarly, [.. gaps, .. asked.Gaps], found, limit);
+        scope.Judge(load.Id, verdict == LoadVerdict.Early ? Severity.Stop : null, AuditFindings.LoadedEarly, [.. gaps, .. asked.Gaps],
+            judged);
         return verdict;
     }
 
@@ -147,7 +150,7 @@ internal static class ReleaseChecks
         }
 
         var (load, verdict) = early.MaxBy(one => one.Verdict);
-        scope.Find(AuditFindings.LoadedEarly, load.Pointer, Since(mixedAt, load.At), Since(mixedAt, From(mixedAt, release.LoadS)),
+        scope.Find(AuditFindings.LoadedEarly, load.Pointer, Rest(mixedAt, load.At, From(mixedAt, release.LoadS)),
             [.. early.Select(one => one.Load.Pointer).Where(at => at != load.Pointer), AuditPointers.Time("mixedAt"), AuditPointers.Air],
             verdict == LoadVerdict.Early ? Severity.Stop : Severity.Unknown, words: new FindingWord("what", string.Join(", ", early.Select(one => one.Load.What))));
     }
@@ -155,12 +158,16 @@ internal static class ReleaseChecks
     private static void NotFollowed(AuditScope scope, string id, FindingDefinition rule, Measure? found)
     {
         scope.Find(AuditFindings.CureNotFollowed, AuditPointers.AirSeries);
-        scope.Write(id, CheckOutcome.Undetermined, rule, found, missing: [AuditPointers.AirSeries]);
+        scope.Write(id, CheckOutcome.Undetermined, rule, new(found, null), [AuditPointers.AirSeries]);
     }
 
     private static bool IsBeyond(DateTimeOffset mixedAt, DateTimeOffset? at, ReleaseTimes release) => at is { } moment && (moment - mixedAt).TotalSeconds > release.Path.KnownUntilS;
 
     private static Measure? Since(DateTimeOffset mixedAt, DateTimeOffset? at) => at is { } moment ? Measure.Duration((moment - mixedAt).TotalSeconds) : null;
+
+    /// <summary>How long it rested, and how long it has to.</summary>
+    private static Judged Rest(DateTimeOffset mixedAt, DateTimeOffset? at, DateTimeOffset? until) =>
+        new(Since(mixedAt, at), Since(mixedAt, until) is { } least ? Limit.Of(least) : null);
 
     private static DateTimeOffset? From(DateTimeOffset mixedAt, double? seconds) => seconds is { } known ? CureClock.From(mixedAt, known) : null;
 

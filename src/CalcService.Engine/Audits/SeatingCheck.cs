@@ -12,10 +12,10 @@ internal static class SeatingCheck
     public static RecomputedPlan Check(AuditScope scope, RopeFacts? rope, RecomputedPlan plan)
     {
         var proof = scope.Input.Proof;
-        if (proof.SeatingM is { } any && SeatingBounds.Judge(any, 0, scope.Input.Rope?.DiameterM ?? double.PositiveInfinity) is var (against, most))
+        if (proof.SeatingM is { } any && SeatingBounds.Judge(any, 0, scope.Input.Rope?.DiameterM) is var (against, judged))
         {
-            scope.Find(against, AuditPointers.Seating, Measure.Length(any), Measure.Length(most), [AuditPointers.ProofLoad]);
-            scope.Weigh("seating", against, against, Measure.Length(any), Measure.Length(most), against == TestFindings.SeatingContradicts ? [AuditPointers.Seating] : []);
+            scope.Find(against, AuditPointers.Seating, judged, [AuditPointers.ProofLoad]);
+            scope.Weigh("seating", against, against, judged, against == TestFindings.SeatingContradicts ? [AuditPointers.Seating] : []);
             return plan;
         }
 
@@ -70,14 +70,13 @@ internal static class SeatingCheck
             return plan;
         }
 
-        var (outside, limitM) = band.Judge(read);
-        var limit = Measure.Length(limitM);
+        var (outside, seated) = band.Judge(read);
         if (outside is not null)
         {
-            scope.Find(outside, AuditPointers.Seating, Measure.Length(read), limit, [AuditPointers.ProofLoad]);
+            scope.Find(outside, AuditPointers.Seating, seated, [AuditPointers.ProofLoad]);
         }
 
-        scope.Weigh("seating", outside, TestFindings.SeatingLittle, Measure.Length(read), limit);
+        scope.Weigh("seating", outside, TestFindings.SeatingLittle, seated);
         return plan with { SeatingLowM = band.LowM, SeatingHighM = band.HighM };
     }
 }

@@ -63,13 +63,14 @@ internal static class TimeChecks
     {
         var isSooner = times.GelAt < times.PouredAt && scope.Input.GelSeenIn is (GelPlace.Vessel or GelPlace.Mouth or GelPlace.Cone);
         Measure? Since(DateTimeOffset? at) => at - times.MixedAt is { } span ? Measure.Duration(span.TotalSeconds) : null;
+        var judged = new Judged(Since(times.GelAt), Since(times.PouredAt) is { } filled ? Limit.Of(filled) : null);
         if (isSooner)
         {
-            scope.Find(CompoundFindings.GelBeforePourEnds, AuditPointers.Time("gelAt"), Since(times.GelAt), Since(times.PouredAt), [AuditPointers.Time("pouredAt")]);
+            scope.Find(CompoundFindings.GelBeforePourEnds, AuditPointers.Time("gelAt"), judged, [AuditPointers.Time("pouredAt")]);
         }
 
         scope.Write("gel-after-pour", times.GelAt is null || times.PouredAt is null ? CheckOutcome.Undetermined : isSooner ? CheckOutcome.Fail : CheckOutcome.Pass,
-            CompoundFindings.GelBeforePourEnds, Since(times.GelAt), Since(times.PouredAt),
+            CompoundFindings.GelBeforePourEnds, judged,
             missing: [.. new[] { ("gelAt", times.GelAt), ("pouredAt", times.PouredAt) }.Where(one => one.Item2 is null).Select(one => AuditPointers.Time(one.Item1))]);
     }
 
@@ -85,7 +86,7 @@ internal static class TimeChecks
         scope.CheckSheetAge(scope.Input.Compound, DateOnly.FromDateTime(mixed.DateTime), at, rules.SheetAge);
         if (times.ReadAt is { } read)
         {
-            scope.CheckReadings(read, AuditPointers.Time("readAt"), mixed, at, rules.ReadingsValidFor.Si);
+            scope.CheckReadings(read, AuditPointers.Time("readAt"), mixed, at, rules.ReadingsValidFor.Limit!.Value);
         }
 
         if (times.PreparedAt is { } prepared)

@@ -39,10 +39,8 @@ internal static class VolumeChecks
         fit.CheckCare();
         fit.AskWires(WireSpacing.Of(basket, facts, scope.Trace));
 
-        foreach (var finding in found)
-        {
-            scope.Findings.Add(finding);
-        }
+        found.RemoveAll(finding => !finding.Definition.IsIn(scope.Book));
+        found.ForEach(scope.Add);
 
         var worst = found.Count == 0 ? Severity.Note : found.Max(finding => finding.Severity);
         scope.Write("fit", CheckScope.OutcomeOf(worst), FitFindings.WiresDoNotFit,
@@ -55,7 +53,7 @@ internal static class VolumeChecks
         var unfit = EndFit.AgainstMetal(metal, "/socket");
         if (unfit is not null)
         {
-            scope.Findings.Add(unfit);
+            scope.Add(unfit);
         }
 
         scope.Judge("socket-metal", unfit?.Severity, BoundFindings.SocketMetalUnfit,
@@ -64,7 +62,7 @@ internal static class VolumeChecks
 
     private static void CheckVolume(AuditScope scope, BasketFill? fill, IReadOnlyList<Gap> gaps)
     {
-        var spread = scope.Book.Audits.VolumeSpread.Si;
+        var rules = scope.Book.Audits;
         var recorded = scope.Input.Mix.VolumeM3;
         Measure? found = recorded is { } volume ? Measure.Volume(volume) : null;
         var asked = scope.Ask().Trail(recorded is not null, AuditPointers.Volume, "the volume that went into the basket");
@@ -72,26 +70,29 @@ internal static class VolumeChecks
         {
             if (gaps.Count + asked.Gaps.Count == 0)
             {
-                scope.Write("volume", CheckOutcome.Undetermined, AuditFindings.VolumeOff, found, missing: [AuditPointers.Rope]);
+                scope.Write("volume", CheckOutcome.Undetermined, AuditFindings.VolumeOff, new(found, null), [AuditPointers.Rope]);
             }
             else
             {
-                scope.Judge("volume", null, AuditFindings.VolumeOff, [.. gaps, .. asked.Gaps], found);
+                scope.Judge("volume", null, AuditFindings.VolumeOff, [.. gaps, .. asked.Gaps], new(found, null));
             }
 
             return;
         }
 
-        var (least, most) = (Measure.Volume(low * (1 - spread)), Measure.Volume(high * (1 + spread)));
-        var limit = found?.Si < least.Si ? least : most;
-        bool IsOff(double by) => found is { } seen && (Judged.IsBelow(seen.Si, low * (1 - by)) || Judged.IsAbove(seen.Si, high * (1 + by)));
-        Severity? against = IsOff(scope.Book.Audits.VolumeFar.Si) ? Severity.Unknown : IsOff(spread) ? Severity.Caution : null;
+        (Judged Little, Judged Much) Within(RuleLimit spread) => (new(found, spread.Below(Measure.Volume(low))),
+            new(found, spread.Above(Measure.Volume(high))));
+        static bool IsOff((Judged Little, Judged Much) band) => band.Little.IsBelow || band.Much.IsAbove;
+        var near = Within(rules.VolumeSpread);
+        var judged = near.Little.IsBelow ? near.Little : near.Much;
+        Severity? against = IsOff(Within(rules.VolumeFar)) ? Severity.Unknown : IsOff(near) ? Severity.Caution : null;
         if (against is { } weight)
         {
-            scope.Find(AuditFindings.VolumeOff, AuditPointers.Volume, found, limit, [AuditPointers.Rope, AuditPointers.Basket], weight, words: [new("low", least), new("high", most)]);
+            scope.Find(AuditFindings.VolumeOff, AuditPointers.Volume, judged, [AuditPointers.Rope, AuditPointers.Basket], weight,
+                words: [new("low", near.Little.Limit!.Value), new("high", near.Much.Limit!.Value)]);
         }
 
-        scope.Judge("volume", against, AuditFindings.VolumeOff, [.. gaps, .. asked.Gaps], found, limit);
+        scope.Judge("volume", against, AuditFindings.VolumeOff, [.. gaps, .. asked.Gaps], judged);
     }
 
     private static (double? MixedM3, double? NeededM3) CheckKits(AuditScope scope, BasketFill? fill, IReadOnlyList<Gap> gaps)
@@ -106,20 +107,20 @@ internal static class VolumeChecks
         double? needed = fill is { SteelM3: not null, HighM3: { } high } && mix.Baskets is { } baskets ? MixFormulas.NeededM3(allowance.Si, baskets * high, 0, scope.Trace) : null;
         if (needed is not null)
         {
-            scope.Assume("/mix", allowance.Text, allowance.Value, AssumptionOrigin.RuleSet);
+            scope.Assume("/mix", allowance);
         }
 
         double? least = fill?.LowM3 is { } low ? mix.Baskets * low : null;
         Measure? found = mixed is { } gave ? Measure.Volume(gave) : null;
-        var (isTooLittle, isShort) = (mixed is { } given && least is { } must && Judged.IsBelow(given, must), mixed is { } all && needed is { } need && Judged.IsBelow(all, need));
-        Measure? limit = isTooLittle ? Measure.Volume(least!.Value) : needed is { } planned ? Measure.Volume(planned) : null;
-        Severity? against = isTooLittle ? Severity.Stop : isShort ? Severity.Caution : null;
+        Judged Hold(double? must) => new(found, must is { } volume ? Limit.Of(Measure.Volume(volume)) : null);
+        var judged = Hold(least) is { IsBelow: true } little ? little : Hold(needed);
+        Severity? against = Hold(least).IsBelow ? Severity.Stop : judged.IsBelow ? Severity.Caution : null;
         if (against is { } weight)
         {
-            scope.Find(AuditFindings.KitsShort, AuditPointers.Kits, found, limit, [AuditPointers.Baskets], weight);
+            scope.Find(AuditFindings.KitsShort, AuditPointers.Kits, judged, [AuditPointers.Baskets], weight);
         }
 
-        scope.Judge("kits", against, AuditFindings.KitsShort, [.. gaps, .. asked.Gaps], found, limit);
+        scope.Judge("kits", against, AuditFindings.KitsShort, [.. gaps, .. asked.Gaps], judged);
         return (mixed, needed);
     }
 }

@@ -1,4 +1,5 @@
 using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
 namespace CalcService.Engine.Compounds;
 
 /// <summary>A kit of the compound: resin with its hardener, mixed whole or not at all.</summary>
@@ -228,7 +229,8 @@ public sealed record CompoundSheet
 
     /// <summary>Whether the pouring range holds this temperature; true too where the sheet has none.</summary>
     public bool AllowsPouringAt(double kelvins) =>
-        Pouring is not { } range || !(Judged.IsBelow(kelvins, range.MinimumK) || Judged.IsAbove(kelvins, range.MaximumK));
+        Pouring is not { } range || Judged.Outside(Measure.Temperature(kelvins), Measure.Temperature(range.MinimumK),
+            Measure.Temperature(range.MaximumK)) is null;
 
     /// <summary>
     /// Doses for each kit at a temperature: bands hold from their lower edge up to below the upper one, the last

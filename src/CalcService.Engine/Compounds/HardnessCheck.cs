@@ -42,18 +42,18 @@ internal static class HardnessCheck
     private static StatedFact CheckNumber(CheckScope scope, SheetHardness least, HardnessReading read, string at)
     {
         var fact = Fact(least, read, at);
-        var (found, minimum) = (read.Value is { } value ? Measure.Count(value) : (Measure?)null, Measure.Count(least.Minimum));
+        var judged = new Judged(read.Value is { } value ? Measure.Count(value) : null, Limit.Of(Measure.Count(least.Minimum)));
         if (fact.Stated != Stated.Known)
         {
-            scope.Write("hardness", CheckOutcome.Undetermined, HardnessFindings.Low, found, minimum, missing: [fact.Pointer]);
+            scope.Write("hardness", CheckOutcome.Undetermined, HardnessFindings.Low, judged, [fact.Pointer]);
         }
         else
         {
-            var low = Judged.IsBelow(found!.Value.Si, minimum.Si) ? HardnessFindings.Low : null;
-            scope.Weigh("hardness", low, HardnessFindings.Low, found, minimum);
+            var low = judged.IsBelow ? HardnessFindings.Low : null;
+            scope.Weigh("hardness", low, HardnessFindings.Low, judged);
             if (low is not null)
             {
-                scope.Find(low, at + "/value", found, minimum, [SheetAt]);
+                scope.Find(low, at + "/value", judged, [SheetAt]);
             }
         }
 

@@ -7,29 +7,31 @@ namespace CalcService.Engine.Compounds;
 internal static class LongAgo
 {
     /// <summary>Readings that were taken longer before the mixing than they hold.</summary>
-    internal static void CheckReadings(this RoomScope scope, DateTimeOffset readAt, string pointer, DateTimeOffset mixedAt, string mixedPointer, double holdsS)
+    internal static void CheckReadings(
+        this RoomScope scope, DateTimeOffset readAt, string pointer, DateTimeOffset mixedAt, string mixedPointer, Limit holds)
     {
-        if ((mixedAt - readAt).TotalSeconds is var since && Judged.IsAbove(since, holdsS))
+        if (new Judged(Measure.Duration((mixedAt - readAt).TotalSeconds), holds) is { IsAbove: true } old)
         {
-            scope.Find(LongAgoFindings.ReadingsOld, pointer, Measure.Duration(since), Measure.Duration(holdsS), [mixedPointer]);
+            scope.Find(LongAgoFindings.ReadingsOld, pointer, old, [mixedPointer]);
         }
     }
 
     /// <summary>A broom that was dry long before the mixing.</summary>
-    internal static void CheckDried(this RoomScope scope, DateTimeOffset driedAt, string pointer, DateTimeOffset mixedAt, string mixedPointer, RuleLimit limit)
+    internal static void CheckDried(
+        this RoomScope scope, DateTimeOffset driedAt, string pointer, DateTimeOffset mixedAt, string mixedPointer, RuleLimit limit)
     {
-        if ((mixedAt - driedAt).TotalSeconds is var since && Judged.IsAbove(since, limit.Si))
+        if (limit.Judge(Measure.Duration((mixedAt - driedAt).TotalSeconds)) is { IsAbove: true } old)
         {
-            scope.Find(LongAgoFindings.BroomDriedLongAgo, pointer, Measure.Duration(since), limit.Value, [mixedPointer]);
+            scope.Find(LongAgoFindings.BroomDriedLongAgo, pointer, old, [mixedPointer]);
         }
     }
 
     /// <summary>A data sheet that is older than one may be before it is asked for again.</summary>
     internal static void CheckSheetAge(this RoomScope scope, CompoundSheet sheet, DateOnly day, string dayPointer, RuleLimit limit)
     {
-        if (sheet.IssuedOn is { } issued && issued < day.AddMonths(-(int)limit.Si))
+        if (sheet.IssuedOn is { } issued && issued < limit.MonthsFrom(day, -1))
         {
-            scope.Find(LongAgoFindings.SheetOld, "/compound/sheet/issuedOn", limit: limit.Value, related: [dayPointer],
+            scope.Find(LongAgoFindings.SheetOld, "/compound/sheet/issuedOn", limit.Judge(null), [dayPointer],
                 words: new FindingWord("issuedOn", issued));
         }
     }

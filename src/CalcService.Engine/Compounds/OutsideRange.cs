@@ -6,27 +6,28 @@ namespace CalcService.Engine.Compounds;
 /// Readings beyond one end of a range: too cold is one fact and too warm another, however many of them there are.
 /// </summary>
 /// <param name="Farthest">The one that lies farthest out.</param>
-/// <param name="EdgeK">The end of the range that it lies beyond.</param>
+/// <param name="Judged">It against the end of the range that it lies beyond.</param>
 /// <param name="Others">Members of the others.</param>
-internal sealed record OutsideRange(Reading Farthest, double EdgeK, IReadOnlyList<string> Others)
+internal sealed record OutsideRange(Reading Farthest, Judged Judged, IReadOnlyList<string> Others)
 {
     /// <summary>Those that are too cold and those that are too warm, where there are any.</summary>
     public static IEnumerable<OutsideRange> Of(IReadOnlyList<Reading> readings, TemperatureRange range)
     {
-        if (Beyond(readings, reading => Judged.IsBelow(reading.K, range.MinimumK), reading => reading.K, range.MinimumK) is { } cold)
+        if (Beyond(readings.OrderBy(reading => reading.K), range.MinimumK, edge => edge.IsBelow) is { } cold)
         {
             yield return cold;
         }
 
-        if (Beyond(readings, reading => Judged.IsAbove(reading.K, range.MaximumK), reading => -reading.K, range.MaximumK) is { } warm)
+        if (Beyond(readings.OrderByDescending(reading => reading.K), range.MaximumK, edge => edge.IsAbove) is { } warm)
         {
             yield return warm;
         }
     }
 
-    private static OutsideRange? Beyond(IReadOnlyList<Reading> readings, Func<Reading, bool> isBeyond, Func<Reading, double> order, double edgeK)
+    private static OutsideRange? Beyond(IEnumerable<Reading> farthestFirst, double edgeK, Func<Judged, bool> isBeyond)
     {
-        var beyond = readings.Where(isBeyond).OrderBy(order).ToArray();
-        return beyond.Length == 0 ? null : new(beyond[0], edgeK, [.. beyond.Skip(1).Select(reading => reading.Pointer)]);
+        var beyond = farthestFirst.Where(reading => isBeyond(Judged.Temperature(reading.K, edgeK))).ToArray();
+        return beyond.Length == 0 ? null : new(beyond[0], Judged.Temperature(beyond[0].K, edgeK),
+            [.. beyond.Skip(1).Select(reading => reading.Pointer)]);
     }
 }

@@ -20,7 +20,7 @@ internal static class PouringRange
         foreach (var outside in OutsideRange.Of(readings, range))
         {
             isInside = false;
-            scope.Find(CompoundFindings.OutsidePouringRange, outside.Farthest.Pointer, Measure.Temperature(outside.Farthest.K), Measure.Temperature(outside.EdgeK),
+            scope.Find(CompoundFindings.OutsidePouringRange, outside.Farthest.Pointer, outside.Judged,
                 [.. outside.Others, Range], words:
                 [
                     new("reading", outside.Farthest.Name), new("minimum", Measure.Temperature(range.MinimumK)), new("maximum", Measure.Temperature(range.MaximumK)),

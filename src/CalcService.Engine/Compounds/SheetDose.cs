@@ -52,15 +52,16 @@ internal sealed record SheetDose(int PerKit, Reading By)
         var isOther = given is { } dose && asked is not null && dose != asked.PerKit;
         if (isOther)
         {
-            scope.Find(CompoundFindings.DoseContradictsSheet, givenAt, Measure.Count(given!.Value), Measure.Count(asked!.PerKit), [asked.By.Pointer, Bands]);
+            scope.Find(CompoundFindings.DoseContradictsSheet, givenAt, Judged.Count(given!.Value, asked!.PerKit),
+                [asked.By.Pointer, Bands]);
         }
 
-        var isAbove = (given ?? asked?.PerKit) is { } doses && sheet.MaximumDoses is { } most && doses > most;
-        if (isAbove)
+        Judged most = (given ?? asked?.PerKit) is { } doses && sheet.MaximumDoses is { } maximum ? Judged.Count(doses, maximum) : default;
+        if (most.IsAbove)
         {
-            scope.Find(DoseFindings.DoseAboveMaximum, given is null ? Bands : givenAt, Measure.Count(given ?? asked!.PerKit), Measure.Count(sheet.MaximumDoses!.Value), [Maximum]);
+            scope.Find(DoseFindings.DoseAboveMaximum, given is null ? Bands : givenAt, most, [Maximum]);
         }
 
-        return !isOther && !isAbove;
+        return !isOther && !most.IsAbove;
     }
 }

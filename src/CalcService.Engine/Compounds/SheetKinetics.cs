@@ -44,14 +44,14 @@ internal static class SheetKinetics
             return null;
         }
 
-        var assumed = book.Pouring.AssumedActivationEnergy;
-        var (low, expected, high) = (assumed.Low.Value!.Value, assumed.Expected.Value!.Value, assumed.High.Value!.Value);
+        var (low, expected, high) = book.Pouring.AssumedActivationEnergy;
         var kinetics = CureKinetics.For(sheet, doses, new(low.Si, expected.Si, high.Si),
             new(book.Curing.GelConversion.Si, book.Curing.FullStrengthConversion.Si));
         if (kinetics?.Model.IsAssumed == true)
         {
             scope.Find(CompoundFindings.GelTimeFromOnePoint, GelTimes, words: [new("low", low), new("high", high)]);
-            scope.Assume("/compound/sheet/reaction/activationEnergy", "activation energy of gelling, from one gel time", expected, AssumptionOrigin.RuleSet);
+            scope.Assume("/compound/sheet/reaction/activationEnergy", "activation energy of gelling, from one gel time", expected.Value,
+                AssumptionOrigin.RuleSet);
         }
 
         return kinetics;

@@ -1,24 +1,22 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
-using CalcService.Engine.Rules;
-using CalcService.Engine.Rules.Edition202612;
+using static CalcService.Engine.Findings.FindingKinds;
 
 namespace CalcService.Engine.Compounds;
 
 /// <summary>Findings of steel that is wet, or nearly so, that mean the same in every room.</summary>
 public static class SteelFindings
 {
-    public static FindingDefinition SteelAtDewPoint { get; } = new("steel-at-dew-point", Actor.Crew, [Severity.Stop],
+    public static FindingDefinition SteelAtDewPoint { get; } = Define("steel-at-dew-point", "2026-12", Actor.Crew, [Severity.Stop],
         "The steel is at or below the temperature at which water or frost settles on it.",
         "{reading} at {measured} is not above the {point} of {limit}: the steel is wet or frosted.",
         "Warm the steel and dry wires and basket; do not pour on wet steel.",
-        new("WMO-No. 8, Guide to Instruments and Methods of Observation", "Annex 4.B", Basis.Published), []);
+        new("WMO-No. 8, Guide to Instruments and Methods of Observation", "Annex 4.B", Basis.Published));
 
-    public static FindingDefinition SteelNearDewPoint { get; } = new("steel-near-dew-point", Actor.Crew, [Severity.Caution],
+    public static FindingDefinition SteelNearDewPoint { get; } = Define("steel-near-dew-point", "2026-12", Actor.Crew, [Severity.Caution],
         "The steel is so little above the dew point that a small change wets it.",
         "{reading} is {measured} above the {point}; at least {limit} is asked for.",
         "Warm the steel or dry the air; read both again right before the pour.",
-        Rules.DewMargin.Source, [Rules.DewMargin]);
+        limits: rules => [rules.Pouring.DewMargin]);
 
-    private static PouringRules Rules => PouringRules2026Dec.Rules;
 }

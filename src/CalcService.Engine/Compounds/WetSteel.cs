@@ -24,22 +24,16 @@ internal static class WetSteel
         var dewPoint = DewPoint.OverWaterK(air.K, humidity, scope.Trace);
         double? frostPoint = dewPoint < DewPoint.ZeroCelsiusK ? DewPoint.OverIceK(air.K, humidity, scope.Trace) : null;
         var point = frostPoint ?? dewPoint;
-        var near = steel.Where(reading => Judged.IsBelow(reading.K, point + margin.Si)).OrderBy(reading => reading.K).ToArray();
+        Measure Above(Reading reading) => Measure.TemperatureDifference(reading.K - point);
+        var near = steel.Where(reading => margin.Judge(Above(reading)).IsBelow).OrderBy(reading => reading.K).ToArray();
         FindingDefinition? against = null;
         if (near.Length > 0)
         {
-            var coldest = near[0];
-            against = Judged.IsAbove(coldest.K, point) ? SteelFindings.SteelNearDewPoint : SteelFindings.SteelAtDewPoint;
+            var (coldest, wet) = (near[0], Judged.Temperature(near[0].K, point));
+            against = wet.IsAbove ? SteelFindings.SteelNearDewPoint : SteelFindings.SteelAtDewPoint;
             string[] related = [.. near.Skip(1).Select(reading => reading.Pointer), air.Pointer, humidityAt];
             FindingWord[] words = [new("reading", coldest.Name), new("point", frostPoint is null ? "dew point" : "frost point")];
-            if (against == SteelFindings.SteelNearDewPoint)
-            {
-                scope.Find(against, coldest.Pointer, Measure.TemperatureDifference(coldest.K - point), margin.Value, related, words: words);
-            }
-            else
-            {
-                scope.Find(against, coldest.Pointer, Measure.Temperature(coldest.K), Measure.Temperature(point), related, words: words);
-            }
+            scope.Find(against, coldest.Pointer, wet.IsAbove ? margin.Judge(Above(coldest)) : wet, related, words: words);
         }
 
         return new(dewPoint, frostPoint, against);

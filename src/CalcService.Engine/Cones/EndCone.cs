@@ -53,7 +53,7 @@ internal sealed record EndCone(RoomScope Scope, MatchingRules Rules, CuredCompou
         var rule = Rules.Friction.Expected;
         if (friction is null)
         {
-            Scope.Assume(frictionAt, rule.Text, rule.Value, AssumptionOrigin.RuleSet);
+            Scope.Assume(frictionAt, rule);
         }
 
         return With(friction ?? rule.Si, ConeFormulas.Shrinkage(ShrinkageAfterGel(), Cured.ExpansionPerK ?? 0, coolingK, Scope.Trace));
@@ -62,7 +62,7 @@ internal sealed record EndCone(RoomScope Scope, MatchingRules Rules, CuredCompou
     /// <summary>The cone with this friction and shrinkage. Only where nothing is lacking.</summary>
     public Cone With(double friction, double shrinkage)
     {
-        Scope.Assume(CuredAt("modulus"), Rules.RadialStiffening.Text, Rules.RadialStiffening.Value, AssumptionOrigin.RuleSet);
+        Scope.Assume(CuredAt("modulus"), Rules.RadialStiffening);
         return new()
         {
             Basket = Basket,

@@ -11,9 +11,9 @@ internal static class SeatingBounds
     /// </summary>
     /// <param name="readM">The reading.</param>
     /// <param name="beforeM">The most that was read under a smaller load before it; 0 where nothing was.</param>
-    /// <param name="ropeDiameterM">Diameter of the rope.</param>
-    public static (FindingDefinition Against, double LimitM)? Judge(double readM, double beforeM, double ropeDiameterM) =>
-        Judged.IsAbove(readM, ropeDiameterM) ? (TestFindings.SeatedThrough, ropeDiameterM)
-        : Judged.IsBelow(readM, beforeM) ? (TestFindings.SeatingContradicts, beforeM)
+    /// <param name="ropeDiameterM">Diameter of the rope; null where it isn't known.</param>
+    public static (FindingDefinition Against, Judged Judged)? Judge(double readM, double beforeM, double? ropeDiameterM) =>
+        ropeDiameterM is { } diameter && Judged.Length(readM, diameter) is { IsAbove: true } through ? (TestFindings.SeatedThrough, through)
+        : Judged.Length(readM, beforeM) is { IsBelow: true } less ? (TestFindings.SeatingContradicts, less)
         : null;
 }

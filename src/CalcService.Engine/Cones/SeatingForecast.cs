@@ -1,5 +1,4 @@
 using CalcService.Engine.Findings;
-using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Cones;
 
@@ -7,10 +6,10 @@ namespace CalcService.Engine.Cones;
 public sealed record SeatingBand(double LowM, double HighM)
 {
     /// <summary>What stands against a reading, with the end of the band that it is held against; no finding inside the band.</summary>
-    internal (FindingDefinition? Against, double LimitM) Judge(double readM) =>
-        Judged.IsBelow(readM, LowM) ? (TestFindings.SeatingLittle, LowM)
-        : Judged.IsAbove(readM, HighM) ? (TestFindings.SeatingMuch, HighM)
-        : (null, LowM);
+    internal (FindingDefinition? Against, Judged Judged) Judge(double readM) =>
+        Judged.Length(readM, LowM) is { IsBelow: true } little ? (TestFindings.SeatingLittle, little)
+        : Judged.Length(readM, HighM) is { IsAbove: true } much ? (TestFindings.SeatingMuch, much)
+        : (null, Judged.Length(readM, LowM));
 }
 
 /// <summary>How far the cone may be expected to move under a load: a band over friction and shrinkage, since neither is known well.</summary>
@@ -28,7 +27,7 @@ internal sealed class SeatingForecast
     /// <param name="readAt">Where the seating is read; the mouth where nobody says.</param>
     /// <param name="friction">Friction between cone and socket, where the request gives it.</param>
     /// <param name="frictionAt">The member that would give it.</param>
-    public static SeatingForecast? Of(EndCone end, RuleLimit spread, SeatingPlace readAt, double? friction, string frictionAt)
+    public static SeatingForecast? Of(EndCone end, RuleNumber spread, SeatingPlace readAt, double? friction, string frictionAt)
     {
         var (scope, rules) = (end.Scope, end.Rules);
         if (end.Lacks is (var pointer, var why))
@@ -37,15 +36,15 @@ internal sealed class SeatingForecast
         }
 
         var shrinkage = end.ShrinkageAfterGel();
-        scope.Assume("/compound/sheet/cured/shrinkageAfterGel", spread.Text, spread.Value, AssumptionOrigin.RuleSet);
+        scope.Assume("/compound/sheet/cured/shrinkageAfterGel", spread);
         var cone = end.With(friction: 0, shrinkage: 0);
         double[] frictions = friction is { } known ? [known] : [Assumed(rules.Friction.Low), Assumed(rules.Friction.High)];
         double[] shrinkages = [shrinkage * (1 - spread.Si), shrinkage * (1 + spread.Si)];
         return new(end, readAt, [.. frictions.SelectMany(_ => shrinkages, (one, other) => cone with { Friction = one, Shrinkage = other })]);
 
-        double Assumed(RuleLimit rule)
+        double Assumed(RuleNumber rule)
         {
-            scope.Assume(frictionAt, rule.Text, rule.Value, AssumptionOrigin.RuleSet);
+            scope.Assume(frictionAt, rule);
             return rule.Si;
         }
     }

@@ -6,17 +6,18 @@ using CalcService.Engine.Sockets;
 namespace CalcService.Engine.Cones;
 
 /// <summary>What a test load has to lie between to count. Every room that knows a proof load asks here for its limits.</summary>
-/// <param name="LeastN">Least that counts.</param>
-/// <param name="MostN">Most that is meant.</param>
-public readonly record struct TestLoads(double LeastN, double MostN)
+/// <param name="Least">Least that counts.</param>
+/// <param name="Most">Most that is meant.</param>
+public readonly record struct TestLoads(Limit Least, Limit Most)
 {
-    public static TestLoads Of(double proofN, ProofRules rules) => new(proofN * (1 - rules.Under.Si), proofN * (1 + rules.Over.Si));
+    public static TestLoads Of(double proofN, ProofRules rules) => new(rules.Under.Below(Measure.Force(proofN)),
+        rules.Over.Above(Measure.Force(proofN)));
 
-    /// <summary>What stands against a load, with the limit that it is held against; no finding where it counts.</summary>
-    public (FindingDefinition? Against, double LimitN) Judge(double loadN) =>
-        Judged.IsBelow(loadN, LeastN) ? (TestFindings.TestLoadShort, LeastN)
-        : Judged.IsAbove(loadN, MostN) ? (TestFindings.TestLoadOver, MostN)
-        : (null, LeastN);
+    /// <summary>What stands against a load, with the limit that it is held against; no finding where it counts, or isn't known.</summary>
+    public (FindingDefinition? Against, Judged Judged) Judge(Measure? load) =>
+        new Judged(load, Least) is { IsBelow: true } less ? (TestFindings.TestLoadShort, less)
+        : new Judged(load, Most) is { IsAbove: true } more ? (TestFindings.TestLoadOver, more)
+        : (null, new(load, Least));
 
     /// <summary>P = k·W: the rated load, pulled straight, times the factor of the rule set; in N.</summary>
     [Formula("required-proof-load", "NAVEDTRA 14080", "chapter 3, proof testing slings", Basis.Published, Symbol = "P", Name = "required proof load",
@@ -24,35 +25,21 @@ public readonly record struct TestLoads(double LeastN, double MostN)
     public static double RequiredN(double ratedLoadN, double factor, Trace trace) =>
         trace.Step("required-proof-load", factor * ratedLoadN, new("k", Measure.Count(factor)), new("W", Measure.Force(ratedLoadN)));
 
-    /// <summary>What stands against a proof load that is meant where a rule asks for at least so much.</summary>
-    internal static FindingDefinition? AgainstRule(double loadN, double requiredN) => Judged.IsBelow(loadN, requiredN) ? LoadFindings.ProofBelowRule : null;
-
-    /// <summary>What stands against a proof load below the rated load, where no rule set says how much it has to be.</summary>
-    internal static FindingDefinition? AgainstRated(double loadN, double? ratedN) =>
-        ratedN is { } rated && Judged.IsBelow(loadN, rated) ? LoadFindings.ProofBelowRated : null;
-
-    /// <summary>What stands against a proof load, meant or read, in a socket with this rating.</summary>
-    internal static FindingDefinition? AgainstRating(double loadN, double ratingN) =>
-        Judged.IsAbove(loadN, ratingN) ? LoadFindings.ProofAboveRating : null;
-
     /// <summary>
     /// What stands against a proof load, meant or read, on a rope with this breaking force: found in the same words in every room. A rope may
     /// break at its breaking force, so that much is too much.
     /// </summary>
-    internal static FindingDefinition? CheckRope(RoomScope scope, double loadN, double breakingN, MatchingRules rules, string pointer, string breakingAt)
+    internal static (FindingDefinition? Against, Judged Judged) CheckRope(RoomScope scope, double loadN, double breakingN,
+        MatchingRules rules, string pointer, string breakingAt)
     {
-        var shareN = ShareN(breakingN, rules);
-        (FindingDefinition Against, double LimitN)? found = !Judged.IsBelow(loadN, breakingN) ? (LoadFindings.ProofBreaks, breakingN)
-            : Judged.IsAbove(loadN, shareN) ? (LoadFindings.ProofAboveShare, shareN)
-            : null;
-        if (found is var (against, limitN))
+        var share = new Judged(Measure.Force(loadN), rules.ProofShare.Times(Measure.Force(breakingN)));
+        var (against, judged) = Judged.Force(loadN, breakingN) is { IsBelow: false } breaks ? (LoadFindings.ProofBreaks, breaks)
+            : (share.IsAbove ? LoadFindings.ProofAboveShare : null, share);
+        if (against is not null)
         {
-            scope.Find(against, pointer, Measure.Force(loadN), Measure.Force(limitN), [breakingAt], words: new FindingWord("excess", Measure.Force(loadN - limitN)));
+            scope.Find(against, pointer, judged, [breakingAt], words: new FindingWord("excess", judged.Excess));
         }
 
-        return found?.Against;
+        return (against, judged);
     }
-
-    /// <summary>The share of the rope's breaking force that a proof load is meant to keep within.</summary>
-    internal static double ShareN(double breakingN, MatchingRules rules) => rules.ProofShare.Si * breakingN;
 }

@@ -99,9 +99,9 @@ internal sealed class CoupledCones
             }
 
             var (pointer, end, found) = ($"{CurePointers.Ends}/{i}", new FindingWord("end", _scope.Input.Ends[i].Id), Measure.Temperature(peak));
-            if (_scope.Input.Compound.PeakLimitK is { } limit && Judged.IsAbove(peak, limit))
+            if (_scope.Input.Compound.PeakLimitK is { } limit && Judged.Temperature(peak, limit) is { IsAbove: true } hot)
             {
-                _scope.Find(CuringFindings.PeakAboveSheet, pointer, found, Measure.Temperature(limit), [CurePointers.PeakLimit], words: end);
+                _scope.Find(CuringFindings.PeakAboveSheet, pointer, hot, [CurePointers.PeakLimit], words: end);
             }
 
             if (cure.PeakIsUpper)

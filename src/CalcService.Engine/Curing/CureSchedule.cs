@@ -42,7 +42,8 @@ public static class CureSchedule
 
         if (input.Compound.Hardness is { } hardness)
         {
-            scope.Find(ReleaseFindings.HardnessAsked, CurePointers.Hardness, limit: Measure.Count(hardness.Minimum), words: new FindingWord("method", hardness.Method));
+            scope.Find(ReleaseFindings.HardnessAsked, CurePointers.Hardness, new(null, Limit.Of(Measure.Count(hardness.Minimum))),
+                words: new FindingWord("method", hardness.Method));
         }
 
         var air = CureReadings.Air(scope);
@@ -102,7 +103,8 @@ public static class CureSchedule
         for (var i = 0; i < scope.Input.Ends.Count; i++)
         {
             var (end, pointer) = (scope.Input.Ends[i], $"{CurePointers.Ends}/{i}");
-            new EndFit(end.Rope, RopeFacts.Of(end.Rope, pointer + "/rope", [], Trace.None), end.Basket, pointer, scope.Book.Pouring, scope.Findings.Add)
+            new EndFit(end.Rope, RopeFacts.Of(end.Rope, pointer + "/rope", [], Trace.None), end.Basket, pointer, scope.Book.Pouring,
+                scope.Add)
             {
                 SocketBreakingForceN = end.SocketBreakingForceN, Metal = end.Metal, RopeRange = end.RopeRange,
             }.Check();

@@ -3,8 +3,6 @@ using CalcService.Engine.Cones.Heat;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Releases;
-using CalcService.Engine.Rules;
-using CalcService.Engine.Rules.Edition202612;
 using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Curing;
@@ -14,9 +12,6 @@ public static partial class CuringFindings
 {
     /// <summary>All of them, by code.</summary>
     public static IReadOnlyList<FindingDefinition> All => Catalogue.All;
-
-    // Getters, not fields: nobody says in which order the parts of a class set their fields.
-    private static CuringRules Rules => CuringRules2026Dec.Rules;
 
     private static Source Model => new("gel and cure along the temperatures given", "docs/cure-schedules.md", Basis.Derived);
 

@@ -26,9 +26,10 @@ internal static class ForecastChecks
         scope.CheckRelease(scope.Input.Compound, kinetics, release, steel.LastReadS, times.Air, CurePointers.Air, CurePointers.Steel);
         CheckMeasured(scope, kinetics, times, release);
         CheckDelays(scope, kinetics, times, release);
-        if (scope.Input.PourTimeS is { } pour && ends.Min(end => end.Cure.EarliestGelS) is { } gel && Judged.IsBelow(gel, pour) && !WasSeenLater(scope, pour))
+        if (scope.Input.PourTimeS is { } pour && ends.Min(end => end.Cure.EarliestGelS) is { } gel
+            && Judged.Duration(gel, pour) is { IsBelow: true } sooner && !WasSeenLater(scope, pour))
         {
-            scope.Find(CompoundFindings.GelBeforePourEnds, CurePointers.PourTime, Measure.Duration(gel), Measure.Duration(pour), [CurePointers.Compound, CurePointers.Air]);
+            scope.Find(CompoundFindings.GelBeforePourEnds, CurePointers.PourTime, sooner, [CurePointers.Compound, CurePointers.Air]);
         }
         else
         {
@@ -38,7 +39,7 @@ internal static class ForecastChecks
 
     /// <summary>Whether somebody saw it gel in a cone after the pour: then it hadn't before, whatever was computed.</summary>
     private static bool WasSeenLater(CureScope scope, double pourS) => scope.Input.Observations.Any(seen =>
-        seen.SeenIn is GelPlace.Cone or GelPlace.Mouth && !Judged.IsBelow((seen.GelAt - scope.Input.MixedAt).TotalSeconds, pourS));
+        seen.SeenIn is GelPlace.Cone or GelPlace.Mouth && !Judged.Duration((seen.GelAt - scope.Input.MixedAt).TotalSeconds, pourS).IsBelow);
 
     /// <summary>As plan and audit have it. A gel that was seen in cone or mouth makes a stop on a guess an open question.</summary>
     private static void CheckPotLife(CureScope scope, int doses, TemperatureHistory air)
@@ -52,10 +53,10 @@ internal static class ForecastChecks
         var (airRead, _, compound) = CureReadings.Read(scope, air.At(0));
         var vessel = scope.Input.Observations.FirstOrDefault(seen => seen.SeenIn == GelPlace.Vessel) is { } gel ? (gel.GelAt - scope.Input.MixedAt).TotalSeconds : (double?)null;
         if (scope.Input.PourTimeS is { } pour && PotLife.OfMix(scope.Input.Compound, doses, scope.Book.Pouring, airRead, compound, vessel, scope.Trace) is var (life, isGuess)
-            && Judged.IsAbove(pour, life))
+            && Judged.Duration(pour, life) is { IsAbove: true } late)
         {
             var isOpen = isGuess && scope.Input.Observations.Any(seen => seen.SeenIn is GelPlace.Cone or GelPlace.Mouth);
-            scope.Find(CompoundFindings.PouredLate, CurePointers.PourTime, Measure.Duration(pour), Measure.Duration(life), [CurePointers.Compound, CurePointers.Air],
+            scope.Find(CompoundFindings.PouredLate, CurePointers.PourTime, late, [CurePointers.Compound, CurePointers.Air],
                 isOpen ? Severity.Unknown : Severity.Stop);
         }
     }
@@ -71,14 +72,15 @@ internal static class ForecastChecks
     {
         var isSeries = scope.Input.Conditions.ConstantAirK is null;
         var pointer = isSeries ? CurePointers.AirSeries : CurePointers.Air;
+        var followed = new Judged(null, Limit.Of(Measure.Duration(air.EndS)));
         if (!gels)
         {
-            scope.Find(CuringFindings.GelNotReached, pointer, limit: Measure.Duration(air.EndS), related: [CurePointers.GelTimes]);
+            scope.Find(CuringFindings.GelNotReached, pointer, followed, related: [CurePointers.GelTimes]);
         }
 
         else if (!isReleased)
         {
-            scope.Find(isSeries ? CuringFindings.ForecastTooShort : CuringFindings.FullStrengthNotReached, pointer, limit: Measure.Duration(air.EndS),
+            scope.Find(isSeries ? CuringFindings.ForecastTooShort : CuringFindings.FullStrengthNotReached, pointer, followed,
                 related: [CurePointers.FullStrength]);
         }
     }
@@ -92,11 +94,11 @@ internal static class ForecastChecks
         }
 
         var (lowest, highest) = air.Extremes(0, gelS);
-        var outside = lowest < range.MinimumK ? lowest : highest;
-        if (!range.Contains(outside))
+        var (minimum, maximum) = (Measure.Temperature(range.MinimumK), Measure.Temperature(range.MaximumK));
+        if ((Judged.Outside(Measure.Temperature(lowest), minimum, maximum) ?? Judged.Outside(Measure.Temperature(highest), minimum,
+            maximum)) is { } outside)
         {
-            var (minimum, maximum) = (Measure.Temperature(range.MinimumK), Measure.Temperature(range.MaximumK));
-            scope.Find(CuringFindings.ForecastLeavesPouringRange, CurePointers.AirSeries, Measure.Temperature(outside), outside < range.MinimumK ? minimum : maximum,
+            scope.Find(CuringFindings.ForecastLeavesPouringRange, CurePointers.AirSeries, outside,
                 [CurePointers.PouringRange], words: [new("minimum", minimum), new("maximum", maximum)]);
         }
     }
@@ -126,20 +128,22 @@ internal static class ForecastChecks
     private static void CheckDelays(CureScope scope, CureKinetics kinetics, UniformTimes times, ReleaseTimes release)
     {
         var (steel, compound) = (scope.Input.Conditions.SteelK!.Value, scope.Input.Conditions.CompoundK!.Value);
-        var worthS = scope.Rules.DelayWorthSaying.Si;
+        Judged? Delay(double? laterS, double? soonerS) => laterS - soonerS is { } delayS
+            && scope.Rules.DelayWorthSaying.Judge(Measure.Duration(delayS)) is { IsAbove: true } worth ? worth : null;
         var staying = TemperatureHistory.Constant(times.Air.At(0), 0, scope.Rules.Horizon.Si);
         var byAir = Along(scope, kinetics, staying, release.Slower).LoadS;
         var byReadings = Of(scope, kinetics, CurePath.Uniform(staying, SteelHistory.Of(steel, [], staying.EndS), compound), release.Slower).LoadS;
-        if (release.LoadS - byReadings > worthS)
+        if (Delay(release.LoadS, byReadings) is { Measured: var night })
         {
-            scope.Find(CuringFindings.NightDelaysCure, CurePointers.AirSeries, Measure.Duration(release.LoadS!.Value - byReadings!.Value),
+            scope.Find(CuringFindings.NightDelaysCure, CurePointers.AirSeries, new(night, null),
                 words: new FindingWord("temperature", Measure.Temperature(times.Air.At(0))));
         }
 
         // A cone that is followed by its heat is warm from within: how much the steel takes of that its curve shows.
-        if (scope.Input.ThermalModel == ThermalModel.Uniform && steel < times.Air.At(0) && byReadings - byAir > worthS)
+        if (scope.Input.ThermalModel == ThermalModel.Uniform && steel < times.Air.At(0)
+            && Delay(byReadings, byAir) is { Measured: var cold })
         {
-            scope.Find(CuringFindings.SteelHoldsCureBack, CurePointers.Steel, Measure.Duration(byReadings!.Value - byAir!.Value), related: [CurePointers.Air],
+            scope.Find(CuringFindings.SteelHoldsCureBack, CurePointers.Steel, new(cold, null), related: [CurePointers.Air],
                 words: new FindingWord("steel", Measure.Temperature(steel)));
         }
     }

@@ -24,15 +24,17 @@ internal static class ObservedGels
             var gel = Seen(scope, observation);
             var index = scope.Input.Ends.Select((end, at) => (end, at)).First(pair => pair.end.Id == observation.End).at;
             scope.CheckGelPlace(gel.Place, pointer + "/seenIn", pointer + "/gelAt");
-            if (gel.Place != GelPlace.Cup && scope.Input.PourTimeS is { } pour && Judged.IsBelow(gel.Seconds, pour))
+            if (gel.Place != GelPlace.Cup && scope.Input.PourTimeS is { } pour
+                && Judged.Duration(gel.Seconds, pour) is { IsBelow: true } sooner)
             {
-                scope.Find(CompoundFindings.GelBeforePourEnds, pointer + "/gelAt", Measure.Duration(gel.Seconds), Measure.Duration(pour), [CurePointers.PourTime]);
+                scope.Find(CompoundFindings.GelBeforePourEnds, pointer + "/gelAt", sooner, [CurePointers.PourTime]);
             }
 
             if (!gel.IsOfMix && ageSeen(index, gel) is { } age && !GelFamily.Of(scope.Rules).Holds(gel.Seconds, gel.StillSoftS is not null, age, earliestS(index)))
             {
-                scope.Find(CompoundFindings.GelOutOfFamily, pointer + "/gelAt", Measure.Duration(gel.Seconds),
-                    expectedS(index) is { } expected ? Measure.Duration(expected) : null, [CurePointers.GelTimes], words: new FindingWord("end", observation.End));
+                scope.Find(CompoundFindings.GelOutOfFamily, pointer + "/gelAt", new(Measure.Duration(gel.Seconds),
+                    expectedS(index) is { } expected ? Limit.Of(Measure.Duration(expected)) : null), [CurePointers.GelTimes],
+                        words: new FindingWord("end", observation.End));
             }
         }
     }

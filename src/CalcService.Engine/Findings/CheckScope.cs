@@ -1,21 +1,22 @@
 using CalcService.Engine.Provenance;
+using CalcService.Engine.Rules;
 
 namespace CalcService.Engine.Findings;
 
 /// <summary>A calculation that writes down every check with its evidence. What is missing never passes.</summary>
-internal abstract record CheckScope(Budget Budget) : RoomScope(Budget)
+internal abstract record CheckScope(RuleBook Book, Budget Budget) : RoomScope(Book, Budget)
 {
     public List<RoomCheck> Checks { get; } = [];
 
     private HashSet<(string Code, string Pointer, Severity Severity)> Said { get; } = [];
 
     /// <summary>Adds a finding once for each member.</summary>
-    public override void Find(FindingDefinition definition, string pointer, Measure? measured = null, Measure? limit = null,
+    public override void Find(FindingDefinition definition, string pointer, Judged judged = default,
         IReadOnlyList<string>? related = null, Severity? severity = null, Source? source = null, params ReadOnlySpan<FindingWord> words)
     {
         if (Said.Add((definition.Code, pointer, severity ?? definition.Severities[0])))
         {
-            base.Find(definition, pointer, measured, limit, related, severity, source, words);
+            base.Find(definition, pointer, judged, related, severity, source, words);
         }
     }
 
@@ -28,8 +29,15 @@ internal abstract record CheckScope(Budget Budget) : RoomScope(Budget)
         }
     }
 
-    public void Write(string id, CheckOutcome outcome, FindingDefinition rule, Measure? measured = null, Measure? limit = null, Source? source = null, IReadOnlyList<string>? missing = null) =>
-        Checks.Add(new(id, outcome, measured, limit, source ?? rule.Source, missing ?? [], rule.Code));
+    /// <summary>Writes a check down, unless its rule is newer than the edition.</summary>
+    public void Write(string id, CheckOutcome outcome, FindingDefinition rule, Judged judged = default,
+        IReadOnlyList<string>? missing = null)
+    {
+        if (rule.IsIn(Book))
+        {
+            Checks.Add(new(id, outcome, judged, judged.Limit?.Source ?? rule.SourceIn(Book), missing ?? [], rule.Code));
+        }
+    }
 
     /// <summary>
     /// How a check comes out by the weight of what stands against it: only a stop fails, since no row may forbid what the decision allows. What
@@ -43,19 +51,21 @@ internal abstract record CheckScope(Budget Budget) : RoomScope(Budget)
     };
 
     /// <summary>A check against which one finding stands, or none.</summary>
-    public void Weigh(string id, FindingDefinition? against, FindingDefinition rule, Measure? measured = null, Measure? limit = null, IReadOnlyList<string>? missing = null) =>
-        Write(id, OutcomeOf(against?.Severities[0]), against ?? rule, measured, limit, missing: missing);
+    public void Weigh(string id, FindingDefinition? against, FindingDefinition rule, Judged judged = default,
+        IReadOnlyList<string>? missing = null) =>
+        Write(id, OutcomeOf(against?.Severities[0]), against ?? rule, judged, missing);
 
     /// <summary>A check that is of no use here.</summary>
-    public void Skip(string id, FindingDefinition rule, Measure? measured = null) => Write(id, CheckOutcome.NotApplicable, rule, measured);
+    public void Skip(string id, FindingDefinition rule, Measure? measured = null) =>
+        Write(id, CheckOutcome.NotApplicable, rule, new(measured, null));
 
     /// <summary>Where something is missing: writes the check as undetermined, with a finding for each gap; true then.</summary>
-    public bool IsOpen(string id, FindingDefinition rule, IReadOnlyCollection<Gap> gaps, Measure? measured = null, Measure? limit = null, Source? source = null)
+    public bool IsOpen(string id, FindingDefinition rule, IReadOnlyCollection<Gap> gaps, Judged judged = default)
     {
         Find(gaps);
         if (gaps.Count > 0)
         {
-            Write(id, CheckOutcome.Undetermined, rule, measured, limit, source, [.. gaps.Select(gap => gap.Pointer).Distinct(StringComparer.Ordinal)]);
+            Write(id, CheckOutcome.Undetermined, rule, judged, [.. gaps.Select(gap => gap.Pointer).Distinct(StringComparer.Ordinal)]);
         }
 
         return gaps.Count > 0;
@@ -78,21 +88,20 @@ internal abstract record CheckScope(Budget Budget) : RoomScope(Budget)
     }
 
     /// <summary>A number that has to stay within its limit. Above it fails even where something else is missing: missing never softens a stop.</summary>
-    public void MustNotExceed(string id, Measure? measured, Measure? limit, string pointer, FindingDefinition rule, Source source, IReadOnlyCollection<Gap> gaps)
+    public void MustNotExceed(string id, Judged judged, string pointer, FindingDefinition rule, IReadOnlyCollection<Gap> gaps)
     {
-        var above = measured is { } found && limit is { } most && Judged.IsAbove(found.Si, most.Si);
-        if (above)
+        if (judged.IsAbove)
         {
-            Find(rule, pointer, measured, limit, source: source);
+            Find(rule, pointer, judged);
         }
 
-        Judge(id, above ? rule.Severities[0] : null, rule, gaps, measured, limit, source);
+        Judge(id, judged.IsAbove ? rule.Severities[0] : null, rule, gaps, judged);
     }
 
     /// <summary>A check that comes out by what is there and stays open by what is missing: missing never softens a stop.</summary>
-    public void Judge(string id, Severity? against, FindingDefinition rule, IReadOnlyCollection<Gap> gaps, Measure? measured = null, Measure? limit = null, Source? source = null)
+    public void Judge(string id, Severity? against, FindingDefinition rule, IReadOnlyCollection<Gap> gaps, Judged judged = default)
     {
-        var isOpen = IsOpen(id, rule, gaps, measured, limit, source);
+        var isOpen = IsOpen(id, rule, gaps, judged);
         if (against == Severity.Stop)
         {
             Checks.RemoveAll(check => check.Id == id);
@@ -100,7 +109,7 @@ internal abstract record CheckScope(Budget Budget) : RoomScope(Budget)
 
         if (against == Severity.Stop || !isOpen)
         {
-            Write(id, OutcomeOf(against), rule, measured, limit, source, [.. gaps.Select(gap => gap.Pointer).Distinct(StringComparer.Ordinal)]);
+            Write(id, OutcomeOf(against), rule, judged, [.. gaps.Select(gap => gap.Pointer).Distinct(StringComparer.Ordinal)]);
         }
     }
 }

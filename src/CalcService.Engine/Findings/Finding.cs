@@ -19,6 +19,16 @@ public readonly record struct FindingWord(string Name, string? Text, Measure? Va
         : this(name, day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture))
     {
     }
+
+    public FindingWord(string name, Limit limit)
+        : this(name, null, (Measure)limit)
+    {
+    }
+
+    public FindingWord(string name, Rule rule)
+        : this(name, null, (Measure?)rule)
+    {
+    }
 }
 
 /// <summary>Something that the calculation found, with the member to act on.</summary>
@@ -27,15 +37,18 @@ public sealed record Finding(FindingDefinition Definition, Severity Severity, st
     /// <summary>Other members that take part.</summary>
     public IReadOnlyList<string> Related { get; init; } = [];
 
+    /// <summary>What was found, and what it was held against, as far as they are numbers.</summary>
+    public Judged Judged { get; init; }
+
     /// <summary>What was found, as a number.</summary>
-    public Measure? Measured { get; init; }
+    public Measure? Measured => Judged.Measured;
 
     /// <summary>What would have been allowed, as a number.</summary>
-    public Measure? Limit { get; init; }
+    public Measure? Limit => (Measure?)Judged.Limit;
 
     /// <summary>Further words for the message.</summary>
     public IReadOnlyList<FindingWord> Words { get; init; } = [];
 
     /// <summary>Where this limit comes from, if not from the definition's own source.</summary>
-    public Source? Source { get; init; }
+    public Source? Source { get => field ?? Judged.Limit?.Source; init; }
 }

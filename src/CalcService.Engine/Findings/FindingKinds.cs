@@ -1,26 +1,40 @@
 using System.Reflection;
 using CalcService.Engine.Provenance;
+using CalcService.Engine.Rules;
 
 namespace CalcService.Engine.Findings;
 
-/// <summary>Definitions by the severity that they come with, for the lists of the rooms.</summary>
+/// <summary>
+/// Definitions by the severity that they come with, for the lists of the rooms. Number and source of a limit are those of the edition in
+/// use; where no other source is named it is that of the first limit.
+/// </summary>
 internal static class FindingKinds
 {
-    public static FindingDefinition Stop(string code, Actor actor, string meaning, string message, string action, Source source, params RuleLimit[] limits) =>
-        Define(code, actor, [Severity.Stop], meaning, message, action, source, limits);
+    public static FindingDefinition Stop(
+        string code, string since, Actor actor, string meaning, string message, string action, Source? source = null,
+        Func<RuleBook, IReadOnlyList<Rule>>? limits = null) =>
+        Define(code, since, actor, [Severity.Stop], meaning, message, action, source, limits);
 
-    public static FindingDefinition Unknown(string code, Actor actor, string meaning, string message, string action, Source source, params RuleLimit[] limits) =>
-        Define(code, actor, [Severity.Unknown], meaning, message, action, source, limits);
+    public static FindingDefinition Unknown(
+        string code, string since, Actor actor, string meaning, string message, string action, Source? source = null,
+        Func<RuleBook, IReadOnlyList<Rule>>? limits = null) =>
+        Define(code, since, actor, [Severity.Unknown], meaning, message, action, source, limits);
 
-    public static FindingDefinition Caution(string code, Actor actor, string meaning, string message, string action, Source source, params RuleLimit[] limits) =>
-        Define(code, actor, [Severity.Caution], meaning, message, action, source, limits);
+    public static FindingDefinition Caution(
+        string code, string since, Actor actor, string meaning, string message, string action, Source? source = null,
+        Func<RuleBook, IReadOnlyList<Rule>>? limits = null) =>
+        Define(code, since, actor, [Severity.Caution], meaning, message, action, source, limits);
 
-    public static FindingDefinition Note(string code, Actor actor, string meaning, string message, string action, Source source, params RuleLimit[] limits) =>
-        Define(code, actor, [Severity.Note], meaning, message, action, source, limits);
+    public static FindingDefinition Note(
+        string code, string since, Actor actor, string meaning, string message, string action, Source? source = null,
+        Func<RuleBook, IReadOnlyList<Rule>>? limits = null) =>
+        Define(code, since, actor, [Severity.Note], meaning, message, action, source, limits);
 
     /// <summary>One that comes with several, the usual one first.</summary>
-    public static FindingDefinition Define(string code, Actor actor, Severity[] severities, string meaning, string message, string action, Source source, params RuleLimit[] limits) =>
-        new(code, actor, severities, meaning, message, action, source, limits);
+    public static FindingDefinition Define(
+        string code, string since, Actor actor, Severity[] severities, string meaning, string message, string action, Source? source = null,
+        Func<RuleBook, IReadOnlyList<Rule>>? limits = null) =>
+        new(code, since, actor, severities, meaning, message, action, rules => source ?? limits!(rules)[0].Source, limits ?? (_ => []));
 
     /// <summary>Every finding that a room can raise, by code: those that its class defines, and those that it shares with others.</summary>
     public static IReadOnlyList<FindingDefinition> CatalogueOf(Type room, IEnumerable<FindingDefinition> shared) =>

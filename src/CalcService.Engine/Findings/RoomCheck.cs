@@ -21,10 +21,16 @@ public enum CheckOutcome
 /// <summary>One check with its evidence.</summary>
 /// <param name="Id">Its name.</param>
 /// <param name="Outcome">What came of it.</param>
-/// <param name="Measured">What was found, where it is a number.</param>
-/// <param name="Limit">What is allowed, where it is a number.</param>
+/// <param name="Judged">What was found and what is allowed, where they are numbers.</param>
 /// <param name="Source">Where the limit or rule comes from.</param>
 /// <param name="Missing">Members of the request that would decide it.</param>
 /// <param name="Rule">Code of the finding that it raises when it fails.</param>
 public sealed record RoomCheck(
-    string Id, CheckOutcome Outcome, Measure? Measured, Measure? Limit, Source Source, IReadOnlyList<string> Missing, string Rule);
+    string Id, CheckOutcome Outcome, Judged Judged, Source Source, IReadOnlyList<string> Missing, string Rule)
+{
+    /// <summary>What was found.</summary>
+    public Measure? Measured => Judged.Measured;
+
+    /// <summary>What is allowed.</summary>
+    public Measure? Limit => (Measure?)Judged.Limit;
+}

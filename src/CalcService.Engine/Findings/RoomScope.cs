@@ -1,4 +1,5 @@
 using CalcService.Engine.Provenance;
+using CalcService.Engine.Rules;
 
 namespace CalcService.Engine.Findings;
 
@@ -6,7 +7,7 @@ namespace CalcService.Engine.Findings;
 internal sealed record Gap(FindingDefinition Finding, string Pointer, string What);
 
 /// <summary>What the steps of one calculation share in every room: where its findings, assumptions and trace go.</summary>
-internal abstract record RoomScope(Budget Budget)
+internal abstract record RoomScope(RuleBook Book, Budget Budget)
 {
     public FindingList Findings { get; } = new();
 
@@ -21,7 +22,7 @@ internal abstract record RoomScope(Budget Budget)
     protected List<Gap> Gaps { get; } = [];
 
     /// <summary>Adds a finding, with the first severity of its definition where none is given.</summary>
-    public virtual void Find(FindingDefinition definition, string pointer, Measure? measured = null, Measure? limit = null,
+    public virtual void Find(FindingDefinition definition, string pointer, Judged judged = default,
         IReadOnlyList<string>? related = null, Severity? severity = null, Source? source = null, params ReadOnlySpan<FindingWord> words)
     {
         if (Lists.Contains(definition))
@@ -30,7 +31,7 @@ internal abstract record RoomScope(Budget Budget)
         }
         else
         {
-            Add(definition, pointer, measured, limit, related, severity, source, words);
+            Add(definition, pointer, judged, related, severity, source, words);
         }
     }
 
@@ -46,7 +47,8 @@ internal abstract record RoomScope(Budget Budget)
     }
 
     /// <summary>One finding for all that is missing, at the first member with the others beside it; none where nothing is.</summary>
-    public void FindMissing(FindingDefinition definition, IReadOnlyList<(string Pointer, string What)> missing, string between = ", ", Severity? severity = null)
+    public void FindMissing(
+        FindingDefinition definition, IReadOnlyList<(string Pointer, string What)> missing, string between = ", ", Severity? severity = null)
     {
         if (missing.Count > 0)
         {
@@ -55,16 +57,28 @@ internal abstract record RoomScope(Budget Budget)
         }
     }
 
-    private void Add(FindingDefinition definition, string pointer, Measure? measured = null, Measure? limit = null,
+    private void Add(FindingDefinition definition, string pointer, Judged judged = default,
         IReadOnlyList<string>? related = null, Severity? severity = null, Source? source = null, params ReadOnlySpan<FindingWord> words) =>
-        Findings.Add(new Finding(definition, severity ?? definition.Severities[0], pointer)
+        Add(new Finding(definition, severity ?? definition.Severities[0], pointer)
         {
-            Measured = measured,
-            Limit = limit,
+            Judged = judged,
             Related = related ?? [],
             Source = source,
             Words = words.ToArray(),
         });
+
+    /// <summary>Adds a finding; one that is newer than the edition isn't raised.</summary>
+    public void Add(Finding finding)
+    {
+        if (finding.Definition.IsIn(Book))
+        {
+            Findings.Add(finding);
+        }
+    }
+
+    /// <summary>Says what the rules fill in.</summary>
+    public void Assume(string pointer, Rule rule, AssumptionOrigin origin = AssumptionOrigin.RuleSet) =>
+        Assume(pointer, rule.Text, (Measure?)rule, origin);
 
     public virtual void Assume(string pointer, string text, Measure? value, AssumptionOrigin origin) =>
         Assumptions.Add(new(pointer, text, value, origin));

@@ -39,18 +39,21 @@ public sealed record StatedFact(string Pointer, string What, Stated Stated, bool
 public static class StatedFacts
 {
     /// <summary>Facts that nobody stated.</summary>
-    public static FindingDefinition NotStated { get; } = Define("facts-not-stated", Actor.Crew, [Severity.Unknown, Severity.Caution],
+    public static FindingDefinition NotStated { get; } = Define("facts-not-stated", "2026-12", Actor.Crew,
+        [Severity.Unknown, Severity.Caution],
         "Facts that could stop the work are not stated, or are said to be unknown. What nobody looked at is not in order because nobody said otherwise.",
         "Not stated: {what}.",
         "Look, measure or ask, and send each of them before the work goes on.",
-        new("no permission on facts that nobody stated", "docs/facts.md", Provenance.Basis.Derived));
+        NoPermission);
 
     /// <summary>Facts that nobody stated, and without which an answer goes by something less than them.</summary>
-    public static FindingDefinition Taken { get; } = Caution("facts-taken", Actor.Office,
+    public static FindingDefinition Taken { get; } = Caution("facts-taken", "2026-12", Actor.Office,
         "A fact that a stop rule reads is not stated: the answer goes by a drawing, by an estimate, or past that rule.",
         "Not stated: {what}.",
         "Measure, look it up or ask, and send each of them, so that the rule is held against the fact itself.",
-        NotStated.Source);
+        NoPermission);
+
+    private static Provenance.Source NoPermission => new("no permission on facts that nobody stated", "docs/facts.md", Provenance.Basis.Derived);
 
     /// <summary>Finds those that the answer does without, as one finding; nothing where all are stated.</summary>
     internal static void CheckTaken(this RoomScope scope, IEnumerable<(string Pointer, string What, bool IsStated)> facts) =>

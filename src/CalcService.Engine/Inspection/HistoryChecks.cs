@@ -14,7 +14,8 @@ internal static class HistoryChecks
     {
         var (input, remembered) = (scope.Input, scope.Rules.RememberedHighest);
         var sheet = input.Compound?.Service is { } range
-            ? new RuleLimit(PouringRules.General, "warmest service by the compound's sheet", Measure.Temperature(range.MaximumK), Source.DataSheet("service")) : null;
+            ? new RuleLimit("warmest service by the compound's sheet", Measure.Temperature(range.MaximumK), Source.DataSheet("service"))
+                : null;
         if (input.Compound is null)
         {
             scope.Find(InspectionFindings.CompoundNotKnown, InspectionPointers.Compound);
@@ -33,14 +34,14 @@ internal static class HistoryChecks
             return;
         }
 
-        var limit = rule.Value!.Value;
-        var isExceeded = Judged.IsAbove(hottest, limit.Si);
+        var judged = rule.Judge(Measure.Temperature(hottest));
+        var isExceeded = judged.IsAbove;
         scope.Check("heat", !isExceeded ? CheckOutcome.Pass : sheet is null ? CheckOutcome.Undetermined : CheckOutcome.Fail, sheet is null ? Severity.Unknown : Severity.Stop, rule,
             Measure.Temperature(hottest), missing: isExceeded && sheet is null ? [input.Compound is null ? InspectionPointers.Compound : InspectionPointers.SheetService] : []);
         if (isExceeded)
         {
             scope.Find(sheet is null ? InspectionFindings.HotterThanRemembered : InspectionFindings.HotterThanSheet, InspectionPointers.Highest,
-                Measure.Temperature(hottest), limit, [InspectionPointers.Compound]);
+                judged, [InspectionPointers.Compound]);
         }
     }
 
@@ -87,13 +88,13 @@ internal static class HistoryChecks
             return null;
         }
 
-        var due = made.AddMonths((int)rule.Si);
-        var age = Measure.Months(WholeMonths(made, input.AssessedOn));
+        var due = rule.MonthsFrom(made);
+        var age = rule.Judge(Measure.Months(WholeMonths(made, input.AssessedOn)));
         var overdue = input.AssessedOn > due;
-        scope.Check("resocketing", overdue ? CheckOutcome.Fail : CheckOutcome.Pass, Severity.Stop, rule, age, age.Si / rule.Si);
+        scope.Check("resocketing", overdue ? CheckOutcome.Fail : CheckOutcome.Pass, Severity.Stop, rule, age.Measured, age.Share);
         if (overdue)
         {
-            scope.Find(InspectionFindings.ResocketingOverdue, InspectionPointers.SocketedOn, age, rule.Value, ["/assessedOn"],
+            scope.Find(InspectionFindings.ResocketingOverdue, InspectionPointers.SocketedOn, age, ["/assessedOn"],
                 words: new FindingWord("due", due.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)));
         }
 
@@ -110,7 +111,7 @@ internal static class HistoryChecks
             return;
         }
 
-        var least = rule.Value!.Value;
+        var held = rule.Judge(evidence.Efficiency is { } share ? Measure.Fraction(share) : null);
         var missing = new List<(string Pointer, string What)>();
         if (evidence.ResinByDesign is null)
         {
@@ -121,18 +122,18 @@ internal static class HistoryChecks
             scope.Find(MineFindings.MediumNotByDesign, InspectionPointers.ByDesign, severity: isMine ? Severity.Stop : Severity.Unknown);
         }
 
-        var weak = evidence.Efficiency is { } share && Judged.IsBelow(share, least.Si);
+        var weak = held.IsBelow;
         if (evidence.Efficiency is null)
         {
             missing.Add((InspectionPointers.Efficiency, MineFindings.Holds));
         }
         else if (weak && isMine)
         {
-            scope.Find(MineFindings.AttachmentWeak, InspectionPointers.Efficiency, Measure.Fraction(evidence.Efficiency.Value), least);
+            scope.Find(MineFindings.AttachmentWeak, InspectionPointers.Efficiency, held);
         }
         else if (weak)
         {
-            scope.SayElsewhere(InspectionPointers.Efficiency, rule, Measure.Fraction(evidence.Efficiency.Value), []);
+            scope.SayElsewhere(InspectionPointers.Efficiency, rule, held.Measured!.Value, []);
         }
 
         var isBad = weak || evidence.ResinByDesign == false;
@@ -144,8 +145,7 @@ internal static class HistoryChecks
 
         var outcome = isBad ? isMine ? CheckOutcome.Fail : CheckOutcome.Undetermined : isMine && missing.Count > 0 ? CheckOutcome.Undetermined : CheckOutcome.Pass;
         string[] open = isMine ? [.. missing.Select(one => one.Pointer)] : isBad ? [InspectionPointers.RuleSet] : [];
-        scope.Check("attachment", outcome, isMine ? Severity.Stop : Severity.Unknown, rule, evidence.Efficiency is { } held ? Measure.Fraction(held) : null,
-            least.Si / evidence.Efficiency, open);
+        scope.Check("attachment", outcome, isMine ? Severity.Stop : Severity.Unknown, rule, held.Measured, held.Need, open);
     }
 
     private static int WholeMonths(DateOnly from, DateOnly to)

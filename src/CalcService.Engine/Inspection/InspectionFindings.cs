@@ -2,7 +2,6 @@ using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
-using CalcService.Engine.Rules.Edition202612;
 using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Inspection;
@@ -15,17 +14,17 @@ public static partial class InspectionFindings
 
     private static IReadOnlyList<FindingDefinition> Shared => [CompoundFindings.Demonstration, CompoundFindings.SheetSilent, BoundFindings.RopeThick, .. MineFindings.All];
 
-    // Getters, not fields: nobody says in which order the parts of a class set their fields.
-    private static InspectionRules Rules => InspectionRules2026Dec.Rules;
-
     private static Source Prudence => Source.NotGiven("docs/service-inspections.md");
 
     private static Source OfTheLimit => new("the document that the limit names", "docs/service-inspections.md", Basis.Derived);
 
-    private static RuleLimit[] LimitsOf(EndCondition condition) => [.. Rules.Conditions.Where(rule => rule.Condition == condition).Select(rule => rule.Limit)];
+    private static Rule[] LimitsOf(RuleBook rules, EndCondition condition) =>
+        [.. rules.Inspection.Conditions.Where(rule => rule.Condition == condition).Select(rule => rule.Limit)];
 
-    private static FindingDefinition Unknown(string code, Actor actor, string meaning, string message, string action, params RuleLimit[] limits) =>
-        FindingKinds.Unknown(code, actor, meaning, message, action, Prudence, limits);
+    private static FindingDefinition Unknown(
+        string code, string since, Actor actor, string meaning, string message, string action, Func<RuleBook,
+            IReadOnlyList<Rule>>? limits = null) =>
+        FindingKinds.Unknown(code, since, actor, meaning, message, action, Prudence, limits);
 
     /// <summary>Its own class, so that it is made when all parts have been.</summary>
     private static class Catalogue

@@ -5,15 +5,15 @@ using CalcService.Engine.Rules;
 namespace CalcService.Engine.Inspection;
 
 /// <summary>What the steps of one inspection share.</summary>
-internal sealed record InspectionScope(InspectionInput Input, RuleBook Book, Budget Budget) : RoomScope(Budget)
+internal sealed record InspectionScope(InspectionInput Input, RuleBook Book, Budget Budget) : RoomScope(Book, Budget)
 {
     public InspectionRules Rules => Book.Inspection;
 
     public List<InspectionCheck> Checks { get; } = [];
 
     /// <summary>The length of lay as told, where it can be one. What else is told is a slip of units, and tells nothing.</summary>
-    public double? LayM => Input.Rope.LayLengthM is { } lay && lay / Input.Rope.DiameterM is var diameters
-        && !Judged.IsBelow(diameters, Book.Pouring.Fit.LeastLay.Si) && !Judged.IsAbove(diameters, Book.Pouring.Fit.MostLay.Si) ? lay : null;
+    public double? LayM => Input.Rope.LayLengthM is { } lay && Measure.Count(lay / Input.Rope.DiameterM) is var diameters
+        && !Book.Pouring.Fit.LeastLay.Judge(diameters).IsBelow && !Book.Pouring.Fit.MostLay.Judge(diameters).IsAbove ? lay : null;
 
     /// <summary>
     /// Whether a limit holds here: by the rule set that is named, or for every end. Where nobody names a set, or the general one, the
@@ -40,7 +40,7 @@ internal sealed record InspectionScope(InspectionInput Input, RuleBook Book, Bud
         Exceed(InspectionFindings.LimitElsewhere, pointer, measured, limit, related);
 
     private void Exceed(FindingDefinition definition, string pointer, Measure measured, RuleLimit limit, IReadOnlyList<string> related) =>
-        Find(definition, pointer, measured, limit.Value, related, source: limit.Source,
+        Find(definition, pointer, limit.Judge(measured), related,
             words: [new("rule", limit.Text), new("document", limit.Source.Document), new("clause", limit.Source.Clause)]);
 
     protected override IReadOnlyList<FindingDefinition> Lists { get; } = [InspectionFindings.NotLookedAt];

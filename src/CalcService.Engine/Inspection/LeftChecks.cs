@@ -16,7 +16,8 @@ public static class LeftChecks
         double? cut = damageM is { } reach ? reach + scope.Rules.CutBeyond.Si : null;
         if (cut is { } length)
         {
-            scope.Find(InspectionFindings.CutBeyond, InspectionPointers.Wires, Measure.Length(length), scope.Rules.CutBeyond.Value);
+            scope.Find(InspectionFindings.CutBeyond, InspectionPointers.Wires,
+                new(Measure.Length(length), Limit.Of(scope.Rules.CutBeyond.Value, scope.Rules.CutBeyond.Source)));
         }
 
         var isMine = input.RuleSet == MatchingRules.MineHoist;
@@ -25,8 +26,9 @@ public static class LeftChecks
         // Too few already are too few after a cut, whatever the drum.
         var turns = input.DrumTurnsLeft is not { } now ? null
             : cut is { } off && input.DrumDiameterM is { } drum ? TurnsAfterCut(now, off, drum, scope.Trace)
-            : cut is null || Judged.IsBelow(now, rule.Si) ? now : (double?)null;
-        var isFew = turns is { } after && Judged.IsBelow(after, rule.Si);
+            : cut is null || rule.Judge(Measure.Count(now)).IsBelow ? now : (double?)null;
+        var held = rule.Judge(turns is { } after ? Measure.Count(after) : null);
+        var isFew = held.IsBelow;
         bool? drumEnough = turns is null || (isFew && !scope.Holds(rule)) ? null : !isFew;
         var missingPointer = input.DrumTurnsLeft is null ? InspectionPointers.DrumTurns : InspectionPointers.DrumDiameter;
         if (turns is null && (isAsked || input.DrumTurnsLeft is not null))
@@ -42,17 +44,18 @@ public static class LeftChecks
         else
         {
             scope.Check("drum-turns", isFew ? scope.OutcomeOf(rule) : CheckOutcome.Pass, scope.WeightOf(rule), rule,
-                Measure.Count(left), left > 0 ? rule.Si / left : null, isFew ? scope.MissingOf(rule) : []);
+                held.Measured, left > 0 ? held.Need : null, isFew ? scope.MissingOf(rule) : []);
             if (isFew)
             {
                 scope.Exceed(InspectionFindings.DrumTurnsFew, InspectionPointers.DrumTurns, rule, Measure.Count(left), []);
             }
         }
 
-        bool? lengthEnough = cut is null ? null : input.LengthLeftM is { } spare ? !Judged.IsBelow(spare, cut.Value) : null;
+        Judged? spare = cut is { } needed && input.LengthLeftM is { } all ? Judged.Length(all, needed) : null;
+        bool? lengthEnough = spare is { } known ? !known.IsBelow : null;
         if (lengthEnough == false)
         {
-            scope.Find(InspectionFindings.RopeLeftShort, InspectionPointers.LengthLeft, Measure.Length(input.LengthLeftM!.Value), Measure.Length(cut!.Value));
+            scope.Find(InspectionFindings.RopeLeftShort, InspectionPointers.LengthLeft, spare!.Value);
         }
 
         if (cut is not null && lengthEnough is null && drumEnough is null && input.DrumTurnsLeft is null && !isAsked)

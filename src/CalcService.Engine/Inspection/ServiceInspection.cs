@@ -66,7 +66,7 @@ public static class ServiceInspection
         .Where(check => check.Outcome != CheckOutcome.NotApplicable)
         .OrderByDescending(check => check.Outcome switch { CheckOutcome.Fail => 2, CheckOutcome.Undetermined => 1, _ => 0 })
         .ThenByDescending(check => check.Use ?? 0)
-        .ThenBy(check => check.Limit.Value?.Si ?? 0)
+        .ThenBy(check => check.Limit, RuleLimit.ByNumber)
         .ThenBy(check => check.Id, StringComparer.Ordinal)
         .FirstOrDefault();
 }

@@ -29,12 +29,12 @@ public static class SizeChecks
         }
 
         SayReduced(scope, lost);
-        if (EndFit.ThickestM(input.Rope, scope.Book.Pouring.Fit) is { } thickest)
+        if (EndFit.Thickness(input.Rope, scope.Book.Pouring.Fit) is { IsAbove: true } thick)
         {
-            scope.Find(BoundFindings.RopeThick, InspectionPointers.MeasuredDiameter, Measure.Length(input.Rope.OverallDiameterM), Measure.Length(thickest), [InspectionPointers.Diameter]);
+            scope.Find(BoundFindings.RopeThick, InspectionPointers.MeasuredDiameter, thick, [InspectionPointers.Diameter]);
         }
 
-        AskPlausible(scope, "baseline", input.BaselineDiameterM, InspectionPointers.Baseline, canBeThin: false);
+        AskPlausible(scope, "baseline", input.BaselineDiameterM, InspectionPointers.Baseline);
         if (input.Rope.MeasuredDiameterM is null)
         {
             scope.Find(InspectionFindings.DiameterMissing, InspectionPointers.MeasuredDiameter, words: new FindingWord("which", "measured"));
@@ -46,7 +46,7 @@ public static class SizeChecks
             return;
         }
 
-        if (Judge(scope, "strength", rules.StrengthLoss, weaker))
+        if (Judge(scope, "strength", rules.StrengthLoss, weaker).IsAbove)
         {
             scope.Exceed(InspectionFindings.StrengthLost, InspectionPointers.StrengthLoss, rules.StrengthLoss, Measure.Fraction(weaker), []);
         }
@@ -74,43 +74,45 @@ public static class SizeChecks
         }
 
         var lost = DiameterLoss(now, from, scope.Trace);
-        if (Judge(scope, id, rule, lost))
+        if (Judge(scope, id, rule, lost) is { IsAbove: true } judged)
         {
-            reduced.Add(new(rule, lost, pointer));
+            reduced.Add(new(rule, judged, pointer));
         }
     }
 
     /// <summary>A rope that became thinner is one fact, however many measures it is held against: a limit that holds says it, then the one exceeded most.</summary>
     private static void SayReduced(InspectionScope scope, IReadOnlyList<Reduced> reduced)
     {
-        if (reduced.OrderByDescending(one => scope.WeightOf(one.Rule)).ThenByDescending(one => one.Share / one.Rule.Si).FirstOrDefault() is { } worst)
+        if (reduced.OrderByDescending(one => scope.WeightOf(one.Rule)).ThenByDescending(one =>
+            one.Judged.Share).FirstOrDefault() is { } worst)
         {
-            scope.Exceed(InspectionFindings.DiameterReduced, InspectionPointers.MeasuredDiameter, worst.Rule, Measure.Fraction(worst.Share),
+            scope.Exceed(InspectionFindings.DiameterReduced, InspectionPointers.MeasuredDiameter, worst.Rule, worst.Judged.Measured!.Value,
                 [worst.Pointer, .. reduced.Select(one => one.Pointer).Where(pointer => pointer != worst.Pointer)]);
         }
     }
 
     /// <summary>A diameter that no rope of this size has: a slip, or another rope. A baseline that is too thin would hide any loss.</summary>
-    private static void AskPlausible(InspectionScope scope, string which, double? diameterM, string pointer, bool canBeThin)
+    private static void AskPlausible(InspectionScope scope, string which, double? diameterM, string pointer)
     {
-        var (bounds, nominal) = (scope.Book.Pouring.Fit, scope.Input.Rope.DiameterM);
-        var (least, most) = ((1 - bounds.Thinning.Si) * nominal, (1 + bounds.Thickening.Si) * nominal);
-        if (diameterM is { } found && (Judged.IsAbove(found, most) || (!canBeThin && Judged.IsBelow(found, least))))
+        var (bounds, nominal) = (scope.Book.Pouring.Fit, Measure.Length(scope.Input.Rope.DiameterM));
+        Measure? found = diameterM is { } metres ? Measure.Length(metres) : null;
+        var (thin, thick) = (new Judged(found, bounds.Thinning.Below(nominal)), new Judged(found, bounds.Thickening.Above(nominal)));
+        if (thin.IsBelow || thick.IsAbove)
         {
-            scope.Find(InspectionFindings.DiameterImplausible, pointer, Measure.Length(found), Measure.Length(found > most ? most : least), [InspectionPointers.Diameter],
-                words: [new("which", which), new("nominal", Measure.Length(nominal))]);
+            scope.Find(InspectionFindings.DiameterImplausible, pointer, thick.IsAbove ? thick : thin, [InspectionPointers.Diameter],
+                words: [new("which", which), new("nominal", nominal)]);
         }
     }
 
-    /// <returns>Whether the limit is exceeded.</returns>
-    private static bool Judge(InspectionScope scope, string id, RuleLimit rule, double lost)
+    private static Judged Judge(InspectionScope scope, string id, RuleLimit rule, double lost)
     {
-        var isExceeded = Judged.IsAbove(lost, rule.Si);
-        scope.Check(id, isExceeded ? scope.OutcomeOf(rule) : CheckOutcome.Pass, scope.WeightOf(rule), rule, Measure.Fraction(lost), lost / rule.Si,
-            isExceeded ? scope.MissingOf(rule) : []);
-        return isExceeded;
+        var judged = rule.Judge(Measure.Fraction(lost));
+        scope.Check(id, judged.IsAbove ? scope.OutcomeOf(rule) : CheckOutcome.Pass, scope.WeightOf(rule), rule, judged.Measured,
+            judged.Share,
+            judged.IsAbove ? scope.MissingOf(rule) : []);
+        return judged;
     }
 
     /// <summary>A share of a diameter that is gone and is more than a rule allows.</summary>
-    private sealed record Reduced(RuleLimit Rule, double Share, string Pointer);
+    private sealed record Reduced(RuleLimit Rule, Judged Judged, string Pointer);
 }

@@ -15,7 +15,9 @@ internal static class WireChecks
     /// <param name="Missing">Members that would settle it; none where the count itself is certain.</param>
     private sealed record Verdict(WireRow Row, CheckOutcome Outcome, int Count, IReadOnlyList<string> Missing)
     {
-        public double Use => Count / Row.Rule.Limit.Si;
+        public Judged Judged => Row.Rule.Limit.Judge(Measure.Count(Count));
+
+        public double Use => Judged.Share!.Value;
     }
 
     /// <summary>Any place where wires can be broken.</summary>
@@ -87,7 +89,7 @@ internal static class WireChecks
     [
         .. rows.Where(row => scope.Holds(row.Rule.Limit))
             .Select(row => new Verdict(row, CheckOutcome.Fail, WireCount.Of(wires, row.Rule.Window, scope.Input.Rope.DiameterM, scope.LayM).Low, []))
-            .Where(one => !Judged.IsBelow(one.Count, one.Row.Rule.Limit.Si)),
+            .Where(one => !one.Judged.IsBelow),
     ];
 
     private static Verdict? Mildest(IEnumerable<Verdict[]> cases)
@@ -101,13 +103,13 @@ internal static class WireChecks
     {
         var (rule, limit) = (row.Rule, row.Rule.Limit);
         var count = WireCount.Of(wires, rule.Window, scope.Input.Rope.DiameterM, scope.LayM);
-        if (Judged.IsBelow(count.High, limit.Si))
+        if (limit.Judge(Measure.Count(count.High)) is { IsBelow: true } few)
         {
-            scope.Check(rule.Id, CheckOutcome.Pass, scope.WeightOf(limit), limit, Measure.Count(count.High), count.High / limit.Si);
+            scope.Check(rule.Id, CheckOutcome.Pass, scope.WeightOf(limit), limit, few.Measured, few.Share);
             return null;
         }
 
-        if (Judged.IsBelow(count.Low, limit.Si) || row.HangsOn is not null)
+        if (limit.Judge(Measure.Count(count.Low)).IsBelow || row.HangsOn is not null)
         {
             var open = new Verdict(row, CheckOutcome.Undetermined, count.High, Missing(scope, row, wires));
             scope.Check(rule.Id, open.Outcome, Severity.Unknown, limit, Measure.Count(open.Count), open.Use, open.Missing);
@@ -122,7 +124,7 @@ internal static class WireChecks
     /// <summary>Rows of one question say one thing: the one that is exceeded most says it, of equal ones a law's.</summary>
     private static Verdict Strictest(IEnumerable<Verdict> verdicts) => verdicts
         .OrderByDescending(one => one.Use).ThenByDescending(one => one.Row.Rule.Limit.Source.Basis == Basis.Law)
-        .ThenBy(one => one.Row.Rule.Limit.Si).ThenBy(one => one.Row.Rule.Id, StringComparer.Ordinal).First();
+        .ThenBy(one => one.Row.Rule.Limit, RuleLimit.ByNumber).ThenBy(one => one.Row.Rule.Id, StringComparer.Ordinal).First();
 
     private static void Say(InspectionScope scope, Verdict verdict) => scope.Exceed(
         InspectionFindings.BrokenWires, InspectionPointers.Wires, verdict.Row.Rule.Limit, Measure.Count(verdict.Count),
@@ -139,8 +141,8 @@ internal static class WireChecks
         var worst = Strictest(open);
         string[] missing = [.. open.Prepend(worst).SelectMany(one => one.Missing).Append(InspectionPointers.Wires).Distinct(StringComparer.Ordinal)];
         var limit = worst.Row.Rule.Limit;
-        scope.Find(InspectionFindings.WiresNotPlaced, missing[0], Measure.Count(worst.Count), limit.Value, missing[1..],
-            source: limit.Source, words: [new("rule", limit.Text), new("document", limit.Source.Document)]);
+        scope.Find(InspectionFindings.WiresNotPlaced, missing[0], worst.Judged, missing[1..],
+            words: [new("rule", limit.Text), new("document", limit.Source.Document)]);
     }
 
     private static List<string> Missing(InspectionScope scope, WireRow row, IReadOnlyList<BrokenWires> wires)

@@ -23,8 +23,8 @@ public readonly record struct WireCount(int Low, int High)
         return window switch
         {
             WireWindow.EndLay => new(
-                Sum(wires, one => one.Place == WirePlace.Mouth || (PlaceM(one) is { } at && !Judged.IsAbove(at, least))),
-                Sum(wires, one => one.Place == WirePlace.Mouth || PlaceM(one) is not { } at || !Judged.IsAbove(at, most))),
+                Sum(wires, one => one.Place == WirePlace.Mouth || (PlaceM(one) is { } at && !Judged.Length(at, least).IsAbove)),
+                Sum(wires, one => one.Place == WirePlace.Mouth || PlaceM(one) is not { } at || !Judged.Length(at, most).IsAbove)),
             WireWindow.Valley => Together([.. wires.Where(one => one.Place == WirePlace.Valley)],
                 [.. wires.Where(one => one.Place is WirePlace.Valley or WirePlace.Unknown)], least, most),
             WireWindow.LayBeyondEnds => Together([.. wires.Where(one => one.Place is not (WirePlace.Mouth or WirePlace.Unknown))],
@@ -45,7 +45,8 @@ public readonly record struct WireCount(int Low, int High)
 
     /// <summary>Most wires of known place in any stretch of this length.</summary>
     private static int Densest(IReadOnlyList<BrokenWires> wires, double lengthM) =>
-        wires.Select(PlaceM).OfType<double>().Select(from => Sum(wires, one => PlaceM(one) is { } at && at >= from && !Judged.IsAbove(at - from, lengthM))).DefaultIfEmpty().Max();
+        wires.Select(PlaceM).OfType<double>().Select(from => Sum(wires, one => PlaceM(one) is { } at && at >= from
+            && !Judged.Length(at - from, lengthM).IsAbove)).DefaultIfEmpty().Max();
 
     private static int Sum(IEnumerable<BrokenWires> wires, Func<BrokenWires, bool> isIn) => wires.Where(isIn).Sum(one => one.Count);
 }

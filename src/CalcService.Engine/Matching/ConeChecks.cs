@@ -15,18 +15,19 @@ internal static class ConeChecks
     public static void Check(MatchScope scope, ConeTransfer transfer)
     {
         // The higher of the two says it: it is one fact.
-        var above = transfer.Cases.Where(one => Meant.ContainsKey(one.Name) && one.Utilisation is { } use && Judged.IsAbove(use, 1));
+        var above = transfer.Cases.Where(one => Meant.ContainsKey(one.Name) && one.Utilisation is { } use
+            && Judged.Fraction(use, 1).IsAbove);
         if (above.MaxBy(one => one.Utilisation) is { } worst)
         {
-            scope.Find(MatchingFindings.CompoundOverstressed, MatchPointers.Strength, Measure.Stress(worst.LipPressurePa),
-                Measure.Stress(scope.Input.Compound.Cured.CompressiveStrengthPa!.Value), [MatchPointers.Basket],
+            scope.Find(MatchingFindings.CompoundOverstressed, MatchPointers.Strength,
+                new(Measure.Stress(worst.LipPressurePa), Limit.Of(Measure.Stress(scope.Input.Compound.Cured.CompressiveStrengthPa!.Value))),
+                    [MatchPointers.Basket],
                 words: new FindingWord("load", Meant[worst.Name]));
         }
 
-        if (!Judged.IsAbove(transfer.Cone.Friction, transfer.Cone.Basket.Taper))
+        if (Judged.Count(transfer.Cone.Friction, transfer.Cone.Basket.Taper) is { IsAbove: false } slips)
         {
-            scope.Find(MatchingFindings.NotSelfLocking, MatchPointers.Friction, Measure.Count(transfer.Cone.Friction),
-                Measure.Count(transfer.Cone.Basket.Taper), [MatchPointers.Basket]);
+            scope.Find(MatchingFindings.NotSelfLocking, MatchPointers.Friction, slips, [MatchPointers.Basket]);
         }
     }
 }

@@ -26,16 +26,16 @@ internal static class DutyChecks
         if (duty.LoadN is { } load)
         {
             // By a factor that is only remembered nobody knows what the rope may carry; its breaking force it never may.
-            var breaks = rope.BreakingForceN is { } force && !Judged.IsBelow(load, force);
-            if (breaks || (limit is { } most && Judged.IsAbove(load, most)))
+            var breaks = rope.BreakingForceN is { } force && !Judged.Force(load, force).IsBelow;
+            if (breaks || (limit is { } most && Judged.Force(load, most).IsAbove))
             {
-                scope.Find(MatchingFindings.LoadAboveLimit, MatchPointers.Load, Measure.Force(load), Measure.Force(limit ?? rope.BreakingForceN!.Value),
+                scope.Find(MatchingFindings.LoadAboveLimit, MatchPointers.Load, Judged.Force(load, limit ?? rope.BreakingForceN!.Value),
                     [MatchPointers.DesignFactor], breaks || factor!.IsFirm ? Severity.Stop : Severity.Unknown, factor?.Rule?.Source);
             }
 
-            if (socket.RatedLoadN is { } rated && Judged.IsAbove(load, rated))
+            if (socket.RatedLoadN is { } rated && Judged.Force(load, rated) is { IsAbove: true } over)
             {
-                scope.Find(MatchingFindings.LoadAboveRating, MatchPointers.Load, Measure.Force(load), Measure.Force(rated),
+                scope.Find(MatchingFindings.LoadAboveRating, MatchPointers.Load, over,
                     [MatchPointers.SocketRating]);
             }
         }
@@ -72,7 +72,7 @@ internal static class DutyChecks
         return efficiency;
     }
 
-    private static double? ProofLoad(MatchScope scope, WorkingLoad working, RuleLimit? rule, double? breakingN)
+    private static double? ProofLoad(MatchScope scope, WorkingLoad working, RuleNumber? rule, double? breakingN)
     {
         var duty = scope.Input.Duty;
         double? byRule = rule is not null && working.JudgedN is { } judged ? TestLoads.RequiredN(judged, rule.Si, scope.Trace) : null;
@@ -86,7 +86,7 @@ internal static class DutyChecks
             scope.Assume(MatchPointers.ProofLoad, rule!.Text, Measure.Force(proof), AssumptionOrigin.RuleSet);
         }
 
-        if (byRule is { } least && TestLoads.AgainstRule(proof, least) is { } underRule)
+        if (byRule is { } least && Judged.Force(proof, least) is { IsBelow: true } less)
         {
             if (duty.LoadN is null)
             {
@@ -95,18 +95,18 @@ internal static class DutyChecks
             }
             else
             {
-                scope.Find(underRule, MatchPointers.ProofLoad, Measure.Force(proof), Measure.Force(least), [MatchPointers.Load]);
+                scope.Find(LoadFindings.ProofBelowRule, MatchPointers.ProofLoad, less, [MatchPointers.Load]);
             }
         }
 
-        if (rule is null && TestLoads.AgainstRated(proof, duty.LoadN) is { } little)
+        if (rule is null && duty.LoadN is { } rated && Judged.Force(proof, rated) is { IsBelow: true } little)
         {
-            scope.Find(little, MatchPointers.ProofLoad, Measure.Force(proof), Measure.Force(duty.LoadN!.Value), [MatchPointers.Load]);
+            scope.Find(LoadFindings.ProofBelowRated, MatchPointers.ProofLoad, little, [MatchPointers.Load]);
         }
 
-        if (scope.Input.Socket.ProofRatingN is { } rating && TestLoads.AgainstRating(proof, rating) is { } overRating)
+        if (scope.Input.Socket.ProofRatingN is { } rating && Judged.Force(proof, rating) is { IsAbove: true } over)
         {
-            scope.Find(overRating, MatchPointers.ProofLoad, Measure.Force(proof), Measure.Force(rating), [MatchPointers.ProofRating]);
+            scope.Find(LoadFindings.ProofAboveRating, MatchPointers.ProofLoad, over, [MatchPointers.ProofRating]);
         }
 
         if (breakingN is { } breaking)

@@ -22,19 +22,21 @@ internal static class FactorChecks
             return ByRule(scope, remembered, laws);
         }
 
-        var missed = laws.Where(law => Judged.IsBelow(given, law.Limit.Si))
-            .OrderByDescending(law => law.Severity).ThenByDescending(law => law.Limit.Si).FirstOrDefault();
+        var factor = Measure.Count(given);
+        var missed = laws.Where(law => law.Limit.Judge(factor).IsBelow)
+            .OrderByDescending(law => law.Severity).ThenByDescending(law => law.Limit, RuleLimit.ByNumber).FirstOrDefault();
         if (missed is not null)
         {
-            var (limit, source) = (missed.Limit.Value, missed.Limit.Source);
+            var source = missed.Limit.Source;
             string[] related = [MatchPointers.DesignFactor, MatchPointers.Use, MatchPointers.Function, MatchPointers.Construction];
-            scope.Find(MatchingFindings.DesignFactorBelowLaw, missed.Pointer, Measure.Count(given), limit, [.. related.Except([missed.Pointer])],
-                missed.Severity, source, new("document", source.Document), new("clause", source.Clause), new("why", missed.Why));
+            scope.Find(MatchingFindings.DesignFactorBelowLaw, missed.Pointer, missed.Limit.Judge(factor),
+                [.. related.Except([missed.Pointer])],
+                missed.Severity, words: [new("document", source.Document), new("clause", source.Clause), new("why", missed.Why)]);
         }
-        else if ((remembered ?? scope.Rules.FactorLeast) is var least && Judged.IsBelow(given, least.Si))
+        else if ((remembered ?? scope.Rules.FactorLeast) is var least && least.Judge(factor) is { IsBelow: true } low)
         {
-            scope.Find(MatchingFindings.DesignFactorBelowRule, MatchPointers.DesignFactor, Measure.Count(given), least.Value,
-                [MatchPointers.Use], source: least.Source, words: new FindingWord("document", least.Source.Document));
+            scope.Find(MatchingFindings.DesignFactorBelowRule, MatchPointers.DesignFactor, low,
+                [MatchPointers.Use], words: new FindingWord("document", least.Source.Document));
         }
 
         return new(given, null, true);
@@ -43,8 +45,8 @@ internal static class FactorChecks
     private static TakenFactor? ByRule(MatchScope scope, RuleLimit? remembered, IEnumerable<LawFactor> laws)
     {
         // The largest holds: it keeps the others too.
-        var law = laws.MaxBy(one => one.Limit.Si)?.Limit;
-        var isLaw = law is not null && (remembered is null || law.Si >= remembered.Si);
+        var law = laws.MaxBy(one => one.Limit, RuleLimit.ByNumber)?.Limit;
+        var isLaw = law is not null && (remembered is null || RuleLimit.ByNumber.Compare(law, remembered) >= 0);
         if ((isLaw ? law : remembered) is not { } rule)
         {
             if (scope.Input.Duty.Use != DutyUse.Unknown)
@@ -55,13 +57,14 @@ internal static class FactorChecks
             return null;
         }
 
-        scope.Assume(MatchPointers.DesignFactor, rule.Text, rule.Value, AssumptionOrigin.RuleSet);
+        scope.Assume(MatchPointers.DesignFactor, rule);
         if (!isLaw)
         {
-            scope.Find(MatchingFindings.DesignFactorFromMemory, MatchPointers.DesignFactor, rule.Value, related: [MatchPointers.Use],
+            scope.Find(MatchingFindings.DesignFactorFromMemory, MatchPointers.DesignFactor, new((Measure?)rule, null),
+                related: [MatchPointers.Use],
                 source: rule.Source, words: new FindingWord("document", rule.Source.Document));
         }
 
-        return new(rule.Si, rule, rule.Source.Basis == Basis.Law);
+        return new(rule.InPlaceOf(null), rule, rule.Source.Basis == Basis.Law);
     }
 }

@@ -37,10 +37,9 @@ internal static class LawChecks
             scope.Find(MineFindings.MediumNotByDesign, MatchPointers.ResinByDesign);
         }
 
-        var least = scope.Rules.MineAttachment.Value!.Value;
-        if (duty.Efficiency is { } efficiency && Judged.IsBelow(efficiency, least.Si))
+        if (duty.Efficiency is { } efficiency && scope.Rules.MineAttachment.Judge(Measure.Fraction(efficiency)) is { IsBelow: true } weak)
         {
-            scope.Find(MineFindings.AttachmentWeak, MatchPointers.Efficiency, Measure.Fraction(efficiency), least);
+            scope.Find(MineFindings.AttachmentWeak, MatchPointers.Efficiency, weak);
         }
         else if (scope.Input.IsTypeTested != true)
         {
@@ -53,19 +52,20 @@ internal static class LawChecks
     private static void CheckLift(MatchScope scope)
     {
         var (basket, rope, rules) = (scope.Input.Socket.Basket, scope.Input.Rope.DiameterM, scope.Rules);
-        void Say(string what, string member, bool isAtLeast, double found, RuleLimit limit)
+        void Say(string what, string member, bool isAtLeast, Measure found, RuleLimit limit)
         {
-            var value = limit.Value!.Value;
-            if (isAtLeast ? Judged.IsBelow(found, value.Si) : Judged.IsAbove(found, value.Si))
+            var judged = limit.Judge(found);
+            if (isAtLeast ? judged.IsBelow : judged.IsAbove)
             {
-                scope.Find(MatchingFindings.LiftProportions, $"{MatchPointers.Basket}/{member}", new Measure(found, value.Kind), value, [MatchPointers.Diameter],
-                    source: limit.Source, words: [new("what", what), new("word", isAtLeast ? "at least" : "at most")]);
+                scope.Find(MatchingFindings.LiftProportions, $"{MatchPointers.Basket}/{member}", judged, [MatchPointers.Diameter],
+                    words: [new("what", what), new("word", isAtLeast ? "at least" : "at most")]);
             }
         }
 
-        Say("The length in rope diameters", "length", true, basket.LengthM / rope, rules.LiftTaperLength);
-        Say("The small end's excess over the rope", "smallEndDiameter", false, basket.SmallEndDiameterM - rope, rules.LiftSmallEndExcess);
-        Say("The mouth in rope diameters", "largeEndDiameter", true, basket.LargeEndDiameterM / rope, rules.LiftMouthLeast);
-        Say("The mouth in rope diameters", "largeEndDiameter", false, basket.LargeEndDiameterM / rope, rules.LiftMouthMost);
+        Say("The length in rope diameters", "length", true, Measure.Count(basket.LengthM / rope), rules.LiftTaperLength);
+        Say("The small end's excess over the rope", "smallEndDiameter", false, Measure.Length(basket.SmallEndDiameterM - rope),
+            rules.LiftSmallEndExcess);
+        Say("The mouth in rope diameters", "largeEndDiameter", true, Measure.Count(basket.LargeEndDiameterM / rope), rules.LiftMouthLeast);
+        Say("The mouth in rope diameters", "largeEndDiameter", false, Measure.Count(basket.LargeEndDiameterM / rope), rules.LiftMouthMost);
     }
 }

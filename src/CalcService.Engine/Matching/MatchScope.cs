@@ -1,20 +1,20 @@
 using CalcService.Engine.Findings;
-using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
 
 namespace CalcService.Engine.Matching;
 
 /// <summary>What the steps of one match share: the question and the rules.</summary>
-internal sealed record MatchScope(MatchInput Input, RuleBook Book, Budget Budget, CancellationToken CancellationToken) : RoomScope(Budget)
+internal sealed record MatchScope(MatchInput Input, RuleBook Book, Budget Budget, CancellationToken CancellationToken)
+    : RoomScope(Book, Budget)
 {
     public MatchingRules Rules => Book.Matching;
 
     /// <summary>What the request gives, else the rule's value, said.</summary>
-    public double Given(double? value, string pointer, RuleLimit rule)
+    public double Given(double? value, string pointer, RuleNumber rule)
     {
         if (value is null)
         {
-            Assume(pointer, rule.Text, rule.Value, AssumptionOrigin.RuleSet);
+            Assume(pointer, rule);
         }
 
         return value ?? rule.Si;

@@ -2,7 +2,6 @@ using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
-using CalcService.Engine.Rules.Edition202612;
 using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Matching;
@@ -23,15 +22,14 @@ public static partial class MatchingFindings
         BoundFindings.RopeOutsideRange, BoundFindings.SocketMetalUnfit, StatedFacts.Taken, .. BoundFindings.OfRopeAndBasket, .. MineFindings.All,
     ];
 
-    // Getters, not fields: nobody says in which order the parts of a class set their fields.
-    private static MatchingRules Rules => MatchingRules2026Dec.Rules;
-
     private static Source Prudence => Source.NotGiven("docs/termination-matches.md");
 
     private static Source Stated => new("what the request states", "docs/termination-matches.md", Basis.Derived);
 
-    private static FindingDefinition Unknown(string code, Actor actor, string meaning, string message, string action, params RuleLimit[] limits) =>
-        FindingKinds.Unknown(code, actor, meaning, message, action, Prudence, limits);
+    private static FindingDefinition Unknown(
+        string code, string since, Actor actor, string meaning, string message, string action, Func<RuleBook,
+            IReadOnlyList<Rule>>? limits = null) =>
+        FindingKinds.Unknown(code, since, actor, meaning, message, action, Prudence, limits);
 
     /// <summary>Its own class, so that it is made when all parts have been.</summary>
     private static class Catalogue

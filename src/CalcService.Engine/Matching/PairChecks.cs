@@ -14,7 +14,7 @@ internal static class PairChecks
     public static void Check(MatchScope scope, RopeFacts rope, IReadOnlyList<WireSpacing> wires)
     {
         var (input, socket) = (scope.Input, scope.Input.Socket);
-        var fit = new EndFit(input.Rope, rope, socket.Basket with { IsTypeTested = input.IsTypeTested }, "", scope.Book.Pouring, scope.Findings.Add)
+        var fit = new EndFit(input.Rope, rope, socket.Basket with { IsTypeTested = input.IsTypeTested }, "", scope.Book.Pouring, scope.Add)
         {
             SocketBreakingForceN = socket.BreakingForceN, Metal = socket.Metal, RopeRange = socket.RopeRange, SizesFrom = socket.SizesFrom,
         };
@@ -24,7 +24,7 @@ internal static class PairChecks
         fit.CheckProportions();
         AskStrength(scope, rope);
         // Wires that touch are crowded.
-        if (wires.Count > 1 && rope.WireDiameterM is { } wire && !Judged.IsAbove(wires[1].CentresM, wire))
+        if (wires.Count > 1 && rope.WireDiameterM is { } wire && !Judged.Length(wires[1].CentresM, wire).IsAbove)
         {
             scope.Find(MatchingFindings.WiresCrowded, MatchPointers.Basket, Measure.Length(wires[1].ClearM), related: [MatchPointers.Rope + "/wireCount", MatchPointers.Rope + "/outerWireDiameter"]);
         }
@@ -41,15 +41,16 @@ internal static class PairChecks
         var construction = scope.Input.Rope.Construction;
         if (Array.IndexOf(Coarse, construction) >= 0)
         {
-            scope.Find(MatchingFindings.CoarseRope, MatchPointers.Construction, bondPa is { } bond ? Measure.Stress(bond) : null,
+            scope.Find(MatchingFindings.CoarseRope, MatchPointers.Construction, new(bondPa is { } bond ? Measure.Stress(bond) : null, null),
                 words: [new("construction", construction!), .. bondPa is null ? new[] { new FindingWord("measured", "an unknown stress") } : []]);
         }
 
         // 1x19, 1x37: one strand is all there is.
         if (construction?.StartsWith("1x", StringComparison.Ordinal) == true && rope.WireDiameterM is { } wire
-            && scope.Input.Socket.Basket.LengthM / wire is var inWires && Judged.IsBelow(inWires, scope.Rules.SpiralLengthInWires.Si))
+            && scope.Input.Socket.Basket.LengthM / wire is var inWires
+            && scope.Rules.SpiralLengthInWires.Judge(Measure.Count(inWires)) is { IsBelow: true } few)
         {
-            scope.Find(MatchingFindings.SpiralBasketShort, MatchPointers.Basket + "/length", Measure.Count(inWires), scope.Rules.SpiralLengthInWires.Value);
+            scope.Find(MatchingFindings.SpiralBasketShort, MatchPointers.Basket + "/length", few);
         }
     }
 

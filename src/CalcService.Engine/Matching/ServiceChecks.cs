@@ -76,20 +76,22 @@ internal static class ServiceChecks
             return;
         }
 
-        if (range is not null && Beyond(at, range.MinimumK, range.MaximumK) is { } edge)
+        var found = Measure.Temperature(at);
+        if (range is not null && Judged.Outside(found, Measure.Temperature(range.MinimumK),
+            Measure.Temperature(range.MaximumK)) is { } outside)
         {
-            scope.Find(MatchingFindings.ServiceOutsideSheet, pointer, Measure.Temperature(at), Measure.Temperature(edge), [MatchPointers.SheetService],
+            scope.Find(MatchingFindings.ServiceOutsideSheet, pointer, outside, [MatchPointers.SheetService],
                 words: [new("minimum", Measure.Temperature(range.MinimumK)), new("maximum", Measure.Temperature(range.MaximumK))]);
         }
-        else if (Beyond(at, scope.Rules.ServiceLowest.Si, scope.Rules.ServiceHighest.Si) is { } old)
+        else if (scope.Rules.ServiceLowest.Judge(found) is { IsBelow: true } cold)
         {
-            scope.Find(MatchingFindings.ServiceBeyondOldStandard, pointer, Measure.Temperature(at), Measure.Temperature(old));
+            scope.Find(MatchingFindings.ServiceBeyondOldStandard, pointer, cold);
+        }
+        else if (scope.Rules.ServiceHighest.Judge(found) is { IsAbove: true } warm)
+        {
+            scope.Find(MatchingFindings.ServiceBeyondOldStandard, pointer, warm);
         }
     }
-
-    /// <summary>The edge of a range that a temperature is beyond; null where it is inside.</summary>
-    private static double? Beyond(double kelvins, double lowest, double highest) =>
-        Judged.IsBelow(kelvins, lowest) ? lowest : Judged.IsAbove(kelvins, highest) ? highest : null;
 
     private static void CheckChemical(MatchScope scope, string substance, string pointer)
     {

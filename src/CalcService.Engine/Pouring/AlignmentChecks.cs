@@ -10,11 +10,13 @@ public static class AlignmentChecks
     internal static void Check(PourScope scope, PourEnd end, PlannedEnd planned, string pointer)
     {
         // A rope that leans more is judged with all else that can't be.
-        if (end.TiltRad is { } tilt && !Judged.IsAbove(tilt, scope.Rules.Fit.MostTilt.Si) && planned.Wires.Count > 0 && planned.Wires[0].ClearM is var gap and > 0
-            && TiltShiftM(end.GripLengthM, tilt, scope.Trace) is var shift && Judged.IsAbove(shift, gap)
-            && Math.Max(scope.Rules.Fit.ReadTilt.Si, Math.Atan(gap / end.GripLengthM)) is var most && Judged.IsAbove(tilt, most))
+        if (end.TiltRad is { } tilt && !scope.Rules.Fit.MostTilt.Judge(Measure.Angle(tilt)).IsAbove && planned.Wires.Count > 0
+            && planned.Wires[0].ClearM is var gap and > 0
+            && TiltShiftM(end.GripLengthM, tilt, scope.Trace) is var shift && Judged.Length(shift, gap).IsAbove
+            && scope.Rules.Fit.ReadTilt.Judge(Measure.Angle(tilt)) is { IsAbove: true } read
+            && new Judged(Measure.Angle(tilt), Limit.Of(Measure.Angle(Math.Atan(gap / end.GripLengthM)))) is { IsAbove: true } most)
         {
-            scope.Find(BoundFindings.RopeTilted, pointer + "/tilt", Measure.Angle(tilt), Measure.Angle(most));
+            scope.Find(BoundFindings.RopeTilted, pointer + "/tilt", read.Share < most.Share ? read : most);
         }
     }
 

@@ -29,19 +29,14 @@ internal static class BroomChecks
 
     private static void CheckOpening(PourScope scope, PourEnd end, string pointer)
     {
-        var (narrowest, widest) = (scope.Rules.Fit.NarrowBroom, scope.Rules.BroomAngle);
-        if (end.BroomAngleRad is not { } angle)
+        Measure? angle = end.BroomAngleRad is { } opened ? Measure.Angle(opened) : null;
+        if (scope.Rules.BroomAngle.Judge(angle) is { IsAbove: true } wide)
         {
-            return;
+            scope.Find(PouringFindings.BroomWide, pointer + "/broomAngle", wide);
         }
-
-        if (Judged.IsAbove(angle, widest.Si))
+        else if (scope.Rules.Fit.NarrowBroom.Judge(angle) is { IsBelow: true } narrow)
         {
-            scope.Find(PouringFindings.BroomWide, pointer + "/broomAngle", Measure.Angle(angle), widest.Value);
-        }
-        else if (Judged.IsBelow(angle, narrowest.Si))
-        {
-            scope.Find(PouringFindings.BroomNarrow, pointer + "/broomAngle", Measure.Angle(angle), narrowest.Value);
+            scope.Find(PouringFindings.BroomNarrow, pointer + "/broomAngle", narrow);
         }
     }
 

@@ -55,8 +55,9 @@ internal static class DoseAndGel
         if (scope.Conditions.UncertaintyK is { } uncertainty
             && (sheet.DosesPerKitAt(by.K - uncertainty), sheet.DosesPerKitAt(by.K + uncertainty)) is var (cold, warm) && cold != warm)
         {
-            scope.Find(PouringFindings.DoseUncertain, by.Pointer, Measure.Temperature(by.K), Measure.TemperatureDifference(uncertainty),
-                [PourPointers.Uncertainty], words: [new("lowDoses", Text(cold)), new("highDoses", Text(warm))]);
+            scope.Find(PouringFindings.DoseUncertain, by.Pointer, Measure.Temperature(by.K),
+                [PourPointers.Uncertainty], words: [new("uncertainty", Measure.TemperatureDifference(uncertainty)),
+                    new("lowDoses", Text(cold)), new("highDoses", Text(warm))]);
         }
     }
 
@@ -88,7 +89,7 @@ internal static class DoseAndGel
         if (model.IsAssumed)
         {
             var (low, expected, high) = scope.Rules.AssumedActivationEnergy;
-            scope.Find(CompoundFindings.GelTimeFromOnePoint, PourPointers.GelTimes, words: [new("low", low.Value!.Value), new("high", high.Value!.Value)]);
+            scope.Find(CompoundFindings.GelTimeFromOnePoint, PourPointers.GelTimes, words: [new("low", low), new("high", high)]);
             scope.Assume("/compound/sheet/reaction/activationEnergy", "activation energy of gelling, from one gel time",
                 expected.Value, AssumptionOrigin.RuleSet);
         }
@@ -108,7 +109,7 @@ internal static class DoseAndGel
     {
         foreach (var outside in model.IsAssumed ? [] : OutsideRange.Of([.. readings.Distinct()], model.Measured))
         {
-            scope.Find(CompoundFindings.GelTimeExtrapolated, outside.Farthest.Pointer, Measure.Temperature(outside.Farthest.K), Measure.Temperature(outside.EdgeK),
+            scope.Find(CompoundFindings.GelTimeExtrapolated, outside.Farthest.Pointer, outside.Judged,
                 [.. outside.Others, PourPointers.GelTimes],
                 words: [new("minimum", Measure.Temperature(model.Measured.MinimumK)), new("maximum", Measure.Temperature(model.Measured.MaximumK))]);
         }

@@ -46,9 +46,9 @@ internal static class EndPlanner
 
     private static void CheckBasket(PourScope scope, PourEnd end, string pointer)
     {
-        if (scope.NeedsVent(end))
+        if (scope.VentOf(end) is { IsAbove: false } small)
         {
-            scope.Find(PouringFindings.VentSmallBasket, pointer + "/rope/diameter", Measure.Length(end.Rope.DiameterM), scope.Rules.VentUpTo.Value);
+            scope.Find(PouringFindings.VentSmallBasket, pointer + "/rope/diameter", small);
         }
     }
 }

@@ -1,5 +1,4 @@
 using CalcService.Engine.Findings;
-using CalcService.Engine.Provenance;
 using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Pouring;
@@ -9,7 +8,7 @@ internal static class FitChecks
 {
     public static void Check(PourScope scope, PourEnd end, PlannedEnd planned, string pointer)
     {
-        var fit = new EndFit(end.Rope, planned.Rope, end.Basket, pointer, scope.Rules, scope.Findings.Add)
+        var fit = new EndFit(end.Rope, planned.Rope, end.Basket, pointer, scope.Rules, scope.Add)
         {
             SocketBreakingForceN = end.SocketBreakingForceN,
             Metal = end.Metal,
@@ -39,7 +38,7 @@ internal static class FitChecks
         }
 
         var smallEnd = end.Basket.SmallEndDiameterM;
-        scope.Find(PouringFindings.ServingShortensGrip, pointer + "/servingInBasket", Measure.Length(end.GripLengthM), Measure.Length(end.Basket.LengthM));
+        scope.Find(PouringFindings.ServingShortensGrip, pointer + "/servingInBasket", Judged.Length(end.GripLengthM, end.Basket.LengthM));
         if (end.ServingDiameterM is not { } serving)
         {
             if (!scope.IsQuote)
@@ -47,12 +46,12 @@ internal static class FitChecks
                 scope.Find(PouringFindings.ServingFitUnknown, pointer + "/servingDiameter");
             }
         }
-        else if (!Judged.IsBelow(serving, smallEnd))
+        else if (Judged.Length(serving, smallEnd) is { IsBelow: false } thick)
         {
-            scope.Find(PouringFindings.ServingDoesNotFit, pointer + "/servingDiameter", Measure.Length(serving), Measure.Length(smallEnd),
+            scope.Find(PouringFindings.ServingDoesNotFit, pointer + "/servingDiameter", thick,
                 [pointer + "/socket/basket/smallEndDiameter"]);
         }
-        else if (!Judged.IsBelow(serving, smallEnd - end.Basket.ToleranceM))
+        else if (!Judged.Length(serving, smallEnd - end.Basket.ToleranceM).IsBelow)
         {
             fit.ReportTolerance("serving");
         }

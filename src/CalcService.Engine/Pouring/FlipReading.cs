@@ -1,4 +1,5 @@
 using CalcService.Engine.Compounds;
+using CalcService.Engine.Findings;
 
 namespace CalcService.Engine.Pouring;
 
@@ -20,7 +21,7 @@ internal sealed record FlipReading(string Name, double Value, double[] Edges, Fu
     {
         var conditions = scope.Conditions;
         var common = Common(scope, withCautions);
-        double? margin = withCautions ? scope.Rules.DewMargin.Si : null;
+        var margin = withCautions ? scope.Rules.DewMargin : null;
         if (conditions.AirK is { } air)
         {
             yield return new("airTemperature", air,
@@ -31,7 +32,7 @@ internal sealed record FlipReading(string Name, double Value, double[] Edges, Fu
         if (conditions.SteelK is { } steel)
         {
             double[] dew = conditions is { AirK: { } ambient, RelativeHumidity: { } humidity } && DewPoint.WetK(ambient, humidity) is var wet
-                ? margin is { } above ? [wet, wet + above] : [wet]
+                ? margin is { } ? [wet, margin.KeptAbove(wet)] : [wet]
                 : [];
             yield return new("steelTemperature", steel, Rising([.. common, .. dew]), value => conditions with { SteelK = value });
         }
@@ -112,7 +113,8 @@ internal sealed record FlipReading(string Name, double Value, double[] Edges, Fu
     }
 
     /// <summary>Where the coldest steel is wet, and where it is near to it.</summary>
-    private static double[] Wet(PourScope scope, double? margin, Func<double, double, double> edge, double? other) =>
+    private static double[] Wet(PourScope scope, RuleLimit? margin, Func<double, double, double> edge, double? other) =>
         scope.Steel.All.Length == 0 || other is not { } given ? []
-            : scope.Steel.All.Min(steel => steel.K) is var coldest && margin is { } above ? [edge(coldest, given), edge(coldest - above, given)] : [edge(coldest, given)];
+            : scope.Steel.All.Min(steel => steel.K) is var coldest && margin is { }
+                ? [edge(coldest, given), edge(margin.KeptBelow(coldest), given)] : [edge(coldest, given)];
 }

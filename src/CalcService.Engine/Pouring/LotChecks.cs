@@ -10,9 +10,7 @@ namespace CalcService.Engine.Pouring;
 /// <param name="Member">The member of the lot to act on.</param>
 internal sealed record LotReason(FindingDefinition Definition, string Member)
 {
-    public Measure? Measured { get; init; }
-
-    public Measure? Limit { get; init; }
+    public Judged Judged { get; init; }
 
     public IReadOnlyList<string> Related { get; init; } = [];
 
@@ -48,8 +46,7 @@ internal static class LotChecks
         var days = today.DayNumber - lastGoodDay.DayNumber;
         return new(PouringFindings.LotExpired, earliest.Member)
         {
-            Measured = Measure.Days(-days),
-            Limit = Measure.Days(0),
+            Judged = new(Measure.Days(-days), Limit.Of(Measure.Days(0))),
             Related = [PourPointers.PourAt],
             Words = [new("part", earliest.Part), new("expiresOn", lastGoodDay), new("days", days.ToString(CultureInfo.InvariantCulture))],
         };
@@ -73,20 +70,20 @@ internal static class LotChecks
         }
 
         var (minimum, maximum) = (Measure.Temperature(range.MinimumK), Measure.Temperature(range.MaximumK));
-        LotReason Outside(string member, double kelvins, Measure limit) => new(PouringFindings.StorageOutsideRange, "storage/" + member)
+        LotReason Outside(string member, Judged judged) => new(PouringFindings.StorageOutsideRange, "storage/" + member)
         {
-            Measured = Measure.Temperature(kelvins),
-            Limit = limit,
+            Judged = judged,
             Related = [PourPointers.StorageRange],
             Words = [new("minimum", minimum), new("maximum", maximum)],
         };
-        return lot.Storage switch
+        Judged? Beyond(double? kelvins) => kelvins is { } read ? Judged.Outside(Measure.Temperature(read), minimum, maximum) : null;
+        return (Beyond(lot.Storage?.LowestK), Beyond(lot.Storage?.HighestK)) switch
         {
-            { LowestK: { } lowest } when Judged.IsBelow(lowest, range.MinimumK) => Outside("lowest", lowest, minimum),
-            { HighestK: { } highest } when Judged.IsAbove(highest, range.MaximumK) => Outside("highest", highest, maximum),
+            ({ IsBelow: true } cold, _) => Outside("lowest", cold),
+            (_, { IsAbove: true } warm) => Outside("highest", warm),
             // The coldest it was may be too warm, and the other way round.
-            { LowestK: { } lowest } when Judged.IsAbove(lowest, range.MaximumK) => Outside("lowest", lowest, maximum),
-            { HighestK: { } highest } when Judged.IsBelow(highest, range.MinimumK) => Outside("highest", highest, minimum),
+            ({ } warm, _) => Outside("lowest", warm),
+            (_, { } cold) => Outside("highest", cold),
             _ => null,
         };
     }

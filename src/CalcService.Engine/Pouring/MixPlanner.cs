@@ -1,3 +1,4 @@
+using CalcService.Engine.Findings;
 using CalcService.Engine.Numerics.Covering;
 using CalcService.Engine.Provenance;
 
@@ -27,7 +28,8 @@ internal static class MixPlanner
         // A lot that may not be used is the one fact where it would have been enough; no lots at all have been asked for.
         if (isShort && !isBarred && scope.HasLots)
         {
-            scope.Find(PouringFindings.StockShort, PourPointers.Stock, Measure.Volume(usable / 1e9), Measure.Volume(need / 1e9));
+            scope.Find(PouringFindings.StockShort, PourPointers.Stock, new(Measure.Volume(usable / 1e9),
+                Limit.Of(Measure.Volume(need / 1e9))));
         }
 
         var choice = new KitChoice(scope.Input.Compound.Kits, shelf, mayBuy: scope.Input.Stock is null || isShort);

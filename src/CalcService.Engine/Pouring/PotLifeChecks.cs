@@ -50,10 +50,10 @@ internal static class PotLifeChecks
             var need = KitChoice.NeedOf(((1 + scope.Allowance) * ends[i].Fill.HighM3!.Value) + scope.VesselResidueM3);
             var kits = (int)Math.Min(int.MaxValue, (need + largest - 1) / largest);
             var time = UseTimeS(kits, scope.Mixers, mixingTime, pourTime, Trace.None);
-            if (Judged.IsAbove(time, potLife))
+            if (Judged.Duration(time, potLife) is { IsAbove: true } longer)
             {
                 can = false;
-                scope.Find(PouringFindings.PotLifeTooShort, PourPointers.PourTime, Measure.Duration(time), Measure.Duration(potLife),
+                scope.Find(PouringFindings.PotLifeTooShort, PourPointers.PourTime, longer,
                     [$"{PourPointers.Ends}/{i}", PourPointers.Compound], words: [new("end", ends[i].Id), new("kits", Measure.Count(kits))]);
             }
         }

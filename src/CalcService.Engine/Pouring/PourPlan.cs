@@ -18,7 +18,7 @@ public static class PourPlan
     public static Outcome<PourPlanResult> Calculate(
         PourPlanInput input, RuleBook rules, Budget budget, CancellationToken cancellationToken)
     {
-        var scope = new PourScope(input, rules.Pouring, budget, cancellationToken);
+        var scope = new PourScope(input, rules, budget, cancellationToken);
         var ends = input.Ends.Select((end, index) => EndPlanner.Plan(scope, end, index)).ToArray();
         var (dewPoint, frostPoint) = ReadingChecks.Check(scope);
         StatedOnTheDay.Check(scope, ends);
@@ -70,9 +70,11 @@ public static class PourPlan
 
     private static void CheckSizes(PourScope scope, IReadOnlyList<Mix> mixes)
     {
-        if (scope.Input.Compound.PotLifeVolumeM3 is { } volume && mixes.FirstOrDefault(mix => Judged.IsAbove(mix.MixedM3, volume)) is { } large)
+        Judged Hold(Mix mix) => scope.Input.Compound.PotLifeVolumeM3 is { } volume
+            ? new(Measure.Volume(mix.MixedM3), Limit.Of(Measure.Volume(volume))) : default;
+        if (mixes.FirstOrDefault(mix => Hold(mix).IsAbove) is { } large)
         {
-            scope.Find(PouringFindings.MixLargerThanMeasured, PourPointers.PotLifeVolume, Measure.Volume(large.MixedM3), Measure.Volume(volume),
+            scope.Find(PouringFindings.MixLargerThanMeasured, PourPointers.PotLifeVolume, Hold(large),
                 words: new FindingWord("mix", Measure.Count(large.Number)));
         }
     }
@@ -81,7 +83,7 @@ public static class PourPlan
     {
         if (scope.Input.Allowance is null)
         {
-            scope.Assume("/allowance", scope.Rules.Allowance.Text, scope.Rules.Allowance.Value, AssumptionOrigin.Default);
+            scope.Assume("/allowance", scope.Rules.Allowance, AssumptionOrigin.Default);
         }
 
         if (scope.Input.VesselResidueM3 is null)

@@ -28,10 +28,10 @@ internal sealed record PourProbe : PourScope
     /// <summary>Nothing that is still to be checked can change the decision.</summary>
     public bool IsSettled => Decision == Decision.DoNotProceed;
 
-    public override void Find(FindingDefinition definition, string pointer, Measure? measured = null, Measure? limit = null,
+    public override void Find(FindingDefinition definition, string pointer, Judged judged = default,
         IReadOnlyList<string>? related = null, Severity? severity = null, Source? source = null, params ReadOnlySpan<FindingWord> words)
     {
-        if ((Decision)(severity ?? definition.Severities[0]) is var found && found > Decision)
+        if (definition.IsIn(Book) && (Decision)(severity ?? definition.Severities[0]) is var found && found > Decision)
         {
             Decision = found;
         }

@@ -1,13 +1,16 @@
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
 
 namespace CalcService.Engine.Pouring;
 
 /// <summary>What the steps of one plan share: the question and the rules.</summary>
-internal record PourScope(PourPlanInput Input, PouringRules Rules, Budget Budget, CancellationToken CancellationToken) : RoomScope(Budget)
+internal record PourScope(PourPlanInput Input, RuleBook Book, Budget Budget, CancellationToken CancellationToken) : RoomScope(Book, Budget)
 {
     private readonly Dictionary<int, GelModel?> _gels = [];
+
+    public PouringRules Rules => Book.Pouring;
 
     /// <summary>The readings: those of the question, in a probe others.</summary>
     public PourConditions Conditions { get; protected init; } = Input.Conditions;
@@ -39,8 +42,8 @@ internal record PourScope(PourPlanInput Input, PouringRules Rules, Budget Budget
     /// <summary>Time to fill one basket of an end.</summary>
     public double? PourTimeS(int end) => Input.Ends[end].PourTimeS ?? Input.PourTimeS;
 
-    /// <summary>Whether the basket is so small that air stays caught at its small end.</summary>
-    public bool NeedsVent(PourEnd end) => !Judged.IsAbove(end.Rope.DiameterM, Rules.VentUpTo.Si);
+    /// <summary>The rope against the thinnest of which the basket is so small that air stays caught at its small end.</summary>
+    public Judged VentOf(PourEnd end) => Rules.VentUpTo.Judge(Measure.Length(end.Rope.DiameterM));
 
     /// <summary>Only somebody who asks for money wants to know what it assumes: for the crew each line of the take-off says where it comes from.</summary>
     public bool HasPrices => Input.Quote is not null;

@@ -1,8 +1,6 @@
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
-using CalcService.Engine.Rules;
-using CalcService.Engine.Rules.Edition202612;
 using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Pouring;
@@ -27,15 +25,13 @@ public static partial class PouringFindings
         BroomFindings.PartContradicted, StatedFacts.NotStated,
     ];
 
-    // Getters, not fields: nobody says in which order the parts of a class set their fields.
-    private static PouringRules Rules => PouringRules2026Dec.Rules;
-
+    // A getter, not a field: nobody says in which order the parts of a class set their fields.
     private static Source Prudence => Source.NotGiven("docs/pour-plans.md");
 
     private static Source Geometry => FitFindings.Geometry;
 
-    private static FindingDefinition Unknown(string code, Actor actor, string meaning, string message, string action) =>
-        FindingKinds.Unknown(code, actor, meaning, message, action, Prudence);
+    private static FindingDefinition Unknown(string code, string since, Actor actor, string meaning, string message, string action) =>
+        FindingKinds.Unknown(code, since, actor, meaning, message, action, Prudence);
 
     /// <summary>Its own class, so that it is made when all parts have been.</summary>
     private static class Catalogue

@@ -1,4 +1,5 @@
 using CalcService.Engine.Compounds;
+using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Pouring;
@@ -15,15 +16,13 @@ internal static class ReadingAge
             return null;
         }
 
-        var holds = scope.Rules.ReadingsValidFor.Si;
-        if (conditions.ValidForS is { } stated)
+        var rule = scope.Rules.ReadingsValidFor;
+        if (conditions.ValidForS is null)
         {
-            holds = stated;
+            scope.Assume("/conditions/validFor", rule);
         }
-        else
-        {
-            scope.Assume("/conditions/validFor", scope.Rules.ReadingsValidFor.Text, scope.Rules.ReadingsValidFor.Value, AssumptionOrigin.RuleSet);
-        }
+
+        var holds = conditions.ValidForS is { } stated ? Limit.Of(Measure.Duration(stated)) : rule.Limit!.Value;
 
         if (conditions.ReadAt is null)
         {
@@ -38,7 +37,8 @@ internal static class ReadingAge
             scope.CheckReadings(at, pointer, scope.Input.PourAt, PourPointers.PourAt, holds);
         }
 
-        var until = Instants.After(read.Min(reading => reading.At), holds)?.ToOffset(scope.Input.PourAt.Offset);
+        var until = Instants.After(read.Min(reading => reading.At),
+            rule.InPlaceOf(conditions.ValidForS))?.ToOffset(scope.Input.PourAt.Offset);
         var late = mixes.FirstOrDefault(mix => mix.StartsAt > until);
         if (late is { StartsAt: { } start } && until >= scope.Input.PourAt)
         {

@@ -86,7 +86,7 @@ internal sealed class Shelf
     {
         foreach (var (lot, index, reason) in _barred)
         {
-            _scope.Find(reason.Definition, $"{PourPointers.Stock}/{index}/{reason.Member}", reason.Measured, reason.Limit, reason.Related,
+            _scope.Find(reason.Definition, $"{PourPointers.Stock}/{index}/{reason.Member}", reason.Judged, reason.Related,
                 needed && lot.Count > 0 ? reason.Definition.Severities[0] : Severity.Note, words: [new("lot", lot.Lot), .. reason.Words]);
         }
     }
@@ -106,7 +106,7 @@ internal sealed class Shelf
             && made.AddMonths(months) is var lastDay && expires > lastDay)
         {
             _scope.Find(PouringFindings.ExpiryBeyondShelfLife, $"{PourPointers.Stock}/{index}/expiresOn",
-                limit: Measure.Months(months), related: [$"{PourPointers.Stock}/{index}/madeOn"],
+                new(null, Limit.Of(Measure.Months(months))), related: [$"{PourPointers.Stock}/{index}/madeOn"],
                 words: [new("lot", lot.Lot), new("expiresOn", expires), new("madeOn", made), new("lastDay", lastDay)]);
         }
     }

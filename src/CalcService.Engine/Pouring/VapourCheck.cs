@@ -54,7 +54,8 @@ internal static class VapourCheck
     {
         if (scope.Conditions.IgnitionSource == Fact.Yes)
         {
-            scope.Find(PouringFindings.IgnitionSource, PourPointers.IgnitionSource, limit: limits?.FlashPoint.Value, related: [PourPointers.Vapour],
+            scope.Find(PouringFindings.IgnitionSource, PourPointers.IgnitionSource, limits?.FlashPoint.Judge(null) ?? default,
+                related: [PourPointers.Vapour],
                 severity: limits is null ? Severity.Unknown : Severity.Stop, words: new FindingWord("substance", vapour?.Substance ?? "the compound's vapour"));
         }
     }
@@ -122,9 +123,9 @@ internal static class VapourCheck
         return vessel + mouths;
     }
 
-    private static double Assumed(PourScope scope, string pointer, RuleLimit rule)
+    private static double Assumed(PourScope scope, string pointer, RuleNumber rule)
     {
-        scope.Assume(pointer, rule.Text, rule.Value, AssumptionOrigin.RuleSet);
+        scope.Assume(pointer, rule);
         return rule.Si;
     }
 }

@@ -13,10 +13,7 @@ internal sealed record VapourLimits(PourScope Scope, AirLimits Limits, VapourRes
 {
     private const string Peak = "peak", Mean = "eight-hour mean";
 
-    private sealed record Passed(string Which, double Reached, RuleLimit Limit, string Law)
-    {
-        public double Ratio => Reached / Limit.Si;
-    }
+    private sealed record Passed(string Which, Judged Judged, string Law);
 
     public void Check()
     {
@@ -43,9 +40,9 @@ internal sealed record VapourLimits(PourScope Scope, AirLimits Limits, VapourRes
         [.. Over(reached.Peak, law.Ceiling, Peak, law.Name), .. Over(reached.Peak, law.ShortTerm, Peak, law.Name), .. Over(reached.TimeWeighted, law.TimeWeighted, Mean, law.Name)];
 
     private static IEnumerable<Passed> Over(double reached, RuleLimit? limit, string which, string law) =>
-        limit is not null && Judged.IsAbove(reached, limit.Si) ? [new(which, reached, limit, law)] : [];
+        limit?.Judge(Measure.AirFraction(reached)) is { IsAbove: true } above ? [new(which, above, law)] : [];
 
-    private static Passed? Worst(IEnumerable<Passed> passed) => passed.MaxBy(one => one.Ratio);
+    private static Passed? Worst(IEnumerable<Passed> passed) => passed.MaxBy(one => one.Judged.Share);
 
     private bool Find(FindingDefinition definition, Passed? found)
     {
@@ -54,7 +51,7 @@ internal sealed record VapourLimits(PourScope Scope, AirLimits Limits, VapourRes
             return false;
         }
 
-        Scope.Find(definition, PourPointers.Room, Measure.AirFraction(passed.Reached), passed.Limit.Value, [PourPointers.Ends], source: passed.Limit.Source,
+        Scope.Find(definition, PourPointers.Room, passed.Judged, [PourPointers.Ends],
             words: [new("substance", Limits.Substance), new("which", passed.Which), new("law", passed.Law)]);
         return true;
     }
@@ -71,11 +68,13 @@ internal sealed record VapourLimits(PourScope Scope, AirLimits Limits, VapourRes
 
         void Check(double may, double surely, double? limit, string member, string which)
         {
-            if (limit is { } most && Judged.IsAbove(may, most))
+            Judged Hold(double reached) => new(Measure.AirFraction(reached), limit is { } most ? Limit.Of(Measure.AirFraction(most))
+                : null);
+            if (Hold(may) is { IsAbove: true } above)
             {
-                var isSure = Judged.IsAbove(surely, most);
-                Scope.Find(PouringFindings.VapourAboveOwnLimit, $"{PourPointers.OwnAirLimits}/{member}", Measure.AirFraction(isSure ? surely : may),
-                    Measure.AirFraction(most), [PourPointers.Room], isSure ? Severity.Stop : Severity.Caution,
+                var sure = Hold(surely);
+                Scope.Find(PouringFindings.VapourAboveOwnLimit, $"{PourPointers.OwnAirLimits}/{member}", sure.IsAbove ? sure : above,
+                    [PourPointers.Room], sure.IsAbove ? Severity.Stop : Severity.Caution,
                     words: [new("substance", Limits.Substance), new("which", which), new("from", own.From ?? "the request")]);
             }
         }

@@ -47,13 +47,11 @@ internal static class AfterChecks
             return;
         }
 
-        var highest = Measure.Force(steps.Max(step => step.LoadN));
-        var (against, limitN) = TestLoads.Of(proof, scope.Book.Proof).Judge(highest.Si);
-        var limit = Measure.Force(limitN);
-        scope.Weigh("test-load", against, TestFindings.TestLoadShort, highest, limit);
+        var (against, highest) = TestLoads.Of(proof, scope.Book.Proof).Judge(Measure.Force(steps.Max(step => step.LoadN)));
+        scope.Weigh("test-load", against, TestFindings.TestLoadShort, highest);
         if (against is not null)
         {
-            scope.Find(against, ProofPointers.Steps, highest, limit, [ProofPointers.ProofLoad]);
+            scope.Find(against, ProofPointers.Steps, highest, [ProofPointers.ProofLoad]);
         }
     }
 }

@@ -28,19 +28,19 @@ internal static class LoadChecks
         }
 
         var proof = meant!.Value;
-        if (byRule is null && TestLoads.AgainstRated(proof, input.RatedLoadN) is { } little)
+        if (byRule is null && input.RatedLoadN is { } load && Judged.Force(proof, load) is { IsBelow: true } little)
         {
-            scope.Write("proof-load", CheckOutcome.Undetermined, little, Measure.Force(proof), Measure.Force(input.RatedLoadN!.Value), missing: [ProofPointers.ProofLoad]);
-            scope.Find(little, ProofPointers.ProofLoad, Measure.Force(proof), Measure.Force(input.RatedLoadN.Value), [ProofPointers.RatedLoad]);
+            scope.Write("proof-load", CheckOutcome.Undetermined, LoadFindings.ProofBelowRated, little, missing: [ProofPointers.ProofLoad]);
+            scope.Find(LoadFindings.ProofBelowRated, ProofPointers.ProofLoad, little, [ProofPointers.RatedLoad]);
             return proof;
         }
 
-        var against = byRule is { } least ? TestLoads.AgainstRule(proof, least) : null;
-        scope.Write("proof-load", against is not null ? CheckOutcome.Fail : byRule is null ? CheckOutcome.NotApplicable : CheckOutcome.Pass, LoadFindings.ProofBelowRule, Measure.Force(proof),
-            byRule is { } asked ? Measure.Force(asked) : null);
-        if (against is not null)
+        var judged = new Judged(Measure.Force(proof), byRule is { } least ? Limit.Of(Measure.Force(least)) : null);
+        scope.Write("proof-load", judged.IsBelow ? CheckOutcome.Fail : byRule is null ? CheckOutcome.NotApplicable : CheckOutcome.Pass,
+            LoadFindings.ProofBelowRule, judged);
+        if (judged.IsBelow)
         {
-            scope.Find(against, ProofPointers.ProofLoad, Measure.Force(proof), Measure.Force(byRule!.Value), [ProofPointers.RatedLoad]);
+            scope.Find(LoadFindings.ProofBelowRule, ProofPointers.ProofLoad, judged, [ProofPointers.RatedLoad]);
         }
 
         return proof;
@@ -65,7 +65,7 @@ internal static class LoadChecks
     private static void Open(ProofScope scope, double? meantN, string missing)
     {
         scope.Write("proof-load", CheckOutcome.Undetermined, LoadFindings.ProofBelowRule,
-            meantN is { } meant ? Measure.Force(meant) : null, missing: [missing]);
+            new(meantN is { } meant ? Measure.Force(meant) : null, null), missing: [missing]);
         if (scope.Purpose != Purpose.Quote)
         {
             scope.Find(missing == ProofPointers.RatedLoad ? LoadFindings.RatedLoadMissing : ProofFindings.ProofLoadUnknown, missing,
@@ -81,11 +81,11 @@ internal static class LoadChecks
             LoadFindings.ProofAboveRating)
             && highestN is { } high)
         {
-            var (against, found, limit) = (TestLoads.AgainstRating(high, rating!.Value), Measure.Force(high), Measure.Force(rating.Value));
-            scope.Weigh(Id, against, LoadFindings.ProofAboveRating, found, limit);
-            if (against is not null)
+            var judged = Judged.Force(high, rating!.Value);
+            scope.Weigh(Id, judged.IsAbove ? LoadFindings.ProofAboveRating : null, LoadFindings.ProofAboveRating, judged);
+            if (judged.IsAbove)
             {
-                scope.Find(against, ProofPointers.ProofRating, found, limit, [ProofPointers.ProofLoad]);
+                scope.Find(LoadFindings.ProofAboveRating, ProofPointers.ProofRating, judged, [ProofPointers.ProofLoad]);
             }
         }
     }
@@ -96,9 +96,9 @@ internal static class LoadChecks
         var fact = StatedFact.Of(ProofPointers.Certificate, "the breaking force of the rope, or its class and grade", breakingN is not null, isNeeded: true);
         if (scope.Has(fact, Id, LoadFindings.ProofAboveShare) && breakingN is { } breaking && highestN is { } high)
         {
-            var against = TestLoads.CheckRope(scope, high, breaking, scope.Book.Matching, ProofPointers.ProofLoad, ProofPointers.Certificate);
-            scope.Weigh(Id, against, LoadFindings.ProofAboveShare, Measure.Force(high),
-                Measure.Force(TestLoads.ShareN(breaking, scope.Book.Matching)));
+            var (against, judged) = TestLoads.CheckRope(scope, high, breaking, scope.Book.Matching, ProofPointers.ProofLoad,
+                ProofPointers.Certificate);
+            scope.Weigh(Id, against, LoadFindings.ProofAboveShare, judged);
         }
     }
 
@@ -114,7 +114,7 @@ internal static class LoadChecks
 
         var early = from!.Value - scope.Input.TestedAt;
         scope.Write(Id, early > TimeSpan.Zero ? CheckOutcome.Fail : CheckOutcome.Pass, ProofFindings.NotCured,
-            Measure.Duration(-early.TotalSeconds), Measure.Duration(0));
+            Judged.Duration(-early.TotalSeconds, 0));
         if (early > TimeSpan.Zero)
         {
             scope.Find(ProofFindings.NotCured, "/testedAt", Measure.Duration(early.TotalSeconds), related: [ProofPointers.ProofLoadFrom],

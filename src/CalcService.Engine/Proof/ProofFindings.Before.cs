@@ -8,19 +8,19 @@ namespace CalcService.Engine.Proof;
 /// <content>Findings from before the load.</content>
 public static partial class ProofFindings
 {
-    public static FindingDefinition ProofLoadUnknown { get; } = Unknown("proof-load-unknown", Actor.Lead,
+    public static FindingDefinition ProofLoadUnknown { get; } = Unknown("proof-load-unknown", "2026-12", Actor.Lead,
         "Which proof load is asked for is not known: no rule set is named, or it sets none and the request gives none.",
         "The rule set of the proof load, or the proof load itself, is not given.",
         "Name the rule set; for one that sets no proof load give the load that its code asks for.",
-        Prudence, [.. LoadFindings.ProofFactors]);
+        Prudence, rules => LoadFindings.ProofFactors(rules));
 
-    public static FindingDefinition NotCured { get; } = Stop("not-cured-for-proof", Actor.Lead,
+    public static FindingDefinition NotCured { get; } = Stop("not-cured-for-proof", "2026-12", Actor.Lead,
         "The test is before the time from which on the cure allows it.",
         "The test is at {at}; the cure allows the load from {from} on.",
         "Wait, or warm the end as the sheet allows.",
         new("proof before the least cured place reaches its degree", "docs/cure-schedules.md", Basis.Derived));
 
-    public static FindingDefinition ZoneOpen { get; } = Stop("no-exclusion-zone", Actor.Crew,
+    public static FindingDefinition ZoneOpen { get; } = Stop("no-exclusion-zone", "2026-12", Actor.Crew,
         "A rope that lets go under a test load sweeps what is near and in line with it.",
         "People are not kept away from the test.",
         "Do not load. Close off the length of the rope and both ends in line with it first.",

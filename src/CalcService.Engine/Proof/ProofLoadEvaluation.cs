@@ -27,7 +27,7 @@ public static class ProofLoadEvaluation
         }
 
         var rope = RopeFacts.Of(input.Rope, "/rope", scope.Assumptions, scope.Trace);
-        var fit = new EndFit(input.Rope, rope, input.Basket, "", rules.Pouring, scope.Findings.Add);
+        var fit = new EndFit(input.Rope, rope, input.Basket, "", rules.Pouring, scope.Add);
         fit.Check();
         if (scope.Purpose != Purpose.Quote)
         {
@@ -55,8 +55,8 @@ public static class ProofLoadEvaluation
                 Verdict = Verdict.Of<ProofVerdict>(scope.Findings.Decide()),
                 IsAfter = input.Measured is not null,
                 ProofLoadN = proof,
-                LeastTestLoadN = loads?.LeastN,
-                MostTestLoadN = loads?.MostN,
+                LeastTestLoadN = ((Measure?)loads?.Least)?.Si,
+                MostTestLoadN = ((Measure?)loads?.Most)?.Si,
                 Steps = steps,
                 Expected = steps.Count > 0 ? steps.MaxBy(step => step.LoadN)!.Expected : null,
                 ReadAt = input.ReadAt == SeatingPlace.SmallEnd ? SeatingPlace.SmallEnd : SeatingPlace.Mouth,

@@ -4,7 +4,8 @@ using CalcService.Engine.Rules;
 namespace CalcService.Engine.Proof;
 
 /// <summary>What the steps of one evaluation share: the question and the rules.</summary>
-internal sealed record ProofScope(ProofInput Input, RuleBook Book, Budget Budget, CancellationToken CancellationToken) : CheckScope(Budget)
+internal sealed record ProofScope(ProofInput Input, RuleBook Book, Budget Budget, CancellationToken CancellationToken)
+    : CheckScope(Book, Budget)
 {
     private readonly List<StatedFact> _facts = [];
 

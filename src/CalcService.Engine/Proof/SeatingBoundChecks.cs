@@ -7,7 +7,7 @@ namespace CalcService.Engine.Proof;
 /// <summary>Readings of the seating that can't be, each kind of them one finding with every step that takes part.</summary>
 internal static class SeatingBoundChecks
 {
-    private sealed record Wrong(int Step, int? Before, FindingDefinition Against, double LimitM);
+    private sealed record Wrong(int Step, int? Before, FindingDefinition Against, Judged Judged);
 
     /// <returns>The steps that take part: no model is held against them.</returns>
     public static HashSet<int> Check(ProofScope scope, IReadOnlyList<ProofStep> steps)
@@ -18,16 +18,16 @@ internal static class SeatingBoundChecks
         {
             var worst = kind.MaxBy(one => steps[one.Step].LoadN)!;
             int[] others = [.. kind.Select(one => one.Step).Concat(kind.Select(one => one.Before).OfType<int>()).Distinct().Where(step => step != worst.Step).Order()];
-            scope.Find(kind.Key, SeatingChecks.At(worst.Step), Measure.Length(steps[worst.Step].SeatingM!.Value), Measure.Length(worst.LimitM),
+            scope.Find(kind.Key, SeatingChecks.At(worst.Step), worst.Judged,
                 [.. others.Select(SeatingChecks.At)]);
         }
 
         foreach (var one in wrong)
         {
-            Write(scope, steps, one.Step, one.Against, one.LimitM);
+            Write(scope, one.Step, one.Against, one.Judged);
             if (one.Before is { } before && parts.Add(before))
             {
-                Write(scope, steps, before, one.Against, null);
+                Write(scope, before, one.Against, Measure.Length(steps[before].SeatingM!.Value));
             }
         }
 
@@ -42,13 +42,15 @@ internal static class SeatingBoundChecks
         }
 
         // Only what was held before it under less load: a cone that is unloaded stays where it is.
-        var before = Enumerable.Range(0, index).Where(i => Judged.IsBelow(steps[i].LoadN, step.LoadN) && steps[i].SeatingM > 0 && steps[i].SeatingM <= scope.Input.Rope.DiameterM)
+        var before = Enumerable.Range(0, index).Where(i => Judged.Force(steps[i].LoadN, step.LoadN).IsBelow && steps[i].SeatingM > 0
+            && steps[i].SeatingM <= scope.Input.Rope.DiameterM)
             .Select(i => (int?)i).MaxBy(i => steps[i!.Value].SeatingM);
-        return SeatingBounds.Judge(read, before is { } at ? steps[at].SeatingM!.Value : 0, scope.Input.Rope.DiameterM) is var (against, limitM)
-            ? new(index, against == TestFindings.SeatingContradicts ? before : null, against, limitM) : null;
+        return SeatingBounds.Judge(read, before is { } at ? steps[at].SeatingM!.Value : 0, scope.Input.Rope.DiameterM) is var (against,
+            judged)
+            ? new(index, against == TestFindings.SeatingContradicts ? before : null, against, judged) : null;
     }
 
-    private static void Write(ProofScope scope, IReadOnlyList<ProofStep> steps, int step, FindingDefinition against, double? limitM) =>
-        scope.Weigh(SeatingChecks.IdOf(step), against, against, Measure.Length(steps[step].SeatingM!.Value), limitM is { } limit ? Measure.Length(limit) : null,
-            against == TestFindings.SeatingContradicts ? [SeatingChecks.At(step)] : []);
+    private static void Write(ProofScope scope, int step, FindingDefinition against, Judged judged) =>
+        scope.Weigh(SeatingChecks.IdOf(step), against, against, judged, against == TestFindings.SeatingContradicts
+            ? [SeatingChecks.At(step)] : []);
 }

@@ -1,6 +1,5 @@
 using CalcService.Engine.Cones;
 using CalcService.Engine.Findings;
-using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Proof;
 
@@ -49,22 +48,22 @@ internal static class SeatingChecks
         foreach (var kind in against.GroupBy(one => one.Judged!.Value.Against))
         {
             var (step, worst) = kind.MaxBy(one => steps[one.Step].LoadN);
-            scope.Find(kind.Key, At(step), Measure.Length(steps[step].SeatingM!.Value), Measure.Length(worst!.Value.LimitM),
+            scope.Find(kind.Key, At(step), worst!.Value.Judged,
                 [.. kind.Where(one => one.Step != step).Select(one => At(one.Step))]);
         }
     }
 
-    private static (FindingDefinition Against, double LimitM)? Judge(ProofScope scope, ProofStep step, int index, int top)
+    private static (FindingDefinition Against, Judged Judged)? Judge(ProofScope scope, ProofStep step, int index, int top)
     {
         if (step is not { SeatingM: { } read, Expected: { } band })
         {
             return null;
         }
 
-        var (found, limitM) = band.Judge(read);
+        var (found, judged) = band.Judge(read);
         var against = found == TestFindings.SeatingLittle && index != top ? null : found;
-        scope.Weigh(IdOf(index), against, TestFindings.SeatingLittle, Measure.Length(read), Measure.Length(limitM));
-        return against is null ? null : (against, limitM);
+        scope.Weigh(IdOf(index), against, TestFindings.SeatingLittle, judged);
+        return against is null ? null : (against, judged);
     }
 
     public static string IdOf(int step) => $"seating-step-{step + 1}";

@@ -36,7 +36,7 @@ internal static class ReleaseWords
             if (coldest < kinetics.Ceiling.LowestCureK - ReleaseTimes.ResolutionK)
             {
                 var isMeasured = release.LoadS is { } load && steelReadS >= load;
-                scope.Find(ReleaseFindings.BelowLowestCure, pointer, Measure.Temperature(coldest), Measure.Temperature(kinetics.Ceiling.LowestCureK),
+                scope.Find(ReleaseFindings.BelowLowestCure, pointer, Judged.Temperature(coldest, kinetics.Ceiling.LowestCureK),
                     [sheet.LowestCureK is null ? Pouring : LowestCure], isMeasured ? Severity.Caution : Severity.Unknown);
             }
 
@@ -45,7 +45,8 @@ internal static class ReleaseWords
 
         if (release is { IsByOwnHeat: true, ModelS: { } model })
         {
-            scope.Find(ReleaseFindings.ByOwnHeat, FullStrength, Measure.Duration(model), release.SheetS is { } alone ? Measure.Duration(alone) : null);
+            scope.Find(ReleaseFindings.ByOwnHeat, FullStrength, new(Measure.Duration(model), release.SheetS is { } alone
+                ? Limit.Of(Measure.Duration(alone)) : null));
         }
     }
 
@@ -67,7 +68,7 @@ internal static class ReleaseWords
         var row = afterGel.Coldest;
         if (coldestK < row.TemperatureK - NearRowK)
         {
-            scope.Find(ReleaseFindings.Extrapolated, pointer, Measure.Temperature(coldestK), Measure.Temperature(row.TemperatureK), [FullStrength]);
+            scope.Find(ReleaseFindings.Extrapolated, pointer, Judged.Temperature(coldestK, row.TemperatureK), [FullStrength]);
         }
 
         if (coldestK < row.TemperatureK - ReleaseTimes.ResolutionK)

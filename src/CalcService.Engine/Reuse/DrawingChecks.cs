@@ -15,7 +15,7 @@ internal static class DrawingChecks
         if (far.Length > 0)
         {
             var worst = far.MaxBy(one => Math.Abs(one.Found!.Value - one.Drawn!.Value) / one.Drawn.Value);
-            scope.Find(ReuseFindings.NotAsDrawn, worst.Pointer, Measure.Length(worst.Found!.Value), Measure.Length(worst.Drawn!.Value),
+            scope.Find(ReuseFindings.NotAsDrawn, worst.Pointer, Judged.Length(worst.Found!.Value, worst.Drawn!.Value),
                 [.. far.Select(one => one.Pointer).Where(pointer => pointer != worst.Pointer).Distinct(StringComparer.Ordinal)],
                     words: new FindingWord("what", worst.What));
         }
@@ -36,22 +36,22 @@ internal static class DrawingChecks
         }
 
         var (at, hole) = (ReusePointers.Measured("pinDiameter"), holes.Min());
-        var isThicker = Judged.IsAbove(pin, hole);
-        if (isThicker)
+        var judged = Judged.Length(pin, hole);
+        if (judged.IsAbove)
         {
-            scope.Find(ReuseFindings.PinThickerThanHole, at, Measure.Length(pin), Measure.Length(hole),
+            scope.Find(ReuseFindings.PinThickerThanHole, at, judged,
                 [ReusePointers.Measured("pinHoleDiameters")]);
         }
 
-        scope.Write(Id, isThicker ? CheckOutcome.Undetermined : CheckOutcome.Pass, ReuseFindings.PinThickerThanHole,
-            Measure.Length(pin), Measure.Length(hole), missing: isThicker ? [at] : []);
+        scope.Write(Id, judged.IsAbove ? CheckOutcome.Undetermined : CheckOutcome.Pass, ReuseFindings.PinThickerThanHole,
+            judged, missing: judged.IsAbove ? [at] : []);
     }
 
     private static bool IsFar(ReuseScope scope, (string Pointer, string What, double? Found, double? Drawn, bool MetalIsOutside) one)
     {
-        var (found, drawn, rule) = (one.Found!.Value, one.Drawn!.Value, scope.Rules.FarOffDrawing.Si);
+        var (found, drawn) = (one.Found!.Value, one.Drawn!.Value);
         var (share, room) = ((one.MetalIsOutside ? found - drawn : drawn - found) / drawn, WearAllowance.OfFace(scope, drawn).Over(drawn));
-        return Judged.IsAbove(share, Math.Max(rule, room));
+        return scope.Rules.FarOffDrawing.Judge(Measure.Fraction(share)).IsAbove && Judged.Fraction(share, room).IsAbove;
     }
 
     private static IEnumerable<(string Pointer, string What, double? Found, double? Drawn, bool MetalIsOutside)> Sizes(ReuseScope scope)

@@ -31,7 +31,8 @@ internal static class EarWearChecks
         var spread = WearAllowance.OfHole(scope, drawn.EarGapM);
         scope.Judge(new("ear-spread", ReuseFindings.EarsSpread, "change of the gap between the ears", WearChecks.Share(wear.EarSpread),
             WearChecks.Share(limits.EarSpread),
-            WearChecks.Share(wear.EarSpread + (found.UncertaintyM / drawn.EarGapM)), Measure.Fraction(spread.Over(drawn.EarGapM)), spread.Source, "earSpread", "earGap",
+            WearChecks.Share(wear.EarSpread + (found.UncertaintyM / drawn.EarGapM)),
+                Limit.Of(Measure.Fraction(spread.Over(drawn.EarGapM)), spread.Source), "earSpread", "earGap",
             [.. WearGaps.Undrawn(drawn.EarGapM, "earGap", "gap between the ears"),
                 .. WearGaps.Unfound(found.EarGapM, "earGap", "gap between the ears")]));
         Face(scope, "pin-wear", ReuseFindings.PinWorn, "wear of the pin", wear.PinWear, limits.PinWear, drawn.PinDiameterM, "pinWear",
@@ -63,10 +64,12 @@ internal static class EarWearChecks
         var (allowed, doubt) = (allowance.Over(drawn.PinHoleDiameterM), found.UncertaintyM / drawn.PinHoleDiameterM);
         scope.Judge(new("pin-hole-growth", ReuseFindings.PinHoleWorn, "growth of the pin hole", WearChecks.Share(wear.PinHoleGrowth),
             WearChecks.Share(limits.PinHoleGrowth),
-            WearChecks.Share(wear.PinHoleGrowth + doubt), Measure.Fraction(allowed), allowance.Source, "pinHoleGrowth", "pinHoleDiameters", gaps));
+            WearChecks.Share(wear.PinHoleGrowth + doubt), Limit.Of(Measure.Fraction(allowed), allowance.Source), "pinHoleGrowth",
+                "pinHoleDiameters", gaps));
         scope.Judge(new("pin-hole-ovality", ReuseFindings.PinHoleOval, "ovality of the pin hole", WearChecks.Share(wear.PinHoleOvality),
             WearChecks.Share(limits.Ovality),
-            WearChecks.Share(wear.PinHoleOvality + (2 * doubt)), Measure.Fraction(2 * allowed), allowance.Source, "ovality", "pinHoleDiameters", gaps));
+            WearChecks.Share(wear.PinHoleOvality + (2 * doubt)), Limit.Of(Measure.Fraction(2 * allowed), allowance.Source), "ovality",
+                "pinHoleDiameters", gaps));
     }
 
     private static void Face(ReuseScope scope, string id, FindingDefinition rule, string what, double? found, double? limit,
@@ -80,7 +83,7 @@ internal static class EarWearChecks
         }
 
         scope.Judge(new(id, rule, what, WearChecks.Share(found), WearChecks.Share(limit),
-            WearChecks.Share(found + (scope.Socket.Measured.UncertaintyM / drawnM)), Measure.Fraction(allowance.Over(drawnM)),
-            allowance.Source, limitMember, member, gaps));
+            WearChecks.Share(found + (scope.Socket.Measured.UncertaintyM / drawnM)), Limit.Of(Measure.Fraction(allowance.Over(drawnM)),
+            allowance.Source), limitMember, member, gaps));
     }
 }

@@ -41,16 +41,17 @@ internal static class EndChecks
             }
         }
 
-        Finding[] kept = [.. found.Where(one => intended is not null || IsOfAnyRope(one.Definition)).Select(Placed)];
+        Finding[] kept = [.. found.Where(one => one.Definition.IsIn(scope.Book)
+            && (intended is not null || IsOfAnyRope(one.Definition))).Select(Placed)];
         foreach (var one in kept)
         {
-            scope.Find(one.Definition, one.Pointer, one.Measured, one.Limit, one.Related, one.Severity, one.Source, [.. one.Words]);
+            scope.Find(one.Definition, one.Pointer, one.Judged, one.Related, one.Severity, one.Source, [.. one.Words]);
         }
 
         Write(scope, kept, "basket-shape", BoundFindings.NoCone, isOfUse: true);
         CheckMetal(scope, kept);
-        Write(scope, kept, "rope-entry", FitFindings.RopeDoesNotEnter, intended is not null, rope.OverallDiameterM,
-            baskets.Min(basket => basket.SmallEndDiameterM));
+        Write(scope, kept, "rope-entry", FitFindings.RopeDoesNotEnter, intended is not null,
+            Judged.Length(rope.OverallDiameterM, baskets.Min(basket => basket.SmallEndDiameterM)));
         Write(scope, kept, "rope-fit", FitFindings.WiresDoNotFit, intended is not null);
         return kept;
     }
@@ -93,7 +94,7 @@ internal static class EndChecks
             : pointer.Replace("/socket/basket", ReusePointers.Nominal("basket"), StringComparison.Ordinal);
 
     private static void Write(ReuseScope scope, IReadOnlyList<Finding> kept, string id, FindingDefinition rule, bool isOfUse,
-        double? measuredM = null, double? limitM = null)
+        Judged judged = default)
     {
         var worst = kept.Where(one => Shown.GetValueOrDefault(one.Definition, "rope-fit") == id).MaxBy(one => one.Severity);
         if (worst is null && !isOfUse)
@@ -103,13 +104,11 @@ internal static class EndChecks
         }
 
         var outcome = CheckScope.OutcomeOf(worst?.Severity);
-        scope.Write(id, outcome, worst?.Definition ?? rule, worst?.Measured ?? Length(measuredM), worst?.Limit ?? Length(limitM),
+        scope.Write(id, outcome, worst?.Definition ?? rule, worst?.Judged ?? judged,
             missing: worst?.Severity == Severity.Unknown ? Missing(worst) : []);
     }
 
     /// <summary>Where something isn't said all members are missing; else the one to look at again.</summary>
     private static string[] Missing(Finding finding) =>
         finding.Definition == FitFindings.RopeIdentityMissing ? [finding.Pointer, .. finding.Related] : [finding.Pointer];
-
-    private static Measure? Length(double? metres) => metres is { } value ? Measure.Length(value) : null;
 }

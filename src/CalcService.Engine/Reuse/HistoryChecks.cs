@@ -99,47 +99,44 @@ internal static class HistoryChecks
         const string Id = "removal-heat";
         var (own, rules) = (scope.Input.Limits.RemovalTemperatureK, scope.Rules);
         // The maker knows his steel; memory only knows steels of its kind.
-        var limit = own is { } stated ? Measure.Temperature(stated) : rules.RemovalHot.Value!.Value;
-        var source = own is null ? rules.RemovalHot.Source : WearJudge.StatedBy(scope);
-        Measure? reached = removal.MaximumTemperatureK is { } temperature ? Measure.Temperature(temperature) : null;
+        var limit = own is { } stated ? Limit.Of(Measure.Temperature(stated), WearJudge.StatedBy(scope)) : rules.RemovalHot.Limit;
+        var judged = new Judged(removal.MaximumTemperatureK is { } reached ? Measure.Temperature(reached) : null, limit);
         List<Gap> gaps = own is null ? [] : [.. WearJudge.SourceGaps(scope)];
-        if (reached is null && removal.Method != RemovalMethod.PressedCold)
+        if (judged.Measured is null && removal.Method != RemovalMethod.PressedCold)
         {
             gaps.Add(new(ReuseFindings.RemovalUnknown, ReusePointers.Temperature, "highest temperature"));
         }
 
-        if (own is null && reached is { } hot && Judged.IsAbove(hot.Si, limit.Si))
+        if (own is null && judged.IsAbove)
         {
             // What only memory says holds a socket, and scraps none.
-            scope.Find(ReuseFindings.Overheated, ReusePointers.RemovalLimit, reached, limit, [ReusePointers.Temperature], Severity.Unknown,
-                source);
-            scope.Write(Id, CheckOutcome.Undetermined, ReuseFindings.Overheated, reached, limit, source, [ReusePointers.RemovalLimit]);
+            scope.Find(ReuseFindings.Overheated, ReusePointers.RemovalLimit, judged, [ReusePointers.Temperature], Severity.Unknown);
+            scope.Write(Id, CheckOutcome.Undetermined, ReuseFindings.Overheated, judged, [ReusePointers.RemovalLimit]);
         }
         else
         {
-            scope.MustNotExceed(Id, reached, limit, ReusePointers.Temperature, ReuseFindings.Overheated, source, gaps);
+            scope.MustNotExceed(Id, judged, ReusePointers.Temperature, ReuseFindings.Overheated, gaps);
         }
 
-        CheckWarmth(scope, reached, limit, own is not null);
+        CheckWarmth(scope, judged, own is not null);
     }
 
     /// <summary>Below the limit, and yet warm: only where no maker says what his steel bears.</summary>
-    private static void CheckWarmth(ReuseScope scope, Measure? reached, Measure limit, bool isLimited)
+    private static void CheckWarmth(ReuseScope scope, Judged hot, bool isLimited)
     {
-        var warm = scope.Rules.RemovalWarm.Value!.Value;
-        if (isLimited || reached is not { } found || Judged.IsAbove(found.Si, limit.Si))
+        if (isLimited || hot.Measured is null || hot.IsAbove)
         {
-            scope.Skip("removal-warmth", ReuseFindings.Warmed, reached);
+            scope.Skip("removal-warmth", ReuseFindings.Warmed, hot.Measured);
             return;
         }
 
-        var isWarm = Judged.IsAbove(found.Si, warm.Si);
-        if (isWarm)
+        var warm = scope.Rules.RemovalWarm.Judge(hot.Measured);
+        if (warm.IsAbove)
         {
-            scope.Find(ReuseFindings.Warmed, ReusePointers.Temperature, found, warm);
+            scope.Find(ReuseFindings.Warmed, ReusePointers.Temperature, warm);
         }
 
-        scope.Weigh("removal-warmth", isWarm ? ReuseFindings.Warmed : null, ReuseFindings.Warmed, found, warm);
+        scope.Weigh("removal-warmth", warm.IsAbove ? ReuseFindings.Warmed : null, ReuseFindings.Warmed, warm);
     }
 
     private static Gap Unsaid(string pointer, string what) => new(ReuseFindings.HistoryMissing, pointer, what);

@@ -59,7 +59,8 @@ internal static class InspectionChecks
             .Where(pair => pair.one.Kind is IndicationKind.Linear or IndicationKind.Crack && (pair.one.Place == place || (pair.one.Place == SocketPlace.Unknown && isThere))).ToArray();
         foreach (var (one, i) in cracks)
         {
-            scope.Find(ReuseFindings.Cracked, $"{ReusePointers.Indications}/{i}", one.LengthM is { } length ? Measure.Length(length) : null,
+            scope.Find(ReuseFindings.Cracked, $"{ReusePointers.Indications}/{i}",
+                new(one.LengthM is { } length ? Measure.Length(length) : null, null),
                 words: new FindingWord("what", one.Place == SocketPlace.Unknown ? "place not said" : name));
         }
 
@@ -105,7 +106,7 @@ internal static class InspectionChecks
         var rounded = all.Where(pair => pair.one.Kind == IndicationKind.Rounded).ToArray();
         foreach (var (one, pointer) in rounded)
         {
-            scope.Find(ReuseFindings.RoundedIndication, pointer, one.LengthM is { } length ? Measure.Length(length) : null);
+            scope.Find(ReuseFindings.RoundedIndication, pointer, new(one.LengthM is { } length ? Measure.Length(length) : null, null));
         }
 
         if (!scope.IsOpen("indications", ReuseFindings.RoundedIndication, gaps))
@@ -117,20 +118,20 @@ internal static class InspectionChecks
     private static void CheckAge(ReuseScope scope, DateOnly? inspectedOn)
     {
         const string Id = "crack-search-age";
-        var most = scope.Rules.InspectionAge.Value!.Value;
+        var most = scope.Rules.InspectionAge;
         Gap[] gaps = inspectedOn is null ? [new(ReuseFindings.CrackSearchMissing, ReusePointers.InspectedOn, "nobody says when it was")] : [];
-        if (scope.IsOpen(Id, ReuseFindings.InspectionOld, gaps, limit: most))
+        if (scope.IsOpen(Id, ReuseFindings.InspectionOld, gaps, most.Judge(null)))
         {
             return;
         }
 
-        var isOld = inspectedOn!.Value.AddMonths((int)most.Si) < scope.Input.AssessedOn;
-        var age = Measure.Days(scope.Input.AssessedOn.DayNumber - inspectedOn.Value.DayNumber);
-        if (isOld)
+        var day = inspectedOn!.Value;
+        var age = new Judged(Measure.Days(scope.Input.AssessedOn.DayNumber - day.DayNumber), most.DaysFrom(day));
+        if (age.IsAbove)
         {
-            scope.Find(ReuseFindings.InspectionOld, ReusePointers.InspectedOn, age, most);
+            scope.Find(ReuseFindings.InspectionOld, ReusePointers.InspectedOn, age);
         }
 
-        scope.Weigh(Id, isOld ? ReuseFindings.InspectionOld : null, ReuseFindings.InspectionOld, age, most);
+        scope.Weigh(Id, age.IsAbove ? ReuseFindings.InspectionOld : null, ReuseFindings.InspectionOld, age);
     }
 }

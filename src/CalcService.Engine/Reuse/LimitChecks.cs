@@ -1,4 +1,3 @@
-using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Reuse;
@@ -18,20 +17,20 @@ internal static class LimitChecks
         ];
         foreach (var (member, share) in shares)
         {
-            if (share is { } allowed && Judged.IsAbove(allowed, rules.MostAllowed.Si))
+            if (share is { } allowed && rules.MostAllowed.Judge(Measure.Fraction(allowed)) is { IsAbove: true } much)
             {
-                scope.Find(ReuseFindings.LimitImplausible, ReusePointers.Limit(member), Measure.Fraction(allowed), rules.MostAllowed.Value);
+                scope.Find(ReuseFindings.LimitImplausible, ReusePointers.Limit(member), much);
             }
         }
 
-        if (limits.RemovalTemperatureK is { } hot && Judged.IsAbove(hot, rules.HottestAllowed.Si))
+        if (limits.RemovalTemperatureK is { } kelvins && rules.HottestAllowed.Judge(Measure.Temperature(kelvins)) is { IsAbove: true } hot)
         {
-            scope.Find(ReuseFindings.LimitImplausible, ReusePointers.RemovalLimit, Measure.Temperature(hot), rules.HottestAllowed.Value);
+            scope.Find(ReuseFindings.LimitImplausible, ReusePointers.RemovalLimit, hot);
         }
 
-        if (limits.DesignFactor is { } factor && Judged.IsBelow(factor, rules.DesignFactor.Si))
+        if (limits.DesignFactor is { } factor && rules.DesignFactor.Judge(Measure.Count(factor)) is { IsBelow: true } low)
         {
-            scope.Find(ReuseFindings.LimitImplausible, ReusePointers.DesignFactor, Measure.Count(factor), rules.DesignFactor.Value);
+            scope.Find(ReuseFindings.LimitImplausible, ReusePointers.DesignFactor, low);
         }
     }
 }

@@ -14,17 +14,16 @@ internal static class LoadChecks
     {
         var socket = scope.Socket;
         Gap[] unrated = socket.RatedLoadN is null ? [new(LoadFindings.RatedLoadMissing, ReusePointers.RatedLoad, "")] : [];
-        scope.MustNotExceed("rated-load", Force(loads.MeantRatedN), Force(socket.RatedLoadN), ReusePointers.IntendedLoad,
-            ReuseFindings.IntendedAboveRating, ReuseFindings.IntendedAboveRating.Source, unrated);
+        scope.MustNotExceed("rated-load", Hold(loads.MeantRatedN, socket.RatedLoadN), ReusePointers.IntendedLoad,
+            ReuseFindings.IntendedAboveRating, unrated);
         if (socket.ProofRatingN is null)
         {
             scope.Skip("proof-load", LoadFindings.ProofAboveRating, Force(loads.MeantProofN));
         }
         else
         {
-            scope.MustNotExceed("proof-load", Force(loads.MeantProofN), Force(socket.ProofRatingN), ReusePointers.ProofRating,
-                LoadFindings.ProofAboveRating,
-                LoadFindings.ProofAboveRating.Source, loads.MeantProofN is null ? unrated : []);
+            scope.MustNotExceed("proof-load", Hold(loads.MeantProofN, socket.ProofRatingN), ReusePointers.ProofRating,
+                LoadFindings.ProofAboveRating, loads.MeantProofN is null ? unrated : []);
         }
 
         CheckTestLoad(scope, loads.MeantProofN, rope);
@@ -47,8 +46,9 @@ internal static class LoadChecks
             return;
         }
 
-        var against = TestLoads.CheckRope(scope, proof, breaking, scope.Book.Matching, ReusePointers.IntendedProof, ReusePointers.RopeStrength);
-        scope.Weigh(Id, against, LoadFindings.ProofAboveShare, Force(proof), Force(TestLoads.ShareN(breaking, scope.Book.Matching)));
+        var (against, judged) = TestLoads.CheckRope(scope, proof, breaking, scope.Book.Matching, ReusePointers.IntendedProof,
+            ReusePointers.RopeStrength);
+        scope.Weigh(Id, against, LoadFindings.ProofAboveShare, judged);
     }
 
     private static void CheckBail(ReuseScope scope)
@@ -99,15 +99,18 @@ internal static class LoadChecks
             missing.Add(ReusePointers.BreakingForce);
         }
 
-        if (!isWeaker && least is { } worst && rope.BreakingForceN is { } breaking && !Judged.IsAbove(worst, breaking))
+        if (!isWeaker && least is { } worst && rope.BreakingForceN is { } breaking
+            && Judged.Force(worst, breaking) is { IsAbove: false } weak)
         {
-            scope.Find(ReuseFindings.MayBeWeaker, ReusePointers.Measured("uncertainty"), Force(worst), Force(breaking), [ReusePointers.RopeStrength]);
+            scope.Find(ReuseFindings.MayBeWeaker, ReusePointers.Measured("uncertainty"), weak, [ReusePointers.RopeStrength]);
             missing.Add(ReusePointers.Measured("uncertainty"));
         }
 
         scope.Write(Id, isWeaker ? CheckOutcome.Fail : missing.Count > 0 ? CheckOutcome.Undetermined : CheckOutcome.Pass,
-            FitFindings.SocketWeaker, Force(left), Force(rope.BreakingForceN), missing: [.. missing.Distinct(StringComparer.Ordinal)]);
+            FitFindings.SocketWeaker, Hold(left, rope.BreakingForceN), missing: [.. missing.Distinct(StringComparer.Ordinal)]);
     }
+
+    private static Judged Hold(double? foundN, double? limitN) => new(Force(foundN), Force(limitN) is { } limit ? Limit.Of(limit) : null);
 
     private static Measure? Force(double? newtons) => newtons is { } value ? Measure.Force(value) : null;
 }

@@ -14,7 +14,7 @@ internal static class MetalLeftChecks
     public static void Check(ReuseScope scope, WearFacts wear)
     {
         var rule = ReuseFindings.HalfWornAway;
-        var least = scope.Rules.LeastLeft.Value!.Value;
+        Judged Hold(double left) => scope.Rules.LeastLeft.Judge(Measure.Fraction(Math.Max(0, left)));
         // A size that nobody gave is asked for elsewhere.
         var parts = Parts(scope, wear).Where(part => double.IsFinite(part.Left)).ToArray();
         if (parts.Length == 0)
@@ -23,14 +23,13 @@ internal static class MetalLeftChecks
             return;
         }
 
-        var worn = parts.Where(part => Judged.IsBelow(part.Left, least.Si)).ToArray();
+        var worn = parts.Where(part => Hold(part.Left).IsBelow).ToArray();
         foreach (var (pointer, what, left) in worn)
         {
-            scope.Find(rule, pointer, Measure.Fraction(Math.Max(0, left)), least, words: new FindingWord("what", what));
+            scope.Find(rule, pointer, Hold(left), words: new FindingWord("what", what));
         }
 
-        scope.Write(Id, worn.Length > 0 ? CheckOutcome.Fail : CheckOutcome.Pass, rule,
-            Measure.Fraction(Math.Max(0, parts.Min(part => part.Left))), least, scope.Rules.LeastLeft.Source);
+        scope.Write(Id, worn.Length > 0 ? CheckOutcome.Fail : CheckOutcome.Pass, rule, Hold(parts.Min(part => part.Left)));
     }
 
     private static IEnumerable<(string Pointer, string What, double Left)> Parts(ReuseScope scope, WearFacts wear)

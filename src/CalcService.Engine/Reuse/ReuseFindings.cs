@@ -1,7 +1,6 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
-using CalcService.Engine.Rules.Edition202612;
 using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Reuse;
@@ -38,9 +37,6 @@ public static partial class ReuseFindings
         LimitsMissing,
     ];
 
-    // Getters, not fields: nobody says in which order the parts of a class set their fields.
-    private static ReuseRules Rules => ReuseRules2026Dec.Rules;
-
     private static Source Prudence => Source.NotGiven(Document);
 
     /// <summary>What the operator or maker allows, as the request states it.</summary>
@@ -48,8 +44,10 @@ public static partial class ReuseFindings
 
     private static Source Physics(string clause) => new(Document, clause, Basis.Derived);
 
-    private static FindingDefinition Unknown(string code, Actor actor, string meaning, string message, string action, params RuleLimit[] limits) =>
-        FindingKinds.Unknown(code, actor, meaning, message, action, Prudence, limits);
+    private static FindingDefinition Unknown(
+        string code, string since, Actor actor, string meaning, string message, string action, Func<RuleBook,
+            IReadOnlyList<Rule>>? limits = null) =>
+        FindingKinds.Unknown(code, since, actor, meaning, message, action, Prudence, limits);
 
     /// <summary>Its own class, so that it is made when all parts have been.</summary>
     private static class Catalogue

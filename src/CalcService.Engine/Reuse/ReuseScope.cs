@@ -4,7 +4,8 @@ using CalcService.Engine.Rules;
 namespace CalcService.Engine.Reuse;
 
 /// <summary>What the checks of one assessment share: the question and the rules.</summary>
-internal sealed record ReuseScope(ReuseInput Input, RuleBook Book, Budget Budget, CancellationToken CancellationToken) : CheckScope(Budget)
+internal sealed record ReuseScope(ReuseInput Input, RuleBook Book, Budget Budget, CancellationToken CancellationToken)
+    : CheckScope(Book, Budget)
 {
     public ReuseRules Rules => Book.Reuse;
 

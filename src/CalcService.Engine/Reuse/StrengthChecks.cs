@@ -70,49 +70,50 @@ internal static class StrengthChecks
     /// <param name="renewed">With a new pin.</param>
     private static void CheckPart(ReuseScope scope, string id, PartLoad? part, PartLoad? read, PartLoad? renewed)
     {
-        var (name, limit) = ("strength-" + id, Measure.Fraction(1));
+        var name = "strength-" + id;
+        static Judged Hold(double? use) => new(use is { } share ? Measure.Fraction(share) : null, Limit.Of(Measure.Fraction(1)));
         if (read is null)
         {
-            scope.IsOpen(name, ReuseFindings.YieldsAtProof, StrengthGaps.Of(scope, id), limit: limit);
+            scope.IsOpen(name, ReuseFindings.YieldsAtProof, StrengthGaps.Of(scope, id), Hold(null));
             return;
         }
 
         var pointer = StrengthGaps.PointerOf(id);
-        if (part is null || (Judged.IsAbove(part.AtProof, 1) && !Judged.IsAbove(read.AtProof, 1)))
+        if (part is null || (Hold(part.AtProof).IsAbove && !Hold(read.AtProof).IsAbove))
         {
-            scope.Find(ReuseFindings.ReadingTooCoarse, pointer, Measure.Fraction(read.AtProof), limit, [ReusePointers.Measured("uncertainty")],
+            scope.Find(ReuseFindings.ReadingTooCoarse, pointer, Hold(read.AtProof), [ReusePointers.Measured("uncertainty")],
                 words: [new("what", "use of the strength under proof load, " + Names[id] + ","),
                     part is null ? new("most", "without bound") : new("most", Measure.Fraction(part.AtProof))]);
-            scope.Write(name, CheckOutcome.Undetermined, ReuseFindings.ReadingTooCoarse, Measure.Fraction(read.AtProof), limit, missing: [pointer]);
+            scope.Write(name, CheckOutcome.Undetermined, ReuseFindings.ReadingTooCoarse, Hold(read.AtProof), missing: [pointer]);
             return;
         }
 
-        var (yields, stressed) = (Judged.IsAbove(part.AtProof, 1), Judged.IsAbove(part.AtRated, 1));
+        var (yields, stressed) = (Hold(part.AtProof).IsAbove, Hold(part.AtRated).IsAbove);
         // An assumed steel holds a socket, but scraps none.
         var guess = yields && id.StartsWith("pin-", StringComparison.Ordinal) && scope.Socket.PinYieldStrengthPa is null
             ? ReusePointers.PinYield : null;
         // A worn pin presses on less of the ear as well.
-        var isPin = id.StartsWith("pin-", StringComparison.Ordinal) || (renewed is not null && !Judged.IsAbove(renewed.AtProof, 1));
+        var isPin = id.StartsWith("pin-", StringComparison.Ordinal) || (renewed is not null && !Hold(renewed.AtProof).IsAbove);
         if (yields && guess is null && isPin)
         {
-            scope.Find(ReuseFindings.PinYields, ReusePointers.Measured("pinDiameter"), Measure.Fraction(part.AtProof), limit,
+            scope.Find(ReuseFindings.PinYields, ReusePointers.Measured("pinDiameter"), Hold(part.AtProof),
                 [ReusePointers.PinYield], words: new FindingWord("what", Names[id]));
         }
         else if (yields)
         {
-            scope.Find(ReuseFindings.YieldsAtProof, guess ?? pointer, Measure.Fraction(part.AtProof), limit, guess is null ? [] : [pointer],
+            scope.Find(ReuseFindings.YieldsAtProof, guess ?? pointer, Hold(part.AtProof), guess is null ? [] : [pointer],
                 guess is null ? Severity.Stop : Severity.Unknown, words: new FindingWord("what", Names[id]));
         }
         else if (stressed)
         {
-            scope.Find(ReuseFindings.HighlyStressed, pointer, Measure.Fraction(part.AtRated), limit, words: new FindingWord("what", Names[id]));
+            scope.Find(ReuseFindings.HighlyStressed, pointer, Hold(part.AtRated), words: new FindingWord("what", Names[id]));
         }
 
         var against = guess is not null ? Severity.Unknown : yields ? Severity.Stop : stressed ? Severity.Caution : (Severity?)null;
         scope.Write(name, CheckScope.OutcomeOf(against),
             yields && isPin && guess is null ? ReuseFindings.PinYields
                 : stressed && !yields ? ReuseFindings.HighlyStressed : ReuseFindings.YieldsAtProof,
-            Measure.Fraction(part.Worst), limit, missing: guess is null ? [] : [guess]);
+            Hold(part.Worst), missing: guess is null ? [] : [guess]);
     }
 
     private static StrengthCase? Load(ReuseScope scope, ReuseLoads loads, RopeFacts? rope)
@@ -132,12 +133,13 @@ internal static class StrengthChecks
 
         if (scope.Input.Limits.DesignFactor is null)
         {
-            scope.Assumptions.Add(new(ReusePointers.DesignFactor, scope.Rules.DesignFactor.Text, scope.Rules.DesignFactor.Value, AssumptionOrigin.RuleSet));
+            scope.Assume(ReusePointers.DesignFactor, scope.Rules.DesignFactor);
         }
 
         var cone = StrengthCone.Of(scope, rope);
         ConeState? At(double loadN) => cone is null ? null : ConeLoad.Solve(cone, loadN, scope.Budget, scope.CancellationToken);
-        return new(rated, proof, scope.Input.Limits.DesignFactor ?? scope.Rules.DesignFactor.Si, body, socket.PinYieldStrengthPa ?? body,
+        return new(rated, proof, scope.Rules.DesignFactor.InPlaceOf(scope.Input.Limits.DesignFactor), body,
+            socket.PinYieldStrengthPa ?? body,
             At(rated), At(proof));
     }
 }

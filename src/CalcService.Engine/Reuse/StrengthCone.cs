@@ -1,5 +1,4 @@
 using CalcService.Engine.Cones;
-using CalcService.Engine.Provenance;
 using CalcService.Engine.Ropes;
 
 namespace CalcService.Engine.Reuse;
@@ -23,7 +22,7 @@ internal static class StrengthCone
 
         foreach (var limit in new[] { compound.Modulus, compound.Poisson, compound.Shrinkage })
         {
-            scope.Assume(Pointer, limit.Text, limit.Value, AssumptionOrigin.RuleSet);
+            scope.Assume(Pointer, limit);
         }
 
         var bore = Math.PI / 4 * drawn.Basket.SmallEndDiameterM * drawn.Basket.SmallEndDiameterM;
@@ -41,7 +40,7 @@ internal static class StrengthCone
     private static double Usual(ReuseScope scope, double boreM2)
     {
         var rule = scope.Rules.WireShare;
-        scope.Assume(ReusePointers.IntendedRope, rule.Text, rule.Value, AssumptionOrigin.RuleSet);
+        scope.Assume(ReusePointers.IntendedRope, rule);
         return rule.Si * boreM2;
     }
 }

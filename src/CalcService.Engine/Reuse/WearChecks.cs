@@ -15,18 +15,18 @@ internal static class WearChecks
         var (growth, grown, mostGrown) = WearJudge.Worst(limits.BoreGrowth,
             [.. wear.Stations.Select(one => (one.Growth, Bore(one), doubt / one.NominalM))]);
         scope.Judge(new("bore-growth", ReuseFindings.BoreWorn, "growth of the bore", Share(growth), Share(limits.BoreGrowth),
-            Share(mostGrown), Measure.Fraction(grown), granted, "boreGrowth", "stations", gaps));
+            Share(mostGrown), Limit.Of(Measure.Fraction(grown), granted), "boreGrowth", "stations", gaps));
         // Two readings across one section may be off either way, each.
         var (ovality, oval, mostOval) = WearJudge.Worst(limits.Ovality,
             [.. wear.Stations.Select(one => (one.Ovality, 2 * Bore(one), 2 * doubt / one.NominalM))]);
         scope.Judge(new("bore-ovality", ReuseFindings.BoreOval, "ovality of the bore", Share(ovality), Share(limits.Ovality),
-            Share(mostOval), Measure.Fraction(oval), granted, "ovality", "stations", gaps));
+            Share(mostOval), Limit.Of(Measure.Fraction(oval), granted), "ovality", "stations", gaps));
         CheckTaper(scope, wear, limits.TaperLoss, gaps);
         EarWearChecks.Check(scope, wear);
         CheckOutside(scope);
         var reading = WearAllowance.OfReading(scope);
         scope.Judge(new("pits", ReuseFindings.PitsDeep, "depth of pits", Depth(wear.PitDepthM), Depth(limits.PitDepthM),
-            Depth(wear.PitDepthM + doubt), Measure.Length(reading.LengthM), reading.Source,
+            Depth(wear.PitDepthM + doubt), Limit.Of(Measure.Length(reading.LengthM), reading.Source),
             "pitDepth", "pitDepth", wear.PitDepthM is null ? [WearGaps.Unmeasured("pitDepth",
                 "depth of the deepest pit, 0 where there is none")] : []));
         DrawingChecks.Check(scope);
@@ -40,12 +40,12 @@ internal static class WearChecks
     {
         // Without a limit there is still the geometry: a bore that does not widen holds no cone. How far it may widen less, its growth
         // says.
-        var allowed = Measure.Fraction(limit ?? 1 - 1e-6);
-        var (loss, at) = (Share(wear.TaperLoss), ReusePointers.Measured("stations"));
-        scope.MustNotExceed("taper", loss, allowed, at, ReuseFindings.TaperLost,
-            limit is null ? ReuseFindings.TaperLost.Source : WearJudge.StatedBy(scope), limit is null ? gaps
-                : [.. gaps, .. WearJudge.SourceGaps(scope),
-                    .. WearJudge.DoubtGaps(scope, "loss of taper", loss, Share(MostTaperLoss(scope, wear)), allowed, at)]);
+        var allowed = limit is { } stated ? Limit.Of(Measure.Fraction(stated), WearJudge.StatedBy(scope))
+            : Limit.Of(Measure.Fraction(1 - 1e-6));
+        var (loss, at) = (new Judged(Share(wear.TaperLoss), allowed), ReusePointers.Measured("stations"));
+        scope.MustNotExceed("taper", loss, at, ReuseFindings.TaperLost, limit is null ? gaps
+            : [.. gaps, .. WearJudge.SourceGaps(scope), .. WearJudge.DoubtGaps(scope, "loss of taper", loss,
+                Share(MostTaperLoss(scope, wear)), at)]);
     }
 
     /// <summary>The lower bore larger and the upper one smaller than read.</summary>
@@ -67,7 +67,8 @@ internal static class WearChecks
                     found.UncertaintyM / end.Drawn.Value))]);
         scope.Judge(new("outside", ReuseFindings.OutsideWorn, "loss of the outside of the basket", Share(loss),
             Share(scope.Input.Limits.OutsideLoss),
-            Share(most), Measure.Fraction(allowed), WearAllowance.OfFace(scope, drawn.OuterAtMouthM).Source, "outsideLoss", "outerDiameter",
+            Share(most), Limit.Of(Measure.Fraction(allowed), WearAllowance.OfFace(scope, drawn.OuterAtMouthM).Source), "outsideLoss",
+                "outerDiameter",
             [
                 .. drawn is { OuterAtSmallEndM: not null, OuterAtMouthM: not null } ? []
                     : WearGaps.Undrawn(null, "outerDiameter", "outside of the basket"),

@@ -10,13 +10,12 @@ namespace CalcService.Engine.Reuse;
 /// <param name="Found">How much there is; null where it can't be told.</param>
 /// <param name="Limit">What maker or operator allows; null where nobody says.</param>
 /// <param name="Most">How much it may be where the reading is off, of the same kind.</param>
-/// <param name="Allowance">What drawing and reading leave, of the same kind.</param>
-/// <param name="Granted">Who grants the allowance.</param>
+/// <param name="Allowance">What drawing and reading leave, of the same kind, and who grants it.</param>
 /// <param name="LimitMember">The member that gives the limit.</param>
 /// <param name="MeasuredMember">The member that was measured.</param>
 /// <param name="Gaps">What it can't be told without.</param>
 internal sealed record WearReading(
-    string Check, FindingDefinition Rule, string What, Measure? Found, Measure? Limit, Measure? Most, Measure Allowance, Source Granted,
+    string Check, FindingDefinition Rule, string What, Measure? Found, Measure? Limit, Measure? Most, Limit Allowance,
         string LimitMember, string MeasuredMember, IReadOnlyList<Gap> Gaps);
 
 /// <summary>The one way in which wear is judged: by its limit, and where nobody gave one by what drawing and reading leave.</summary>
@@ -25,31 +24,32 @@ internal static class WearJudge
     public static void Judge(this ReuseScope scope, WearReading one)
     {
         var measuredAt = ReusePointers.Measured(one.MeasuredMember);
-        if (one.Limit is { } limit)
+        if (one.Limit is { } stated)
         {
-            scope.MustNotExceed(one.Check, one.Found, limit, measuredAt, one.Rule, StatedBy(scope),
-                [.. one.Gaps, .. SourceGaps(scope), .. DoubtGaps(scope, one.What, one.Found, one.Most, limit, measuredAt)]);
+            var judged = new Judged(one.Found, Limit.Of(stated, StatedBy(scope)));
+            scope.MustNotExceed(one.Check, judged, measuredAt, one.Rule,
+                [.. one.Gaps, .. SourceGaps(scope), .. DoubtGaps(scope, one.What, judged, one.Most, measuredAt)]);
             return;
         }
 
         var limitAt = ReusePointers.Limit(one.LimitMember);
-        var isBeyond = one.Found is { } found && Judged.IsAbove(found.Si, one.Allowance.Si);
-        if (isBeyond)
+        var left = new Judged(one.Found, one.Allowance);
+        if (left.IsAbove)
         {
-            scope.Find(ReuseFindings.WornWithoutLimit, limitAt, one.Found, one.Allowance, [measuredAt],
+            scope.Find(ReuseFindings.WornWithoutLimit, limitAt, left, [measuredAt],
                 words: new FindingWord("what", one.What));
         }
 
-        if (scope.IsOpen(one.Check, one.Rule, one.Gaps, one.Found, one.Allowance, one.Granted) || isBeyond)
+        if (scope.IsOpen(one.Check, one.Rule, one.Gaps, left) || left.IsAbove)
         {
             scope.Checks.RemoveAll(check => check.Id == one.Check);
             string[] missing = [.. one.Gaps.Select(gap => gap.Pointer).Distinct(StringComparer.Ordinal),
-                .. isBeyond ? [limitAt] : Array.Empty<string>()];
-            scope.Write(one.Check, CheckOutcome.Undetermined, one.Rule, one.Found, one.Allowance, one.Granted, missing);
+                .. left.IsAbove ? [limitAt] : Array.Empty<string>()];
+            scope.Write(one.Check, CheckOutcome.Undetermined, one.Rule, left, missing);
             return;
         }
 
-        scope.Write(one.Check, CheckOutcome.Pass, one.Rule, one.Found, one.Allowance, one.Granted);
+        scope.Write(one.Check, CheckOutcome.Pass, one.Rule, left);
     }
 
     /// <summary>
@@ -69,15 +69,15 @@ internal static class WearJudge
     }
 
     /// <summary>Within its limit by the reading, and beyond it where the reading is off: nobody knows. Beyond by the reading is beyond.</summary>
-    public static Gap[] DoubtGaps(ReuseScope scope, string what, Measure? found, Measure? most, Measure limit, string pointer)
+    public static Gap[] DoubtGaps(ReuseScope scope, string what, Judged read, Measure? most, string pointer)
     {
-        if (found is not { } read || most is not { } worst || Judged.IsAbove(read.Si, limit.Si) || !Judged.IsAbove(worst.Si, limit.Si))
+        if (read.Measured is null || most is not { } worst || read.IsAbove || !new Judged(worst, read.Limit).IsAbove)
         {
             return [];
         }
 
         // Said here with its numbers; as a gap it only keeps the check open.
-        scope.Find(ReuseFindings.ReadingTooCoarse, pointer, read, limit, [ReusePointers.Measured("uncertainty")],
+        scope.Find(ReuseFindings.ReadingTooCoarse, pointer, read, [ReusePointers.Measured("uncertainty")],
             words: [new("what", what), new("most", worst)]);
         return [new(ReuseFindings.ReadingTooCoarse, pointer, what)];
     }

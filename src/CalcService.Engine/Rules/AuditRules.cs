@@ -12,20 +12,20 @@ public sealed record AuditRules
     public required RuleLimit VolumeFar { get; init; }
 
     /// <summary>Standard deviations of the control limits.</summary>
-    public required RuleLimit ControlLimit { get; init; }
+    public required RuleNumber ControlLimit { get; init; }
 
     /// <summary>Weight of the newest value in an exponentially weighted moving average.</summary>
-    public required RuleLimit EwmaWeight { get; init; }
+    public required RuleNumber EwmaWeight { get; init; }
 
     /// <summary>Share of all ends that a tolerance limit covers.</summary>
-    public required RuleLimit Coverage { get; init; }
+    public required RuleNumber Coverage { get; init; }
 
     /// <summary>How sure that is.</summary>
-    public required RuleLimit Confidence { get; init; }
+    public required RuleNumber Confidence { get; init; }
 
     /// <summary>Fewer records than this make a chart that is only a beginning.</summary>
     public required RuleLimit FirmFrom { get; init; }
 
     /// <summary>Every limit, in a fixed order.</summary>
-    public IReadOnlyList<RuleLimit> All => [VolumeSpread, VolumeFar, ControlLimit, EwmaWeight, Coverage, Confidence, FirmFrom];
+    public IReadOnlyList<Rule> All => [VolumeSpread, VolumeFar, ControlLimit, EwmaWeight, Coverage, Confidence, FirmFrom];
 }

@@ -34,4 +34,4 @@ public enum DutyUse
 /// <param name="Use">The duty.</param>
 /// <param name="DesignFactor">Breaking force over working load; null where only the request can say.</param>
 /// <param name="ProofFactor">Proof load over rated load; null where the duty has no rule of its own.</param>
-public sealed record DutyRule(DutyUse Use, RuleLimit? DesignFactor, RuleLimit? ProofFactor);
+public sealed record DutyRule(DutyUse Use, RuleLimit? DesignFactor, RuleNumber? ProofFactor);

@@ -51,9 +51,9 @@ public sealed record FitRules
     public required RuleLimit MostLay { get; init; }
 
     /// <summary>Every limit, in a fixed order.</summary>
-    public IReadOnlyList<RuleLimit> All =>
+    public IReadOnlyList<Rule> All =>
     [
-        LeastCone, ShortestBasket, ShortBasket, WidestSmallEnd, LooseSmallEnd, StrengthSpread, MostTilt, ReadTilt, Thinning, Thickening, StraightRope, DriedFor,
-        NarrowBroom, LeastLay, MostLay,
+        LeastCone, ShortestBasket, ShortBasket, WidestSmallEnd, LooseSmallEnd, StrengthSpread, MostTilt, ReadTilt, Thinning, Thickening,
+        StraightRope, DriedFor, NarrowBroom, LeastLay, MostLay,
     ];
 }

@@ -91,13 +91,13 @@ public sealed record InspectionRules
     public required RuleLimit ResocketAfter { get; init; }
 
     /// <summary>How far beyond the damage a rope is cut.</summary>
-    public required RuleLimit CutBeyond { get; init; }
+    public required RuleNumber CutBeyond { get; init; }
 
     /// <summary>Warmest service of resin where no sheet says otherwise.</summary>
     public required RuleLimit RememberedHighest { get; init; }
 
     /// <summary>Every limit, in a fixed order.</summary>
-    public IReadOnlyList<RuleLimit> All =>
+    public IReadOnlyList<Rule> All =>
     [
         .. BrokenWires.Select(rule => rule.Limit), .. Conditions.Select(rule => rule.Limit),
         NominalDiameterLoss, BaselineDiameterLoss, StrengthLoss, DrumTurns, ResocketAfter, CutBeyond, RememberedHighest,

@@ -30,7 +30,7 @@ public sealed record MatchingRules
     public required RuleLimit PersonsElsewhereRotationResistant { get; init; }
 
     /// <summary>K_T, strength of the end over that of the rope.</summary>
-    public required RuleLimit Efficiency { get; init; }
+    public required RuleNumber Efficiency { get; init; }
 
     /// <summary>Least strength of a mine's attachment over that of the rope.</summary>
     public required RuleLimit MineAttachment { get; init; }
@@ -63,24 +63,24 @@ public sealed record MatchingRules
     public required RuleLimit ServiceHighest { get; init; }
 
     /// <summary>Friction between cone and socket: low, expected, high.</summary>
-    public required (RuleLimit Low, RuleLimit Expected, RuleLimit High) Friction { get; init; }
+    public required (RuleNumber Low, RuleNumber Expected, RuleNumber High) Friction { get; init; }
 
     /// <summary>Linear shrinkage after gel over the volumetric shrinkage of the sheet.</summary>
-    public required RuleLimit ShrinkageShare { get; init; }
+    public required RuleNumber ShrinkageShare { get; init; }
 
     /// <summary>Outside over bore of a socket of which the outside isn't known.</summary>
-    public required RuleLimit WallRatio { get; init; }
+    public required RuleNumber WallRatio { get; init; }
 
     /// <summary>Stiffness of a cone full of wires across its axis, over the compound's.</summary>
-    public required RuleLimit RadialStiffening { get; init; }
+    public required RuleNumber RadialStiffening { get; init; }
 
     /// <summary>Pressure near the edge of the small end by finite elements, over this model's.</summary>
-    public required RuleLimit LipFactor { get; init; }
+    public required RuleNumber LipFactor { get; init; }
 
     /// <summary>Every limit, in a fixed order.</summary>
-    public IReadOnlyList<RuleLimit> All =>
+    public IReadOnlyList<Rule> All =>
     [
-        .. Duties.SelectMany(duty => new[] { duty.DesignFactor, duty.ProofFactor }).OfType<RuleLimit>(),
+        .. Duties.SelectMany(duty => new Rule?[] { duty.DesignFactor, duty.ProofFactor }).OfType<Rule>(),
         RotationResistantLeast, RotationResistant, Persons, PersonsRotationResistant, PersonsElsewhere, PersonsElsewhereRotationResistant,
         Efficiency, MineAttachment, LiftTaperLength, LiftSmallEndExcess, LiftMouthLeast, LiftMouthMost, SpiralLengthInWires, ProofShare,
         FactorLeast, ServiceLowest, ServiceHighest, Friction.Low, Friction.Expected, Friction.High, ShrinkageShare, WallRatio,

@@ -23,16 +23,16 @@ public sealed record PouringRules
     public required RuleLimit ConeAngleMost { get; init; }
 
     /// <summary>Allowance on the resin where the request gives none.</summary>
-    public required RuleLimit Allowance { get; init; }
+    public required RuleNumber Allowance { get; init; }
 
     /// <summary>Activation energy of gelling where one gel time is all there is: low, expected, high.</summary>
-    public required (RuleLimit Low, RuleLimit Expected, RuleLimit High) AssumedActivationEnergy { get; init; }
+    public required (RuleNumber Low, RuleNumber Expected, RuleNumber High) AssumedActivationEnergy { get; init; }
 
     /// <summary>How many times less than its nominal air exchange a room takes away near the work.</summary>
-    public required RuleLimit MixingFactor { get; init; }
+    public required RuleNumber MixingFactor { get; init; }
 
     /// <summary>Air speed over the open resin.</summary>
-    public required RuleLimit AirSpeed { get; init; }
+    public required RuleNumber AirSpeed { get; init; }
 
     /// <summary>Age from which on a data sheet is asked for again, calendar months.</summary>
     public required RuleLimit SheetAge { get; init; }
@@ -56,7 +56,7 @@ public sealed record PouringRules
     public required IReadOnlyList<AirLimits> Air { get; init; }
 
     /// <summary>Every limit, in a fixed order.</summary>
-    public IReadOnlyList<RuleLimit> All =>
+    public IReadOnlyList<Rule> All =>
     [
         DewMargin, HighestOrdinaryGrade, BasketLengthInDiameters, ConeAngleLeast, ConeAngleMost, Allowance,
         AssumedActivationEnergy.Low, AssumedActivationEnergy.Expected, AssumedActivationEnergy.High, MixingFactor, AirSpeed,

@@ -6,7 +6,7 @@ namespace CalcService.Engine.Rules;
 public sealed record ProofRules
 {
     /// <summary>Shares of the proof load at which it is stopped and looked at.</summary>
-    public required IReadOnlyList<RuleLimit> Steps { get; init; }
+    public required IReadOnlyList<RuleNumber> Steps { get; init; }
 
     /// <summary>How far the test load may stay below what is asked for.</summary>
     public required RuleLimit Under { get; init; }
@@ -15,8 +15,8 @@ public sealed record ProofRules
     public required RuleLimit Over { get; init; }
 
     /// <summary>How far the shrinkage of a compound may be off, either way.</summary>
-    public required RuleLimit ShrinkageSpread { get; init; }
+    public required RuleNumber ShrinkageSpread { get; init; }
 
     /// <summary>Every limit, in a fixed order.</summary>
-    public IReadOnlyList<RuleLimit> All => [.. Steps, Under, Over, ShrinkageSpread];
+    public IReadOnlyList<Rule> All => [.. Steps, Under, Over, ShrinkageSpread];
 }

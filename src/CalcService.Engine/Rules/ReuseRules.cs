@@ -30,21 +30,23 @@ public sealed record ReuseRules
     public required RuleLimit FarOffDrawing { get; init; }
 
     /// <summary>How far a machined size may be off where the drawing doesn't say: up to a size, by this much either way; smallest sizes first.</summary>
-    public required IReadOnlyList<(double UpToM, RuleLimit Limit)> GeneralTolerances { get; init; }
+    public required IReadOnlyList<(double UpToM, RuleNumber Tolerance)> GeneralTolerances { get; init; }
 
     /// <summary>The compound that is taken to press on the wall, since a socket outlives the compounds in it.</summary>
-    public required (RuleLimit Modulus, RuleLimit Poisson, RuleLimit Shrinkage) Compound { get; init; }
+    public required (RuleNumber Modulus, RuleNumber Poisson, RuleNumber Shrinkage) Compound { get; init; }
 
     /// <summary>Share of the small end that wires take where the rope isn't known.</summary>
-    public required RuleLimit WireShare { get; init; }
+    public required RuleNumber WireShare { get; init; }
 
     /// <summary>Every limit, in a fixed order.</summary>
-    public IReadOnlyList<RuleLimit> All =>
+    public IReadOnlyList<Rule> All =>
     [
-        RemovalWarm, RemovalHot, InspectionAge, DesignFactor, MostAllowed, HottestAllowed, LeastLeft, FarOffDrawing, .. GeneralTolerances.Select(one => one.Limit),
+        RemovalWarm, RemovalHot, InspectionAge, DesignFactor, MostAllowed, HottestAllowed, LeastLeft, FarOffDrawing,
+            .. GeneralTolerances.Select(one => one.Tolerance),
         Compound.Modulus, Compound.Poisson, Compound.Shrinkage, WireShare,
     ];
 
     /// <summary>The tolerance of a machined size whose drawing doesn't give one.</summary>
-    public RuleLimit GeneralTolerance(double sizeM) => GeneralTolerances.FirstOrDefault(one => sizeM <= one.UpToM, GeneralTolerances[^1]).Limit;
+    public RuleNumber GeneralTolerance(double sizeM) => GeneralTolerances.FirstOrDefault(one => sizeM <= one.UpToM,
+        GeneralTolerances[^1]).Tolerance;
 }

@@ -6,23 +6,23 @@ namespace CalcService.Engine.Rules;
 public sealed record SeizingRules
 {
     /// <summary>Seizings for each inch of rope diameter.</summary>
-    public required RuleLimit CountPerInch { get; init; }
+    public required RuleNumber CountPerInch { get; init; }
 
     /// <summary>Fewest seizings.</summary>
-    public required RuleLimit CountLeast { get; init; }
+    public required RuleNumber CountLeast { get; init; }
 
     /// <summary>Least width of one seizing.</summary>
-    public required RuleLimit WidthLeast { get; init; }
+    public required RuleNumber WidthLeast { get; init; }
 
     /// <summary>Largest width of one seizing.</summary>
-    public required RuleLimit WidthMost { get; init; }
+    public required RuleNumber WidthMost { get; init; }
 
     /// <summary>Distance between seizings.</summary>
-    public required RuleLimit Spacing { get; init; }
+    public required RuleNumber Spacing { get; init; }
 
     /// <summary>Distance between seizings by those who set them wider.</summary>
-    public required RuleLimit SpacingWide { get; init; }
+    public required RuleNumber SpacingWide { get; init; }
 
     /// <summary>Every limit, in a fixed order.</summary>
-    public IReadOnlyList<RuleLimit> All => [CountPerInch, CountLeast, WidthLeast, WidthMost, Spacing, SpacingWide];
+    public IReadOnlyList<Rule> All => [CountPerInch, CountLeast, WidthLeast, WidthMost, Spacing, SpacingWide];
 }

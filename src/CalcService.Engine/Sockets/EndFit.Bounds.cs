@@ -10,20 +10,19 @@ public sealed partial record EndFit
 {
     private void CheckCone()
     {
-        var (bounds, angle) = (Rules.Fit, Basket.IncludedAngleRad(Basket.SmallEndDiameterM, Basket.LargeEndDiameterM, Basket.LengthM, Trace.None));
-        if (Judged.IsBelow(angle, bounds.LeastCone.Si))
+        var (bounds, angle) = (Rules.Fit, IncludedAngle);
+        if (bounds.LeastCone.Judge(angle) is { IsBelow: true } slim)
         {
-            Add(BoundFindings.NoCone, BasketAt, Measure.Angle(angle), bounds.LeastCone.Value);
+            Add(BoundFindings.NoCone, BasketAt, slim);
         }
 
-        var inDiameters = (GripLengthM ?? Basket.LengthM) / Rope.DiameterM;
-        if (Judged.IsBelow(inDiameters, bounds.ShortestBasket.Si))
+        if (bounds.ShortestBasket.Judge(InDiameters) is { IsBelow: true } shortest)
         {
-            Add(BoundFindings.BasketTooShort, BasketAt + "/length", Measure.Count(inDiameters), bounds.ShortestBasket.Value, RopeAt + "/diameter");
+            Add(BoundFindings.BasketTooShort, BasketAt + "/length", shortest, RopeAt + "/diameter");
         }
-        else if (Judged.IsBelow(inDiameters, bounds.ShortBasket.Si) && Basket.IsTypeTested != true)
+        else if (bounds.ShortBasket.Judge(InDiameters) is { IsBelow: true } few && Basket.IsTypeTested != true)
         {
-            Add(BoundFindings.BasketTooShort, BasketAt + "/length", Measure.Count(inDiameters), bounds.ShortBasket.Value, RopeAt + "/diameter", Severity.Unknown);
+            Add(BoundFindings.BasketTooShort, BasketAt + "/length", few, RopeAt + "/diameter", Severity.Unknown);
         }
     }
 
@@ -31,44 +30,49 @@ public sealed partial record EndFit
     {
         var bounds = Rules.Fit;
         if (Rope.CertifiedBreakingForceN is { } certified && Facts.EstimatedBreakingForceN is { } estimated
-            && Judged.IsAbove(Math.Abs(certified - estimated), bounds.StrengthSpread.Si * estimated))
+            && new Judged(Measure.Force(Math.Abs(certified - estimated)), bounds.StrengthSpread.Times(Measure.Force(estimated))).IsAbove)
         {
             Find(new(BoundFindings.StrengthImplausible, Severity.Unknown, RopeAt + "/certificate/breakingForce")
             {
-                Measured = Measure.Force(certified), Limit = Measure.Force(estimated), Related = [RopeAt + "/diameter", RopeAt + "/grade"],
-                Words = [new("spread", bounds.StrengthSpread.Value!.Value)],
+                Judged = Judged.Force(certified, estimated), Related = [RopeAt + "/diameter", RopeAt + "/grade"],
+                Words = [new("spread", bounds.StrengthSpread)],
             });
         }
 
-        if (Rope.MeasuredDiameterM is { } measured && Judged.IsBelow(measured, (1 - bounds.Thinning.Si) * Rope.DiameterM))
+        if (Rope.MeasuredDiameterM is { } measured && new Judged(Measure.Length(measured),
+            Thinnest(Rope, bounds)) is { IsBelow: true } thin)
         {
-            Add(BoundFindings.RopeThin, RopeAt + "/measuredDiameter", Measure.Length(measured), Measure.Length((1 - bounds.Thinning.Si) * Rope.DiameterM), RopeAt + "/diameter");
+            Add(BoundFindings.RopeThin, RopeAt + "/measuredDiameter", thin, RopeAt + "/diameter");
         }
 
-        if (ThickestM(Rope, bounds) is { } thickest)
+        if (Thickness(Rope, bounds) is { IsAbove: true } thick)
         {
-            Add(BoundFindings.RopeThick, RopeAt + "/measuredDiameter", Measure.Length(Rope.OverallDiameterM), Measure.Length(thickest), RopeAt + "/diameter");
+            Add(BoundFindings.RopeThick, RopeAt + "/measuredDiameter", thick, RopeAt + "/diameter");
         }
     }
 
-    /// <summary>How thick the rope may measure at most, where it measures thicker.</summary>
-    public static double? ThickestM(Rope rope, FitRules bounds) =>
-        (1 + bounds.Thickening.Si) * rope.DiameterM is var most && Judged.IsAbove(rope.OverallDiameterM, most) ? most : null;
+    /// <summary>How thin the rope may measure at least.</summary>
+    public static Limit Thinnest(Rope rope, FitRules bounds) => bounds.Thinning.Below(Measure.Length(rope.DiameterM));
+
+    /// <summary>The rope against how thick it may measure at most.</summary>
+    public static Judged Thickness(Rope rope, FitRules bounds) =>
+        new(Measure.Length(rope.OverallDiameterM), bounds.Thickening.Above(Measure.Length(rope.DiameterM)));
 
     private void CheckPosition()
     {
-        if (TiltRad is { } tilt && Judged.IsAbove(tilt, Rules.Fit.MostTilt.Si))
+        if (TiltRad is { } tilt && Rules.Fit.MostTilt.Judge(Measure.Angle(tilt)) is { IsAbove: true } tilted)
         {
-            Add(BoundFindings.RopeTilted, Pointer + "/tilt", Measure.Angle(tilt), Rules.Fit.MostTilt.Value, severity: Severity.Unknown);
+            Add(BoundFindings.RopeTilted, Pointer + "/tilt", tilted, severity: Severity.Unknown);
         }
 
-        if (StraightBelowM is { } straight && !Judged.IsAbove(straight, 0))
+        if (StraightBelowM <= 0)
         {
             Add(BoundFindings.NoStraightRope, Pointer + "/straightBelow");
         }
-        else if (StraightBelowM is { } some && Rules.Fit.StraightRope.Si * Rope.DiameterM is var least && Judged.IsBelow(some, least))
+        else if (StraightBelowM is { } some
+            && new Judged(Measure.Length(some), Rules.Fit.StraightRope.Times(Measure.Length(Rope.DiameterM))) is { IsBelow: true } less)
         {
-            Add(BoundFindings.StraightRopeShort, Pointer + "/straightBelow", Measure.Length(some), Measure.Length(least), RopeAt + "/diameter");
+            Add(BoundFindings.StraightRopeShort, Pointer + "/straightBelow", less, RopeAt + "/diameter");
         }
     }
 
@@ -92,13 +96,13 @@ public sealed partial record EndFit
             Find(unfit);
         }
 
-        if (RopeRange is { } range && (Judged.IsBelow(Rope.DiameterM, range.MinimumM) || Judged.IsAbove(Rope.DiameterM, range.MaximumM)))
+        if (RopeRange is { } range && Judged.Outside(Measure.Length(Rope.DiameterM), Measure.Length(range.MinimumM),
+            Measure.Length(range.MaximumM)) is { } outside)
         {
-            var (minimum, maximum) = (Measure.Length(range.MinimumM), Measure.Length(range.MaximumM));
             Find(new(BoundFindings.RopeOutsideRange, Severity.Caution, SocketAt + "/ropeRange")
             {
-                Measured = Measure.Length(Rope.DiameterM), Limit = Rope.DiameterM < range.MinimumM ? minimum : maximum, Related = [RopeAt + "/diameter"],
-                Words = [new("minimum", minimum), new("maximum", maximum)],
+                Judged = outside, Related = [RopeAt + "/diameter"],
+                Words = [new("minimum", Measure.Length(range.MinimumM)), new("maximum", Measure.Length(range.MaximumM))],
             });
         }
     }

@@ -45,9 +45,9 @@ public sealed partial record EndFit
             Add(FitFindings.UsedRope, RopeAt + "/used");
         }
 
-        if (Rope.Grade is { } grade && Judged.IsAbove(grade, Rules.HighestOrdinaryGrade.Si))
+        if (Rope.Grade is { } grade && Rules.HighestOrdinaryGrade.Judge(Measure.Count(grade)) is { IsAbove: true } high)
         {
-            Add(FitFindings.HighGrade, RopeAt + "/grade", Measure.Count(grade), Rules.HighestOrdinaryGrade.Value);
+            Add(FitFindings.HighGrade, RopeAt + "/grade", high);
         }
 
         if (Rope.Finish == WireFinish.Stainless)
@@ -59,24 +59,20 @@ public sealed partial record EndFit
     /// <summary>Whether the basket looks like those of tradition.</summary>
     public void CheckProportions()
     {
-        var inDiameters = (GripLengthM ?? Basket.LengthM) / Rope.DiameterM;
-        var least = Rules.BasketLengthInDiameters;
         // Shorter still is no matter of tradition, and has been found.
-        if (Judged.IsBelow(inDiameters, least.Si) && (!Judged.IsBelow(inDiameters, Rules.Fit.ShortBasket.Si) || Basket.IsTypeTested == true))
+        if (Rules.BasketLengthInDiameters.Judge(InDiameters) is { IsBelow: true } few
+            && (!Rules.Fit.ShortBasket.Judge(InDiameters).IsBelow || Basket.IsTypeTested == true))
         {
-            Add(FitFindings.BasketShort, BasketAt + "/length", Measure.Count(inDiameters), least.Value, RopeAt + "/diameter");
+            Add(FitFindings.BasketShort, BasketAt + "/length", few, RopeAt + "/diameter");
         }
 
-        var angle = Basket.IncludedAngleRad(Basket.SmallEndDiameterM, Basket.LargeEndDiameterM, Basket.LengthM, Trace.None);
-        var (slimmest, steepest) = (Rules.ConeAngleLeast.Value!.Value, Rules.ConeAngleMost.Value!.Value);
-        var isSlim = Judged.IsBelow(angle, slimmest.Si) && !Judged.IsBelow(angle, Rules.Fit.LeastCone.Si);
-        if (isSlim || Judged.IsAbove(angle, steepest.Si))
+        var (slim, steep) = (Rules.ConeAngleLeast.Judge(IncludedAngle), Rules.ConeAngleMost.Judge(IncludedAngle));
+        var isSlim = slim.IsBelow && !Rules.Fit.LeastCone.Judge(IncludedAngle).IsBelow;
+        if (isSlim || steep.IsAbove)
         {
             Find(new(FitFindings.ConeAngleUnusual, Severity.Note, BasketAt)
             {
-                Measured = Measure.Angle(angle),
-                Limit = isSlim ? slimmest : steepest,
-                Words = [new("minimum", slimmest), new("maximum", steepest)],
+                Judged = isSlim ? slim : steep, Words = [new("minimum", Rules.ConeAngleLeast), new("maximum", Rules.ConeAngleMost)],
             });
         }
     }

@@ -46,6 +46,12 @@ public sealed partial record EndFit(Rope Rope, RopeFacts Facts, Basket Basket, s
 
     private string BasketAt => SocketAt + "/basket";
 
+    /// <summary>Length over which the compound grips, in rope diameters.</summary>
+    private Measure InDiameters => Measure.Count((GripLengthM ?? Basket.LengthM) / Rope.DiameterM);
+
+    private Measure IncludedAngle =>
+        Measure.Angle(Basket.IncludedAngleRad(Basket.SmallEndDiameterM, Basket.LargeEndDiameterM, Basket.LengthM, Trace.None));
+
     /// <summary>Everything that what was stated shows to be wrong. What nobody stated is asked for elsewhere.</summary>
     public void Check()
     {
@@ -69,21 +75,22 @@ public sealed partial record EndFit(Rope Rope, RopeFacts Facts, Basket Basket, s
     private void CheckEntry()
     {
         var (rope, smallEnd, at) = (Rope.OverallDiameterM, Basket.SmallEndDiameterM, BasketAt + "/smallEndDiameter");
-        if (!Judged.IsBelow(rope, smallEnd))
+        var width = Measure.Count(smallEnd / rope);
+        if (Judged.Length(rope, smallEnd) is { IsBelow: false } thick)
         {
-            Add(FitFindings.RopeDoesNotEnter, at, Measure.Length(rope), Measure.Length(smallEnd), DiameterAt);
+            Add(FitFindings.RopeDoesNotEnter, at, thick, DiameterAt);
         }
-        else if (!Judged.IsBelow(rope, smallEnd - Basket.ToleranceM))
+        else if (!Judged.Length(rope, smallEnd - Basket.ToleranceM).IsBelow)
         {
             ReportTolerance("rope");
         }
-        else if (!Judged.IsBelow(smallEnd / rope, Rules.Fit.WidestSmallEnd.Si))
+        else if (!Rules.Fit.WidestSmallEnd.Judge(width).IsBelow)
         {
-            Add(FitFindings.RopeLoose, at, Measure.Length(smallEnd), Measure.Length(rope), DiameterAt, Severity.Stop);
+            Add(FitFindings.RopeLoose, at, Judged.Length(smallEnd, rope), DiameterAt, Severity.Stop);
         }
-        else if (Judged.IsAbove(smallEnd / rope, Rules.Fit.LooseSmallEnd.Si))
+        else if (Rules.Fit.LooseSmallEnd.Judge(width).IsAbove)
         {
-            Add(FitFindings.RopeLoose, at, Measure.Length(smallEnd), Measure.Length(rope), DiameterAt);
+            Add(FitFindings.RopeLoose, at, Judged.Length(smallEnd, rope), DiameterAt);
         }
     }
 
@@ -95,9 +102,9 @@ public sealed partial record EndFit(Rope Rope, RopeFacts Facts, Basket Basket, s
             return;
         }
 
-        if (IsOverfull(area, Basket))
+        if (FillOf(area, Basket) is { IsAbove: true } overfull)
         {
-            Add(FitFindings.WiresDoNotFit, BasketAt, Measure.Fraction(FillOf(area, Basket)), Measure.Fraction(Broom.DensestFill), RopeAt);
+            Add(FitFindings.WiresDoNotFit, BasketAt, overfull, RopeAt);
         }
         else if (IsOverfull(area, Basket.GrownBy(-Basket.ToleranceM)))
         {
@@ -106,14 +113,15 @@ public sealed partial record EndFit(Rope Rope, RopeFacts Facts, Basket Basket, s
     }
 
     /// <summary>Whether the wires take more of the small end than can be filled.</summary>
-    public static bool IsOverfull(double areaM2, Basket basket) => Judged.IsAbove(FillOf(areaM2, basket), Broom.DensestFill);
+    public static bool IsOverfull(double areaM2, Basket basket) => FillOf(areaM2, basket).IsAbove;
 
     /// <summary>The socket has to be stronger than the rope: as strong isn't enough.</summary>
     private void CheckStrength()
     {
-        if (SocketBreakingForceN is { } socket && Facts.BreakingForceN is { } breaking && !Judged.IsAbove(socket, breaking))
+        if (SocketBreakingForceN is { } socket && Facts.BreakingForceN is { } breaking
+            && Judged.Force(socket, breaking) is { IsAbove: false } weak)
         {
-            Add(FitFindings.SocketWeaker, SocketAt + "/breakingForce", Measure.Force(socket), Measure.Force(breaking), RopeAt + "/certificate/breakingForce");
+            Add(FitFindings.SocketWeaker, SocketAt + "/breakingForce", weak, RopeAt + "/certificate/breakingForce");
         }
     }
 
@@ -124,9 +132,11 @@ public sealed partial record EndFit(Rope Rope, RopeFacts Facts, Basket Basket, s
         Words = [new("what", what)],
     });
 
-    private void Add(FindingDefinition definition, string pointer, Measure? measured = null, Measure? limit = null, string? related = null, Severity? severity = null) =>
-        Find(new(definition, severity ?? definition.Severities[0], pointer) { Measured = measured, Limit = limit, Related = related is null ? [] : [related] });
+    private void Add(FindingDefinition definition, string pointer, Judged judged = default, string? related = null,
+        Severity? severity = null) =>
+        Find(new(definition, severity ?? definition.Severities[0], pointer) { Judged = judged, Related = related is null ? []
+            : [related] });
 
-    private static double FillOf(double areaM2, Basket basket) =>
-        areaM2 / (Math.PI / 4 * basket.SmallEndDiameterM * basket.SmallEndDiameterM);
+    private static Judged FillOf(double areaM2, Basket basket) =>
+        Judged.Fraction(areaM2 / (Math.PI / 4 * basket.SmallEndDiameterM * basket.SmallEndDiameterM), Broom.DensestFill);
 }

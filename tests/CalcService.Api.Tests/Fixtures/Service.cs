@@ -17,6 +17,7 @@ namespace CalcService.Api.Tests.Fixtures;
 public sealed class Service : WebApplicationFactory<Program>
 {
     private readonly (string Key, string? Value)[] _settings;
+    private readonly Action<IServiceCollection> _services;
 
     public Service()
         : this([])
@@ -31,8 +32,14 @@ public sealed class Service : WebApplicationFactory<Program>
 
     /// <summary>The service with settings of its own.</summary>
     internal Service(params (string Key, string? Value)[] settings)
+        : this(_ => { }, settings)
     {
-        _settings = settings;
+    }
+
+    /// <summary>The service with something else in the place of what it is made of.</summary>
+    internal Service(Action<IServiceCollection> services, params (string Key, string? Value)[] settings)
+    {
+        (_settings, _services) = (settings, services);
         UseKestrel(0);
         StartServer();
         Client = CreateClient();
@@ -62,7 +69,8 @@ public sealed class Service : WebApplicationFactory<Program>
             builder.UseSetting(key, value);
         }
 
-        builder.ConfigureTestServices(services => services.AddSingleton<IStartupFilter>(new EscapeWatch(Escaped)));
+        builder.ConfigureTestServices(services =>
+            services.AddSingleton<IStartupFilter>(new EscapeWatch(Escaped))).ConfigureTestServices(_services);
     }
 }
 

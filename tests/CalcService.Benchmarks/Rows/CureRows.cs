@@ -49,7 +49,7 @@ internal static class CureRows
             Conditions = new() { AirSeries = [.. Enumerable.Range(0, 169).Select(hour => new AirPoint(Mixed.AddHours(hour), Air(hour)))], SteelK = 9 + Zero, CompoundK = 18 + Zero },
             Ends = [new("A", 1, new() { DiameterM = .020, Construction = "6x36", Core = RopeCore.Iwrc }, new() { SmallEndDiameterM = .023, LargeEndDiameterM = .045, LengthM = .100 })],
         },
-        RuleBook.Current, new Budget(Budget.DefaultSteps), CancellationToken.None);
+        Editions.Known.Current, new Budget(Budget.DefaultSteps), CancellationToken.None);
 
     private static TemperatureHistory Week() => new([.. Enumerable.Range(0, 169).Select(hour => hour * 3600.0)], [.. Enumerable.Range(0, 169).Select(Air)]);
 

@@ -29,7 +29,8 @@ internal static class JobRow
         ];
     }
 
-    public static PourPlanResult Plan() => PourPlan.Calculate(Work.Job, RuleBook.Current, new Budget(Budget.DefaultSteps), CancellationToken.None).Result;
+    public static PourPlanResult Plan() => PourPlan.Calculate(Work.Job, Editions.Known.Current, new Budget(Budget.DefaultSteps),
+        CancellationToken.None).Result;
 
     private static double Time()
     {

@@ -36,7 +36,8 @@ internal static class ShopRows
         return (CpuClock.Process() - before) / 1e9;
     }
 
-    private static ShopSchedule? Plan(CureScheduleInput input) => CureSchedule.Calculate(input, RuleBook.Current, new Budget(Budget.DefaultSteps), CancellationToken.None).Result.Shop;
+    private static ShopSchedule? Plan(CureScheduleInput input) => CureSchedule.Calculate(input, Editions.Known.Current,
+        new Budget(Budget.DefaultSteps), CancellationToken.None).Result.Shop;
 
     /// <summary>The example of a shop, enlarged.</summary>
     private static CureScheduleInput Input(string model)

@@ -66,7 +66,7 @@ public static class GoodRecord
     public static DateTimeOffset After(double minutes) => MixedAt.AddMinutes(minutes);
 
     public static Outcome<AuditResult> Audit(AuditInput input, bool trace = false, long steps = Budget.DefaultSteps) =>
-        RecordAudit.Calculate(input, RuleBook.Current, new Budget(steps, trace), TestContext.Current.CancellationToken);
+        RecordAudit.Calculate(input, Editions.Known.Current, new Budget(steps, trace), TestContext.Current.CancellationToken);
 
     public static Func<AuditInput, AuditInput> Read(Func<RecordedReadings, RecordedReadings> change) => input => input with { Readings = change(input.Readings) };
 

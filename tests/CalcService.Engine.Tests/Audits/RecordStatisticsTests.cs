@@ -10,7 +10,7 @@ public sealed class RecordStatisticsTests
     [Fact]
     public void Lot_has_the_chart_that_the_handbook_prints()
     {
-        var statistics = new RecordStatistics(RuleBook.Current);
+        var statistics = new RecordStatistics(Editions.Known.Current);
         foreach (var (flow, i) in new[] { 49.6, 47.6, 49.9, 51.3, 47.8, 51.2, 52.6, 52.4, 53.6, 52.1 }.Select((flow, i) => (flow, i)))
         {
             statistics.Add(Record(i + 1, "L", flow / 50));
@@ -27,7 +27,7 @@ public sealed class RecordStatisticsTests
     [Fact]
     public void Signal_names_the_line_that_made_it()
     {
-        var statistics = new RecordStatistics(RuleBook.Current);
+        var statistics = new RecordStatistics(Editions.Known.Current);
         double[] ratios = [.98, 1.02, .99, 1.01, .98, 1.02, .99, 1.01, .98, 1.02, 1.5, 1];
         for (var i = 0; i < ratios.Length; i++)
         {
@@ -45,7 +45,7 @@ public sealed class RecordStatisticsTests
     [InlineData(.73, true)]
     public void Lot_whose_gels_come_far_from_the_sheet_is_out_of_family(double ratio, bool isOut)
     {
-        var statistics = new RecordStatistics(RuleBook.Current);
+        var statistics = new RecordStatistics(Editions.Known.Current);
         for (var i = 0; i < 100; i++)
         {
             statistics.Add(Record(i, "L", ratio));
@@ -57,7 +57,7 @@ public sealed class RecordStatisticsTests
     [Fact]
     public void Number_that_comes_again_is_counted_and_listed_with_its_line()
     {
-        var statistics = new RecordStatistics(RuleBook.Current);
+        var statistics = new RecordStatistics(Editions.Known.Current);
         foreach (var (number, line) in new[] { ("A", 1), ("B", 2), ("A", 3), (null, 4), ("A", 5) })
         {
             statistics.Add(Record(line, "L", 1) with { Number = number });
@@ -72,7 +72,7 @@ public sealed class RecordStatisticsTests
     [Fact]
     public void Lots_and_numbers_beyond_the_bound_are_counted()
     {
-        var statistics = new RecordStatistics(RuleBook.Current);
+        var statistics = new RecordStatistics(Editions.Known.Current);
         var most = RecordStatistics.MostNumbers + 10;
         for (var i = 0; i < most; i++)
         {
@@ -89,7 +89,7 @@ public sealed class RecordStatisticsTests
     [Fact]
     public void Ratios_beyond_those_kept_count_for_mean_and_limits_alone()
     {
-        var statistics = new RecordStatistics(RuleBook.Current);
+        var statistics = new RecordStatistics(Editions.Known.Current);
         for (var i = 0; i < 2 * RecordStatistics.MostKept; i++)
         {
             statistics.Add(Record(i, "L", i % 2 == 0 ? .9 : 1.1));

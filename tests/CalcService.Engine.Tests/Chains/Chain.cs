@@ -42,7 +42,7 @@ internal static class Chain
     public static IReadOnlyList<AirPoint> Series(double[] celsius) => celsius.Length == 1 ? [] : [.. celsius.Select((c, i) => new AirPoint(MixedAt.AddHours(Hours[i]), c + Zero))];
 
     public static Outcome<CureScheduleResult> Schedule(CureScheduleInput input) =>
-        CureSchedule.Calculate(input, RuleBook.Current, new Budget(Budget.DefaultSteps), TestContext.Current.CancellationToken);
+        CureSchedule.Calculate(input, Editions.Known.Current, new Budget(Budget.DefaultSteps), TestContext.Current.CancellationToken);
 
     public static CuredEnd End(CureScheduleInput input) => Schedule(input).Result.Ends[0];
 

@@ -66,7 +66,7 @@ public static class GoodCure
     };
 
     public static Outcome<CureScheduleResult> Schedule(CureScheduleInput input, bool trace = false, long steps = Budget.DefaultSteps) =>
-        CureSchedule.Calculate(input, RuleBook.Current, new Budget(steps, trace), TestContext.Current.CancellationToken);
+        CureSchedule.Calculate(input, Editions.Known.Current, new Budget(steps, trace), TestContext.Current.CancellationToken);
 
     public static CuredEnd First(CureScheduleInput input) => Schedule(input).Result.Ends[0];
 

@@ -64,5 +64,5 @@ public sealed class FindingListTests
     }
 
     private static Finding Make(Severity severity, string pointer, string code) =>
-        new(new FindingDefinition(code, Actor.Lead, [severity], "", "", "", Source.CommonPractice, []), severity, pointer);
+        new(new FindingDefinition(code, "2026-12", Actor.Lead, [severity], "", "", "", _ => Source.CommonPractice, _ => []), severity, pointer);
 }

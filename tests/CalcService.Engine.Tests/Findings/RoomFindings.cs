@@ -1,5 +1,6 @@
 using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
+using CalcService.Engine.Rules;
 
 namespace CalcService.Engine.Tests.Findings;
 
@@ -89,7 +90,7 @@ public static class RoomFindings
     {
         Assert.Matches("^[a-z]+(-[a-z]+)*$", definition.Code);
         Assert.NotEmpty(definition.Severities);
-        Assert.All([definition.Meaning, definition.Message, definition.Action, definition.Source.Document], text =>
+        Assert.All([definition.Meaning, definition.Message, definition.Action, definition.SourceIn(Editions.Known.Current).Document], text =>
         {
             Assert.False(string.IsNullOrWhiteSpace(text));
             // The scaffold's texts are to be filled in.
@@ -100,7 +101,7 @@ public static class RoomFindings
     /// <summary>A rule from memory or practice alone never stops, by its definition or by the source of a finding.</summary>
     public static void NeverStopOnMemory(IReadOnlyList<FindingDefinition> all, IEnumerable<Finding> raised)
     {
-        Assert.All(all.Where(definition => definition.Source.Basis is Basis.FromMemory or Basis.CommonPractice),
+        Assert.All(all.Where(definition => definition.SourceIn(Editions.Known.Current).Basis is Basis.FromMemory or Basis.CommonPractice),
             definition => Assert.DoesNotContain(Severity.Stop, definition.Severities));
         Assert.All(raised.Where(finding => finding.Source?.Basis is Basis.FromMemory or Basis.CommonPractice), finding => Assert.NotEqual(Severity.Stop, finding.Severity));
     }

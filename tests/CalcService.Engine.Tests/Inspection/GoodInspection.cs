@@ -52,5 +52,6 @@ public static class GoodInspection
         Input with { Rope = Input.Rope with { Function = function }, BrokenWires = wires };
 
     public static Outcome<InspectionResult> Inspect(InspectionInput input, bool trace = false) =>
-        ServiceInspection.Calculate(input, RuleBook.Current, new Budget(Budget.DefaultSteps, trace), TestContext.Current.CancellationToken);
+        ServiceInspection.Calculate(input, Editions.Known.Current, new Budget(Budget.DefaultSteps, trace),
+            TestContext.Current.CancellationToken);
 }

@@ -106,9 +106,10 @@ public sealed class InspectionRelationTests
 
     /// <summary>1,000 random ends under a random limit made stricter.</summary>
     [Fact]
-    public void Relation_27_stricter_limit_never_betters_the_answer() => Gen.Select(AnyFound, Gen.Int[0, RuleBook.Current.Inspection.BrokenWires.Count + 5]).Sample((end, which) =>
+    public void Relation_27_stricter_limit_never_betters_the_answer() =>
+        Gen.Select(AnyFound, Gen.Int[0, Editions.Known.Current.Inspection.BrokenWires.Count + 5]).Sample((end, which) =>
     {
-        var book = RuleBook.Current;
+        var book = Editions.Known.Current;
         var rules = book.Inspection;
         var wires = rules.BrokenWires.ToArray();
         if (which < wires.Length)
@@ -123,7 +124,7 @@ public sealed class InspectionRelationTests
             2 => rules with { StrengthLoss = Scaled(rules.StrengthLoss, .5) },
             3 => rules with { DrumTurns = Scaled(rules.DrumTurns, 2) },
             4 => rules with { ResocketAfter = Scaled(rules.ResocketAfter, .5) },
-            5 => rules with { CutBeyond = Scaled(rules.CutBeyond, 2) },
+            5 => rules with { CutBeyond = rules.CutBeyond with { Value = Measure.Length(2 * rules.CutBeyond.Si) } },
             _ => rules with { BrokenWires = wires },
         };
         Outcome<InspectionResult> Inspect(InspectionRules by) =>
@@ -136,7 +137,8 @@ public sealed class InspectionRelationTests
     public void Limit_that_is_reached_by_any_rule_set_that_is_asked_never_passes() => Gen.Select(AnyFound, AnyWires, Gen.Int[1, 200]).Sample((end, wires, count) =>
     {
         var inspection = GoodInspection.Inspect(end with { BrokenWires = [.. end.BrokenWires!, wires with { Count = count }] });
-        var reached = inspection.Result.Checks.Where(check => check.Id.StartsWith("broken-wires", StringComparison.Ordinal) && check.Measured!.Value.Si >= check.Limit.Si).ToArray();
+        var reached = inspection.Result.Checks.Where(check => check.Id.StartsWith("broken-wires", StringComparison.Ordinal)
+            && check.Measured!.Value.Si >= ((Measure?)check.Limit)!.Value.Si).ToArray();
         Assert.All(reached, check => Assert.NotEqual(CheckOutcome.Pass, check.Outcome));
         if (reached.Length > 0 || count >= 6)
         {
@@ -147,5 +149,6 @@ public sealed class InspectionRelationTests
     private static bool IsNamed(Outcome<InspectionResult> inspection, string[] pointers) => inspection.Findings.Any(finding =>
         finding.Related.Append(finding.Pointer).Any(named => pointers.Any(pointer => named == pointer || named.StartsWith(pointer + "/", StringComparison.Ordinal))));
 
-    private static RuleLimit Scaled(RuleLimit limit, double by) => limit with { Value = new Measure(limit.Si * by, limit.Value!.Value.Kind) };
+    private static RuleLimit Scaled(RuleLimit limit, double by) => (Measure?)limit is { } number
+        ? new(limit.RuleSet, limit.Text, number with { Si = number.Si * by }, limit.Source) : limit;
 }

@@ -140,10 +140,11 @@ public sealed class RuleRowTests
     }
 
     [Fact]
-    public void Rows_name_document_and_clause() => Assert.All(RuleBook.Current.Inspection.All.Where(limit => limit.RuleSet != PouringRules.General), limit =>
+    public void Rows_name_document_and_clause() => Assert.All(Editions.Known.Current.Inspection.All.Where(limit =>
+        limit.RuleSet != PouringRules.General), limit =>
     {
         // A condition's stop is our own rule beside the law's clause.
-        Assert.True(limit.Source.Basis is Basis.Law or Basis.Published || (limit.Value is null && limit.Source.Basis is Basis.Derived));
+        Assert.True(limit.Source.Basis is Basis.Law or Basis.Published || ((Measure?)limit is null && limit.Source.Basis is Basis.Derived));
         Assert.NotEmpty(limit.Source.Clause);
     });
 

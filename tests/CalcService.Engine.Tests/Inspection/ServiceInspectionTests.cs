@@ -60,5 +60,6 @@ public sealed class ServiceInspectionTests
 
     [Fact]
     public void Cancelled_inspection_ends() =>
-        Assert.Throws<OperationCanceledException>(() => ServiceInspection.Calculate(GoodInspection.Input, RuleBook.Current, new Budget(1), new CancellationToken(canceled: true)));
+        Assert.Throws<OperationCanceledException>(() => ServiceInspection.Calculate(GoodInspection.Input, Editions.Known.Current,
+            new Budget(1), new CancellationToken(canceled: true)));
 }

@@ -49,5 +49,5 @@ public static class GoodMatch
     };
 
     public static Outcome<MatchResult> Match(MatchInput input, long steps = Budget.DefaultSteps, bool trace = false) =>
-        TerminationMatch.Calculate(input, RuleBook.Current, new Budget(steps, trace), TestContext.Current.CancellationToken);
+        TerminationMatch.Calculate(input, Editions.Known.Current, new Budget(steps, trace), TestContext.Current.CancellationToken);
 }

@@ -71,7 +71,8 @@ public sealed class MatchRelationTests
                 Preparation = null,
             });
             var end = GoodPour.End("A", 1) with { Rope = rope, Basket = basket, SocketBreakingForceN = strength };
-            var plan = PourPlan.Calculate(GoodPour.Input with { Ends = [end] }, RuleBook.Current, new Budget(Budget.DefaultSteps), TestContext.Current.CancellationToken);
+            var plan = PourPlan.Calculate(GoodPour.Input with { Ends = [end] }, Editions.Known.Current, new Budget(Budget.DefaultSteps),
+                TestContext.Current.CancellationToken);
             string[] shared = ["wires-do-not-fit", "rope-does-not-enter", "socket-weaker-than-rope", "fit-depends-on-tolerance", "rope-loose"];
             string[] Of(IEnumerable<Finding> findings) =>
                 [.. findings.Where(finding => shared.Contains(finding.Definition.Code)).Select(finding => $"{finding.Definition.Code} {finding.Severity}").Order(StringComparer.Ordinal)];
@@ -93,8 +94,9 @@ public sealed class MatchRelationTests
     [Fact]
     public void Relation_27_stricter_factor_never_betters_the_answer() => Gen.Select(AnyHoist, Gen.Int[0, 3]).Sample((match, which) =>
     {
-        var book = RuleBook.Current;
-        static RuleLimit More(RuleLimit limit) => limit with { Value = Measure.Count(1.3 * limit.Si) };
+        var book = Editions.Known.Current;
+        static RuleLimit More(RuleLimit limit) => new(limit.RuleSet, limit.Text, Measure.Count(1.3 * ((Measure?)limit)!.Value.Si),
+            limit.Source);
         var rules = book.Matching;
         var stricter = which switch
         {

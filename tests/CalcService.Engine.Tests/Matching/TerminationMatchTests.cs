@@ -167,7 +167,8 @@ public sealed class TerminationMatchTests
 
     [Fact]
     public void Cancelled_match_ends() =>
-        Assert.Throws<OperationCanceledException>(() => TerminationMatch.Calculate(GoodMatch.Input, RuleBook.Current, new Budget(Budget.DefaultSteps), new CancellationToken(canceled: true)));
+        Assert.Throws<OperationCanceledException>(() => TerminationMatch.Calculate(GoodMatch.Input, Editions.Known.Current,
+            new Budget(Budget.DefaultSteps), new CancellationToken(canceled: true)));
 
     /// <summary>Whatever sizes a request may have, however odd: an answer comes, soon, without a number that isn't one.</summary>
     [Fact]
@@ -194,7 +195,7 @@ public sealed class TerminationMatchTests
                     Compound = input.Compound with { Cured = input.Compound.Cured with { ModulusPa = Between(1e8, 1e11, two.Item4), PoissonRatio = poisson, ShrinkageAfterGel = .05 * two.Item5 } },
                     Friction = one.Item1,
                 },
-                RuleBook.Current, budget, TestContext.Current.CancellationToken);
+                Editions.Known.Current, budget, TestContext.Current.CancellationToken);
             Assert.True(Budget.DefaultSteps - budget.Left < 200_000, $"{Budget.DefaultSteps - budget.Left} steps");
             if (match.Result.Transfer is { } transfer)
             {

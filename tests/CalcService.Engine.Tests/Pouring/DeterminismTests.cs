@@ -44,7 +44,8 @@ public sealed class DeterminismTests
     }
 
     private static string Everything() =>
-        RuleBook.Current.Digest() + string.Join('\n', FindingCases.All.Select(one => PlanText.Of(GoodPour.Plan(one.Change(GoodPour.Input), one.Steps, trace: true))));
+        Editions.Known.Current.Digest() + string.Join('\n', FindingCases.All.Select(one =>
+            PlanText.Of(GoodPour.Plan(one.Change(GoodPour.Input), one.Steps, trace: true))));
 
     private static string In(CultureInfo culture, Func<string> work)
     {

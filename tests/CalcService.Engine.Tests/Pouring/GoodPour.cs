@@ -90,5 +90,5 @@ public static class GoodPour
     };
 
     public static Outcome<PourPlanResult> Plan(PourPlanInput input, long steps = Budget.DefaultSteps, bool trace = false) =>
-        PourPlan.Calculate(input, RuleBook.Current, new Budget(steps, trace), TestContext.Current.CancellationToken);
+        PourPlan.Calculate(input, Editions.Known.Current, new Budget(steps, trace), TestContext.Current.CancellationToken);
 }

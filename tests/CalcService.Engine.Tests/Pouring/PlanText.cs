@@ -10,7 +10,11 @@ public static class PlanText
     {
         outcome.Decision,
         outcome.Result,
-        outcome.Findings,
+        Findings = outcome.Findings.Select(finding => new
+        {
+            finding.Definition.Code, finding.Severity, finding.Pointer, finding.Related, finding.Measured, finding.Limit, finding.Words,
+            finding.Source,
+        }),
         outcome.SafetyNotes,
         outcome.Assumptions,
         Trace = outcome.Trace.Select(step => new { step.Formula.Id, step.Of, step.Value, step.Substitutions }),

@@ -152,7 +152,7 @@ public sealed class PourPlanTests
         using var cancelled = new CancellationTokenSource();
         cancelled.Cancel();
         Assert.Throws<OperationCanceledException>(
-            () => PourPlan.Calculate(GoodPour.Input, RuleBook.Current, new Budget(Budget.DefaultSteps), cancelled.Token));
+            () => PourPlan.Calculate(GoodPour.Input, Editions.Known.Current, new Budget(Budget.DefaultSteps), cancelled.Token));
     }
 
     [Fact]

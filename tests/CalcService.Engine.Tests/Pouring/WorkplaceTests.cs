@@ -1,4 +1,5 @@
 using CalcService.Engine.Findings;
+using CalcService.Engine.Provenance;
 using CalcService.Engine.Pouring;
 using CalcService.Engine.Rules;
 
@@ -21,8 +22,8 @@ public sealed class WorkplaceTests
     [InlineData("US-CA", Workplace.Unknown, 500, 100, 50)]
     public void Limits_are_those_of_the_place_of_work(string? jurisdiction, Workplace workplace, int? ceiling, int? shortTerm, int? mean)
     {
-        var law = RuleBook.Current.Pouring.Air[0].LawAt(jurisdiction, workplace);
-        static double? Ppm(RuleLimit? limit) => limit is null ? null : Math.Round(limit.Si * 1e6, 6);
+        var law = Editions.Known.Current.Pouring.Air[0].LawAt(jurisdiction, workplace);
+        static double? Ppm(RuleLimit? limit) => limit is null ? null : Math.Round(((Measure?)limit)!.Value.Si * 1e6, 6);
         Assert.Equal((ceiling, shortTerm, mean), (Ppm(law.Ceiling), Ppm(law.ShortTerm), Ppm(law.TimeWeighted)));
     }
 

@@ -42,5 +42,6 @@ public static class GoodProof
     };
 
     public static Outcome<ProofResult> Evaluate(ProofInput input, bool trace = false) =>
-        ProofLoadEvaluation.Calculate(input, RuleBook.Current, new Budget(Budget.DefaultSteps, trace), TestContext.Current.CancellationToken);
+        ProofLoadEvaluation.Calculate(input, Editions.Known.Current, new Budget(Budget.DefaultSteps, trace),
+            TestContext.Current.CancellationToken);
 }

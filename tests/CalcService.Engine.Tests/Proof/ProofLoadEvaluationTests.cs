@@ -272,5 +272,6 @@ public sealed class ProofLoadEvaluationTests
     /// <summary>Also where no cone is computed.</summary>
     [Fact]
     public void Cancelled_evaluation_ends() => Assert.All([GoodProof.Sheet.Cured, new()], cured => Assert.Throws<OperationCanceledException>(() =>
-        ProofLoadEvaluation.Calculate(GoodProof.Before with { Compound = GoodProof.Sheet with { Cured = cured } }, RuleBook.Current, new Budget(1), new CancellationToken(canceled: true))));
+        ProofLoadEvaluation.Calculate(GoodProof.Before with { Compound = GoodProof.Sheet with { Cured = cured } }, Editions.Known.Current,
+            new Budget(1), new CancellationToken(canceled: true))));
 }

@@ -38,7 +38,7 @@ public sealed class ReuseRelationTests
             Socket = GoodMatch.Input.Socket with { Basket = basket, OuterAtSmallEndM = outerSmall, OuterAtMouthM = outerMouth },
             Duty = GoodMatch.Input.Duty with { LoadN = one.LoadKn * 1e3, ProofLoadN = one.LoadKn * 2e3 },
             Friction = null,
-        }, Engine.Rules.RuleBook.Current, new Budget(Budget.DefaultSteps), TestContext.Current.CancellationToken).Result.Transfer!;
+        }, Engine.Rules.Editions.Known.Current, new Budget(Budget.DefaultSteps), TestContext.Current.CancellationToken).Result.Transfer!;
         var part = Assess(For(use => new() { Rope = rope, RatedLoadN = one.LoadKn * 1e3, ProofLoadN = one.LoadKn * 2e3 })(
             Socket(socket => socket with { RatedLoadN = null, ProofRatingN = null,
                 Nominal = socket.Nominal with { Basket = basket, OuterAtSmallEndM = outerSmall, OuterAtMouthM = outerMouth } })(Input)))

@@ -118,11 +118,11 @@ public sealed class ReleaseTests
     [Fact]
     public void Lot_that_gels_late_makes_its_other_ends_later()
     {
-        var lot = Release.Lot([1.25, 1.15], RuleBook.Current.Curing, Trace.None);
+        var lot = Release.Lot([1.25, 1.15], Editions.Known.Current.Curing, Trace.None);
         Assert.Equal(1.175027, lot, 1e-6);
         var times = Release.Of(Kinetics(Sheet(20)), Sheet(20), Flat(20), [], lot, null, Trace.None);
         Assert.Equal((28.2007, 133.9531), (Math.Round(times.GelS!.Value / 60, 4), Math.Round(times.SheetS!.Value / 60, 4)));
-        Assert.Equal(1, Release.Lot([.8, .9], RuleBook.Current.Curing, Trace.None));
+        Assert.Equal(1, Release.Lot([.8, .9], Editions.Known.Current.Curing, Trace.None));
     }
 
     [Fact]
@@ -161,7 +161,8 @@ public sealed class ReleaseTests
     private static ReleaseTimes Of(CurePath path, CompoundSheet sheet, params SeenGel[] seen)
     {
         var kinetics = Kinetics(sheet);
-        var lot = Release.Lot(seen.Where(gel => gel.IsOfCone).Select(gel => Release.AgeSeen(kinetics, path, gel)), RuleBook.Current.Curing, Trace.None);
+        var lot = Release.Lot(seen.Where(gel => gel.IsOfCone).Select(gel => Release.AgeSeen(kinetics, path, gel)),
+            Editions.Known.Current.Curing, Trace.None);
         return Release.Of(kinetics, sheet, path, seen, lot, null, Trace.None);
     }
 

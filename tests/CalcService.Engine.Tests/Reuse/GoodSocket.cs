@@ -60,7 +60,8 @@ public static class GoodSocket
     };
 
     public static Outcome<ReuseResult> Assess(ReuseInput input, bool trace = false) =>
-        ReuseAssessment.Calculate(input, RuleBook.Current, new Budget(Budget.DefaultSteps, trace), TestContext.Current.CancellationToken);
+        ReuseAssessment.Calculate(input, Editions.Known.Current, new Budget(Budget.DefaultSteps, trace),
+            TestContext.Current.CancellationToken);
 
     public static Func<ReuseInput, ReuseInput> Socket(Func<UsedSocket, UsedSocket> change) => input => input with { Socket = change(input.Socket) };
 

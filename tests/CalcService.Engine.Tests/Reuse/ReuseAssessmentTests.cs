@@ -118,7 +118,7 @@ public sealed class ReuseAssessmentTests
     public void Finding_names_the_source_that_stands_behind_it(string code, string document, Basis basis)
     {
         var finding = ReuseCases.All.First(one => one.Code == code).Assess().Findings.First(finding => finding.Definition.Code == code);
-        var source = finding.Source ?? finding.Definition.Source;
+        var source = finding.Source ?? finding.Definition.SourceIn(Engine.Rules.Editions.Known.Current);
         Assert.Equal((document, basis), (source.Document, source.Basis));
     }
 
@@ -155,7 +155,8 @@ public sealed class ReuseAssessmentTests
 
     [Fact]
     public void Assessment_that_is_cancelled_ends() =>
-        Assert.Throws<OperationCanceledException>(() => ReuseAssessment.Calculate(Input, Engine.Rules.RuleBook.Current, new Budget(1), new CancellationToken(canceled: true)));
+        Assert.Throws<OperationCanceledException>(() => ReuseAssessment.Calculate(Input, Engine.Rules.Editions.Known.Current, new Budget(1),
+            new CancellationToken(canceled: true)));
 
     private static string[] StrengthIds => ["ear-bearing", "ear-net-section", "ear-shear-out", "ear-block", "pin-shear", "pin-bending", "cone-hoop-stress"];
 }

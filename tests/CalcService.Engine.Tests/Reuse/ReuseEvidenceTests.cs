@@ -22,7 +22,8 @@ public sealed class ReuseEvidenceTests
     [InlineData("pits", 0, .0008)]
     [InlineData("removal-heat", 20 + Zero, 400 + Zero)]
     [InlineData("removal-warmth", 20 + Zero, 200 + Zero)]
-    [InlineData("crack-search-age", 86400, 12)]
+    // Twelve months from the day of the search are 365 days.
+    [InlineData("crack-search-age", 86400, 365 * 86400)]
     [InlineData("rated-load", 50e3, 50e3)]
     [InlineData("proof-load", 100e3, 120e3)]
     [InlineData("rope-entry", .020, .023)]

@@ -14,7 +14,7 @@ public static class AuditsRoom
         Operation,
         (asked, budget, cancellationToken) => RecordAudit.Calculate(RecordAuditMapping.ToEngine(asked.Request, asked.Sheet), asked.Rules, budget, cancellationToken),
         (_, result, units) => RecordAuditMapping.ToContract(result, units),
-        () => new RecordCollector());
+        rules => new RecordCollector(rules));
 
     public static void MapAudits(this IEndpointRouteBuilder app) => app.MapCalculation(
         Operation,

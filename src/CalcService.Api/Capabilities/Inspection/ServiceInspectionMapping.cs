@@ -68,7 +68,7 @@ public static class ServiceInspectionMapping
         Id = check.Id,
         Outcome = check.Outcome,
         Measured = check.Measured is { } measured ? Quantity.From(measured, units) : null,
-        Limit = check.Limit.Value is { } limit ? Quantity.From(limit, units) : null,
+        Limit = Quantity.From((Measure?)check.Limit, units),
         Rule = check.Limit.Text,
         RuleSet = check.Limit.RuleSet,
         Source = AnswerMaker.Source(check.Limit.Source),

@@ -51,6 +51,7 @@ public sealed record InspectionCheckResult
     public required string RuleSet { get; init; }
 
     /// <summary>Its document and clause.</summary>
+    [Undigested]
     public required AnswerSource Source { get; init; }
 
     /// <summary>Members of the request that would settle it.</summary>
@@ -78,5 +79,6 @@ public sealed record NextDueResult
     public required string Rule { get; init; }
 
     /// <summary>Its document and clause.</summary>
+    [Undigested]
     public required AnswerSource Source { get; init; }
 }

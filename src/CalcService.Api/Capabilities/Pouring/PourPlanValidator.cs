@@ -68,7 +68,7 @@ public sealed class PourPlanValidator(CompoundCatalogue compounds) : Contradicti
 public sealed class PourConditionsValidator : Contradictions<PourConditions>
 {
     private static IReadOnlyList<string> Jurisdictions { get; } =
-        [.. RuleBook.Current.Pouring.Air.SelectMany(air => air.Laws).Select(law => law.Jurisdiction).Distinct()];
+        [.. Editions.Known.Current.Pouring.Air.SelectMany(air => air.Laws).Select(law => law.Jurisdiction).Distinct()];
 
     protected override void Check(PourConditions conditions, ValidationContext<PourConditions> context) =>
         context.MustKnow(nameof(PourConditions.Jurisdiction), conditions.Jurisdiction, Jurisdictions, "jurisdiction");

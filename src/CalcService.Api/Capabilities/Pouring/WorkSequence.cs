@@ -57,6 +57,7 @@ public sealed record SequenceStep
     public required string Text { get; init; }
 
     /// <summary>Where this way of working comes from.</summary>
+    [Undigested]
     public required AnswerSource Source { get; init; }
 }
 

@@ -88,6 +88,7 @@ public sealed record ProofCheckResult
     public required Quantity? Limit { get; init; }
 
     /// <summary>Where the limit comes from.</summary>
+    [Undigested]
     public required AnswerSource Source { get; init; }
 
     /// <summary>Members of the request that would settle it.</summary>

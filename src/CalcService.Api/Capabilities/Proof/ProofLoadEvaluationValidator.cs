@@ -8,7 +8,7 @@ namespace CalcService.Api.Capabilities.Proof;
 public sealed class ProofLoadEvaluationValidator : Contradictions<ProofLoadEvaluationRequest>
 {
     private static readonly string[] RuleSets =
-        [.. RuleBook.Current.Matching.Duties.Select(duty => duty.DesignFactor!.RuleSet), PouringRules.General];
+        [.. Editions.Known.Current.Matching.Duties.Select(duty => duty.DesignFactor!.RuleSet), PouringRules.General];
 
     protected override void Check(ProofLoadEvaluationRequest request, ValidationContext<ProofLoadEvaluationRequest> context) =>
         context.MustKnow(nameof(ProofLoadEvaluationRequest.RuleSet), request.RuleSet, RuleSets, "rule-set");

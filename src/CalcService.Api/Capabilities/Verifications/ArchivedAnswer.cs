@@ -24,7 +24,7 @@ public sealed class ArchivedAnswer(JsonElement answer)
     public Version Contract => Version.TryParse(Text("contract"), out var version) ? version : ContractVersion.Current;
 
     /// <summary>By what it was computed; else why it can't be computed again.</summary>
-    public (AsOf? AsOf, Comparison? Against) ComputedBy(string operation)
+    public (AsOf? AsOf, Comparison? Against) ComputedBy(string operation, Editions editions)
     {
         if (Contract > ContractVersion.Current)
         {
@@ -43,10 +43,9 @@ public sealed class ArchivedAnswer(JsonElement answer)
             return (null, CannotVerify("/provenance/engine", reason));
         }
 
-        if (Text("rules") is not { } edition || RuleBook.Find(edition) is not { } rules)
+        if (Text("rules") is not { } edition || editions.Find(edition) is not { } rules)
         {
-            var known = string.Join(", ", RuleBook.All.Select(book => book.Edition));
-            return (null, CannotVerify("/provenance/rules", $"Its edition of the rules is not known here; known: {known}"));
+            return (null, CannotVerify("/provenance/rules", $"Its edition of the rules is not known here; known: {editions}"));
         }
 
         return (new(rules, Contract), null);

@@ -9,7 +9,7 @@ using CalcService.Engine.Verifications;
 namespace CalcService.Api.Capabilities.Verifications;
 
 /// <summary>Any other calculation once more, and what came of it beside the archive.</summary>
-public sealed class Recomputation(IServiceProvider services)
+public sealed class Recomputation(IServiceProvider services, Editions editions)
 {
     private const string Request = "/request";
 
@@ -25,10 +25,10 @@ public sealed class Recomputation(IServiceProvider services)
     public Outcome<Comparison> Calculate(Resolved<RecordVerificationRequest> asked, Budget budget, CancellationToken cancellationToken)
     {
         var (calculation, archived) = (_calculations.Value[asked.Request.Operation], new ArchivedAnswer(asked.Request.Answer));
-        var (asOf, against) = archived.ComputedBy(calculation.Operation);
+        var (asOf, against) = archived.ComputedBy(calculation.Operation, editions);
         // An archived request that can't be read is refused, whatever its answer says of itself.
         var sent = Encoding.UTF8.GetBytes(asked.Request.Request.GetRawText());
-        var processed = calculation.Process(sent, archived.IsFull, asOf ?? new(RuleBook.Current, archived.Contract), cancellationToken);
+        var processed = calculation.Process(sent, archived.IsFull, asOf ?? new(editions.Current, archived.Contract), cancellationToken);
         if (processed.Body is Problem problem)
         {
             // The document takes any object here, so what the calculation can't read is no fault of the verification's own form.

@@ -40,7 +40,7 @@ internal sealed record HeatedEnd(string Id, string Pointer, Rope Rope, Basket Ba
 internal static class HeatFacts
 {
     /// <summary>Says once for all ends what the sheet doesn't give, and how its gel times are taken.</summary>
-    public static void CheckHeat(this RoomScope scope, CompoundSheet sheet, int dose, RuleLimit film)
+    public static void CheckHeat(this RoomScope scope, CompoundSheet sheet, int dose, RuleNumber film)
     {
         void Need(object? fact, string member, string what)
         {
@@ -59,7 +59,7 @@ internal static class HeatFacts
             scope.Assume("/compound/sheet/gelTimes", "gel times taken as held at their temperature: the sheet doesn't say whether its cup warmed itself", null, AssumptionOrigin.Estimate);
         }
 
-        scope.Assume("/conditions", film.Text, film.Value, AssumptionOrigin.RuleSet);
+        scope.Assume("/conditions", film);
     }
 
     /// <summary>The cone of an end, or null, and said why, where something is missing that it needs.</summary>

@@ -18,7 +18,7 @@ internal static class EndSteps
         yield return Step(StepCatalogue.Seize, new("seizings", Measure.Count(numbers.Seizings)), new("widthLeast", Measure.Length(numbers.SeizingWidthLeastM)),
             new("widthMost", Measure.Length(numbers.SeizingWidthMostM)), new("spacing", Measure.Length(numbers.SeizingSpacingM)), broom);
         yield return Step(StepCatalogue.Cut, broom);
-        yield return Step(StepCatalogue.Open, new StepValue("broomAngle", scope.Rules.BroomAngle.Value!.Value));
+        yield return Step(StepCatalogue.Open, new StepValue("broomAngle", ((Measure?)scope.Rules.BroomAngle)!.Value));
         yield return Step(end.Rope.Core switch { RopeCore.Fibre => StepCatalogue.CoreFibre, RopeCore.Iwrc => StepCatalogue.CoreWire, _ => StepCatalogue.CoreUnknown });
         if (end.Rope.PlasticFilled == Fact.Yes)
         {
@@ -44,7 +44,7 @@ internal static class EndSteps
             : Step(StepCatalogue.SpaceUnstated);
         yield return end.StraightBelowM is { } straight ? Step(StepCatalogue.Align, new StepValue("straightBelow", Measure.Length(straight))) : Step(StepCatalogue.AlignUnstated);
         yield return Step(StepCatalogue.Seal);
-        if (scope.NeedsVent(end))
+        if (!scope.VentOf(end).IsAbove)
         {
             yield return Step(StepCatalogue.Vent);
         }

@@ -20,7 +20,7 @@ internal static class HoldPoints
             yield return new(StepCatalogue.DrawIn.Task, "broom", "The broom is clean, dry and free of core fibre and plastic down to the seizing; the bore is clean.", Competent) { End = end.Id };
             yield return new(StepCatalogue.Seal.Task, "alignment", "Rope and basket are plumb and in line, the wires evenly spread, no wire against the wall.", Lead)
             {
-                End = end.Id, Reading = end.TiltRad is { } tilt ? Measure.Angle(tilt) : null, Maximum = scope.Rules.Fit.ReadTilt.Value,
+                End = end.Id, Reading = end.TiltRad is { } tilt ? Measure.Angle(tilt) : null, Maximum = (Measure?)scope.Rules.Fit.ReadTilt,
             };
         }
 
@@ -43,10 +43,11 @@ internal static class HoldPoints
     {
         var conditions = scope.Conditions;
         var range = DoseRange(scope.Input.Compound, dose);
-        var (coldest, margin) = (scope.Steel.Coldest?.K, scope.Rules.DewMargin.Si);
+        var (coldest, margin) = (scope.Steel.Coldest?.K, scope.Rules.DewMargin);
         Measure? minimum = range is null ? null : Measure.Temperature(range.MinimumK);
         Measure? maximum = range is null ? null : Measure.Temperature(range.MaximumK);
-        double? dry = conditions is { AirK: { } air, RelativeHumidity: { } humidity } ? DewPoint.WetK(air, humidity) + margin : null;
+        double? dry = conditions is { AirK: { } air, RelativeHumidity: { } humidity } ? margin.KeptAbove(DewPoint.WetK(air, humidity))
+            : null;
         HoldPoint Temperature(string what, string text, double? kelvins) => new(StepCatalogue.Mix.Task, what, text, Lead)
         {
             Reading = kelvins is { } read ? Measure.Temperature(read) : null, Minimum = minimum, Maximum = maximum,
@@ -62,7 +63,8 @@ internal static class HoldPoints
         yield return new(StepCatalogue.Mix.Task, "humidity", "Humidity low enough to keep the coldest steel dry.", Lead)
         {
             Reading = conditions.RelativeHumidity is { } read ? Measure.Fraction(read) : null,
-            Maximum = coldest is { } steel && conditions.AirK is { } kelvins ? Measure.Fraction(Math.Min(1, DewPoint.Humidity(kelvins, steel - margin))) : null,
+            Maximum = coldest is { } steel && conditions.AirK is { } kelvins
+                ? Measure.Fraction(Math.Min(1, DewPoint.Humidity(kelvins, margin.KeptBelow(steel)))) : null,
         };
     }
 

@@ -18,7 +18,7 @@ public static class PreparationNumbers
     internal static EndPreparation Of(PourScope scope, PourEnd end)
     {
         var rules = scope.Rules.Seizing;
-        double Size(Findings.RuleLimit limit) => Seizing.SizeM(end.Rope.DiameterM, limit.Si, scope.Trace);
+        double Size(Findings.RuleNumber rule) => Seizing.SizeM(end.Rope.DiameterM, rule.Si, scope.Trace);
         return new(
             Seizing.Count(end.Rope.DiameterM, rules.CountPerInch.Si, rules.CountLeast.Si, scope.Trace),
             Size(rules.WidthLeast),

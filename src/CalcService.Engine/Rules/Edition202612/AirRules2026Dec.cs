@@ -1,4 +1,3 @@
-using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Rules.Edition202612;
@@ -19,23 +18,25 @@ public static class AirRules2026Dec
         new("styrene", 104.15,
             [
                 new("US", Workplace.GeneralIndustry,
-                    Ceiling: Limit("styrene in air, US general industry, ceiling (up to 600 ppm for 5 min in any 3 h)", Measure.AirFraction(200e-6), General),
+                    Ceiling: new("styrene in air, US general industry, ceiling (up to 600 ppm for 5 min in any 3 h)",
+                        Measure.AirFraction(200e-6), General),
                     ShortTerm: null,
-                    TimeWeighted: Limit("styrene in air, US general industry, eight-hour mean", Measure.AirFraction(100e-6), General)) { Name = "US general industry" },
+                    TimeWeighted: new("styrene in air, US general industry, eight-hour mean", Measure.AirFraction(100e-6),
+                        General)) { Name = "US general industry" },
                 new("US", Workplace.Construction,
-                    Ceiling: Limit("styrene in air, US construction, ceiling", Measure.AirFraction(100e-6), Construction),
+                    Ceiling: new("styrene in air, US construction, ceiling", Measure.AirFraction(100e-6), Construction),
                     ShortTerm: null, TimeWeighted: null) { Name = "US construction" },
                 new("US", Workplace.Shipyard, Ceiling: null, ShortTerm: null,
-                    TimeWeighted: Limit("styrene in air, US shipyards, eight-hour mean", Measure.AirFraction(100e-6), Shipyard)) { Name = "US shipyards" },
+                    TimeWeighted: new("styrene in air, US shipyards, eight-hour mean", Measure.AirFraction(100e-6), Shipyard)) { Name =
+                        "US shipyards" },
                 new("US-CA", Workplace: null,
-                    Ceiling: Limit("styrene in air, California, ceiling", Measure.AirFraction(500e-6), California),
-                    ShortTerm: Limit("styrene in air, California, short term", Measure.AirFraction(100e-6), California),
-                    TimeWeighted: Limit("styrene in air, California, eight-hour mean", Measure.AirFraction(50e-6), California)) { Name = "California" },
+                    Ceiling: new("styrene in air, California, ceiling", Measure.AirFraction(500e-6), California),
+                    ShortTerm: new("styrene in air, California, short term", Measure.AirFraction(100e-6), California),
+                    TimeWeighted: new("styrene in air, California, eight-hour mean", Measure.AirFraction(50e-6), California)) { Name =
+                        "California" },
             ],
-            RecommendedShortTerm: Limit("styrene in air, short term", Measure.AirFraction(100e-6), Niosh),
-            RecommendedTimeWeighted: Limit("styrene in air, working-day mean", Measure.AirFraction(50e-6), Niosh),
-            FlashPoint: Limit("styrene, flash point", Measure.Temperature(31 + 273.15), Niosh)),
+            RecommendedShortTerm: new("styrene in air, short term", Measure.AirFraction(100e-6), Niosh),
+            RecommendedTimeWeighted: new("styrene in air, working-day mean", Measure.AirFraction(50e-6), Niosh),
+            FlashPoint: new("styrene, flash point", Measure.Temperature(31 + 273.15), Niosh)),
     ];
-
-    private static RuleLimit Limit(string text, Measure value, Source source) => new(PouringRules.General, text, value, source);
 }

@@ -18,7 +18,7 @@ public static class FitRules2026Dec
         WidestSmallEnd = Limit("small end less than this many rope diameters wide", Measure.Count(3)),
         LooseSmallEnd = Limit("small end at most this many rope diameters wide, else it is loose", Measure.Count(2)),
         StrengthSpread = Limit("certified breaking force at most this share off the estimate of the rope class", Measure.Fraction(.40)),
-        ReadTilt = new(PouringRules.General, "lean of a rope that can be read as one, at least", Measure.Angle(1 * Degree), Source.CommonPractice),
+        ReadTilt = new("lean of a rope that can be read as one, at least", Measure.Angle(1 * Degree), Source.CommonPractice),
         MostTilt = Limit("rope and basket at most this far off the plumb line", Measure.Angle(5 * Degree)),
         Thinning = Limit("rope at most this share thinner than its nominal diameter, where no rule set says", Measure.Fraction(.05)),
         Thickening = Limit("rope at most this share thicker than its nominal diameter", Measure.Fraction(.08)),
@@ -30,5 +30,5 @@ public static class FitRules2026Dec
     };
 
     private static RuleLimit Limit(string text, Measure value, string? page = null) =>
-        new(PouringRules.General, text, value, page is null ? Bound : Bound with { Clause = page });
+        new(text, value, page is null ? Bound : Bound with { Clause = page });
 }

@@ -1,4 +1,3 @@
-using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Ropes;
 
@@ -60,29 +59,30 @@ public static class InspectionRules2026Dec
             .. Determined(EndCondition.Bent, "bent end connections", "(a)(2)(i)(E), (a)(4)(i)"),
             .. Determined(EndCondition.Worn, "worn end connections", "(a)(2)(i)(E), (a)(4)(i)"),
             new(EndCondition.ImproperlyApplied,
-                Limit(Mine, "an attachment that is improperly installed is cut off and made again", null, Law(MineEnds, "(b)"))),
-            new(EndCondition.Slipped, Limit(Mine, "an attachment that slipped is cut off and made again", null, Law(MineEnds, "(c)"))),
+                new(Mine, "an attachment that is improperly installed is cut off and made again", null, Law(MineEnds, "(b)"))),
+            new(EndCondition.Slipped, new(Mine, "an attachment that slipped is cut off and made again", null, Law(MineEnds, "(c)"))),
             new(EndCondition.Corroded,
-                Limit(Mine, "an attachment that corrosion deteriorates is cut off and made again", null, Law(MineEnds, "(d)"))),
-            new(EndCondition.Slipped, Limit(PouringRules.General, "a cone or wire that goes on moving is taken out", null, Moved)),
+                new(Mine, "an attachment that corrosion deteriorates is cut off and made again", null, Law(MineEnds, "(d)"))),
+            new(EndCondition.Slipped, new("a cone or wire that goes on moving is taken out", null, Moved)),
         ],
-        NominalDiameterLoss = Limit(Crane, "loss of diameter from the nominal one, at most",
+        NominalDiameterLoss = new(Crane, "loss of diameter from the nominal one, at most",
             Measure.Fraction(.05), Law(CraneLaw, "(a)(2)(ii)(B)")),
-        BaselineDiameterLoss = Limit(Mine, "loss of diameter from the baseline, at most", Measure.Fraction(.06), Law(MineRopes, "(g)")),
-        StrengthLoss = Limit(Mine, "loss of rope strength by nondestructive test, at most", Measure.Fraction(.10), Law(MineRopes, "(h)")),
-        DrumTurns = Limit(Mine, "full turns left on the drum at the longest working length, at least",
+        BaselineDiameterLoss = new(Mine, "loss of diameter from the baseline, at most", Measure.Fraction(.06), Law(MineRopes, "(g)")),
+        StrengthLoss = new(Mine, "loss of rope strength by nondestructive test, at most", Measure.Fraction(.10), Law(MineRopes, "(h)")),
+        DrumTurns = new(Mine, "full turns left on the drum at the longest working length, at least",
             Measure.Count(3), Law("30 CFR 56.19026, 57.19026, 75.1436, 77.1436", "(b)")),
-        ResocketAfter = Limit(InspectionRules.Platform, "age at which ends of a powered platform's hoisting ropes, other than those at a drum, are socketed again, at the latest",
+        ResocketAfter = new(InspectionRules.Platform,
+            "age at which ends of a powered platform's hoisting ropes, other than those at a drum, are socketed again, at the latest",
             Measure.Months(24), Law("WAC", "296-870-30025(1)")),
-        CutBeyond = Limit(PouringRules.General, "a rope is cut at least this far beyond its broken wires, 3 ft", Measure.Length(.9144),
+        CutBeyond = new("a rope is cut at least this far beyond its broken wires, 3 ft", Measure.Length(.9144),
             new("TM 5-3810-288-12; NAVFAC MO-118", "cable conditions, broken wires at the dead end; 16.3.6", Basis.Published)),
-        RememberedHighest = Limit(PouringRules.General, "warmest service of resin where no sheet says otherwise",
+        RememberedHighest = new("warmest service of resin where no sheet says otherwise",
             Measure.Temperature(115 + 273.15),
             new("EN 13411-4:2021, annex E", "", Basis.FromMemory)),
     };
 
     private static BrokenWireRule Wires(string id, WireWindow window, RopeFunction[] functions, string ruleSet, string text, int from, Source source) =>
-        new("broken-wires-" + id, window, functions, Limit(ruleSet, text + ", rejected from this number on", Measure.Count(from), source));
+        new("broken-wires-" + id, window, functions, new(ruleSet, text + ", rejected from this number on", Measure.Count(from), source));
 
     /// <summary>
     /// A condition that a crane's law has a competent person decide on at once. Until somebody has, the end carries nothing: that part is our
@@ -90,17 +90,15 @@ public static class InspectionRules2026Dec
     /// </summary>
     private static EndConditionRule[] Determined(EndCondition condition, string what, string clause) =>
     [
-        new(condition, Limit(Crane,
+        new(condition, new(Crane,
             what + ": the law has a competent person decide at once whether they are a hazard; "
                 + "that they carry nothing until then is our own rule", null,
             new(CraneLaw, clause, Basis.Derived))),
-        new(condition, Limit(PouringRules.General, what + " carry nothing until a competent person has decided", null,
+        new(condition, new(what + " carry nothing until a competent person has decided", null,
             Own("what has lost section or shape has lost strength that nobody knows"))),
     ];
 
     private static Source Own(string why) => new(why, "docs/service-inspections.md", Basis.Derived);
 
     private static Source Law(string document, string clause) => new(document, clause, Basis.Law);
-
-    private static RuleLimit Limit(string ruleSet, string text, Measure? value, Source source) => new(ruleSet, text, value, source);
 }

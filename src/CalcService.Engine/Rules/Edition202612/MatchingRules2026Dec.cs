@@ -21,7 +21,7 @@ public static class MatchingRules2026Dec
         Duties =
         [
             new(DutyUse.Sling, Factor("sling", 5, new("ASME B30.9", "", Basis.FromMemory)),
-                Limit("sling", "poured sockets of slings are proof loaded to this many times the vertical rated load", Measure.Count(2),
+                new("sling", "poured sockets of slings are proof loaded to this many times the vertical rated load", Measure.Count(2),
                     new("NAVEDTRA 14080", "chapter 3, proof testing slings: vertical rated capacity x 2; DOE-STD-1090-96, 15.4.7.1, has poured sockets certified as proof tested", Basis.Published))),
             new(DutyUse.Pendant, Factor("pendant", 3, Cranes), null),
             new(DutyUse.HoistRope, Factor("hoist-rope", 3.5, Cranes), null),
@@ -36,47 +36,44 @@ public static class MatchingRules2026Dec
         PersonsElsewhere = PersonsElsewhere("strength of any other rope that hangs persons, over the most that is meant to hang", 5),
         PersonsElsewhereRotationResistant =
             PersonsElsewhere("strength of any other rotation resistant rope that hangs persons, over the most that is meant to hang", 10),
-        Efficiency = General("strength of a resin socketed end over that of the rope", Measure.Fraction(1),
+        Efficiency = new("strength of a resin socketed end over that of the rope", Measure.Fraction(1),
             new("EN 13411-4:2021", "K_T", Basis.Published)),
-        MineAttachment = Limit(MatchingRules.MineHoist, "attachment at least this share of the rope's nominal strength", Measure.Fraction(.80), MineLaw),
-        LiftTaperLength = Limit(MatchingRules.Lift, "tapered basket at least this many rope diameters long", Measure.Count(4.75), Lifts),
-        LiftSmallEndExcess = Limit(MatchingRules.Lift, "small end at most this much wider than the rope", Measure.Length(3.0 / 32 * .0254),
+        MineAttachment = new(MatchingRules.MineHoist, "attachment at least this share of the rope's nominal strength",
+            Measure.Fraction(.80), MineLaw),
+        LiftTaperLength = new(MatchingRules.Lift, "tapered basket at least this many rope diameters long", Measure.Count(4.75), Lifts),
+        LiftSmallEndExcess = new(MatchingRules.Lift, "small end at most this much wider than the rope", Measure.Length(3.0 / 32 * .0254),
             Lifts),
-        LiftMouthLeast = Limit(MatchingRules.Lift, "mouth at least this many rope diameters wide", Measure.Count(2.25), Lifts),
-        LiftMouthMost = Limit(MatchingRules.Lift, "mouth at most this many rope diameters wide", Measure.Count(3), Lifts),
-        SpiralLengthInWires = General("basket for spiral strand at least this many outer-wire diameters long", Measure.Count(50),
+        LiftMouthLeast = new(MatchingRules.Lift, "mouth at least this many rope diameters wide", Measure.Count(2.25), Lifts),
+        LiftMouthMost = new(MatchingRules.Lift, "mouth at most this many rope diameters wide", Measure.Count(3), Lifts),
+        SpiralLengthInWires = new("basket for spiral strand at least this many outer-wire diameters long", Measure.Count(50),
             new("DIN 3092 and EN 13411-4 tradition", "", Basis.FromMemory)),
-        ProofShare = General("proof load at most this share of the rope's breaking force", Measure.Fraction(.5),
+        ProofShare = new("proof load at most this share of the rope's breaking force", Measure.Fraction(.5),
             new("rules for proof loading of wire rope ends", "", Basis.FromMemory)),
-        FactorLeast = General("design factor where no rule for the use is known, at least", Measure.Count(2),
+        FactorLeast = new("design factor where no rule for the use is known, at least", Measure.Count(2),
             new("with less, a proof load of twice the working load would reach the breaking force", "docs/termination-matches.md", Basis.Derived)),
-        ServiceLowest = General("coldest service of a resin socket in an older standard", Measure.Temperature(-20 + 273.15), OldStandard),
-        ServiceHighest = General("warmest service of a resin socket in an older standard", Measure.Temperature(70 + 273.15), OldStandard),
+        ServiceLowest = new("coldest service of a resin socket in an older standard", Measure.Temperature(-20 + 273.15), OldStandard),
+        ServiceHighest = new("warmest service of a resin socket in an older standard", Measure.Temperature(70 + 273.15), OldStandard),
         Friction = (
-            General("friction between cone and socket, low", Measure.Count(.1), Source.CommonPractice),
-            General("friction between cone and socket, expected", Measure.Count(.2), Source.CommonPractice),
-            General("friction between cone and socket, high", Measure.Count(.3), Source.CommonPractice)),
-        ShrinkageShare = General("linear shrinkage after gel over the volumetric shrinkage, as if all of it came after gel and alike in all directions",
+            new("friction between cone and socket, low", Measure.Count(.1), Source.CommonPractice),
+            new("friction between cone and socket, expected", Measure.Count(.2), Source.CommonPractice),
+            new("friction between cone and socket, high", Measure.Count(.3), Source.CommonPractice)),
+        ShrinkageShare = new("linear shrinkage after gel over the volumetric shrinkage, as if all of it came after gel and alike in all directions",
             Measure.Fraction(1.0 / 3), new("a small volume change is three times the linear one", "docs/termination-matches.md", Basis.Derived)),
-        WallRatio = General("outside over bore of a socket of which the outside isn't given", Measure.Count(1.6), Source.CommonPractice),
-        RadialStiffening = General("stiffness of a cone full of wires across its axis, over the compound's", Measure.Count(1.5), Elements),
-        LipFactor = General("mean pressure over the first 5 mm by finite elements, over this model's", Measure.Count(1.4), Elements),
+        WallRatio = new("outside over bore of a socket of which the outside isn't given", Measure.Count(1.6), Source.CommonPractice),
+        RadialStiffening = new("stiffness of a cone full of wires across its axis, over the compound's", Measure.Count(1.5), Elements),
+        LipFactor = new("mean pressure over the first 5 mm by finite elements, over this model's", Measure.Count(1.4), Elements),
     };
 
     private static RuleLimit Factor(string ruleSet, double factor, Source source) =>
-        Limit(ruleSet, "design factor, breaking force over working load", Measure.Count(factor), source);
+        new(ruleSet, "design factor, breaking force over working load", Measure.Count(factor), source);
 
     private static RuleLimit Hoisting(string text, double factor, string clause) =>
-        Limit(InspectionRules.ConstructionCrane, text, Measure.Count(factor), new("29 CFR 1926.1414", clause, Basis.Law));
+        new(InspectionRules.ConstructionCrane, text, Measure.Count(factor), new("29 CFR 1926.1414", clause, Basis.Law));
 
     private static RuleLimit Persons(string text, double factor) =>
-        Limit(InspectionRules.ConstructionCrane, text, Measure.Count(factor), new("29 CFR 1926.1431", "(g)(3)", Basis.Law));
+        new(InspectionRules.ConstructionCrane, text, Measure.Count(factor), new("29 CFR 1926.1431", "(g)(3)", Basis.Law));
 
     /// <summary>The law names the rigging of a personnel platform; that other ropes with persons on them are worth no less is our own.</summary>
-    private static RuleLimit PersonsElsewhere(string text, double factor) => General(text, Measure.Count(factor),
+    private static RuleLimit PersonsElsewhere(string text, double factor) => new(text, Measure.Count(factor),
         new("29 CFR 1926.1431", "(g)(3), which speaks of the rigging of a personnel platform alone", Basis.Derived));
-
-    private static RuleLimit General(string text, Measure value, Source source) => Limit(PouringRules.General, text, value, source);
-
-    private static RuleLimit Limit(string ruleSet, string text, Measure value, Source source) => new(ruleSet, text, value, source);
 }

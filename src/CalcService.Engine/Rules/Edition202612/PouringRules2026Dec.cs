@@ -1,4 +1,3 @@
-using CalcService.Engine.Findings;
 using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Rules.Edition202612;
@@ -11,31 +10,29 @@ public static class PouringRules2026Dec
 
     public static PouringRules Rules { get; } = new()
     {
-        DewMargin = Limit("steel at least this far above the dew point", Measure.TemperatureDifference(3),
+        DewMargin = new("steel at least this far above the dew point", Measure.TemperatureDifference(3),
             new("ISO 8502-4 and ISO 12944-7", "", Basis.FromMemory)),
-        HighestOrdinaryGrade = Limit("above this grade special precautions, ask the rope supplier", Measure.Count(1960),
+        HighestOrdinaryGrade = new("above this grade special precautions, ask the rope supplier", Measure.Count(1960),
             new("BS 7035:1989", "§1, note 2", Basis.Published)),
-        BasketLengthInDiameters = Limit("basket at least this many rope diameters long", Measure.Count(5), ConeTradition),
-        ConeAngleLeast = Limit("included angle of the cone at least", Measure.Angle(5 * Math.PI / 180), ConeTradition),
-        ConeAngleMost = Limit("included angle of the cone at most", Measure.Angle(18 * Math.PI / 180), ConeTradition),
-        Allowance = Limit("allowance on the resin where none is given", Measure.Fraction(.10), Source.CommonPractice),
+        BasketLengthInDiameters = new("basket at least this many rope diameters long", Measure.Count(5), ConeTradition),
+        ConeAngleLeast = new("included angle of the cone at least", Measure.Angle(5 * Math.PI / 180), ConeTradition),
+        ConeAngleMost = new("included angle of the cone at most", Measure.Angle(18 * Math.PI / 180), ConeTradition),
+        Allowance = new("allowance on the resin where none is given", Measure.Fraction(.10), Source.CommonPractice),
         AssumedActivationEnergy = (
-            Limit("activation energy of gelling from one gel time, low", new(40e3, QuantityKind.MolarEnergy), Energy),
-            Limit("activation energy of gelling from one gel time, expected", new(50e3, QuantityKind.MolarEnergy), Energy),
-            Limit("activation energy of gelling from one gel time, high", new(60e3, QuantityKind.MolarEnergy), Energy)),
-        MixingFactor = Limit("air exchange near the work is this many times less than in the room as a whole", Measure.Count(10),
+            new("activation energy of gelling from one gel time, low", new(40e3, QuantityKind.MolarEnergy), Energy),
+            new("activation energy of gelling from one gel time, expected", new(50e3, QuantityKind.MolarEnergy), Energy),
+            new("activation energy of gelling from one gel time, high", new(60e3, QuantityKind.MolarEnergy), Energy)),
+        MixingFactor = new("air exchange near the work is this many times less than in the room as a whole", Measure.Count(10),
             new("US EPA mass balance model for general ventilation, worst-case mixing", "", Basis.FromMemory)),
-        AirSpeed = Limit("air speed over open resin indoors", new Measure(.508, QuantityKind.Speed),
+        AirSpeed = new("air speed over open resin indoors", new Measure(.508, QuantityKind.Speed),
             new("US EPA ChemSTEER user guide, default of 100 ft/min", "", Basis.FromMemory)),
-        SheetAge = Limit("a data sheet older than this is asked for again", Measure.Months(24), Source.CommonPractice),
-        BroomAngle = Limit("included angle of the opened broom at most (45° from the axis of the rope)", Measure.Angle(Math.PI / 2),
+        SheetAge = new("a data sheet older than this is asked for again", Measure.Months(24), Source.CommonPractice),
+        BroomAngle = new("included angle of the opened broom at most (45° from the axis of the rope)", Measure.Angle(Math.PI / 2),
             new("ISO 17558", "§4.5", Basis.Published)),
-        VentUpTo = Limit("up to this rope diameter the seal of the basket gets a vent", Measure.Length(.016), Source.CommonPractice),
-        ReadingsValidFor = Limit("a reading holds this long where nobody says how long", Measure.Duration(3600), Source.CommonPractice),
+        VentUpTo = new("up to this rope diameter the seal of the basket gets a vent", Measure.Length(.016), Source.CommonPractice),
+        ReadingsValidFor = new("a reading holds this long where nobody says how long", Measure.Duration(3600), Source.CommonPractice),
         Seizing = SeizingRules2026Dec.Rules,
         Fit = FitRules2026Dec.Rules,
         Air = AirRules2026Dec.All,
     };
-
-    private static RuleLimit Limit(string text, Measure value, Source source) => new(PouringRules.General, text, value, source);
 }

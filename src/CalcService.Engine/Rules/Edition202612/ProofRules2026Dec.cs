@@ -11,12 +11,11 @@ public static class ProofRules2026Dec
     public static ProofRules Rules { get; } = new()
     {
         Steps = [Step("first", .25), Step("second", .5), Step("third", .75), Step("last", 1)],
-        Under = Limit("test load below what is asked for, at most", Measure.Fraction(.05), Energy),
-        Over = Limit("test load above what is asked for, at most", Measure.Fraction(0), Energy),
-        ShrinkageSpread = Limit("shrinkage of a compound off its sheet, either way", Measure.Fraction(.5), Source.CommonPractice),
+        Under = new("test load below what is asked for, at most", Measure.Fraction(.05), Energy),
+        Over = new("test load above what is asked for, at most", Measure.Fraction(0), Energy),
+        ShrinkageSpread = new("shrinkage of a compound off its sheet, either way", Measure.Fraction(.5), Source.CommonPractice),
     };
 
-    private static RuleLimit Step(string which, double share) => Limit($"{which} step, share of the proof load", Measure.Fraction(share), Source.CommonPractice);
-
-    private static RuleLimit Limit(string text, Measure value, Source source) => new(PouringRules.General, text, value, source);
+    private static RuleNumber Step(string which, double share) => new($"{which} step, share of the proof load", Measure.Fraction(share),
+        Source.CommonPractice);
 }

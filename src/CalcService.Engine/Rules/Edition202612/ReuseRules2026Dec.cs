@@ -8,28 +8,29 @@ public static class ReuseRules2026Dec
 {
     public static ReuseRules Rules { get; } = new()
     {
-        RemovalWarm = Limit("warmer than this while the cone came out, the steel is tested", Measure.Temperature(200 + 273.15), Source.CommonPractice),
-        RemovalHot = Limit("warmer than this the steel may have been tempered again and softened for good",
+        RemovalWarm = new("warmer than this while the cone came out, the steel is tested", Measure.Temperature(200 + 273.15),
+            Source.CommonPractice),
+        RemovalHot = new("warmer than this the steel may have been tempered again and softened for good",
             Measure.Temperature(400 + 273.15), new("tempering of carbon and low-alloy steel, lowest usual temperature", "", Basis.FromMemory)),
-        InspectionAge = Limit("a search for cracks is at most this old", Measure.Months(12), Source.CommonPractice),
-        DesignFactor = Limit("strength over stress at the rated load", Measure.Count(3), new("ASME BTH-1, category B", "", Basis.FromMemory)),
-        MostAllowed = Limit("wear that a limit may allow, as a share of the size, at most", Measure.Fraction(.10),
+        InspectionAge = new("a search for cracks is at most this old", Measure.Months(12), Source.CommonPractice),
+        DesignFactor = new("strength over stress at the rated load", Measure.Count(3), new("ASME BTH-1, category B", "", Basis.FromMemory)),
+        MostAllowed = new("wear that a limit may allow, as a share of the size, at most", Measure.Fraction(.10),
             new("ASME B30.26, hardware that lost a tenth of a dimension is removed", "", Basis.FromMemory)),
-        HottestAllowed = Limit("removal temperature that a limit may allow, at most", Measure.Temperature(600 + 273.15),
+        HottestAllowed = new("removal temperature that a limit may allow, at most", Measure.Temperature(600 + 273.15),
             new("tempering of cast and forged socket steel, highest usual temperature", "", Basis.FromMemory)),
-        LeastLeft = Limit("metal left of the drawing's, at least", Measure.Fraction(.5), new("docs/reuse-assessments.md", "half-gone", Basis.Derived)),
-        FarOffDrawing = Limit("metal beyond the drawing's, at most", Measure.Fraction(.05), Source.CommonPractice),
+        LeastLeft = new("metal left of the drawing's, at least", Measure.Fraction(.5),
+            new("docs/reuse-assessments.md", "half-gone", Basis.Derived)),
+        FarOffDrawing = new("metal beyond the drawing's, at most", Measure.Fraction(.05), Source.CommonPractice),
         GeneralTolerances = [Tolerance(6, .1), Tolerance(30, .2), Tolerance(120, .3), Tolerance(400, .5), Tolerance(1000, .8), Tolerance(2000, 1.2)],
         Compound = (
-            Limit("modulus of a filled resin", Measure.Stress(6e9), Source.CommonPractice),
-            Limit("Poisson's ratio of a filled resin", Measure.Count(.25), Source.CommonPractice),
-            Limit("volumetric shrinkage of a filled resin", Measure.Fraction(.02), Source.CommonPractice)),
-        WireShare = Limit("share of the small end that wires take, where the rope isn't known", Measure.Fraction(.44), Source.CommonPractice),
+            new("modulus of a filled resin", Measure.Stress(6e9), Source.CommonPractice),
+            new("Poisson's ratio of a filled resin", Measure.Count(.25), Source.CommonPractice),
+            new("volumetric shrinkage of a filled resin", Measure.Fraction(.02), Source.CommonPractice)),
+        WireShare = new("share of the small end that wires take, where the rope isn't known", Measure.Fraction(.44), Source.CommonPractice),
     };
 
     /// <summary>Linear sizes of class m: up to millimetres, either way millimetres.</summary>
-    private static (double UpToM, RuleLimit Limit) Tolerance(double upToMm, double mm) => (upToMm * 1e-3,
-        Limit($"size up to {upToMm} mm off a drawing that gives no tolerance, either way", Measure.Length(mm * 1e-3), new("ISO 2768-1", "class m", Basis.FromMemory)));
-
-    private static RuleLimit Limit(string text, Measure value, Source source) => new(PouringRules.General, text, value, source);
+    private static (double UpToM, RuleNumber Tolerance) Tolerance(double upToMm, double mm) => (upToMm * 1e-3,
+        new($"size up to {upToMm} mm off a drawing that gives no tolerance, either way", Measure.Length(mm * 1e-3),
+            new("ISO 2768-1", "class m", Basis.FromMemory)));
 }

@@ -11,13 +11,13 @@ public static class SeizingRules2026Dec
 
     public static SeizingRules Rules { get; } = new()
     {
-        CountPerInch = Limit("seizings for each inch of rope diameter, rounded up", 3, Navy),
-        CountLeast = Limit("never fewer seizings than this", 2, Source.CommonPractice),
-        WidthLeast = Limit("width of a seizing in rope diameters, least", 1, Navy),
-        WidthMost = Limit("width of a seizing in rope diameters, most", 1.5, Navy),
-        Spacing = Limit("distance between seizings in rope diameters", 2, Navy),
-        SpacingWide = Limit("distance between seizings in rope diameters, the wider practice", 6, Army),
+        CountPerInch = Number("seizings for each inch of rope diameter, rounded up", 3, Navy),
+        CountLeast = Number("never fewer seizings than this", 2, Source.CommonPractice),
+        WidthLeast = Number("width of a seizing in rope diameters, least", 1, Navy),
+        WidthMost = Number("width of a seizing in rope diameters, most", 1.5, Navy),
+        Spacing = Number("distance between seizings in rope diameters", 2, Navy),
+        SpacingWide = Number("distance between seizings in rope diameters, the wider practice", 6, Army),
     };
 
-    private static RuleLimit Limit(string text, double value, Source source) => new(PouringRules.General, text, Measure.Count(value), source);
+    private static RuleNumber Number(string text, double value, Source source) => new(text, Measure.Count(value), source);
 }

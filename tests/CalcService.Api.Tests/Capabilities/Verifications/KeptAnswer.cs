@@ -19,7 +19,7 @@ internal sealed record KeptAnswer(ICapability Calculation, JsonObject Answer, (o
     public Outcome<Comparison> Verify(JsonObject answer)
     {
         var archived = new ArchivedAnswer(JsonElement.Parse(answer.ToJsonString()));
-        var (_, against) = archived.ComputedBy(Calculation.Operation);
+        var (_, against) = archived.ComputedBy(Calculation.Operation, Engine.Rules.Editions.Known);
         var again = archived.IsFull ? Again.Full : Again.Plain;
         return RecordVerification.Of(against ?? archived.Compare(Calculation, again), new Budget(1));
     }

@@ -92,7 +92,7 @@ public sealed class VaultTests(Service service)
     {
         var capability = service.Services.Calculation(operation);
         var answer = capability.Process(
-            Encoding.UTF8.GetBytes(request.ToJsonString()), full: false, new(RuleBook.Current, new(contract)), TestContext.Current.CancellationToken).Body;
+            Encoding.UTF8.GetBytes(request.ToJsonString()), full: false, new(Editions.Known.Current, new(contract)), TestContext.Current.CancellationToken).Body;
         using var sent = ShapeWriter.Write(JsonForm.Sent, ShapeTable.Of(answer.GetType()), answer, contract: new(contract));
         var archived = JsonNode.Parse(sent.Written.Span)!.AsObject().With("/provenance/contract", contract).With("/provenance/computedAt", "2026-11-30T12:00:00Z");
         Directory.CreateDirectory(Path.Combine(Folder, contract));
