@@ -11,7 +11,7 @@ namespace CalcService.Engine.Audits;
 /// <summary>Every finding that an audit can raise, by theme in the other parts of this class.</summary>
 public static partial class AuditFindings
 {
-    private const string Document = "docs/record-audits.md";
+    private const string Document = "/docs/record-audits";
 
     /// <summary>All of them, by code.</summary>
     public static IReadOnlyList<FindingDefinition> All => Catalogue.All;

@@ -55,7 +55,7 @@ public sealed class AfterGel
     }
 
     /// <summary>a = a_ref·exp(E/R·(1/T − 1/T_ref)), never below the warmest row's; in s.</summary>
-    [Formula("after-gel-time", "Arrhenius law through the sheet's times to full strength", "docs/release.md", Basis.Derived, Symbol = "a", Name = "time after gel that the sheet asks for",
+    [Formula("after-gel-time", "Arrhenius law through the sheet's times to full strength", "/docs/release", Basis.Derived, Symbol = "a", Name = "time after gel that the sheet asks for",
         Expression = "a_ref·exp(E/R·(1/T − 1/T_ref))", Kind = QuantityKind.Duration, Range = "between the rows; above the warmest its own time, below the coldest with the largest energy in sight")]
     public double TimeS(double kelvins, Trace trace)
     {

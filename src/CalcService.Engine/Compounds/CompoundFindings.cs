@@ -87,9 +87,9 @@ public static class CompoundFindings
         "The compound gelled, or can gel, while baskets are still being filled.",
         "The compound gels {measured} after mixing; the last basket is full after {limit}.",
         "Before the pour: mix less at a time, fill faster, or cool the compound. After it: take the end out of use and make it again.",
-        new("compound that has gelled doesn't flow between the wires", "docs/cure-schedules.md", Basis.Derived));
+        new("compound that has gelled doesn't flow between the wires", "/docs/cure-schedules", Basis.Derived));
 
-    private static Source Prudence => Source.NotGiven("docs/pour-plans.md");
+    private static Source Prudence => Source.NotGiven("/docs/pour-plans");
 
     private static FindingDefinition Unknown(string code, string since, Actor actor, string meaning, string message, string action) =>
         FindingKinds.Unknown(code, since, actor, meaning, message, action, Prudence);

@@ -91,7 +91,7 @@ public sealed class CureShape
     }
 
     /// <summary>k₁·t until a degree of cure is reached at one temperature: ∫dα/((1 + c·α)·(1 − α)^n) for whole n, by partial fractions.</summary>
-    [Formula("cure-time", "Kamal and Sourour law with m = 1 at one temperature, integrated by partial fractions", "docs/cure-schedules.md", Basis.Derived, Symbol = "θ", Name = "reaction time k₁·t",
+    [Formula("cure-time", "Kamal and Sourour law with m = 1 at one temperature, integrated by partial fractions", "/docs/cure-schedules", Basis.Derived, Symbol = "θ", Name = "reaction time k₁·t",
         Expression = "∫dα/((1 + c·α)·(1 − α)^n)", Kind = QuantityKind.Count, Range = "whole n from 1, c above 0, α below 1")]
     public static double ReactionTime(double degree, double acceleration, int order, Trace trace)
     {

@@ -17,5 +17,5 @@ public static class DoseFindings
         "The dose goes into the resin and is stirred in before the hardener. Peroxide and accelerator together undiluted react violently.",
         "The dose goes in after the hardener.",
         "Stir the dose into the resin first. Throw a mix away that got it too late; an end that was poured from it is made again.",
-        new("peroxide and accelerator react with each other", "docs/pour-plans.md", Basis.Derived));
+        new("peroxide and accelerator react with each other", "/docs/pour-plans", Basis.Derived));
 }

@@ -6,7 +6,7 @@ namespace CalcService.Engine.Compounds;
 public static class GelPosterior
 {
     /// <summary>F = exp(x̄·(N/σ_o²)/(1/σ_l² + N/σ_o²)), x̄ the mean of ln(observed age) over N gels seen.</summary>
-    [Formula("gel-posterior", "normal prior and normal error on ln t_gel", "docs/cure-schedules.md", Basis.Derived, Symbol = "F", Name = "gel times longer by the factor",
+    [Formula("gel-posterior", "normal prior and normal error on ln t_gel", "/docs/cure-schedules", Basis.Derived, Symbol = "F", Name = "gel times longer by the factor",
         Expression = "exp(x·(N/σ_o²)/(1/σ_l² + N/σ_o²))", Kind = QuantityKind.Count, Range = "small spreads, so that they are relative ones")]
     public static double Factor(double meanLog, int count, double lotSpread, double error, Trace trace)
     {

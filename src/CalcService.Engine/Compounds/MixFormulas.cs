@@ -7,7 +7,7 @@ public static class MixFormulas
 {
     /// <summary>V_n = (1 + a)·V_h + V_v: what has to be mixed, with V_h the most resin that the baskets take, a the
     /// allowance and V_v what stays in the vessel; in m³.</summary>
-    [Formula("needed-volume", "sum over the baskets of a mix", "docs/pour-plans.md", Basis.Derived, Symbol = "V_n", Name = "compound needed",
+    [Formula("needed-volume", "sum over the baskets of a mix", "/docs/pour-plans", Basis.Derived, Symbol = "V_n", Name = "compound needed",
         Expression = "(1 + a)·V_h + V_v", Kind = QuantityKind.Volume, Range = "one mix")]
     public static double NeededM3(double allowance, double highM3, double residueM3, Trace trace) =>
         trace.Step("needed-volume", ((1 + allowance) * highM3) + residueM3,

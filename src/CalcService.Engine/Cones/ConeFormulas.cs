@@ -5,7 +5,7 @@ namespace CalcService.Engine.Cones;
 /// <summary>The laws of a cone at one place, and the limits that a whole cone can be held against.</summary>
 public static class ConeFormulas
 {
-    private const string Document = "docs/termination-matches.md";
+    private const string Document = "/docs/termination-matches";
 
     /// <summary>k = 1/((1 − ν)/E_r + ((R² + 1)/(R² − 1) + ν_s)/E_s): pressure for each unit of radial squeeze, a plug in a thick tube (Lamé); in Pa.</summary>
     [Formula("cone-radial-stiffness", "plane plug in a thick-walled tube, Lamé", Document, Basis.Derived, Symbol = "k", Name = "pressure for a radial squeeze of 1",

@@ -10,7 +10,7 @@ public static class TestFindings
     /// <summary>What becomes of an end that lets go.</summary>
     internal const string Out = "Unload. The end is cut off and made again; find out why before the next pour.";
 
-    internal static Source LetsGo { get; } = new("an end that lets go of its rope is none", "docs/proof-load-evaluations.md", Basis.Derived);
+    internal static Source LetsGo { get; } = new("an end that lets go of its rope is none", "/docs/proof-load-evaluations", Basis.Derived);
 
     public static FindingDefinition WireSlipped { get; } = Stop("wire-slipped", "2026-12", Actor.Lead,
         "Single wires moved against the cone.", "Single wires slipped.", Out, LetsGo);
@@ -83,7 +83,7 @@ public static class TestFindings
     internal static IReadOnlyList<FindingDefinition> All =>
         [WireSlipped, Cracked, Creeps, SeatedAskew, TestLoadShort, TestLoadOver, SeatingNotRead, SeatingPlaceUnknown, SeatingLittle, SeatingMuch, SeatingContradicts, SeatedThrough, SeatingNotComputed];
 
-    private static Source Moves => new("a cone moves toward its small end, by millimetres", "docs/proof-load-evaluations.md", Basis.Derived);
+    private static Source Moves => new("a cone moves toward its small end, by millimetres", "/docs/proof-load-evaluations", Basis.Derived);
 
-    private static Source Model => new("load transfer in the cone", "docs/termination-matches.md", Basis.Derived);
+    private static Source Model => new("load transfer in the cone", "/docs/termination-matches", Basis.Derived);
 }

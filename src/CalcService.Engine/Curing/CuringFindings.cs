@@ -13,7 +13,7 @@ public static partial class CuringFindings
     /// <summary>All of them, by code.</summary>
     public static IReadOnlyList<FindingDefinition> All => Catalogue.All;
 
-    private static Source Model => new("gel and cure along the temperatures given", "docs/cure-schedules.md", Basis.Derived);
+    private static Source Model => new("gel and cure along the temperatures given", "/docs/cure-schedules", Basis.Derived);
 
     /// <summary>Its own class, so that it is made when all parts have been.</summary>
     private static class Catalogue

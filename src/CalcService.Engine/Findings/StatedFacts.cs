@@ -53,7 +53,7 @@ public static class StatedFacts
         "Measure, look it up or ask, and send each of them, so that the rule is held against the fact itself.",
         NoPermission);
 
-    private static Provenance.Source NoPermission => new("no permission on facts that nobody stated", "docs/facts.md", Provenance.Basis.Derived);
+    private static Provenance.Source NoPermission => new("no permission on facts that nobody stated", "/docs/facts", Provenance.Basis.Derived);
 
     /// <summary>Finds those that the answer does without, as one finding; nothing where all are stated.</summary>
     internal static void CheckTaken(this RoomScope scope, IEnumerable<(string Pointer, string What, bool IsStated)> facts) =>

@@ -29,11 +29,11 @@ public static partial class InspectionFindings
         "The rope is too short for its work after the cut.",
         "{measured} can be cut off; {limit} has to go.",
         "Fit a new rope.",
-        new("what the request states", "docs/service-inspections.md", Basis.Derived));
+        new("what the request states", "/docs/service-inspections", Basis.Derived));
 
     public static FindingDefinition RopeLeftUnknown { get; } = Caution("rope-left-unknown", "2026-12", Actor.Inspector,
         "A cut is needed, and nobody says whether the rope is then long enough.",
         "Nobody says how much rope can be cut off.",
         "Measure what can be spared before it is cut.",
-        new("a cut that leaves too little is found out too late", "docs/service-inspections.md", Basis.Derived));
+        new("a cut that leaves too little is found out too late", "/docs/service-inspections", Basis.Derived));
 }

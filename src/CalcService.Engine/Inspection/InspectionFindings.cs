@@ -14,9 +14,9 @@ public static partial class InspectionFindings
 
     private static IReadOnlyList<FindingDefinition> Shared => [CompoundFindings.Demonstration, CompoundFindings.SheetSilent, BoundFindings.RopeThick, .. MineFindings.All];
 
-    private static Source Prudence => Source.NotGiven("docs/service-inspections.md");
+    private static Source Prudence => Source.NotGiven("/docs/service-inspections");
 
-    private static Source OfTheLimit => new("the document that the limit names", "docs/service-inspections.md", Basis.Derived);
+    private static Source OfTheLimit => new("the document that the limit names", "/docs/service-inspections", Basis.Derived);
 
     private static Rule[] LimitsOf(RuleBook rules, EndCondition condition) =>
         [.. rules.Inspection.Conditions.Where(rule => rule.Condition == condition).Select(rule => rule.Limit)];

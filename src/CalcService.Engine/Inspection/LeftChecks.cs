@@ -70,7 +70,7 @@ public static class LeftChecks
     }
 
     /// <summary>n′ = n − l/(π·D): full turns on a drum of diameter D (m, to the middle of the rope) after l (m) is cut off.</summary>
-    [Formula("turns-after-cut", "length of rope on one turn of the drum", "docs/service-inspections.md", Basis.Derived, Symbol = "n_c", Name = "turns on the drum after the cut",
+    [Formula("turns-after-cut", "length of rope on one turn of the drum", "/docs/service-inspections", Basis.Derived, Symbol = "n_c", Name = "turns on the drum after the cut",
         Expression = "n − l/(π·D)", Kind = QuantityKind.Count, Range = "one layer; the working length stays as it is")]
     public static double TurnsAfterCut(double turns, double cutM, double drumDiameterM, Trace trace) =>
         trace.Step("turns-after-cut", turns - (cutM / (Math.PI * drumDiameterM)),

@@ -53,7 +53,7 @@ public static class SizeChecks
     }
 
     /// <summary>1 − d/d₀: the share of the diameter that is gone; negative where the rope is thicker.</summary>
-    [Formula("diameter-loss", "definition", "docs/service-inspections.md", Basis.Derived, Symbol = "λ", Name = "loss of diameter",
+    [Formula("diameter-loss", "definition", "/docs/service-inspections", Basis.Derived, Symbol = "λ", Name = "loss of diameter",
         Expression = "1 − d/d_0", Kind = QuantityKind.Fraction, Range = "both measured the same way, under the same tension")]
     public static double DiameterLoss(double measuredM, double referenceM, Trace trace) =>
         trace.Step("diameter-loss", 1 - (measuredM / referenceM), new("d", Measure.Length(measuredM)), new("d_0", Measure.Length(referenceM)));

@@ -5,7 +5,7 @@ namespace CalcService.Engine.Matching;
 /// <summary>The short formulas of a match.</summary>
 public static class MatchFormulas
 {
-    private const string Document = "docs/termination-matches.md";
+    private const string Document = "/docs/termination-matches";
 
     /// <summary>WLL = F_min·K_T/f with F_min breaking force of the rope (N), K_T efficiency of the end, f design factor; in N.</summary>
     [Formula("working-load-limit", "definition of the design factor", Document, Basis.Derived, Symbol = "WLL", Name = "working load limit of rope and end",

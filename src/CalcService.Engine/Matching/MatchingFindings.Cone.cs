@@ -7,7 +7,7 @@ namespace CalcService.Engine.Matching;
 /// <content>Findings of the load transfer in the cone. A model stands behind them, no pull test: none of them stops.</content>
 public static partial class MatchingFindings
 {
-    private static Source Model => new("load transfer in the cone", "docs/termination-matches.md", Basis.Derived);
+    private static Source Model => new("load transfer in the cone", "/docs/termination-matches", Basis.Derived);
 
     public static FindingDefinition TransferNotComputed { get; } = Caution("load-transfer-not-computed", "2026-12", Actor.Lead,
         "How the cone hands its load over could not be computed.",
@@ -31,5 +31,5 @@ public static partial class MatchingFindings
         "Friction is below the taper, so the cone lets go when the load does.",
         "Friction {measured} is not above the taper {limit}: the cone loosens when it is unloaded.",
         "Keep the rope under tension, and look at the cone after each unloading.",
-        new("balance of a wedge", "docs/termination-matches.md", Basis.Derived));
+        new("balance of a wedge", "/docs/termination-matches", Basis.Derived));
 }

@@ -22,9 +22,9 @@ public static partial class MatchingFindings
         BoundFindings.RopeOutsideRange, BoundFindings.SocketMetalUnfit, StatedFacts.Taken, .. BoundFindings.OfRopeAndBasket, .. MineFindings.All,
     ];
 
-    private static Source Prudence => Source.NotGiven("docs/termination-matches.md");
+    private static Source Prudence => Source.NotGiven("/docs/termination-matches");
 
-    private static Source Stated => new("what the request states", "docs/termination-matches.md", Basis.Derived);
+    private static Source Stated => new("what the request states", "/docs/termination-matches", Basis.Derived);
 
     private static FindingDefinition Unknown(
         string code, string since, Actor actor, string meaning, string message, string action, Func<RuleBook,

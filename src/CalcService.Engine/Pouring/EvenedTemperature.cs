@@ -9,7 +9,7 @@ public static class EvenedTemperature
     /// <summary>
     /// T_e = (C_r·T_r + C_w·T_w + C_s·T_s)/(C_r + C_w + C_s), heat capacities in J/K of resin, wires and socket; in K.
     /// </summary>
-    [Formula("evened-temperature", "heat given is heat taken", "docs/pour-plans.md", Basis.Derived, Symbol = "T_e", Name = "evened temperature of the cone",
+    [Formula("evened-temperature", "heat given is heat taken", "/docs/pour-plans", Basis.Derived, Symbol = "T_e", Name = "evened temperature of the cone",
         Expression = "(C_r·T_r + C_w·T_w + C_s·T_s)/(C_r + C_w + C_s)", Kind = QuantityKind.Temperature, Range = "before the reaction gives heat; nothing lost to the air or along the rope")]
     public static double Of(double resinJPerK, double resinK, double wiresJPerK, double wiresK, double socketJPerK, double socketK, Trace trace) =>
         trace.Step("evened-temperature", ((resinJPerK * resinK) + (wiresJPerK * wiresK) + (socketJPerK * socketK)) / (resinJPerK + wiresJPerK + socketJPerK),

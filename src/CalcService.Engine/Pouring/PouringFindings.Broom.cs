@@ -11,7 +11,7 @@ public static partial class PouringFindings
         "The cleaned broom is not dry at the time of the pour.",
         "The broom is dry only after the pour is meant to start.",
         "Pour later, or dry the broom sooner.",
-        new("solvent or water keeps the compound off the wires", "docs/pour-plans.md", Basis.Derived));
+        new("solvent or water keeps the compound off the wires", "/docs/pour-plans", Basis.Derived));
 
     public static FindingDefinition ReleaseAgent { get; } = Note("release-agent", "2026-12", Actor.Crew,
         "A release agent in the basket is allowed with resin. On a wire it is not.",

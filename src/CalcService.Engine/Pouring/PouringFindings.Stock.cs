@@ -18,7 +18,7 @@ public static partial class PouringFindings
         "Packs of a lot are opened, part-used, damaged or leaking: what they hold may have changed or be less than a whole kit. The lot is never used; a stop where the stock would be enough with it.",
         "Lot {lot} is {state}.",
         "Take the lot off the shelf; do not mix it. Where only some of its packs are affected, send the sealed ones as an entry of their own.",
-        new("a kit is mixed whole or not at all", "docs/pour-plans.md", Basis.Derived));
+        new("a kit is mixed whole or not at all", "/docs/pour-plans", Basis.Derived));
 
     public static FindingDefinition LotQuarantined { get; } = Define("lot-quarantined", "2026-12", Actor.Office,
         [Severity.Stop, Severity.Note],
@@ -69,5 +69,5 @@ public static partial class PouringFindings
         "No kits were found within the steps that a request may take.",
         "The job is too large for a plan of its kits.",
         "Plan fewer ends at a time.",
-        new("the steps of a calculation are counted and limited", "docs/decisions.md", Basis.Derived));
+        new("the steps of a calculation are counted and limited", "/docs/decisions", Basis.Derived));
 }

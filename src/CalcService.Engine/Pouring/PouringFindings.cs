@@ -26,7 +26,7 @@ public static partial class PouringFindings
     ];
 
     // A getter, not a field: nobody says in which order the parts of a class set their fields.
-    private static Source Prudence => Source.NotGiven("docs/pour-plans.md");
+    private static Source Prudence => Source.NotGiven("/docs/pour-plans");
 
     private static Source Geometry => FitFindings.Geometry;
 

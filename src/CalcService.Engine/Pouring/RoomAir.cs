@@ -13,7 +13,7 @@ namespace CalcService.Engine.Pouring;
 public readonly record struct RoomAir(double SourceKgPerS, double DecayPerS, double VolumeM3, double AirChangesPerS)
 {
     /// <summary>C = G·t/V·e^{−k·t}·φ((n − k)·t), φ(x) = (1 − e^{−x})/x, which is G/V·(e^{−k·t} − e^{−n·t})/(n − k); in kg/m³.</summary>
-    [Formula("room-concentration", "balance of a well-mixed room", "docs/pour-plans.md", Basis.Derived,
+    [Formula("room-concentration", "balance of a well-mixed room", "/docs/pour-plans", Basis.Derived,
         Symbol = "C", Name = "vapour in the room", Expression = "G·t/V·exp(−k·t)·φ((n − k)·t), φ(x) = (1 − exp(−x))/x",
         Kind = QuantityKind.MassConcentration, Range = "well-mixed air; n reduced by the mixing factor; t up to the end of the source")]
     public double ConcentrationKgPerM3(double seconds, Trace trace) =>
@@ -25,7 +25,7 @@ public readonly record struct RoomAir(double SourceKgPerS, double DecayPerS, dou
     /// t_p = ln(n/k)/(n − k), when the vapour is highest; no later than the end of the source (s). A steady source and
     /// a closed room are highest at that end; in s.
     /// </summary>
-    [Formula("room-peak-time", "balance of a well-mixed room, dC/dt = 0", "docs/pour-plans.md", Basis.Derived,
+    [Formula("room-peak-time", "balance of a well-mixed room, dC/dt = 0", "/docs/pour-plans", Basis.Derived,
         Symbol = "t_p", Name = "when the vapour is highest", Expression = "min(τ, ln(n/k)/(n − k))",
         Kind = QuantityKind.Duration, Range = "n and k above 0; else the end of the source")]
     public double PeakTimeS(double sourceEndsS, Trace trace) =>
@@ -36,7 +36,7 @@ public readonly record struct RoomAir(double SourceKgPerS, double DecayPerS, dou
     /// C̄ over a time T (s) that begins with the source: it runs for τ ≤ T, then the air only clears. The area under the
     /// running part is G/V·(τ·φ(k·τ) − τ·φ(n·τ))/(n − k); in kg/m³.
     /// </summary>
-    [Formula("room-mean", "balance of a well-mixed room", "docs/pour-plans.md", Basis.Derived,
+    [Formula("room-mean", "balance of a well-mixed room", "/docs/pour-plans", Basis.Derived,
         Symbol = "C̄", Name = "mean vapour in the room",
         Expression = "(G/V·(τ·φ(k·τ) − τ·φ(n·τ))/(n − k) + C·(T − τ)·φ(n·(T − τ)))/T, φ(x) = (1 − exp(−x))/x",
         Kind = QuantityKind.MassConcentration, Range = "well-mixed air; n reduced by the mixing factor")]

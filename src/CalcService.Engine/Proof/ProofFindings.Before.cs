@@ -18,11 +18,11 @@ public static partial class ProofFindings
         "The test is before the time from which on the cure allows it.",
         "The test is at {at}; the cure allows the load from {from} on.",
         "Wait, or warm the end as the sheet allows.",
-        new("proof before the least cured place reaches its degree", "docs/cure-schedules.md", Basis.Derived));
+        new("proof before the least cured place reaches its degree", "/docs/cure-schedules", Basis.Derived));
 
     public static FindingDefinition ZoneOpen { get; } = Stop("no-exclusion-zone", "2026-12", Actor.Crew,
         "A rope that lets go under a test load sweeps what is near and in line with it.",
         "People are not kept away from the test.",
         "Do not load. Close off the length of the rope and both ends in line with it first.",
-        new("a stretched rope that parts sets free what the load stored in it", "docs/proof-load-evaluations.md", Basis.Derived));
+        new("a stretched rope that parts sets free what the load stored in it", "/docs/proof-load-evaluations", Basis.Derived));
 }

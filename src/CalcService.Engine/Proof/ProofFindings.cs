@@ -21,7 +21,7 @@ public static partial class ProofFindings
     ];
 
     // A getter, not a field: nobody says in which order the parts of a class set their fields.
-    private static Source Prudence => Source.NotGiven("docs/proof-load-evaluations.md");
+    private static Source Prudence => Source.NotGiven("/docs/proof-load-evaluations");
 
     /// <summary>Its own class, so that it is made when all parts have been.</summary>
     private static class Catalogue

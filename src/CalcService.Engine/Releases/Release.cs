@@ -69,7 +69,7 @@ public static class Release
         gel.Seconds > path.BeforeGel.EndS ? null : GelAge.Along(kinetics.Expected, path.BeforeGel).At(gel.MiddleS);
 
     /// <summary>∫dt/a(θ) = F, from the gel t_G on along the coldest temperatures θ, a the sheet's time after gel and F how slow the lot was seen to be; in s.</summary>
-    [Formula("sheet-release", "the sheet's time after gel, counted along the coldest temperatures", "docs/release.md", Basis.Derived, Symbol = "t_a", Name = "end of the sheet's time after gel",
+    [Formula("sheet-release", "the sheet's time after gel, counted along the coldest temperatures", "/docs/release", Basis.Derived, Symbol = "t_a", Name = "end of the sheet's time after gel",
         Expression = "∫dt/a(θ) = F, from t_G on", Kind = QuantityKind.Duration, Range = "stands still below the lowest cure temperature; not read beyond the temperatures given")]
     public static double? SheetS(GelAge? clock, double? gelS, double slower, Trace trace) => clock?.TimeOf(1) is { } over
         ? trace.Step("sheet-release", over, new("t_G", Measure.Duration(gelS!.Value)), new("F", Measure.Count(slower)))

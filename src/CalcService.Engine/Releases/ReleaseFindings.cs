@@ -30,7 +30,7 @@ public static class ReleaseFindings
         "The sheet's samples were held at their temperature, so that the cone's own heat may count: the release rests on a computed temperature.",
         "By its own heat the cone is released {measured} after mixing; the sheet's time without it ends after {limit}.",
         "Read the hardness at the lip before any load; without it wait for the sheet's time.",
-        new("a release on a computed temperature", "docs/release.md", Basis.Derived));
+        new("a release on a computed temperature", "/docs/release", Basis.Derived));
 
     public static FindingDefinition HardnessAsked { get; } = Note("hardness-before-load", "2026-12", Actor.Crew,
         "The sheet asks for a hardness. No time stands in for it: it is read at the lip before any load.",

@@ -8,7 +8,7 @@ namespace CalcService.Engine.Reuse;
 /// <summary>Every finding that an assessment can raise, by theme in the other parts of this class.</summary>
 public static partial class ReuseFindings
 {
-    private const string Document = "docs/reuse-assessments.md";
+    private const string Document = "/docs/reuse-assessments";
 
     /// <summary>All of them, by code.</summary>
     public static IReadOnlyList<FindingDefinition> All => Catalogue.All;

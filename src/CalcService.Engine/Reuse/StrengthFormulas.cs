@@ -57,14 +57,14 @@ public static class StrengthFormulas
         trace.Step("governing-strength", Math.Min(yieldPa, tensilePa / 1.2), new("R_e", Measure.Stress(yieldPa)), new("R_m", Measure.Stress(tensilePa)));
 
     /// <summary>u = σ·N/(k·f): stress with its design factor over k times the strength f; 1.</summary>
-    [Formula("part-utilisation", "definition of utilisation", "docs/reuse-assessments.md", Basis.Derived, Symbol = "u", Name = "utilisation of a part",
+    [Formula("part-utilisation", "definition of utilisation", "/docs/reuse-assessments", Basis.Derived, Symbol = "u", Name = "utilisation of a part",
         Expression = "σ·N/(k·f)", Kind = QuantityKind.Fraction, Range = "k 1 for tension, 1/√3 for shear (von Mises), 1.25 for bearing (ASME BTH-1, from memory)")]
     public static double UtilisationOf(double stressPa, double designFactor, double share, double strengthPa, Trace trace) =>
         trace.Step("part-utilisation", stressPa * designFactor / (share * strengthPa),
             new("σ", Measure.Stress(stressPa)), new("N", Measure.Count(designFactor)), new("k", Measure.Count(share)), new("f", Measure.Stress(strengthPa)));
 
     /// <summary>F_r = F_B·min(1, u_0/u): the maker's breaking force in proportion to what the part most weakened has left; in N.</summary>
-    [Formula("remaining-strength", "strength in proportion to stress", "docs/reuse-assessments.md", Basis.Derived, Symbol = "F_r", Name = "breaking force with what is left",
+    [Formula("remaining-strength", "strength in proportion to stress", "/docs/reuse-assessments", Basis.Derived, Symbol = "F_r", Name = "breaking force with what is left",
         Expression = "F_B·min(1, u_0/u)", Kind = QuantityKind.Force, Range = "least u_0/u of all parts: as if each of them broke first")]
     public static double RemainingStrengthN(double breakingForceN, double asMade, double asMeasured, Trace trace) =>
         trace.Step("remaining-strength", breakingForceN * Math.Min(1, asMade / asMeasured),

@@ -5,7 +5,7 @@ namespace CalcService.Engine.Reuse;
 /// <summary>How far a size has gone from its drawing.</summary>
 public static class WearFormulas
 {
-    private const string Document = "docs/reuse-assessments.md";
+    private const string Document = "/docs/reuse-assessments";
 
     /// <summary>g = (x − x_0)/x_0 with x the size found and x_0 that of the drawing; 1.</summary>
     [Formula("wear-growth", "definition of a relative change", Document, Basis.Derived, Symbol = "g", Name = "growth over the drawing's size",

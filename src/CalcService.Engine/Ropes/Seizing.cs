@@ -31,7 +31,7 @@ public static class Seizing
     /// l = n·(w/δ)·π·(d + δ): n seizings of width w (m), wound turn beside turn with wire of diameter δ (m) on a rope of
     /// diameter d (m); in m. A turn lies on a circle of diameter d + δ; its pitch of one wire adds less than a thousandth.
     /// </summary>
-    [Formula("seizing-wire", "turns side by side on the rope", "docs/pour-plans.md", Basis.Derived, Symbol = "l", Name = "seizing wire for one end",
+    [Formula("seizing-wire", "turns side by side on the rope", "/docs/pour-plans", Basis.Derived, Symbol = "l", Name = "seizing wire for one end",
         Expression = "n·(w/δ)·π·(d + δ)", Kind = QuantityKind.Length, Range = "one layer; the twisted ends are not counted")]
     public static double WireM(int count, double widthM, double diameterM, double wireM, Trace trace) =>
         trace.Step("seizing-wire", count * (widthM / wireM) * Math.PI * (diameterM + wireM),

@@ -39,7 +39,7 @@ public sealed record BasketFill(double BasketM3, double? SteelM3, double? LowM3,
     }
 
     /// <summary>V_r = V − V_s; in m³.</summary>
-    [Formula("resin-volume", "what the basket holds besides the steel", "docs/pour-plans.md", Basis.Derived, Symbol = "V_r", Name = "resin in one basket",
+    [Formula("resin-volume", "what the basket holds besides the steel", "/docs/pour-plans", Basis.Derived, Symbol = "V_r", Name = "resin in one basket",
         Expression = "V − V_s", Kind = QuantityKind.Volume, Range = "basket filled to the mouth")]
     public static double Resin(double basketM3, double steelM3, Trace trace) =>
         trace.Step("resin-volume", basketM3 - steelM3, new("V", Measure.Volume(basketM3)), new("V_s", Measure.Volume(steelM3)));

@@ -70,5 +70,5 @@ public static class BoundFindings
         "The seated cone spreads the socket. Grey cast iron breaks under tension without warning; of another metal than steel only the socket's maker knows what it stands.",
         "The socket is of {metal}.",
         "Take a socket of steel. Where its maker states another metal for poured ends, have a competent person decide.",
-        new("hoop tension from the wedging cone, in a metal without ductility", "docs/pour-plans.md", Basis.Derived));
+        new("hoop tension from the wedging cone, in a metal without ductility", "/docs/pour-plans", Basis.Derived));
 }

@@ -95,9 +95,9 @@ public static class FitFindings
         "Cut back to sound rope, inspect it, and have a competent person say what it may carry.",
         Prudence);
 
-    private static Source Prudence => Source.NotGiven("docs/pour-plans.md");
+    private static Source Prudence => Source.NotGiven("/docs/pour-plans");
 
-    internal static Source Geometry => new("geometry of the broom in the basket", "docs/pour-plans.md", Basis.Derived);
+    internal static Source Geometry => new("geometry of the broom in the basket", "/docs/pour-plans", Basis.Derived);
 
     private static FindingDefinition Unknown(string code, string since, Actor actor, string meaning, string message, string action) =>
         FindingKinds.Unknown(code, since, actor, meaning, message, action, Prudence);

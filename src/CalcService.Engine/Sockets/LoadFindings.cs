@@ -16,7 +16,7 @@ public static class LoadFindings
         "Without a rated load nobody knows what the end has to carry, and what it is proof loaded to.",
         "The rated load is not given.",
         "Take it from the socket's marks, its maker, or the record of the sling.",
-        Source.NotGiven("docs/proof-load-evaluations.md"), ProofFactors);
+        Source.NotGiven("/docs/proof-load-evaluations"), ProofFactors);
 
     public static FindingDefinition ProofBelowRule { get; } = Define("proof-below-rule", "2026-12", Actor.Lead, [Severity.Stop],
         "The proof load is less than the rule set asks for.",
@@ -28,7 +28,7 @@ public static class LoadFindings
         "The proof load is less than the end has to carry: it proves nothing of the rated load.",
         "A proof load of {measured} is meant for a rated load of {limit}.",
         "Ask whoever answers for the code which proof load it wants; check both loads with their units.",
-        new("a load that was never reached is not proven", "docs/proof-load-evaluations.md", Basis.Derived));
+        new("a load that was never reached is not proven", "/docs/proof-load-evaluations", Basis.Derived));
 
     public static FindingDefinition ProofAboveRating { get; } = Define("proof-above-socket-rating", "2026-12", Actor.Lead, [Severity.Stop],
         "The proof load is, or was, above the proof rating of the socket.",
@@ -48,5 +48,5 @@ public static class LoadFindings
         "The proof load is, or was, as high as the breaking force of the rope or higher: the rope may part under it, and one that held is strained for good.",
         "The proof load of {measured} reaches or passes the rope's breaking force of {limit}.",
         "Do not load. Check proof load, rated load and certificate with their units. A rope that was loaded so far is taken out of use.",
-        new("a rope may break at its breaking force", "docs/proof-load-evaluations.md", Basis.Derived));
+        new("a rope may break at its breaking force", "/docs/proof-load-evaluations", Basis.Derived));
 }

@@ -18,7 +18,7 @@ public static class MineFindings
         "A mine's attachment needs evidence: of its strength, and that it is designed for a medium other than zinc.",
         "There is no evidence {what}.",
         "Get it in writing from the makers; until then the end is not poured and does not serve.",
-        Source.NotGiven("docs/termination-matches.md"), rules => [rules.Matching.MineAttachment]);
+        Source.NotGiven("/docs/termination-matches"), rules => [rules.Matching.MineAttachment]);
 
     public static FindingDefinition MediumNotByDesign { get; } = Define("mine-medium-not-by-design", "2026-12", Actor.Inspector,
         [Severity.Stop, Severity.Unknown],

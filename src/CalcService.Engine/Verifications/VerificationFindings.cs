@@ -7,7 +7,7 @@ namespace CalcService.Engine.Verifications;
 /// <summary>Every finding that a verification can raise.</summary>
 public static class VerificationFindings
 {
-    private const string Document = "docs/record-verifications.md";
+    private const string Document = "/docs/record-verifications";
 
     public static FindingDefinition CannotVerify { get; } = Define("answer-not-verifiable", "2026-12", Actor.Integrator, [Severity.Unknown],
         "The archived answer can't be computed again here: its rules, its engine or its compound are others than this service has.",

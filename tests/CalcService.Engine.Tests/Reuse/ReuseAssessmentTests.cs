@@ -111,8 +111,8 @@ public sealed class ReuseAssessmentTests
     }
 
     [Theory]
-    [InlineData("socket-cracked", "docs/reuse-assessments.md", Basis.Derived)]
-    [InlineData("socket-welded", "docs/reuse-assessments.md", Basis.Derived)]
+    [InlineData("socket-cracked", "/docs/reuse-assessments", Basis.Derived)]
+    [InlineData("socket-welded", "/docs/reuse-assessments", Basis.Derived)]
     [InlineData("socket-steel-unknown", "a safety rule needs this fact", Basis.Derived)]
     [InlineData("bore-worn", "operator's rule 7", Basis.DataSheet)]
     public void Finding_names_the_source_that_stands_behind_it(string code, string document, Basis basis)

@@ -5,7 +5,7 @@ namespace CalcService.Engine.Cones.Heat;
 /// <summary>A section of the cone, wires and compound taken as one material.</summary>
 public static class ConeMixture
 {
-    private const string Page = "docs/cone-heat.md";
+    private const string Page = "/docs/cone-heat";
 
     /// <summary>φ = A/(π·r²), the share of a section of radius r (m) that the wires of area A (m²) fill.</summary>
     [Formula("wire-fraction", "metallic area over the section of the bore", Page, Basis.Derived, Symbol = "φ", Name = "share of the section that is wire",

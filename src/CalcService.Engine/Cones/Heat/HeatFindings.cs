@@ -44,5 +44,5 @@ public static class HeatFindings
         }
     }
 
-    private static Source Model => new("heat and cure of the cone, its wires and its socket together", "docs/cone-heat.md", Basis.Derived);
+    private static Source Model => new("heat and cure of the cone, its wires and its socket together", "/docs/cone-heat", Basis.Derived);
 }

@@ -11,7 +11,7 @@ public static class AuditRules2026Dec
     {
         VolumeSpread = new("recorded volume outside what basket and rope give, at most", Measure.Fraction(.10), Source.CommonPractice),
         VolumeFar = new("recorded volume outside what basket and rope give, from which on it tells of no whole cone", Measure.Fraction(.5),
-            new("half a basket grips half its wires", "docs/record-audits.md", Basis.Derived)),
+            new("half a basket grips half its wires", "/docs/record-audits", Basis.Derived)),
         ControlLimit = new("standard deviations of the control limits", Measure.Count(3), new(Handbook, "6.3.2.2", Basis.Published)),
         EwmaWeight = new("weight of the newest value in a moving average", Measure.Fraction(.3), new(Handbook, "6.3.2.4", Basis.Published)),
         Coverage = new("share of all ends inside a tolerance limit", Measure.Fraction(.95), Source.CommonPractice),

@@ -98,7 +98,7 @@ public static class InspectionRules2026Dec
             Own("what has lost section or shape has lost strength that nobody knows"))),
     ];
 
-    private static Source Own(string why) => new(why, "docs/service-inspections.md", Basis.Derived);
+    private static Source Own(string why) => new(why, "/docs/service-inspections", Basis.Derived);
 
     private static Source Law(string document, string clause) => new(document, clause, Basis.Law);
 }

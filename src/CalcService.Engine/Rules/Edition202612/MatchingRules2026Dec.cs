@@ -14,7 +14,7 @@ public static class MatchingRules2026Dec
         new("EN 81-20", "5.5.2.2: 12 with three ropes or more, 16 with two, more by calculation", Basis.FromMemory);
     private static readonly Source Lifts = new("ASME A17.1", "2.20.9.4", Basis.FromMemory);
     private static readonly Source OldStandard = new("BS 7035:1989", "§1", Basis.Published);
-    private static readonly Source Elements = new("docs/termination-matches.md", "against finite elements", Basis.Derived);
+    private static readonly Source Elements = new("/docs/termination-matches", "against finite elements", Basis.Derived);
 
     public static MatchingRules Rules { get; } = new()
     {
@@ -50,7 +50,7 @@ public static class MatchingRules2026Dec
         ProofShare = new("proof load at most this share of the rope's breaking force", Measure.Fraction(.5),
             new("rules for proof loading of wire rope ends", "", Basis.FromMemory)),
         FactorLeast = new("design factor where no rule for the use is known, at least", Measure.Count(2),
-            new("with less, a proof load of twice the working load would reach the breaking force", "docs/termination-matches.md", Basis.Derived)),
+            new("with less, a proof load of twice the working load would reach the breaking force", "/docs/termination-matches", Basis.Derived)),
         ServiceLowest = new("coldest service of a resin socket in an older standard", Measure.Temperature(-20 + 273.15), OldStandard),
         ServiceHighest = new("warmest service of a resin socket in an older standard", Measure.Temperature(70 + 273.15), OldStandard),
         Friction = (
@@ -58,7 +58,7 @@ public static class MatchingRules2026Dec
             new("friction between cone and socket, expected", Measure.Count(.2), Source.CommonPractice),
             new("friction between cone and socket, high", Measure.Count(.3), Source.CommonPractice)),
         ShrinkageShare = new("linear shrinkage after gel over the volumetric shrinkage, as if all of it came after gel and alike in all directions",
-            Measure.Fraction(1.0 / 3), new("a small volume change is three times the linear one", "docs/termination-matches.md", Basis.Derived)),
+            Measure.Fraction(1.0 / 3), new("a small volume change is three times the linear one", "/docs/termination-matches", Basis.Derived)),
         WallRatio = new("outside over bore of a socket of which the outside isn't given", Measure.Count(1.6), Source.CommonPractice),
         RadialStiffening = new("stiffness of a cone full of wires across its axis, over the compound's", Measure.Count(1.5), Elements),
         LipFactor = new("mean pressure over the first 5 mm by finite elements, over this model's", Measure.Count(1.4), Elements),

@@ -19,7 +19,7 @@ public static class ReuseRules2026Dec
         HottestAllowed = new("removal temperature that a limit may allow, at most", Measure.Temperature(600 + 273.15),
             new("tempering of cast and forged socket steel, highest usual temperature", "", Basis.FromMemory)),
         LeastLeft = new("metal left of the drawing's, at least", Measure.Fraction(.5),
-            new("docs/reuse-assessments.md", "half-gone", Basis.Derived)),
+            new("/docs/reuse-assessments", "half-gone", Basis.Derived)),
         FarOffDrawing = new("metal beyond the drawing's, at most", Measure.Fraction(.05), Source.CommonPractice),
         GeneralTolerances = [Tolerance(6, .1), Tolerance(30, .2), Tolerance(120, .3), Tolerance(400, .5), Tolerance(1000, .8), Tolerance(2000, 1.2)],
         Compound = (
