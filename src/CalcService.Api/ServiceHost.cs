@@ -30,7 +30,7 @@ namespace CalcService.Api;
 /// <summary>The whole pipeline, used by the program, the tests and the benchmarks alike.</summary>
 public static class ServiceHost
 {
-    /// <summary>Every finding that any room can raise. What rooms share is there once.</summary>
+    /// <summary>Every finding that any calculation can raise. What they share is there once.</summary>
     public static IReadOnlyList<FindingDefinition> Findings { get; } =
     [
         .. PouringFindings.All

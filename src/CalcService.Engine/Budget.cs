@@ -6,7 +6,9 @@ namespace CalcService.Engine;
 /// </summary>
 public sealed class Budget(long steps, bool trace = false)
 {
-    /// <summary>Enough for a mix of hundreds of litres in kits of odd millilitres, and little enough that its tables stay small in memory.</summary>
+    /// <summary>
+    /// Enough for a mix of hundreds of litres in kits of odd millilitres, and little enough that its tables stay small in memory.
+    /// </summary>
     public const long DefaultSteps = 2_000_000;
 
     /// <summary>Whether the calculation keeps its trail of formulas.</summary>

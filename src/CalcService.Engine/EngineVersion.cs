@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Globalization;
 
 namespace CalcService.Engine;
@@ -8,7 +9,8 @@ namespace CalcService.Engine;
 /// </summary>
 public static class EngineVersion
 {
-    private static readonly Dictionary<string, string> Versions = new(StringComparer.Ordinal)
+    /// <summary>Every calculation with its version.</summary>
+    public static FrozenDictionary<string, string> All { get; } = new Dictionary<string, string>
     {
         ["cure-schedules"] = "2",
         ["pour-plans"] = "2",
@@ -18,15 +20,12 @@ public static class EngineVersion
         ["reuse-assessments"] = "2",
         ["service-inspections"] = "2",
         ["termination-matches"] = "2",
-    };
-
-    /// <summary>Every calculation with its version.</summary>
-    public static IReadOnlyDictionary<string, string> All => Versions;
+    }.ToFrozenDictionary(StringComparer.Ordinal);
 
     /// <summary>The newest version of all.</summary>
-    public static string Newest { get; } = Versions.Values.MaxBy(version => int.Parse(version, CultureInfo.InvariantCulture))!;
+    public static string Newest { get; } = All.Values.MaxBy(version => int.Parse(version, CultureInfo.InvariantCulture))!;
 
     /// <summary>The version of a calculation.</summary>
     /// <param name="operation">Its name, as in its path.</param>
-    public static string Of(string operation) => Versions[operation];
+    public static string Of(string operation) => All[operation];
 }

@@ -39,7 +39,9 @@ internal static class HeatWork
         EndDegree = .99,
     };
 
-    /// <summary>20 mm 6x36 in a basket 23/45/100 mm in steel of 70 mm, poured at 18 °C into steel of 8 °C, on a morning that grows colder.</summary>
+    /// <summary>
+    /// 20 mm 6x36 in a basket 23/45/100 mm in steel of 70 mm, poured at 18 °C into steel of 8 °C, on a morning that grows colder.
+    /// </summary>
     public static ConeHeatInput Cone { get; } = Slice with
     {
         Body = new()
@@ -59,11 +61,14 @@ internal static class HeatWork
     /// <summary>The same size poured warm with twice the bore at the mouth: a front runs through it.</summary>
     public static ConeHeatInput HotCone { get; } = Cone with
     {
-        Body = Cone.Body with { SmallEndDiameterM = .046, LargeEndDiameterM = .090, LengthM = .200, OuterAtSmallEndM = .140, OuterAtMouthM = .140, MetallicAreaM2 = 736e-6, RopeDiameterM = .040 },
+        Body = Cone.Body with { SmallEndDiameterM = .046, LargeEndDiameterM = .090, LengthM = .200, OuterAtSmallEndM = .140,
+            OuterAtMouthM = .140, MetallicAreaM2 = 736e-6, RopeDiameterM = .040 },
         Surroundings = new() { CompoundK = Zero + 25, SteelK = Zero + 20, AirK = PiecewiseLinear.Constant(Zero + 20) },
     };
 
-    public static ConeHeatResult CureSlice(ConeHeatInput input) => ConeHeat.CalculateSlice(input, 0, Trace.None, new Budget(Budget.DefaultSteps), CancellationToken.None)!;
+    public static ConeHeatResult CureSlice(ConeHeatInput input) =>
+        ConeHeat.CalculateSlice(input, 0, Trace.None, new Budget(Budget.DefaultSteps), CancellationToken.None)!;
 
-    public static ConeHeatResult CureCone(ConeHeatInput input) => ConeHeat.Calculate(input, Trace.None, new Budget(Budget.DefaultSteps), CancellationToken.None)!;
+    public static ConeHeatResult CureCone(ConeHeatInput input) =>
+        ConeHeat.Calculate(input, Trace.None, new Budget(Budget.DefaultSteps), CancellationToken.None)!;
 }

@@ -48,11 +48,13 @@ internal sealed class PlanParts
     public static Resolved<PourPlanRequest> Resolve() => Resolver.Resolve<PourPlanRequest>(Work.Body, asOf: null).Resolved!;
 
     public Outcome<Engine.Pouring.PourPlanResult> Calculate() => PourPlan.Calculate(
-        PourPlanMapping.ToEngine(_asked.Request, _asked.Sheet), _asked.Rules, new Budget(Budget.DefaultSteps, _full), CancellationToken.None);
+        PourPlanMapping.ToEngine(_asked.Request, _asked.Sheet), _asked.Rules, new Budget(Budget.DefaultSteps, _full),
+        CancellationToken.None);
 
     /// <summary>Maps the numbers back, fills the texts, makes the digests.</summary>
     public Answer<Api.Capabilities.Pouring.PourPlanResult> Answer() => AnswerMaker.Make(
-        "pour-plans", _outcome, (result, units) => PourPlanMapping.ToContract(result, _asked.Compound!.Sheet.Currency, units), _asked, _full, DateTimeOffset.UnixEpoch);
+        "pour-plans", _outcome, (result, units) => PourPlanMapping.ToContract(result, _asked.Compound!.Sheet.Currency, units), _asked,
+        _full, DateTimeOffset.UnixEpoch);
 
     public int Write()
     {

@@ -17,6 +17,7 @@ public static class Table
     [
         ("http", HttpRows.MeasureAsync),
         ("parts", () => Task.FromResult(PartRows.Measure())),
+        ("refusals", () => Task.FromResult(RefusalRow.Measure())),
         ("measuring", () => Task.FromResult(MeasuringRow.Measure())),
         ("covering", () => Task.FromResult(CoveringRows.Measure())),
         ("cone", () => Task.FromResult(ConeRows.Measure())),
@@ -41,7 +42,8 @@ public static class Table
         Console.SetOut(log);
         await output.WriteLineAsync("| work | found | bar | found / bar | |");
         await output.WriteLineAsync("|---|---|---|---|---|");
-        foreach (var (_, measure) in Rows.Where(row => names.Length == 0).Concat(Rows.Append(Million).Where(row => names.Contains(row.Name))))
+        foreach (var (_, measure) in Rows.Where(row => names.Length == 0)
+            .Concat(Rows.Append(Million).Where(row => names.Contains(row.Name))))
         {
             foreach (var row in await measure())
             {

@@ -28,7 +28,9 @@ internal static class Work
 
     public static ObjectChecks Checks { get; } = Services.GetRequiredService<ObjectChecks>();
 
-    /// <summary>Six sizes of kit in whole millilitres, counted in microlitres as the planner counts them. Sizes and costs are invented.</summary>
+    /// <summary>
+    /// Six sizes of kit in whole millilitres, counted in microlitres as the planner counts them. Sizes and costs are invented.
+    /// </summary>
     public static CoverItem[] Round { get; } = Kits(250, 400, 550, 800, 1100, 1500);
 
     /// <summary>The same without a common divisor.</summary>
@@ -39,7 +41,8 @@ internal static class Work
     /// <summary>Thirty baskets of five sizes with three lots, whose pot life asks for several mixes.</summary>
     public static PourPlanInput Job { get; } = MakeJob();
 
-    private static CoverItem[] Kits(params int[] millilitres) => [.. millilitres.Select((size, i) => new CoverItem(size * 1000, (size * 55) + (1000 * (i + 1)), 0, null))];
+    private static CoverItem[] Kits(params int[] millilitres) =>
+        [.. millilitres.Select((size, i) => new CoverItem(size * 1000, (size * 55) + (1000 * (i + 1)), 0, null))];
 
     private static PourPlanInput MakeJob()
     {

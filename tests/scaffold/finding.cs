@@ -33,7 +33,8 @@ var findings = Path.GetFileName(definitions).Split('.')[0];
 var scope = Path.GetFileNameWithoutExtension(Directory.GetFiles(engine, "*Scope.cs").Single());
 var severity = Pascal(weight);
 var name = Pascal(code);
-if (Directory.GetFiles(Path.Combine(root, "src"), "*Findings*.cs", SearchOption.AllDirectories).Any(file => File.ReadAllText(file).Contains($"\"{code}\"")))
+if (Directory.GetFiles(Path.Combine(root, "src"), "*Findings*.cs", SearchOption.AllDirectories)
+    .Any(file => File.ReadAllText(file).Contains($"\"{code}\"")))
 {
     return Refuse($"{code} exists already");
 }
@@ -116,7 +117,8 @@ string Sentence(string words) => char.ToUpperInvariant(words[0]) + words[1..].Re
 string Into(string text, string before, string row)
 {
     var place = Regex.Match(text, before);
-    return place.Success ? text.Insert(place.Index + place.Length, row.ReplaceLineEndings("\n")) : throw new InvalidOperationException($"no list for {row}");
+    return place.Success ? text.Insert(place.Index + place.Length, row.ReplaceLineEndings("\n"))
+        : throw new InvalidOperationException($"no list for {row}");
 }
 
 void Change(string file, Func<string, string> change) => Write(file, change(File.ReadAllText(file).ReplaceLineEndings("\n")));

@@ -28,7 +28,8 @@ public static class AnswerMaker
     /// <param name="full">Whether the answer tells its input.</param>
     /// <param name="computedAt">Now.</param>
     public static Answer<TResult> Make<TRequest, TOutcome, TResult>(
-        string operation, Outcome<TOutcome> outcome, Func<TOutcome, UnitSystem, TResult> toContract, Resolved<TRequest> asked, bool full, DateTimeOffset computedAt)
+        string operation, Outcome<TOutcome> outcome, Func<TOutcome, UnitSystem, TResult> toContract, Resolved<TRequest> asked, bool full,
+        DateTimeOffset computedAt)
         where TRequest : class, ICalculationRequest
         where TResult : class
     {
@@ -57,7 +58,8 @@ public static class AnswerMaker
             Input = full ? JsonElement.Parse(asked.Canonical.Span) : null,
         };
         // The digest covers metric numbers, whatever is answered in.
-        using var digested = ShapeWriter.Write(JsonForm.Digested, ShapeTable.Of<Answer<TResult>>(), asked.Units == UnitSystem.Metric ? answer : answer with
+        using var digested = ShapeWriter.Write(JsonForm.Digested, ShapeTable.Of<Answer<TResult>>(), asked.Units == UnitSystem.Metric
+            ? answer : answer with
         {
             Result = toContract(outcome.Result, UnitSystem.Metric),
             Findings = Findings(outcome.Findings, asked.Rules, UnitSystem.Metric),
@@ -91,7 +93,8 @@ public static class AnswerMaker
         Source = Source(finding.Source ?? finding.Definition.SourceIn(rules)),
     }).ToArray();
 
-    private static AnswerAssumption[] Assumptions(IReadOnlyList<Assumption> assumptions, UnitSystem units) => assumptions.Select(assumption => new AnswerAssumption
+    private static AnswerAssumption[] Assumptions(IReadOnlyList<Assumption> assumptions, UnitSystem units) =>
+        assumptions.Select(assumption => new AnswerAssumption
     {
         Pointer = assumption.Pointer,
         Text = assumption.Text,

@@ -15,7 +15,8 @@ public static class AnswerText
 
     private static readonly Dictionary<string, string> Signs = new(StringComparer.Ordinal)
     {
-        ["degC"] = " °C", ["degF"] = " °F", ["deg"] = "°", ["1"] = "", ["cm3"] = " cm³", ["in3"] = " in³", ["mm2"] = " mm²", ["in2"] = " in²",
+        ["degC"] = " °C", ["degF"] = " °F", ["deg"] = "°", ["1"] = "", ["cm3"] = " cm³", ["in3"] = " in³", ["mm2"] = " mm²",
+            ["in2"] = " in²",
         ["mg/m3"] = " mg/m³", ["mo"] = " months", ["%"] = " %", ["kg/m3"] = " kg/m³",
     };
 
@@ -31,7 +32,9 @@ public static class AnswerText
     /// <summary>A quantity that is a most one: what is printed is never more.</summary>
     public static string AtMost(Quantity quantity, int digits) => Write(Rounding.DownToDigits(quantity.Value, digits), quantity.Unit);
 
-    /// <summary>Fills a finding's template: {measured}, {limit} and its own words by name, rounded up where "up" follows the name.</summary>
+    /// <summary>
+    /// Fills a finding's template: {measured}, {limit} and its own words by name, rounded up where "up" follows the name.
+    /// </summary>
     public static string Fill(string template, Finding finding, UnitSystem units) => Template.Of(template).Fill((finding, units),
         static (from, name) =>
         {
@@ -45,7 +48,8 @@ public static class AnswerText
                 "limit" => finding.Limit,
                 _ => word.Value,
             };
-            return word.Text ?? (isLeast && measure is { } least ? AtLeast(Quantity.From(least, units), MessageDigits) : Or(measure, units));
+            return word.Text
+                ?? (isLeast && measure is { } least ? AtLeast(Quantity.From(least, units), MessageDigits) : Or(measure, units));
         });
 
     /// <summary>Fills a step's template with its numbers and words by name.</summary>
@@ -65,7 +69,8 @@ public static class AnswerText
             return word.Text ?? Or(word.Value, units);
         });
 
-    private static string Write(double value, string unit) => CanonicalNumber.Write(value) + (Signs.TryGetValue(unit, out var sign) ? sign : " " + unit);
+    private static string Write(double value, string unit) =>
+        CanonicalNumber.Write(value) + (Signs.TryGetValue(unit, out var sign) ? sign : " " + unit);
 
     private static FindingWord Find(IReadOnlyList<FindingWord> words, string name)
     {
@@ -90,7 +95,8 @@ public static class AnswerText
         for (var i = 0; i < expression.Length;)
         {
             var end = i;
-            while (end < expression.Length && (char.IsLetter(expression[end]) || (end > i && (char.IsAsciiDigit(expression[end]) || expression[end] == '_'))))
+            while (end < expression.Length
+                && (char.IsLetter(expression[end]) || (end > i && (char.IsAsciiDigit(expression[end]) || expression[end] == '_'))))
             {
                 end++;
             }
@@ -115,5 +121,6 @@ public static class AnswerText
         : Of(known.Value, units, Rounding.AnswerDigits);
 
     /// <summary>A number with a unit is bracketed, so that a power or a minus before it says what it means.</summary>
-    private static string Bracketed(string number) => number.Contains(' ', StringComparison.Ordinal) || number[0] == '-' ? $"({number})" : number;
+    private static string Bracketed(string number) => number.Contains(' ', StringComparison.Ordinal) || number[0] == '-' ? $"({number})"
+        : number;
 }

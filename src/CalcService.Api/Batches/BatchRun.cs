@@ -61,7 +61,8 @@ internal sealed class BatchRun : IDisposable
         }
 
         LineWork.Write(Output, aborted is null
-            ? new BatchEnd { Summary = new() { Lines = _lines, Answered = _answered, Rejected = _lines - _answered, InputDigest = Digest.Of(_reader.Digest), Statistics = _collector?.Result() } }
+            ? new BatchEnd { Summary = new() { Lines = _lines, Answered = _answered, Rejected = _lines - _answered,
+            InputDigest = Digest.Of(_reader.Digest), Statistics = _collector?.Result() } }
             : new BatchAborted { Aborted = aborted });
         await FlushAsync(1);
     }

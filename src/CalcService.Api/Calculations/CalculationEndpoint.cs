@@ -25,7 +25,8 @@ public static class CalculationEndpoint
     }
 
     /// <summary>Reads and computes a body; null where the problem has been written instead.</summary>
-    public static async Task<Processed?> ProcessAsync(HttpContext http, ICapability capability, bool full, Problem? refused, Readiness readiness)
+    public static async Task<Processed?> ProcessAsync(HttpContext http, ICapability capability, bool full, Problem? refused,
+        Readiness readiness)
     {
         var problem = readiness.ComputesRight ? refused ?? HttpBody.CheckHeaders(http.Request, MediaType) : ProblemKinds.Unavailable.With();
         if (problem is null)

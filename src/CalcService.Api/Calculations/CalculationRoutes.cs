@@ -48,26 +48,32 @@ public static class CalculationRoutes
     /// <param name="examples">Requests that run as they stand.</param>
     /// <param name="sheet">Writes the printable form.</param>
     public static void MapCalculation(
-        this IEndpointRouteBuilder app, string operation, string id, string summary, string description, IReadOnlyList<RequestExample> examples, SheetWriter sheet)
+        this IEndpointRouteBuilder app, string operation, string id, string summary, string description,
+        IReadOnlyList<RequestExample> examples, SheetWriter sheet)
     {
         var capability = app.ServiceProvider.Calculation(operation);
-        app.MapPost($"/v1/{operation}", (HttpContext http, Readiness readiness) => CalculationEndpoint.HandleAsync(http, capability, readiness))
+        app.MapPost($"/v1/{operation}",
+            (HttpContext http, Readiness readiness) => CalculationEndpoint.HandleAsync(http, capability, readiness))
             .Describe(id, summary, Tag)
             .WithDescription(description)
             .Accepts(capability.RequestType, CalculationEndpoint.MediaType)
             .Produces(200, capability.AnswerType, CalculationEndpoint.MediaType)
             .ProducesProblems(Refusals)
             .WithMetadata(new CalculationMetadata(IsBatch: false, examples));
-        app.MapPost($"/v1/{operation}/batch", (HttpContext http, Readiness readiness) => BatchEndpoint.HandleAsync(http, capability, readiness))
+        app.MapPost($"/v1/{operation}/batch",
+            (HttpContext http, Readiness readiness) => BatchEndpoint.HandleAsync(http, capability, readiness))
             .Describe(id + "Batch", summary + ", many at once", Tag)
-            .WithDescription("Takes one request a line and answers line by line, in order. Up to 8 MiB the service reads everything before it writes; above, "
+            .WithDescription("Takes one request a line and answers line by line, in order. Up to 8 MiB the service reads everything "
+                + "before it writes; above, "
                 + "the header Batch-Mode says streaming and the client must read while it sends.")
             .Produces<string>(200, BatchEndpoint.MediaType)
             .ProducesProblems(BatchRefusals)
             .WithMetadata(new CalculationMetadata(IsBatch: true, examples));
-        app.MapPost($"/v1/{operation}/sheet", (HttpContext http, Readiness readiness) => SheetEndpoint.HandleAsync(http, capability, sheet, readiness))
+        app.MapPost($"/v1/{operation}/sheet",
+            (HttpContext http, Readiness readiness) => SheetEndpoint.HandleAsync(http, capability, sheet, readiness))
             .Describe(id + "Sheet", summary + ", to print", Tag)
-            .WithDescription("The same request as for the single calculation; a page to print, or its picture where Accept asks for image/svg+xml.")
+            .WithDescription(
+            "The same request as for the single calculation; a page to print, or its picture where Accept asks for image/svg+xml.")
             .Accepts(capability.RequestType, CalculationEndpoint.MediaType)
             .Produces<string>(200, SheetEndpoint.PageType, SheetEndpoint.PictureType)
             .ProducesProblems(Refusals)

@@ -47,7 +47,8 @@ public sealed class Capability<TRequest, TResult, TOutcome>(
         try
         {
             var outcome = calculate(asked, new Budget(Budget.DefaultSteps, trace: full), cancellationToken);
-            var answer = AnswerMaker.Make(operation, outcome, (result, units) => toContract(asked, result, units), asked, full, clock.GetUtcNow());
+            var answer = AnswerMaker.Make(operation, outcome, (result, units) => toContract(asked, result, units), asked, full,
+                clock.GetUtcNow());
             return new(200, answer, asked.Request.Reference, asked.Request, answer.Decision);
         }
         catch (RefusedException refused)

@@ -34,7 +34,8 @@ public interface ICapability
     Processed Process(ReadOnlySpan<byte> body, bool full, AsOf? asOf, CancellationToken cancellationToken);
 
     /// <summary>The same, by the rules that the request names.</summary>
-    Processed Process(ReadOnlySpan<byte> body, bool full, CancellationToken cancellationToken) => Process(body, full, asOf: null, cancellationToken);
+    Processed Process(ReadOnlySpan<byte> body, bool full, CancellationToken cancellationToken) =>
+        Process(body, full, asOf: null, cancellationToken);
 
     /// <summary>Gathers what the lines of a batch say together; null where each line stands alone.</summary>
     ISummaryCollector? NewCollector() => null;

@@ -29,7 +29,8 @@ public sealed class Resolver(ObjectChecks checks, CompoundCatalogue compounds, E
     /// <summary>The request as far as it could be read, and what is wrong with it or what it resolves to.</summary>
     /// <param name="body">The bytes.</param>
     /// <param name="asOf">What an archived answer was computed by; null for what the request names and the contract of today.</param>
-    public (TRequest? Read, IReadOnlyList<ReadError> Errors, Resolved<TRequest>? Resolved) Resolve<TRequest>(ReadOnlySpan<byte> body, AsOf? asOf)
+    public (TRequest? Read, IReadOnlyList<ReadError> Errors, Resolved<TRequest>? Resolved) Resolve<TRequest>(ReadOnlySpan<byte> body,
+        AsOf? asOf)
         where TRequest : class, ICalculationRequest
     {
         var shape = ShapeTable.Of<TRequest>();
@@ -49,7 +50,8 @@ public sealed class Resolver(ObjectChecks checks, CompoundCatalogue compounds, E
         var compound = request!.Compound is { } named ? compounds.Resolve(named) : null;
         using var canonical = ShapeWriter.Write(JsonForm.Canonical, shape, request, Known(request, compound));
         return (request, [], new(
-            request, asOf?.Rules ?? rules!, request.Units ?? UnitSystem.Metric, compound, canonical.Written.ToArray(), asOf?.Contract ?? ContractVersion.Current));
+            request, asOf?.Rules ?? rules!, request.Units ?? UnitSystem.Metric, compound, canonical.Written.ToArray(),
+            asOf?.Contract ?? ContractVersion.Current));
     }
 
     /// <summary>Whatever the request names its compound by, the sheet stands in its canonical form.</summary>

@@ -24,12 +24,14 @@ public static class CatalogueEndpoints
         var editions = app.ServiceProvider.GetRequiredService<Editions>();
         app.MapRules(new(app.ServiceProvider.GetRequiredService<IReadOnlyList<FindingDefinition>>(), editions));
         app.MapCatalogue("/v1/rule-sets", "listRuleSets", "Rule sets with their limits, by edition", RuleSets(editions));
-        app.MapCatalogue("/v1/compounds", "listCompounds", "Compounds that a request can name", Compounds(app.ServiceProvider.GetRequiredService<CompoundCatalogue>()));
+        app.MapCatalogue("/v1/compounds", "listCompounds", "Compounds that a request can name",
+            Compounds(app.ServiceProvider.GetRequiredService<CompoundCatalogue>()));
         app.MapCatalogue("/v1/rope-classes", "listRopeClasses", "Rope classes that can be estimated", RopeClasses());
         app.MapCatalogue("/v1/units", "listUnits", "Units of requests and answers", Units());
         app.MapCatalogue("/v1/build", "getBuild", "Which build this is, and what it takes",
             Build(app.ServiceProvider.GetRequiredService<ServiceSettings>(), editions.Current));
-        app.MapRead("/v1/self-test", CalculationEndpoint.MediaType, (Readiness readiness) => Results.Json(SelfTest(readiness), ApiJson.Options))
+        app.MapRead("/v1/self-test", CalculationEndpoint.MediaType,
+            (Readiness readiness) => Results.Json(SelfTest(readiness), ApiJson.Options))
             .Describe<SelfTestReport>("getSelfTest", "The start-up proof that this instance computes right", Tag)
             .WithDescription("Known answers with what this instance computed when it started.")
             .ProducesProblems(ReadOnlyAddress.Refusals);
@@ -39,7 +41,8 @@ public static class CatalogueEndpoints
         where T : class
     {
         var content = new Representation(catalogue);
-        app.MapRead(path, CalculationEndpoint.MediaType, Task (HttpContext http) => content.WriteAsync(http)).DescribeCatalogue<T>(id, summary);
+        app.MapRead(path, CalculationEndpoint.MediaType, Task (HttpContext http) => content.WriteAsync(http))
+            .DescribeCatalogue<T>(id, summary);
     }
 
     private static void MapRules(this IEndpointRouteBuilder app, RuleCatalogue rules)
@@ -75,7 +78,9 @@ public static class CatalogueEndpoints
 
     private static CompoundList Compounds(CompoundCatalogue compounds) => new()
     {
-        Compounds = [.. compounds.All.Select(profile => new CompoundEntry { Id = profile.Profile!, Digest = profile.Digest, Sheet = profile.Sheet })],
+        Compounds =
+            [.. compounds.All.Select(profile =>
+            new CompoundEntry { Id = profile.Profile!, Digest = profile.Digest, Sheet = profile.Sheet })],
     };
 
     private static RopeClassList RopeClasses() => new()
@@ -116,7 +121,9 @@ public static class CatalogueEndpoints
         Build = typeof(CatalogueEndpoints).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion,
         Contract = ContractVersion.Text,
         Engine = EngineVersion.Newest,
-        Engines = [.. EngineVersion.All.Select(engine => new EngineEntry { Operation = engine.Key, Engine = engine.Value })],
+        Engines =
+        [.. EngineVersion.All.OrderBy(engine => engine.Key, StringComparer.Ordinal)
+        .Select(engine => new EngineEntry { Operation = engine.Key, Engine = engine.Value })],
         Rules = current.Edition,
         Limits = new()
         {

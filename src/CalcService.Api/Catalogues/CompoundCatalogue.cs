@@ -36,7 +36,8 @@ public sealed class CompoundCatalogue
         {
             if (!sheets.TryAdd(found.Id, Read(found, checks)))
             {
-                throw new StartRefusedException($"Compound sheet {found.Origin}: the id {found.Id} exists already; give the file another name.");
+                throw new StartRefusedException(
+                    $"Compound sheet {found.Origin}: the id {found.Id} exists already; give the file another name.");
             }
         }
 
@@ -88,6 +89,7 @@ public sealed class CompoundCatalogue
     {
         var read = BodyReader.Read(found.Body.Span, ShapeTable.Of<CompoundSheet>(), checks);
         return read.Errors.Count == 0 ? (CompoundSheet)read.Value! : throw new StartRefusedException(
-            $"Compound sheet {found.Origin}: {string.Join("; ", read.Errors.Select(error => $"{error.Pointer} {error.Detail}".TrimStart()))}");
+            $"Compound sheet {found.Origin}: "
+                + $"{string.Join("; ", read.Errors.Select(error => $"{error.Pointer} {error.Detail}".TrimStart()))}");
     }
 }

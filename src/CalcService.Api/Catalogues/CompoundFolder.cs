@@ -31,7 +31,8 @@ public static class CompoundFolder
     {
         // Full, so that a message shows where a relative path led.
         folder = Path.GetFullPath(folder);
-        return [.. Try($"{Key} {folder}", () => Directory.GetFiles(folder, "*" + Ending, Sheets)).Order(StringComparer.Ordinal).Select(Read)];
+        return [.. Try($"{Key} {folder}", () => Directory.GetFiles(folder, "*" + Ending, Sheets)).Order(StringComparer.Ordinal)
+            .Select(Read)];
     }
 
     private static FoundSheet Read(string path)

@@ -10,7 +10,9 @@ namespace CalcService.Api.Contract;
 public sealed record Answer<TResult>
     where TResult : class
 {
-    /// <summary>The worst severity of the findings: stop → doNotProceed, unknown → undetermined, caution → proceedWithCare, else proceed.</summary>
+    /// <summary>
+    /// The worst severity of the findings: stop → doNotProceed, unknown → undetermined, caution → proceedWithCare, else proceed.
+    /// </summary>
     public required Decision Decision { get; init; }
 
     /// <summary>The numbers. What could not be computed is null and has its finding.</summary>

@@ -29,7 +29,7 @@ public sealed record CheckResult
     /// <summary>The rule behind it, explained at /v1/rules/{code}.</summary>
     public required string Rule { get; init; }
 
-    public static CheckResult From(RoomCheck check, UnitSystem units) => new()
+    public static CheckResult From(CheckRow check, UnitSystem units) => new()
     {
         Id = check.Id,
         Outcome = check.Outcome,

@@ -38,7 +38,9 @@ public sealed record CompoundSheet
     /// <summary>Currency of the costs, such as EUR.</summary>
     public string? Currency { get; init; }
 
-    /// <summary>When it has its full strength, one row for each temperature that the sheet states. No end is released before these times.</summary>
+    /// <summary>
+    /// When it has its full strength, one row for each temperature that the sheet states. No end is released before these times.
+    /// </summary>
     [Items(50)]
     public IReadOnlyList<CompoundFullStrength>? FullStrength { get; init; }
 
@@ -106,7 +108,9 @@ public sealed record CompoundSheet
     /// <summary>Properties when cured. The density bounds the vapour of a pour; the others are read by cure and load transfer.</summary>
     public CompoundCured? Cured { get; init; }
 
-    /// <summary>The curing reaction. The activation energy is read where a dose has one gel time; the others by the cure of a cone.</summary>
+    /// <summary>
+    /// The curing reaction. The activation energy is read where a dose has one gel time; the others by the cure of a cone.
+    /// </summary>
     public CompoundReaction? Reaction { get; init; }
 
     /// <summary>What it gives off until it has gelled.</summary>
@@ -162,12 +166,16 @@ public sealed record CompoundGelTime
 /// <summary>What a gel time was measured in.</summary>
 public sealed record CompoundGelCup
 {
-    /// <summary>Compound in the cup. For the record: a cup that warms itself is taken as one that keeps all its heat, however large it is.</summary>
+    /// <summary>
+    /// Compound in the cup. For the record: a cup that warms itself is taken as one that keeps all its heat, however large it is.
+    /// </summary>
     [Kept]
     [Kind(QuantityKind.Volume, .1, 200000, "mL")]
     public Quantity? Volume { get; init; }
 
-    /// <summary>yes where the cup warmed itself, so that the gel came sooner than at a temperature that is held; no where it was held.</summary>
+    /// <summary>
+    /// yes where the cup warmed itself, so that the gel came sooner than at a temperature that is held; no where it was held.
+    /// </summary>
     public SelfHeating? SelfHeating { get; init; }
 }
 
@@ -198,7 +206,10 @@ public sealed record CompoundFullStrength
     [Within(0, 100)]
     public IReadOnlyList<int>? Doses { get; init; }
 
-    /// <summary>yes only where the sample was held at its temperature, so that its own heat didn't help. Then a cone's own heat may count; isothermalSource says who says so.</summary>
+    /// <summary>
+    /// yes only where the sample was held at its temperature, so that its own heat didn't help. Then a cone's own heat may count;
+    /// isothermalSource says who says so.
+    /// </summary>
     public Fact? Isothermal { get; init; }
 
     /// <summary>Where it is stated that the sample was held at its temperature.</summary>
@@ -265,7 +276,9 @@ public sealed record CompoundCured
     [Kind(QuantityKind.Fraction, 0, 20, "%")]
     public Quantity? VolumetricShrinkage { get; init; }
 
-    /// <summary>Linear shrinkage of the cured compound from gel on; a third of the volumetric shrinkage is taken where it is absent.</summary>
+    /// <summary>
+    /// Linear shrinkage of the cured compound from gel on; a third of the volumetric shrinkage is taken where it is absent.
+    /// </summary>
     [Kind(QuantityKind.Fraction, 0, 5, "%")]
     public Quantity? ShrinkageAfterGel { get; init; }
 

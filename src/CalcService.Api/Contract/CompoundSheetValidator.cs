@@ -10,13 +10,16 @@ public sealed class CompoundSheetValidator : Contradictions<CompoundSheet>
     protected override void Check(CompoundSheet sheet, ValidationContext<CompoundSheet> context)
     {
         FindTwins(sheet.MixingOrder ?? [], part => part, (first, second) => context.Contradict(
-            $"{nameof(CompoundSheet.MixingOrder)}[{first}]", $"{nameof(CompoundSheet.MixingOrder)}[{second}]", "A part stands in the mixing order twice."));
+            $"{nameof(CompoundSheet.MixingOrder)}[{first}]", $"{nameof(CompoundSheet.MixingOrder)}[{second}]",
+            "A part stands in the mixing order twice."));
         FindTwins(sheet.Chemicals ?? [], row => row.Substance.ToUpperInvariant(), (first, second) => context.Contradict(
-            $"{nameof(CompoundSheet.Chemicals)}[{first}].Substance", $"{nameof(CompoundSheet.Chemicals)}[{second}].Substance", "Two rows for the same substance."));
+            $"{nameof(CompoundSheet.Chemicals)}[{first}].Substance", $"{nameof(CompoundSheet.Chemicals)}[{second}].Substance",
+            "Two rows for the same substance."));
         FindTwins(sheet.Kits, kit => kit.Code, (first, second) => context.Contradict(
             $"{nameof(CompoundSheet.Kits)}[{first}].Code", $"{nameof(CompoundSheet.Kits)}[{second}].Code", "Two kits have the same code."));
         FindTwins(sheet.GelTimes ?? [], row => (row.Temperature.Si, row.Doses), (first, second) => context.Contradict(
-            $"{nameof(CompoundSheet.GelTimes)}[{first}]", $"{nameof(CompoundSheet.GelTimes)}[{second}]", "Two gel times for the same temperature and dose."));
+            $"{nameof(CompoundSheet.GelTimes)}[{first}]", $"{nameof(CompoundSheet.GelTimes)}[{second}]",
+            "Two gel times for the same temperature and dose."));
         CheckGelTimes(sheet, context);
         CheckBands(sheet, context);
         CheckFullStrength(sheet, context);
@@ -42,11 +45,13 @@ public sealed class CompoundSheetValidator : Contradictions<CompoundSheet>
         var rows = (sheet.GelTimes ?? []).Select((row, index) => (row, index)).GroupBy(entry => entry.row.Doses);
         foreach (var dose in rows)
         {
-            foreach (var ((cold, first), (warm, second)) in dose.OrderBy(entry => entry.row.Temperature.Si).ToArray() is var sorted ? sorted.Zip(sorted.Skip(1)) : [])
+            foreach (var ((cold, first), (warm, second)) in dose.OrderBy(entry => entry.row.Temperature.Si).ToArray() is var sorted
+                ? sorted.Zip(sorted.Skip(1)) : [])
             {
                 if (warm.Temperature.Si > cold.Temperature.Si && warm.Time.Si >= cold.Time.Si)
                 {
-                    context.Contradict($"{nameof(CompoundSheet.GelTimes)}[{first}].Time", $"{nameof(CompoundSheet.GelTimes)}[{second}].Time",
+                    context.Contradict($"{nameof(CompoundSheet.GelTimes)}[{first}].Time",
+                        $"{nameof(CompoundSheet.GelTimes)}[{second}].Time",
                         "The warmer of two gel times with the same dose is not the shorter one.");
                 }
             }
@@ -62,7 +67,8 @@ public sealed class CompoundSheetValidator : Contradictions<CompoundSheet>
             string At(int index, string member) => $"{nameof(CompoundSheet.FullStrength)}[{index}].{member}";
             if (sheet.LowestCure is { } lowest && lowest.Si > rows[i].Temperature.Si)
             {
-                context.Contradict(nameof(CompoundSheet.LowestCure), At(i, "Temperature"), "Full strength is stated below the lowest cure temperature.");
+                context.Contradict(nameof(CompoundSheet.LowestCure), At(i, "Temperature"),
+                    "Full strength is stated below the lowest cure temperature.");
             }
 
             for (var other = 0; other < i; other++)
@@ -75,11 +81,13 @@ public sealed class CompoundSheetValidator : Contradictions<CompoundSheet>
                 var (cold, warm) = rows[other].Temperature.Si <= rows[i].Temperature.Si ? (other, i) : (i, other);
                 if (rows[cold].Temperature.Si == rows[warm].Temperature.Si)
                 {
-                    context.Contradict($"{nameof(CompoundSheet.FullStrength)}[{other}]", $"{nameof(CompoundSheet.FullStrength)}[{i}]", "Two times to full strength for the same temperature and dose.");
+                    context.Contradict($"{nameof(CompoundSheet.FullStrength)}[{other}]", $"{nameof(CompoundSheet.FullStrength)}[{i}]",
+                        "Two times to full strength for the same temperature and dose.");
                 }
                 else if (rows[warm].AfterGel.Si > rows[cold].AfterGel.Si)
                 {
-                    context.Contradict(At(cold, "AfterGel"), At(warm, "AfterGel"), "The warmer of two times to full strength is the longer one.");
+                    context.Contradict(At(cold, "AfterGel"), At(warm, "AfterGel"),
+                        "The warmer of two times to full strength is the longer one.");
                 }
             }
         }
@@ -87,7 +95,8 @@ public sealed class CompoundSheetValidator : Contradictions<CompoundSheet>
 
     /// <summary>Rows without doses stand by themselves: they are read only where none names the dose in use.</summary>
     private static bool HoldTogether(CompoundFullStrength one, CompoundFullStrength other) =>
-        (one.Doses is null or { Count: 0 }) == (other.Doses is null or { Count: 0 }) && (one.Doses is null or { Count: 0 } || one.Doses.Intersect(other.Doses!).Any());
+        (one.Doses is null or { Count: 0 }) == (other.Doses is null or { Count: 0 })
+        && (one.Doses is null or { Count: 0 } || one.Doses.Intersect(other.Doses!).Any());
 
     private static void CheckBands(CompoundSheet sheet, ValidationContext<CompoundSheet> context)
     {
@@ -107,12 +116,14 @@ public sealed class CompoundSheetValidator : Contradictions<CompoundSheet>
 
         if (sheet.Pouring is { } pouring && bands[0].From.Si > pouring.Minimum.Si)
         {
-            context.Contradict($"{nameof(CompoundSheet.Doses)}[0].From", "Pouring.Minimum", "The dose bands do not cover the pouring range.");
+            context.Contradict($"{nameof(CompoundSheet.Doses)}[0].From", "Pouring.Minimum",
+                "The dose bands do not cover the pouring range.");
         }
 
         if (sheet.Pouring is { } range && bands[^1].Below.Si < range.Maximum.Si)
         {
-            context.Contradict($"{nameof(CompoundSheet.Doses)}[{bands.Count - 1}].Below", "Pouring.Maximum", "The dose bands do not cover the pouring range.");
+            context.Contradict($"{nameof(CompoundSheet.Doses)}[{bands.Count - 1}].Below", "Pouring.Maximum",
+                "The dose bands do not cover the pouring range.");
         }
     }
 }
@@ -149,7 +160,8 @@ public sealed class CompoundTemperaturesValidator : Contradictions<CompoundTempe
     {
         if (range.Minimum.Si > range.Maximum.Si)
         {
-            context.Contradict(nameof(CompoundTemperatures.Minimum), nameof(CompoundTemperatures.Maximum), "The minimum is above the maximum.");
+            context.Contradict(nameof(CompoundTemperatures.Minimum), nameof(CompoundTemperatures.Maximum),
+                "The minimum is above the maximum.");
         }
     }
 }

@@ -42,7 +42,10 @@ public static class ContractMapping
     {
         Name = sheet.Name,
         Kits = sheet.Kits.Select(kit => new Kit(kit.Code, kit.Volume.Si, kit.Cost, kit.PartNumber)).ToArray(),
-        GelTimes = [.. (sheet.GelTimes ?? []).Select(row => new GelTime(row.Temperature.Si, row.Doses, row.Time.Si) { SelfHeating = row.MeasuredIn?.SelfHeating ?? SelfHeating.Unknown })],
+        GelTimes =
+        [.. (sheet.GelTimes ?? [])
+        .Select(row =>
+        new GelTime(row.Temperature.Si, row.Doses, row.Time.Si) { SelfHeating = row.MeasuredIn?.SelfHeating ?? SelfHeating.Unknown })],
         Doses = [.. (sheet.Doses ?? []).Select(band => new DoseBand(band.From.Si, band.Below.Si, band.PerKit))],
         Pouring = sheet.Pouring is { } pouring ? new(pouring.Minimum.Si, pouring.Maximum.Si) : null,
         Storage = sheet.Storage is { } storage ? new(storage.Minimum.Si, storage.Maximum.Si) : null,
@@ -51,7 +54,10 @@ public static class ContractMapping
         ShelfLifeMonths = (int?)sheet.ShelfLife?.Si,
         DensityKgPerM3 = sheet.Cured?.Density?.Si,
         ActivationEnergyJPerMol = sheet.Reaction?.ActivationEnergy?.Si,
-        FullStrength = [.. (sheet.FullStrength ?? []).Select(row => new FullStrength(row.Temperature.Si, row.AfterGel.Si) { Doses = row.Doses ?? [], IsIsothermal = row.Isothermal == Fact.Yes })],
+        FullStrength =
+        [.. (sheet.FullStrength ?? [])
+        .Select(row =>
+        new FullStrength(row.Temperature.Si, row.AfterGel.Si) { Doses = row.Doses ?? [], IsIsothermal = row.Isothermal == Fact.Yes })],
         AfterGelEnergyJPerMol = sheet.AfterGelEnergy?.Si,
         LowestCureK = sheet.LowestCure?.Si,
         MinimumHoldS = sheet.MinimumHold?.Si,

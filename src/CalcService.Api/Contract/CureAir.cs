@@ -10,7 +10,10 @@ public sealed record CureAir
     [Kind(QuantityKind.Temperature, -60, 60, "degC")]
     public Quantity? Constant { get; init; }
 
-    /// <summary>Measured or forecast, in rising order of time at any intervals and offsets; straight in between. It has to reach from mixing until full strength.</summary>
+    /// <summary>
+    /// Measured or forecast, in rising order of time at any intervals and offsets; straight in between. It has to reach from mixing until
+    /// full strength.
+    /// </summary>
     [Items(CureAirValidator.MostPoints)]
     public IReadOnlyList<AirPoint>? Series { get; init; }
 }

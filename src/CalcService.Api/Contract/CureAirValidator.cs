@@ -19,7 +19,8 @@ public sealed class CureAirValidator : Contradictions<CureAir>
 
         if (air.Series is { Count: < 2 })
         {
-            context.Fail(nameof(CureAir.Series), "A series has at least two points; one temperature that stays as it is is a constant.", ContradictionWords.RangeCode);
+            context.Fail(nameof(CureAir.Series), "A series has at least two points; one temperature that stays as it is is a constant.",
+                ContradictionWords.RangeCode);
         }
 
         for (var i = 1; i < air.Series?.Count; i++)

@@ -12,7 +12,10 @@ public sealed record Rope
     [Kind(QuantityKind.Length, 1, 200, "mm")]
     public required Quantity Diameter { get; init; }
 
-    /// <summary>Class of the rope, such as 6x36. The classes that can be estimated stand at /v1/rope-classes; others need metallicArea, wireCount and outerWireDiameter.</summary>
+    /// <summary>
+    /// Class of the rope, such as 6x36. The classes that can be estimated stand at /v1/rope-classes; others need metallicArea, wireCount
+    /// and outerWireDiameter.
+    /// </summary>
     public string? Construction { get; init; }
 
     /// <summary>What the middle of the rope is made of.</summary>

@@ -11,7 +11,10 @@ public sealed record Socket
     /// <summary>The conical basket.</summary>
     public required Basket Basket { get; init; }
 
-    /// <summary>Outside of the socket around the basket, where it is the same all along. Read by the cure of a cone, and by the evened temperature of a pour.</summary>
+    /// <summary>
+    /// Outside of the socket around the basket, where it is the same all along. Read by the cure of a cone, and by the evened temperature
+    /// of a pour.
+    /// </summary>
     [Kind(QuantityKind.Length, 1, 3000, "mm")]
     public Quantity? OuterDiameter { get; init; }
 
@@ -47,7 +50,9 @@ public sealed record Socket
 /// <summary>What a socket is made of.</summary>
 public sealed record SocketMaterial
 {
-    /// <summary>The metal: castSteel, forgedSteel (machined from the solid too), stainlessSteel, greyIron, ductileIron (malleable too) or other.</summary>
+    /// <summary>
+    /// The metal: castSteel, forgedSteel (machined from the solid too), stainlessSteel, greyIron, ductileIron (malleable too) or other.
+    /// </summary>
     public SocketMetal? Kind { get; init; }
 }
 
@@ -96,6 +101,8 @@ public sealed record Basket
     /// <summary>Where the sizes come from: measured on this socket, its maker's drawing, or memory.</summary>
     public SizesFrom? SizesFrom { get; init; }
 
-    /// <summary>Whether an end of this rope, basket and compound was type tested. A basket of less than four rope diameters asks for it.</summary>
+    /// <summary>
+    /// Whether an end of this rope, basket and compound was type tested. A basket of less than four rope diameters asks for it.
+    /// </summary>
     public Fact? TypeTested { get; init; }
 }

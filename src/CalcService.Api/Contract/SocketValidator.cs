@@ -13,7 +13,8 @@ public sealed class SocketValidator : Contradictions<Socket>
         {
             if ((own ?? socket.OuterDiameter) is { } outside && outside.Si <= bore.Si)
             {
-                context.Contradict(own is null ? nameof(Socket.OuterDiameter) : ownName, $"{nameof(Socket.Basket)}.{boreName}", "The outside is not larger than the bore.");
+                context.Contradict(own is null ? nameof(Socket.OuterDiameter) : ownName, $"{nameof(Socket.Basket)}.{boreName}",
+                    "The outside is not larger than the bore.");
             }
         }
 
@@ -41,7 +42,8 @@ public sealed class BasketValidator : Contradictions<Basket>
     {
         if (basket.SmallEndDiameter.Si >= basket.LargeEndDiameter.Si)
         {
-            context.Contradict(nameof(Basket.SmallEndDiameter), nameof(Basket.LargeEndDiameter), "The small end is not smaller than the mouth.");
+            context.Contradict(nameof(Basket.SmallEndDiameter), nameof(Basket.LargeEndDiameter),
+                "The small end is not smaller than the mouth.");
         }
 
         if (basket.LargeEndDiameter.Si - basket.SmallEndDiameter.Si > 2 * basket.Length.Si)
@@ -52,7 +54,8 @@ public sealed class BasketValidator : Contradictions<Basket>
         var smallest = Math.Min(basket.SmallEndDiameter.Si, basket.Length.Si);
         if (basket.Tolerance is { } tolerance && tolerance.Si > smallest / 2)
         {
-            context.Contradict(nameof(Basket.Tolerance), nameof(Basket.SmallEndDiameter), "The tolerance is more than half of the smallest size.");
+            context.Contradict(nameof(Basket.Tolerance), nameof(Basket.SmallEndDiameter),
+                "The tolerance is more than half of the smallest size.");
         }
     }
 }

@@ -19,7 +19,8 @@ public sealed record SteelReading
 /// <summary>Readings after the first one come in the order of time.</summary>
 internal static class SteelReadingOrder
 {
-    public static void Check<T>(IReadOnlyList<SteelReading>? series, DateTimeOffset? mixedAt, string member, string mixedAtMember, ValidationContext<T> context)
+    public static void Check<T>(IReadOnlyList<SteelReading>? series, DateTimeOffset? mixedAt, string member, string mixedAtMember,
+        ValidationContext<T> context)
     {
         for (var i = 0; i < series?.Count; i++)
         {
@@ -31,7 +32,8 @@ internal static class SteelReadingOrder
 
             if (i == 0 && series[0].At <= mixedAt)
             {
-                context.Contradict($"{member}[0].At", mixedAtMember, "The series has to begin later than the mixing; the reading at the mixing is steelTemperature.");
+                context.Contradict($"{member}[0].At", mixedAtMember,
+                    "The series has to begin later than the mixing; the reading at the mixing is steelTemperature.");
             }
         }
     }

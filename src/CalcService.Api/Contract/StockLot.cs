@@ -18,7 +18,10 @@ public sealed record StockLot
     [Within(0, 100000)]
     public required int Count { get; init; }
 
-    /// <summary>Last good day of the whole kit. If absent, madeOn and the sheet's shelf life give it, or the dates of all parts; else the lot is not used.</summary>
+    /// <summary>
+    /// Last good day of the whole kit. If absent, madeOn and the sheet's shelf life give it, or the dates of all parts; else the lot is not
+    /// used.
+    /// </summary>
     public DateOnly? ExpiresOn { get; init; }
 
     /// <summary>Date of manufacture.</summary>
@@ -73,6 +76,8 @@ public sealed record LotStorage
     [Kind(QuantityKind.Temperature, -60, 100, "degC")]
     public Quantity? Highest { get; init; }
 
-    /// <summary>Whether the temperatures are known. With both given it may be absent; alone it is enough where the sheet has no storage range.</summary>
+    /// <summary>
+    /// Whether the temperatures are known. With both given it may be absent; alone it is enough where the sheet has no storage range.
+    /// </summary>
     public Fact? Known { get; init; }
 }

@@ -16,7 +16,8 @@ public static class Admission
 
     private const int LongestClientName = 128;
 
-    public static void AddAdmission(this IServiceCollection services, ServiceSettings settings, string? clientHeader) => services.AddRateLimiter(options =>
+    public static void AddAdmission(this IServiceCollection services, ServiceSettings settings, string? clientHeader) =>
+        services.AddRateLimiter(options =>
     {
         var atOnce = PartitionedRateLimiter.Create<HttpContext, string>(http => IsBatch(http) switch
         {
@@ -36,10 +37,12 @@ public static class Admission
     private static RateLimitPartition<string> AtOnce(string name, int most) =>
         RateLimitPartition.GetConcurrencyLimiter(name, _ => new() { PermitLimit = most, QueueLimit = 0 });
 
-    private static PartitionedRateLimiter<HttpContext> AMinute(int quota, string? clientHeader) => PartitionedRateLimiter.Create<HttpContext, string>(http =>
+    private static PartitionedRateLimiter<HttpContext> AMinute(int quota, string? clientHeader) =>
+        PartitionedRateLimiter.Create<HttpContext, string>(http =>
         IsBatch(http) is null
             ? RateLimitPartition.GetNoLimiter("free")
-            : RateLimitPartition.GetFixedWindowLimiter(Client(http, clientHeader), _ => new() { PermitLimit = quota, Window = TimeSpan.FromMinutes(1), QueueLimit = 0 }));
+            : RateLimitPartition.GetFixedWindowLimiter(Client(http, clientHeader),
+            _ => new() { PermitLimit = quota, Window = TimeSpan.FromMinutes(1), QueueLimit = 0 }));
 
     private static string Client(HttpContext http, string? header)
     {
@@ -52,7 +55,9 @@ public static class Admission
     {
         if (!lease.TryGetMetadata(MetadataName.RetryAfter, out var wait))
         {
-            return ProblemWriter.WriteAsync(http, ProblemKinds.Unavailable.With("As many calculations as this instance takes at once are in work; send the request again as Retry-After says."));
+            return ProblemWriter.WriteAsync(http,
+                ProblemKinds.Unavailable.With(
+                "As many calculations as this instance takes at once are in work; send the request again as Retry-After says."));
         }
 
         http.Response.Headers.RetryAfter = Math.Max(1, (int)Math.Ceiling(wait.TotalSeconds)).ToString(CultureInfo.InvariantCulture);

@@ -4,7 +4,9 @@ using Microsoft.AspNetCore.ResponseCompression;
 
 namespace CalcService.Api.Hosting;
 
-/// <summary>Packs the output of batches where the client takes gzip: they are long and alike. Single answers are left to the gateway.</summary>
+/// <summary>
+/// Packs the output of batches where the client takes gzip: they are long and alike. Single answers are left to the gateway.
+/// </summary>
 public static class BatchCompression
 {
     public static void AddBatchCompression(this IServiceCollection services)

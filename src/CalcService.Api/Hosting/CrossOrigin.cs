@@ -11,11 +11,13 @@ public static class CrossOrigin
     {
         var origins = (configuration[Key] ?? "").Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
         return origins.FirstOrDefault(origin => !IsOrigin(origin)) is { } wrong
-            ? throw new StartRefusedException($"{Key} has \"{wrong}\"; origins such as https://shop.example are expected, with commas between them.")
+            ? throw new StartRefusedException(
+            $"{Key} has \"{wrong}\"; origins such as https://shop.example are expected, with commas between them.")
             : origins;
     }
 
-    public static void AddCrossOrigin(this IServiceCollection services, IReadOnlyList<string> origins) => services.AddCors(cors => cors.AddDefaultPolicy(policy => policy
+    public static void AddCrossOrigin(this IServiceCollection services, IReadOnlyList<string> origins) =>
+        services.AddCors(cors => cors.AddDefaultPolicy(policy => policy
         .WithOrigins([.. origins])
         .WithMethods("GET", "POST")
         .WithHeaders("Accept", "Content-Type", "Content-Encoding", "If-None-Match", "traceparent")
@@ -23,5 +25,6 @@ public static class CrossOrigin
 
     /// <summary>Scheme, host and port, and nothing behind them.</summary>
     private static bool IsOrigin(string text) =>
-        Uri.TryCreate(text, UriKind.Absolute, out var uri) && uri.Scheme is "http" or "https" && uri.GetLeftPart(UriPartial.Authority) == text;
+        Uri.TryCreate(text, UriKind.Absolute, out var uri) && uri.Scheme is "http" or "https"
+        && uri.GetLeftPart(UriPartial.Authority) == text;
 }

@@ -19,7 +19,8 @@ public sealed class Drain(ServiceSettings settings, TimeProvider clock) : IHoste
     public CancellationToken Over => _over.Token;
 
     /// <summary>Longest time from the signal to the end of the process.</summary>
-    public static TimeSpan Longest(ServiceSettings settings) => settings.Time(ServiceSettings.UnreadySeconds) + settings.Time(ServiceSettings.DrainSeconds) + LastWords;
+    public static TimeSpan Longest(ServiceSettings settings) =>
+        settings.Time(ServiceSettings.UnreadySeconds) + settings.Time(ServiceSettings.DrainSeconds) + LastWords;
 
     public async Task StoppingAsync(CancellationToken cancellationToken)
     {

@@ -25,7 +25,8 @@ public static class HealthEndpoints
                 ? Results.Json(new Health { Status = "ready" }, ApiJson.Options)
                 : Results.Json(new Health { Status = "unready" }, ApiJson.Options, statusCode: 503))
             .Describe<Health>("getReady", "Whether it takes calculations", Tag)
-            .WithDescription("For whoever sends requests to instances: 503 until the self-test has passed, and from the moment it is told to stop.")
+            .WithDescription(
+            "For whoever sends requests to instances: 503 until the self-test has passed, and from the moment it is told to stop.")
             .Produces<Health>(503, CalculationEndpoint.MediaType)
             .ProducesProblems(ReadOnlyAddress.Refusals)
             .DisableHttpMetrics();

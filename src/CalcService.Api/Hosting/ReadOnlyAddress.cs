@@ -8,7 +8,9 @@ namespace CalcService.Api.Hosting;
 /// <param name="Query">Name of the parameter.</param>
 public sealed record ReadOnlyMetadata(string MediaType, string? Query = null);
 
-/// <summary>Catalogues, probes and documents refuse as strictly as calculations do: a query that nobody heeds would be a silent default.</summary>
+/// <summary>
+/// Catalogues, probes and documents refuse as strictly as calculations do: a query that nobody heeds would be a silent default.
+/// </summary>
 public static class ReadOnlyAddress
 {
     /// <summary>Statuses of the problems that each of them can answer.</summary>

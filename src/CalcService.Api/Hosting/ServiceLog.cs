@@ -10,7 +10,8 @@ public static class ServiceLog
 {
     public static void AddServiceLog(this IServiceCollection services, IConfiguration configuration) =>
         services.AddSerilog(log => log
-            .MinimumLevel.Is(Enum.TryParse<LogEventLevel>(configuration["Log:Level"], ignoreCase: true, out var level) ? level : LogEventLevel.Information)
+            .MinimumLevel.Is(Enum.TryParse<LogEventLevel>(configuration["Log:Level"], ignoreCase: true, out var level) ? level
+            : LogEventLevel.Information)
             .MinimumLevel.Override("Microsoft.AspNetCore", LogEventLevel.Warning)
             .Enrich.FromLogContext()
             .WriteTo.Console(new CompactJsonFormatter()));

@@ -39,12 +39,14 @@ public sealed class ServiceSettings
     private readonly Dictionary<Setting, int> _values;
 
     /// <exception cref="StartRefusedException">One of them is no such number.</exception>
-    public ServiceSettings(IConfiguration configuration) => _values = All.ToDictionary(setting => setting, setting => setting.In(configuration));
+    public ServiceSettings(IConfiguration configuration) =>
+        _values = All.ToDictionary(setting => setting, setting => setting.In(configuration));
 
     /// <summary>All of them.</summary>
     public static IReadOnlyList<Setting> All { get; } =
     [
-        HeaderSeconds, BodySeconds, BytesPerSecond, CalculationSeconds, Connections, Requests, Batches, RequestsPerMinute, UnreadySeconds, DrainSeconds,
+        HeaderSeconds, BodySeconds, BytesPerSecond, CalculationSeconds, Connections, Requests, Batches, RequestsPerMinute, UnreadySeconds,
+            DrainSeconds,
     ];
 
     public int Value(Setting setting) => _values[setting];

@@ -7,7 +7,8 @@ namespace CalcService.Api.Hosting;
 public static class StandardHeaders
 {
     // The documentation is the only thing here that a browser runs; its page styles elements inline.
-    private const string DocumentationPolicy = "default-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data:; frame-ancestors 'none'";
+    private const string DocumentationPolicy =
+        "default-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data:; frame-ancestors 'none'";
     private const string AnswerPolicy = "default-src 'none'; frame-ancestors 'none'";
 
     /// <summary>A printable sheet brings its own style and nothing else.</summary>

@@ -90,17 +90,20 @@ public sealed class CalculationOperations : IOperationFilter
             Description = "One request a line, as for the single calculation.",
             Content = new Dictionary<string, IOpenApiMediaType>
             {
-                [BatchEndpoint.MediaType] = new OpenApiMediaType { Schema = Text("Lines of JSON, each a request."), Example = (JsonNode)(line + "\n") },
+                [BatchEndpoint.MediaType] = new OpenApiMediaType { Schema = Text("Lines of JSON, each a request."),
+                    Example = (JsonNode)(line + "\n") },
             },
         };
         ((OpenApiResponse)operation.Responses!["200"]).Content = new Dictionary<string, IOpenApiMediaType>
         {
             [BatchEndpoint.MediaType] = new OpenApiMediaType
             {
-                Schema = Text("Lines of JSON: {line, id, status, answer | problem} for each request in order, then {summary} or {aborted}. Without its summary a batch proves nothing."),
+                Schema = Text("Lines of JSON: {line, id, status, answer | problem} for each request in order, then {summary} or "
+                    + "{aborted}. Without its summary a batch proves nothing."),
             },
         };
     }
 
-    private static OpenApiSchema Text(string description) => new() { Type = JsonSchemaType.String, Format = AsItIs, Description = description };
+    private static OpenApiSchema Text(string description) =>
+        new() { Type = JsonSchemaType.String, Format = AsItIs, Description = description };
 }

@@ -11,8 +11,10 @@ namespace CalcService.Api.OpenApi;
 public static class OpenApiSetup
 {
     private const string Description =
-        "Decides about steel wire rope ends in resin sockets: match, pour, cure, proof load, reuse, inspection and records. Answers are for competent people: the compound's data sheet, "
-        + "the rope and socket makers' instructions and local codes stand above them. The compound called demonstration is invented.";
+        "Decides about steel wire rope ends in resin sockets: match, pour, cure, proof load, reuse, inspection and records. Answers are "
+            + "for competent people: the compound's data sheet, "
+        + "the rope and socket makers' instructions and local codes stand above them. The compound called demonstration is invented. "
+        + "Models and sources: [/docs/pages](../docs/pages).";
 
     public static void AddOpenApiDocument(this IServiceCollection services)
     {
@@ -44,7 +46,8 @@ public static class OpenApiSetup
         }));
 
     /// <summary>Whether a page of the documentation is asked for; as with every address, upper and lower case are the same.</summary>
-    public static bool IsDocumentation(HttpContext http) => http.Request.Path.StartsWithSegments("/docs", StringComparison.OrdinalIgnoreCase);
+    public static bool IsDocumentation(HttpContext http) =>
+        http.Request.Path.StartsWithSegments("/docs", StringComparison.OrdinalIgnoreCase);
 }
 
 /// <summary>What belongs to the document as a whole.</summary>

@@ -22,12 +22,15 @@ public sealed class ShapeSchemas(IServiceProvider services) : ISchemaGenerator
     private readonly Lazy<HashSet<Type>> _requests = new(() => RequestTypes(services));
 
     public IOpenApiSchema GenerateSchema(
-        Type modelType, SchemaRepository schemaRepository, MemberInfo? memberInfo = null, ParameterInfo? parameterInfo = null, ApiParameterRouteInfo? routeInfo = null) =>
-        modelType == typeof(string) ? new OpenApiSchema { Type = JsonSchemaType.String } : Object(ShapeTable.Of(modelType), schemaRepository);
+        Type modelType, SchemaRepository schemaRepository, MemberInfo? memberInfo = null, ParameterInfo? parameterInfo = null,
+        ApiParameterRouteInfo? routeInfo = null) =>
+        modelType == typeof(string) ? new OpenApiSchema { Type = JsonSchemaType.String }
+        : Object(ShapeTable.Of(modelType), schemaRepository);
 
     /// <summary>Name of a type's schema: Answer of PourPlanResult is PourPlanAnswer.</summary>
     public static string NameOf(Type type) => type.IsGenericType
-        ? type.GetGenericArguments()[0].Name.Replace("Result", "", StringComparison.Ordinal) + type.Name[..type.Name.IndexOf('`', StringComparison.Ordinal)]
+        ? type.GetGenericArguments()[0].Name.Replace("Result", "", StringComparison.Ordinal)
+        + type.Name[..type.Name.IndexOf('`', StringComparison.Ordinal)]
         : type.Name;
 
     private OpenApiSchemaReference Object(ObjectShape shape, SchemaRepository repository)
@@ -132,7 +135,8 @@ public sealed class ShapeSchemas(IServiceProvider services) : ISchemaGenerator
         },
         DecimalShape when limited => new OpenApiSchema
         {
-            Type = JsonSchemaType.Number, Format = "double", Minimum = "0", Maximum = DecimalShape.Most.ToString(CultureInfo.InvariantCulture),
+            Type = JsonSchemaType.Number, Format = "double", Minimum = "0",
+                Maximum = DecimalShape.Most.ToString(CultureInfo.InvariantCulture),
         },
         DecimalShape or NumberShape => new OpenApiSchema { Type = JsonSchemaType.Number, Format = "double" },
         BooleanShape => new OpenApiSchema { Type = JsonSchemaType.Boolean },
@@ -155,7 +159,8 @@ public sealed class ShapeSchemas(IServiceProvider services) : ISchemaGenerator
             repository.AddDefinition(name, new OpenApiSchema
             {
                 Type = JsonSchemaType.Object,
-                Description = kind is null ? "A number of any kind with its unit." : $"A number with its unit; {kind.Metric.Code} in metric answers.",
+                Description = kind is null ? "A number of any kind with its unit."
+                : $"A number with its unit; {kind.Metric.Code} in metric answers.",
                 AdditionalPropertiesAllowed = kind is null,
                 Required = new HashSet<string> { "value", "unit" },
                 Properties = new Dictionary<string, IOpenApiSchema>
@@ -199,7 +204,8 @@ public sealed class ShapeSchemas(IServiceProvider services) : ISchemaGenerator
         {
             if (types.Add(shape.Type))
             {
-                foreach (var inner in shape.Members.Select(member => member.Shape is ListShape list ? list.Item : member.Shape).OfType<ObjectShape>())
+                foreach (var inner in shape.Members.Select(member => member.Shape is ListShape list ? list.Item : member.Shape)
+                    .OfType<ObjectShape>())
                 {
                     Add(inner);
                 }

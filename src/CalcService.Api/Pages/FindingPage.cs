@@ -24,7 +24,8 @@ internal static class FindingPage
         {
             $"# {definition.Code}",
             definition.Meaning,
-            Table("severity", "decision, if nothing is worse", definition.Severities.Select(severity => new[] { Name(severity), $"`{DecisionOf(severity)}`" })),
+            Table("severity", "decision, if nothing is worse",
+            definition.Severities.Select(severity => new[] { Name(severity), $"`{DecisionOf(severity)}`" })),
             $"**It says:** *{definition.Message}*",
             $"**What to do:** {definition.Action}",
             $"**Source:** {SourceOf(definition.SourceIn(book))}. In the rules since {definition.Since}.",
@@ -64,19 +65,22 @@ internal static class FindingPage
         {
             // By other limits it may be in order.
             return edition is not null ? []
-                : throw new InvalidOperationException($"{example.Code} {example.Severity} {example.Pointer} is not among: {string.Join(", ", findings.Select(Short))}");
+                : throw new InvalidOperationException(
+                $"{example.Code} {example.Severity} {example.Pointer} is not among: {string.Join(", ", findings.Select(Short))}");
         }
 
         List<string> parts =
         [
             $"## Example: {Name(example.Severity)}",
-            $"[A request with which nothing is wrong]({Index}#nothing-wrong), except that\n\n{List(Difference.Of(operation.Good, request))}",
+            $"[A request with which nothing is wrong]({Index}#nothing-wrong), except "
+                + $"that\n\n{List(Difference.Of(operation.Good, request))}",
             $"`POST {operation.Path}`",
             Fence(request),
             $"The decision is `{answered["decision"]}`, with this finding:",
             Fence(found),
         ];
-        var others = findings.Where(finding => finding != found).Select(finding => $"[{finding!["code"]}]({finding["code"]}) ({finding["severity"]})").Distinct().ToArray();
+        var others = findings.Where(finding => finding != found)
+            .Select(finding => $"[{finding!["code"]}]({finding["code"]}) ({finding["severity"]})").Distinct().ToArray();
         if (others.Length > 0)
         {
             parts.Add($"It comes with {string.Join(", ", others)}.");
@@ -86,13 +90,15 @@ internal static class FindingPage
     }
 
     private static bool Is(JsonNode finding, FindingExample example) =>
-        ((string?)finding["code"], (string?)finding["severity"], (string?)finding["pointer"]) == (example.Code, Name(example.Severity), example.Pointer);
+        ((string?)finding["code"], (string?)finding["severity"], (string?)finding["pointer"]) == (example.Code, Name(example.Severity),
+        example.Pointer);
 
     private static string Short(JsonNode? finding) => $"{finding!["code"]} {finding["severity"]} {finding["pointer"]}";
 
     private static string Limits(IEnumerable<Rule> limits) =>
         "| limit | value | source |\n|---|---|---|\n" + string.Join("\n", limits.Select(limit =>
-            $"| {limit.Text} | {((Measure?)limit is { } value ? AnswerText.Of(value, UnitSystem.Metric, Rounding.AnswerDigits) : "")} | {SourceOf(limit.Source)} |"));
+            $"| {limit.Text} | {((Measure?)limit is { } value ? AnswerText.Of(value, UnitSystem.Metric, Rounding.AnswerDigits) : "")} | "
+                + $"{SourceOf(limit.Source)} |"));
 
     /// <summary>Where something comes from, in words.</summary>
     public static string SourceOf(Source source)

@@ -47,7 +47,8 @@ public static class ModelPageEndpoints
 {
     public static void MapModelPages(this IEndpointRouteBuilder app) =>
         app.MapRead("/docs/{page}", HtmlPage.Type, (HttpContext http, string page, ModelPages pages) =>
-            !ModelPages.Has(page) ? ProblemWriter.WriteAsync(http, ProblemKinds.NotFound.With("There is no such page; /docs/pages lists them."))
+            !ModelPages.Has(page)
+            ? ProblemWriter.WriteAsync(http, ProblemKinds.NotFound.With("There is no such page; /docs/pages lists them."))
             : http.LeadsToPage() ? Task.CompletedTask
             : pages.Get(page).WriteAsync(http)).ExcludeFromDescription();
 }

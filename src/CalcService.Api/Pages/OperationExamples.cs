@@ -18,7 +18,8 @@ public sealed record OperationExamples(string Path, JsonObject Good, IReadOnlyLi
 {
     public static IReadOnlyList<OperationExamples> All { get; } =
     [
-        PourExamples.Operation, CureExamples.Operation, MatchExamples.Operation, ReuseExamples.Operation, InspectionExamples.Operation, ProofExamples.Operation,
+        PourExamples.Operation, CureExamples.Operation, MatchExamples.Operation, ReuseExamples.Operation, InspectionExamples.Operation,
+            ProofExamples.Operation,
         AuditExamples.Operation, VerificationExamples.Operation,
     ];
 

@@ -16,7 +16,8 @@ public static class PageJson
     /// <summary>The whole value on one line.</summary>
     public static string Line(JsonNode? node) => node switch
     {
-        JsonObject { Count: > 0 } members => $"{{ {string.Join(", ", members.Select(member => $"\"{member.Key}\": {Line(member.Value)}"))} }}",
+        JsonObject { Count: > 0 } members =>
+            $"{{ {string.Join(", ", members.Select(member => $"\"{member.Key}\": {Line(member.Value)}"))} }}",
         JsonArray { Count: > 0 } items => $"[ {string.Join(", ", items.Select(Line))} ]",
         null => "null",
         _ => node.ToJsonString(Readable),

@@ -4,15 +4,18 @@ namespace CalcService.Api.Problems;
 public static class ProblemKinds
 {
     public static ProblemKind Unreadable { get; } = new("unreadable", 400, "The request can't be read",
-        "The body is not JSON as the contract has it: syntax, encoding, an unknown or repeated member, or a wrong JSON type. Each error points to its member.");
+        "The body is not JSON as the contract has it: syntax, encoding, an unknown or repeated member, or a wrong JSON type. Each error "
+            + "points to its member.");
 
     public static ProblemKind NotComputable { get; } = new("not-computable", 422, "The request can't be computed",
-        "The body can be read, but something required is missing, out of range, no such word, unit or date, or contradicts something else. Each error points to its member.");
+        "The body can be read, but something required is missing, out of range, no such word, unit or date, or contradicts something "
+            + "else. Each error points to its member.");
 
     public static ProblemKind UnknownQuery { get; } = new("unknown-query", 400, "Unknown query parameter",
         "Calculations and batches take ?detail=full and nothing else; sheets and what is only read take nothing.");
 
-    public static ProblemKind NotFound { get; } = new("not-found", 404, "Nothing here", "There is nothing at this address; /docs lists what there is.");
+    public static ProblemKind NotFound { get; } = new("not-found", 404, "Nothing here",
+        "There is nothing at this address; /docs lists what there is.");
 
     public static ProblemKind MethodNotAllowed { get; } = new("method-not-allowed", 405, "Method not allowed",
         "This address takes another method; the Allow header names it.");
@@ -36,7 +39,8 @@ public static class ProblemKinds
         "Something went wrong here. Tell whoever runs the service the traceId; the request may be sent again.");
 
     public static ProblemKind Unavailable { get; } = new("unavailable", 503, "Not available now",
-        "The service is starting, stopping, overloaded, or the calculation took too long. Wait as Retry-After says and send the request again.");
+        "The service is starting, stopping, overloaded, or the calculation took too long. Wait as Retry-After says and send the request "
+            + "again.");
 
     /// <summary>All kinds, by status.</summary>
     public static IReadOnlyList<ProblemKind> All { get; } =

@@ -22,7 +22,8 @@ public ref partial struct BodyReader
             DateShape => Texts.Date(text) is { } date ? date : Refuse("date",
                 $"“{ReadErrors.Show(text)}” is no date yyyy-MM-dd from {Texts.FirstYear} to {Texts.LastYear}."),
             InstantShape => Texts.Instant(text) is { } instant ? instant : Refuse("date-time",
-                $"“{ReadErrors.Show(text)}” is no date-time yyyy-MM-ddThh:mm:ss with Z or an offset, from {Texts.FirstYear} to {Texts.LastYear}."),
+                $"“{ReadErrors.Show(text)}” is no date-time yyyy-MM-ddThh:mm:ss with Z or an offset, from {Texts.FirstYear} to "
+                    + $"{Texts.LastYear}."),
             TextShape { MaxLength: var most } when Texts.Fault(text, most) is var (code, detail) => Refuse(code, detail),
             _ => text,
         };
@@ -38,7 +39,8 @@ public ref partial struct BodyReader
             }
         }
 
-        return Refuse("enum", $"“{ReadErrors.Show(text)}” is not allowed; allowed: {string.Join(", ", words.Words.Select(word => word.Key))}.");
+        return Refuse("enum",
+            $"“{ReadErrors.Show(text)}” is not allowed; allowed: {string.Join(", ", words.Words.Select(word => word.Key))}.");
     }
 
     private readonly object? ReadNumber(Shape shape)
@@ -78,7 +80,8 @@ public ref partial struct BodyReader
             }
             else
             {
-                ReportMember(name, [QuantityShape.Value, QuantityShape.Unit], isDuplicate: name is QuantityShape.Value or QuantityShape.Unit);
+                ReportMember(name, [QuantityShape.Value, QuantityShape.Unit],
+                    isDuplicate: name is QuantityShape.Value or QuantityShape.Unit);
                 SkipValue();
             }
         }
@@ -134,7 +137,8 @@ public ref partial struct BodyReader
         var kind = shape.Kind!;
         if (kind.Find(code) is not { } unit)
         {
-            _errors.NotComputableAt(QuantityShape.Unit, "unit", $"“{ReadErrors.Show(code)}” is no unit of {kind.Name}; allowed: {Allowed(kind)}.");
+            _errors.NotComputableAt(QuantityShape.Unit, "unit",
+                $"“{ReadErrors.Show(code)}” is no unit of {kind.Name}; allowed: {Allowed(kind)}.");
             return null;
         }
 

@@ -74,7 +74,8 @@ public ref partial struct BodyReader
         }
     }
 
-    private readonly void RefuseSyntax(JsonException failure) => _errors.NotJson(failure is { LineNumber: { } line, BytePositionInLine: { } at }
+    private readonly void RefuseSyntax(JsonException failure) =>
+        _errors.NotJson(failure is { LineNumber: { } line, BytePositionInLine: { } at }
         ? FormattableString.Invariant($"Not JSON: what stands in line {line + 1} at byte {at + 1} of it does not belong there.")
         : $"Not JSON as it is read here: nested deeper than {MaxDepth}.");
 
@@ -157,7 +158,7 @@ public ref partial struct BodyReader
         }
         else if (count < shape.LeastItems)
         {
-            _errors.NotComputable("required", $"{count} items; at least {shape.LeastItems} required.");
+            _errors.OutOfRange($"{count} items; at least {shape.LeastItems} required.", "required");
         }
 
         return shape.Build(items);

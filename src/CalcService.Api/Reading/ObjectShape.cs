@@ -17,7 +17,8 @@ public sealed class ObjectShape : Shape
     {
         if (members.Count > MostMembers)
         {
-            throw new InvalidOperationException($"{type.Name} has {members.Count} members; an object of the contract has at most {MostMembers}.");
+            throw new InvalidOperationException(
+                $"{type.Name} has {members.Count} members; an object of the contract has at most {MostMembers}.");
         }
 
         (Type, _members) = (type, [.. members]);

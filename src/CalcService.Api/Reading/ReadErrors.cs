@@ -40,7 +40,7 @@ public sealed class ReadErrors
     public void NotComputable(string code, string detail) => Add(code, detail, isUnreadable: false);
 
     /// <summary>422 at this place, where what was read is kept.</summary>
-    public void OutOfRange(string detail) => Add("range", detail, isUnreadable: false, isHole: false);
+    public void OutOfRange(string detail, string code = "range") => Add(code, detail, isUnreadable: false, isHole: false);
 
     /// <summary>422 at a place below this one, where what was read is kept.</summary>
     public void Contradiction(string pointer, string code, string detail) => Add(code, detail, isUnreadable: false, isHole: false, pointer);
@@ -65,7 +65,8 @@ public sealed class ReadErrors
     public void NotJson(string detail) => _errors.Add(new("", "syntax", detail, IsUnreadable: true));
 
     /// <summary>Says that more is wrong than is listed.</summary>
-    public static ReadError TooMany(bool isUnreadable) => new("", "too-many-errors", $"More than {Most} errors; only the first are listed.", isUnreadable);
+    public static ReadError TooMany(bool isUnreadable) =>
+        new("", "too-many-errors", $"More than {Most} errors; only the first are listed.", isUnreadable);
 
     /// <summary>What a client sent, short and safe enough to show it back.</summary>
     public static string Show(string text)

@@ -157,7 +157,8 @@ public abstract class EnumShape(Type type, IReadOnlyList<KeyValuePair<string, ob
 public sealed class EnumShape<T>(IReadOnlyList<KeyValuePair<string, object>> words) : EnumShape(typeof(T), words), IValueShape<T>
     where T : struct, Enum
 {
-    private readonly Dictionary<T, byte[]> _quoted = words.ToDictionary(word => (T)word.Value, word => Encoding.UTF8.GetBytes($"\"{word.Key}\""));
+    private readonly Dictionary<T, byte[]> _quoted = words.ToDictionary(word => (T)word.Value,
+        word => Encoding.UTF8.GetBytes($"\"{word.Key}\""));
 
     internal override void Write(ShapeWriter writer, object value) => Write(writer, (T)value);
 

@@ -39,7 +39,8 @@ public static class ShapeTable
                 var member = optional is not null ? typeof(OptionalMemberShape<,>)
                     : property.PropertyType.IsValueType ? typeof(ValueMemberShape<,>)
                     : typeof(MemberShape<,>);
-                return (MemberShape)Activator.CreateInstance(member.MakeGenericType(type, optional ?? property.PropertyType), property, NameOf(property), ShapeOf(property.PropertyType, property),
+                return (MemberShape)Activator.CreateInstance(member.MakeGenericType(type, optional ?? property.PropertyType), property,
+                    NameOf(property), ShapeOf(property.PropertyType, property),
                     property.IsDefined(typeof(RequiredMemberAttribute)), nullable)!;
             })];
     }

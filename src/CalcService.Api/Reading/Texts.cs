@@ -11,12 +11,17 @@ public static class Texts
     /// <summary>Later years leave no room to add a schedule.</summary>
     public const int LastYear = 2199;
 
-    /// <summary>Whether every character is one that a person can see and that can't turn a log or a page around: no control or direction characters, no markup.</summary>
+    /// <summary>
+    /// Whether every character is one that a person can see and that can't turn a log or a page around: no control or direction characters,
+    /// no markup.
+    /// </summary>
     public static bool IsPlain(string text)
     {
         foreach (var c in text)
         {
-            if (char.IsControl(c) || c is '<' or '>' or '\u061C' or '\u200E' or '\u200F' or (>= '\u2028' and <= '\u202E') or (>= '\u2066' and <= '\u2069') or '\uFEFF')
+            if (char.IsControl(c)
+                || c is '<' or '>' or '\u061C' or '\u200E' or '\u200F' or (>= '\u2028' and <= '\u202E') or (
+                >= '\u2066' and <= '\u2069') or '\uFEFF')
             {
                 return false;
             }
@@ -28,7 +33,8 @@ public static class Texts
     /// <summary>What is wrong with a text that must have something to say; null where nothing is.</summary>
     public static (string Code, string Detail)? Fault(string text, int most) =>
         text.Length > most ? ("too-long", $"{text.Length} characters; at most {most} are allowed.")
-        : string.IsNullOrWhiteSpace(text) || !IsPlain(text) ? ("text", "The text is empty or holds control characters, direction characters, < or >.")
+        : string.IsNullOrWhiteSpace(text) || !IsPlain(text)
+        ? ("text", "The text is empty or holds control characters, direction characters, < or >.")
         : null;
 
     /// <summary>yyyy-MM-dd from 1950 to 2199.</summary>

@@ -25,7 +25,9 @@ public static class BasketPicture
         var scale = Math.Min((Cell - 70) / widest, (Height - Top - RopeBelow - 34) / longest);
         var svg = new StringBuilder();
         svg.Append(CultureInfo.InvariantCulture,
-            $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {Cell * sections.Count:0} {Height:0}\" width=\"{Cell * sections.Count:0}\" height=\"{Height:0}\" role=\"img\" font-family=\"DejaVu Sans, Arial, sans-serif\" font-size=\"9\">");
+            $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {Cell * sections.Count:0} {Height:0}\" "
+                + $"width=\"{Cell * sections.Count:0}\" height=\"{Height:0}\" role=\"img\" font-family=\"DejaVu Sans, Arial, sans-serif\" "
+                + $"font-size=\"9\">");
         svg.Append("<title>Baskets in section, to one scale</title><rect width=\"100%\" height=\"100%\" fill=\"#fff\"/>");
         for (var i = 0; i < sections.Count; i++)
         {
@@ -45,10 +47,12 @@ public static class BasketPicture
         Polygon(svg, "#e8dcc0", "none", (x - large, Top), (x + large, Top), (x + small, bottom), (x - small, bottom));
         foreach (var side in (double[])[-1, 1])
         {
-            Polygon(svg, "#9aa3ab", "#222", (x + (side * large), Top), (x + (side * (large + wall)), Top), (x + (side * (small + wall)), bottom), (x + (side * small), bottom));
+            Polygon(svg, "#9aa3ab", "#222", (x + (side * large), Top), (x + (side * (large + wall)), Top),
+                (x + (side * (small + wall)), bottom), (x + (side * small), bottom));
         }
 
-        Polygon(svg, "#5d666e", "#222", (x - rope, bottom), (x + rope, bottom), (x + rope, bottom + RopeBelow - 16), (x - rope, bottom + RopeBelow - 16));
+        Polygon(svg, "#5d666e", "#222", (x - rope, bottom), (x + rope, bottom), (x + rope, bottom + RopeBelow - 16),
+            (x - rope, bottom + RopeBelow - 16));
         for (var w = 0; w < Wires; w++)
         {
             var place = (2.0 * w / (Wires - 1)) - 1;
@@ -63,7 +67,8 @@ public static class BasketPicture
         Line(svg, at, Top, at, bottom, "#222", .8);
         Line(svg, at - 3, Top, at + 3, Top, "#222", .8);
         Line(svg, at - 3, bottom, at + 3, bottom, "#222", .8);
-        svg.Append(CultureInfo.InvariantCulture, $"<text transform=\"translate({at + 9:0.##} {(Top + bottom) / 2:0.##}) rotate(-90)\" text-anchor=\"middle\">{WebUtility.HtmlEncode(AnswerText.Of(section.Length, 4))}</text>");
+        svg.Append(CultureInfo.InvariantCulture, $"<text transform=\"translate({at + 9:0.##} {(Top + bottom) / 2:0.##}) rotate(-90)\" "
+            + $"text-anchor=\"middle\">{WebUtility.HtmlEncode(AnswerText.Of(section.Length, 4))}</text>");
     }
 
     private static void Polygon(StringBuilder svg, string fill, string stroke, params ReadOnlySpan<(double X, double Y)> points)
@@ -78,8 +83,10 @@ public static class BasketPicture
     }
 
     private static void Line(StringBuilder svg, double x1, double y1, double x2, double y2, string stroke, double width) =>
-        svg.Append(CultureInfo.InvariantCulture, $"<line x1=\"{x1:0.##}\" y1=\"{y1:0.##}\" x2=\"{x2:0.##}\" y2=\"{y2:0.##}\" stroke=\"{stroke}\" stroke-width=\"{width:0.##}\"/>");
+        svg.Append(CultureInfo.InvariantCulture,
+        $"<line x1=\"{x1:0.##}\" y1=\"{y1:0.##}\" x2=\"{x2:0.##}\" y2=\"{y2:0.##}\" stroke=\"{stroke}\" stroke-width=\"{width:0.##}\"/>");
 
     private static void Label(StringBuilder svg, double x, double y, string text, bool bold = false) =>
-        svg.Append(CultureInfo.InvariantCulture, $"<text x=\"{x:0.##}\" y=\"{y:0.##}\" text-anchor=\"middle\"{(bold ? " font-weight=\"bold\"" : "")}>{WebUtility.HtmlEncode(text)}</text>");
+        svg.Append(CultureInfo.InvariantCulture, $"<text x=\"{x:0.##}\" y=\"{y:0.##}\" "
+            + $"text-anchor=\"middle\"{(bold ? " font-weight=\"bold\"" : "")}>{WebUtility.HtmlEncode(text)}</text>");
 }

@@ -10,7 +10,8 @@ internal static class CheckTable
 
     private static readonly Dictionary<CheckOutcome, string> Outcomes = new()
     {
-        [CheckOutcome.Pass] = "pass", [CheckOutcome.Fail] = "FAIL", [CheckOutcome.NotApplicable] = "does not apply", [CheckOutcome.Undetermined] = "OPEN",
+        [CheckOutcome.Pass] = "pass", [CheckOutcome.Fail] = "FAIL", [CheckOutcome.NotApplicable] = "does not apply",
+            [CheckOutcome.Undetermined] = "OPEN",
     };
 
     public static void Checks(this SheetHtml page, IReadOnlyList<CheckResult> checks) => page.Add("h2", "Checks").Table(

@@ -23,20 +23,25 @@ internal static class ConeCharts
         if (drawing.Strength is { } strength)
         {
             var x = PressureAt + (strength / reach * ChartWidth);
-            svg.Line(x, ConePicture.Top, x, bottom, "#777", 1, "1 3").Label(Math.Min(x, PressureAt + ChartWidth - 70), ConePicture.Top - 6, "strength of the compound", colour: "#555");
+            svg.Line(x, ConePicture.Top, x, bottom, "#777", 1, "1 3")
+                .Label(Math.Min(x, PressureAt + ChartWidth - 70), ConePicture.Top - 6, "strength of the compound", colour: "#555");
         }
 
         for (var i = drawing.Curves.Count - 1; i >= 0; i--)
         {
             var (curve, (colour, dashes)) = (drawing.Curves[i], Pens[i % Pens.Length]);
             double Y(ConePoint point) => bottom - (point.X * scale);
-            svg.Path([.. curve.Points.Select(point => (PressureAt + (point.Pressure.Si / reach * ChartWidth), Y(point)))], colour, i == 0 ? 2.4 : 1.6, dash: dashes);
-            svg.Path([.. curve.Points.Select(point => (LoadAt + (point.Share * ChartWidth), Y(point)))], colour, i == 0 ? 2.4 : 1.6, dash: dashes);
+            svg.Path([.. curve.Points.Select(point => (PressureAt + (point.Pressure.Si / reach * ChartWidth), Y(point)))], colour, i == 0
+                ? 2.4 : 1.6, dash: dashes);
+            svg.Path([.. curve.Points.Select(point => (LoadAt + (point.Share * ChartWidth), Y(point)))], colour, i == 0 ? 2.4 : 1.6,
+                dash: dashes);
             var first = curve.Points[0].Pressure;
-            svg.Label(PressureAt + Math.Min(first.Si / reach * ChartWidth, ChartWidth - 20), bottom + 14 + (i % 2 * 13), ConePicture.Text(first), colour: colour);
+            svg.Label(PressureAt + Math.Min(first.Si / reach * ChartWidth, ChartWidth - 20), bottom + 14 + (i % 2 * 13),
+                ConePicture.Text(first), colour: colour);
         }
 
-        svg.Label(PressureAt - 4, bottom + 14, "0", "end").Label(LoadAt, bottom + 14, "0 %").Label(LoadAt + ChartWidth, bottom + 14, "100 %");
+        svg.Label(PressureAt - 4, bottom + 14, "0", "end").Label(LoadAt, bottom + 14, "0 %")
+            .Label(LoadAt + ChartWidth, bottom + 14, "100 %");
         Legend(svg, drawing, bottom + 44);
         FreePart(svg, drawing.Curves[0], drawing.Length, scale, bottom);
     }
@@ -55,7 +60,8 @@ internal static class ConeCharts
         for (var third = 1; third < 3; third++)
         {
             var y = bottom - (height * third / 3);
-            svg.Line(PressureAt, y, PressureAt + ChartWidth, y, "#bbb", .8, "3 3").Line(LoadAt, y, LoadAt + ChartWidth + 90, y, "#bbb", .8, "3 3");
+            svg.Line(PressureAt, y, PressureAt + ChartWidth, y, "#bbb", .8, "3 3")
+                .Line(LoadAt, y, LoadAt + ChartWidth + 90, y, "#bbb", .8, "3 3");
         }
 
         for (var third = 0; third < 3; third++)
@@ -84,7 +90,8 @@ internal static class ConeCharts
         if (curve.ContactTo.Si < length.Si * .97)
         {
             var y = bottom - (curve.ContactTo.Si * scale);
-            svg.Line(PressureAt, y, PressureAt + 60, y, "#a01515", 1).Label(PressureAt + 64, y + 4, "off the wall above here", "start", colour: "#a01515");
+            svg.Line(PressureAt, y, PressureAt + 60, y, "#a01515", 1)
+                .Label(PressureAt + 64, y + 4, "off the wall above here", "start", colour: "#a01515");
         }
     }
 }

@@ -15,7 +15,8 @@ public sealed record ConePoint(double X, Quantity Pressure, double Share);
 /// <param name="Thirds">Shares of the thirds from the small end.</param>
 /// <param name="ContactTo">The cone bears up to here.</param>
 /// <param name="Points">From the small end to the mouth.</param>
-public sealed record ConeCurve(string Name, Quantity Load, IReadOnlyList<Quantity> Thirds, Quantity ContactTo, IReadOnlyList<ConePoint> Points);
+public sealed record ConeCurve(string Name, Quantity Load, IReadOnlyList<Quantity> Thirds, Quantity ContactTo,
+    IReadOnlyList<ConePoint> Points);
 
 /// <summary>A socket to draw in section.</summary>
 /// <param name="Rope">Rope diameter.</param>
@@ -49,7 +50,8 @@ public static class ConePicture
     {
         var scale = Math.Min(280 / drawing.Length.Si, 220 / Math.Max(drawing.OuterAtMouth, drawing.OuterAtSmallEnd));
         var bottom = Top + (drawing.Length.Si * scale);
-        var svg = new SvgText(Width, bottom + RopeBelow + 16 + (Line * drawing.Says.Count), "Socket in section, to scale, with pressure on the wall and load in the wires", fontSize: 12);
+        var svg = new SvgText(Width, bottom + RopeBelow + 16 + (Line * drawing.Says.Count),
+            "Socket in section, to scale, with pressure on the wall and load in the wires", fontSize: 12);
         Section(svg, drawing, scale, bottom);
         if (drawing.Curves.Count > 0)
         {
@@ -71,10 +73,12 @@ public static class ConePicture
         svg.Area([(Middle - mouth, Top), (Middle + mouth, Top), (Middle + small, bottom), (Middle - small, bottom)], "#e8dcc0");
         foreach (var side in (double[])[-1, 1])
         {
-            svg.Area([(Middle + (side * mouth), Top), (Middle + (side * outerMouth), Top), (Middle + (side * outerSmall), bottom), (Middle + (side * small), bottom)], "#aab2b9", stroke: SvgText.Ink);
+            svg.Area([(Middle + (side * mouth), Top), (Middle + (side * outerMouth), Top), (Middle + (side * outerSmall), bottom),
+                (Middle + (side * small), bottom)], "#aab2b9", stroke: SvgText.Ink);
         }
 
-        svg.Area([(Middle - rope, bottom), (Middle + rope, bottom), (Middle + rope, bottom + 26), (Middle - rope, bottom + 26)], "#5d666e", stroke: SvgText.Ink);
+        svg.Area([(Middle - rope, bottom), (Middle + rope, bottom), (Middle + rope, bottom + 26), (Middle - rope, bottom + 26)], "#5d666e",
+            stroke: SvgText.Ink);
         const int Wires = 9;
         for (var w = 0; w < Wires; w++)
         {
@@ -83,7 +87,8 @@ public static class ConePicture
         }
 
         Arrows(svg, drawing, scale, bottom);
-        svg.Line(Middle, bottom + 28, Middle, bottom + 48, "#111", 2).Area([(Middle - 5, bottom + 46), (Middle + 5, bottom + 46), (Middle, bottom + 56)], "#111");
+        svg.Line(Middle, bottom + 28, Middle, bottom + 48, "#111", 2)
+            .Area([(Middle - 5, bottom + 46), (Middle + 5, bottom + 46), (Middle, bottom + 56)], "#111");
         if (drawing.Curves.Count > 0)
         {
             svg.Label(Middle + 12, bottom + 50, $"{drawing.Curves[0].Name} {Text(drawing.Curves[0].Load)}", "start", bold: true);

@@ -12,7 +12,8 @@ public static class SheetPage
         @page { size: A4; margin: 12mm 12mm 16mm }
         * { box-sizing: border-box }
         body { font: 10.5pt/1.35 "DejaVu Sans", Arial, sans-serif; color: #111; max-width: 186mm; margin: 6mm auto }
-        header { display: flex; justify-content: space-between; align-items: flex-start; border-bottom: 2px solid #111; padding-bottom: 2mm }
+        header { display: flex; justify-content: space-between; align-items: flex-start;
+          border-bottom: 2px solid #111; padding-bottom: 2mm }
         h1 { font-size: 17pt; margin: 0 }
         h2 { font-size: 12pt; margin: 4mm 0 1.5mm; break-after: avoid }
         p { margin: 0 0 1mm }
@@ -33,7 +34,8 @@ public static class SheetPage
         .picture svg { width: 100%; height: auto; max-height: 62mm }
         .tall svg { max-height: 230mm }
         footer { margin-top: 5mm; border-top: 1px solid #555; padding-top: 1.5mm; font-size: 7.5pt; color: #333; overflow-wrap: anywhere }
-        @media print { body { margin: 0; max-width: none } th, .doNotProceed { print-color-adjust: exact; -webkit-print-color-adjust: exact } }
+        @media print { body { margin: 0; max-width: none }
+          th, .doNotProceed { print-color-adjust: exact; -webkit-print-color-adjust: exact } }
         """;
 
     private static readonly Dictionary<string, string> Words = new(StringComparer.Ordinal)
@@ -48,12 +50,14 @@ public static class SheetPage
     /// <param name="stop">How the sheet says no.</param>
     /// <param name="words">How it says the other decisions, where nobody may take them for a go.</param>
     public static string Write<TResult>(
-        string title, string subtitle, Answer<TResult> answer, Action<SheetHtml> body, string stop = "DO NOT POUR", IReadOnlyDictionary<string, string>? words = null)
+        string title, string subtitle, Answer<TResult> answer, Action<SheetHtml> body, string stop = "DO NOT POUR",
+        IReadOnlyDictionary<string, string>? words = null)
         where TResult : class
     {
         var decision = JsonNamingPolicy.CamelCase.ConvertName(answer.Decision.ToString());
         var page = new SheetHtml()
-            .Raw($"<!doctype html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width\"><title>{WebUtility.HtmlEncode(title)}</title><style>{Style}</style></head><body>")
+            .Raw($"<!doctype html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"><meta name=\"viewport\" "
+                + $"content=\"width=device-width\"><title>{WebUtility.HtmlEncode(title)}</title><style>{Style}</style></head><body>")
             .Raw("<header><div>").Add("h1", title).Add("p", subtitle).Raw("</div>")
             .Add("div", (words ?? Words).GetValueOrDefault(decision, stop), "decision " + decision).Raw("</header>");
         WriteFindings(page, answer.Findings);
@@ -86,7 +90,8 @@ public static class SheetPage
         .Raw("<footer>")
         .Add("div", $"Record {from.RecordId}")
         .Add("div", $"Result {from.ResultDigest}")
-        .Add("div", $"Rules {from.Rules}, engine {from.Engine}, contract {from.Contract}; computed {from.ComputedAt.ToString("yyyy-MM-dd HH:mm:ss'Z'", CultureInfo.InvariantCulture)}"
+        .Add("div", $"Rules {from.Rules}, engine {from.Engine}, contract {from.Contract}; computed "
+            + $"{from.ComputedAt.ToString("yyyy-MM-dd HH:mm:ss'Z'", CultureInfo.InvariantCulture)}"
             + (from.Compound is { } compound ? $"; compound {compound.Profile ?? "sheet of the request"} {compound.Digest}" : ""))
         .Raw("</footer>");
 }

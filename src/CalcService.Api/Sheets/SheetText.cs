@@ -15,7 +15,8 @@ internal static class SheetText
     public static string Or(Quantity? quantity, int digits = Digits) => quantity is null ? NotKnown : AnswerText.Of(quantity, digits);
 
     /// <summary>A limit that is a least one, rounded up.</summary>
-    public static string Least(Quantity? quantity, int digits = Digits) => quantity is null ? NotKnown : AnswerText.AtLeast(quantity, digits);
+    public static string Least(Quantity? quantity, int digits = Digits) => quantity is null ? NotKnown
+        : AnswerText.AtLeast(quantity, digits);
 
     /// <summary>A limit that is a most one, rounded down.</summary>
     public static string Most(Quantity? quantity, int digits = Digits) => quantity is null ? NotKnown : AnswerText.AtMost(quantity, digits);

@@ -17,7 +17,8 @@ public sealed class SvgText
     {
         (_width, _height) = (width, height);
         _svg.Append(CultureInfo.InvariantCulture,
-            $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {width:0} {height:0}\" width=\"{width:0}\" height=\"{height:0}\" role=\"img\" font-family=\"DejaVu Sans, Arial, sans-serif\" font-size=\"{fontSize}\">");
+            $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {width:0} {height:0}\" width=\"{width:0}\" height=\"{height:0}\" "
+                + $"role=\"img\" font-family=\"DejaVu Sans, Arial, sans-serif\" font-size=\"{fontSize}\">");
         _svg.Append("<title>").Append(WebUtility.HtmlEncode(title)).Append("</title><rect width=\"100%\" height=\"100%\" fill=\"#fff\"/>");
     }
 
@@ -37,19 +38,22 @@ public sealed class SvgText
 
     public SvgText Line(double x1, double y1, double x2, double y2, string stroke = Ink, double width = .8, string dash = "")
     {
-        _svg.Append(CultureInfo.InvariantCulture, $"<line x1=\"{x1:0.##}\" y1=\"{y1:0.##}\" x2=\"{x2:0.##}\" y2=\"{y2:0.##}\" stroke=\"{stroke}\" stroke-width=\"{width:0.##}\"{Dash(dash)}/>");
+        _svg.Append(CultureInfo.InvariantCulture, $"<line x1=\"{x1:0.##}\" y1=\"{y1:0.##}\" x2=\"{x2:0.##}\" y2=\"{y2:0.##}\" "
+            + $"stroke=\"{stroke}\" stroke-width=\"{width:0.##}\"{Dash(dash)}/>");
         return this;
     }
 
     public void Box(double x, double y, double width, double height, string fill, string stroke = "none", string? title = null)
     {
-        _svg.Append(CultureInfo.InvariantCulture, $"<rect x=\"{x:0.##}\" y=\"{y:0.##}\" width=\"{width:0.##}\" height=\"{height:0.##}\" fill=\"{fill}\" stroke=\"{stroke}\" stroke-width=\".6\"");
+        _svg.Append(CultureInfo.InvariantCulture, $"<rect x=\"{x:0.##}\" y=\"{y:0.##}\" width=\"{width:0.##}\" height=\"{height:0.##}\" "
+            + $"fill=\"{fill}\" stroke=\"{stroke}\" stroke-width=\".6\"");
         _svg.Append(title is null ? "/>" : $"><title>{WebUtility.HtmlEncode(title)}</title></rect>");
     }
 
     /// <summary>An open line through points.</summary>
     public SvgText Path(IEnumerable<(double X, double Y)> points, string stroke, double width, string? cssClass = null, string dash = "") =>
-        Points("polyline", points, $"fill=\"none\" stroke=\"{stroke}\" stroke-width=\"{width.ToString("0.##", CultureInfo.InvariantCulture)}\"{Dash(dash)}", cssClass);
+        Points("polyline", points,
+        $"fill=\"none\" stroke=\"{stroke}\" stroke-width=\"{width.ToString("0.##", CultureInfo.InvariantCulture)}\"{Dash(dash)}", cssClass);
 
     /// <summary>A filled area.</summary>
     public SvgText Area(IEnumerable<(double X, double Y)> points, string fill, string? cssClass = null, string stroke = "none") =>
@@ -64,7 +68,8 @@ public sealed class SvgText
     public SvgText Label(double x, double y, string text, string anchor = "middle", bool bold = false, string colour = Ink)
     {
         _svg.Append(CultureInfo.InvariantCulture,
-            $"<text x=\"{x:0.##}\" y=\"{y:0.##}\" text-anchor=\"{anchor}\" fill=\"{colour}\"{(bold ? " font-weight=\"bold\"" : "")}>{WebUtility.HtmlEncode(text)}</text>");
+            $"<text x=\"{x:0.##}\" y=\"{y:0.##}\" text-anchor=\"{anchor}\" "
+                + $"fill=\"{colour}\"{(bold ? " font-weight=\"bold\"" : "")}>{WebUtility.HtmlEncode(text)}</text>");
         return this;
     }
 

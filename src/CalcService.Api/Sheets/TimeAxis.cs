@@ -9,8 +9,10 @@ public sealed class TimeAxis(DateTimeOffset from, DateTimeOffset to, double left
 
     private static readonly TimeSpan[] Steps =
     [
-        TimeSpan.FromMinutes(5), TimeSpan.FromMinutes(10), TimeSpan.FromMinutes(15), TimeSpan.FromMinutes(30), TimeSpan.FromHours(1), TimeSpan.FromHours(2),
-        TimeSpan.FromHours(3), TimeSpan.FromHours(6), TimeSpan.FromHours(12), TimeSpan.FromDays(1), TimeSpan.FromDays(2), TimeSpan.FromDays(7),
+        TimeSpan.FromMinutes(5), TimeSpan.FromMinutes(10), TimeSpan.FromMinutes(15), TimeSpan.FromMinutes(30), TimeSpan.FromHours(1),
+            TimeSpan.FromHours(2),
+        TimeSpan.FromHours(3), TimeSpan.FromHours(6), TimeSpan.FromHours(12), TimeSpan.FromDays(1), TimeSpan.FromDays(2),
+        TimeSpan.FromDays(7),
     ];
 
     public double X(DateTimeOffset at) => left + ((right - left) * Math.Clamp((at - from) / (to - from), 0, 1));
@@ -29,7 +31,9 @@ public sealed class TimeAxis(DateTimeOffset from, DateTimeOffset to, double left
         for (var mark = first; mark <= to; mark += step)
         {
             svg.Line(X(mark), top, X(mark), bottom, "#ddd", .6);
-            svg.Label(X(mark), bottom + 11, mark.ToString(step >= TimeSpan.FromDays(1) ? "MM-dd" : mark.TimeOfDay == TimeSpan.Zero ? "MM-dd HH:mm" : "HH:mm", CultureInfo.InvariantCulture));
+            svg.Label(X(mark), bottom + 11,
+                mark.ToString(step >= TimeSpan.FromDays(1) ? "MM-dd" : mark.TimeOfDay == TimeSpan.Zero ? "MM-dd HH:mm" : "HH:mm",
+                CultureInfo.InvariantCulture));
         }
     }
 }

@@ -4,7 +4,8 @@ using CalcService.Api.Units;
 namespace CalcService.Api.Sheets;
 
 /// <summary>A section of a used bore to draw.</summary>
-public sealed record WornSection(Quantity FromSmallEnd, Quantity Nominal, Quantity Smallest, Quantity Largest, Quantity Growth, Quantity Ovality);
+public sealed record WornSection(Quantity FromSmallEnd, Quantity Nominal, Quantity Smallest, Quantity Largest, Quantity Growth,
+    Quantity Ovality);
 
 /// <summary>A used basket to draw.</summary>
 /// <param name="SmallEnd">Bore of the drawing at the small end.</param>
@@ -43,7 +44,8 @@ public static class WornBasketPicture
     {
         var scale = Math.Min(280 / basket.Length.Si, 220 / Math.Max(basket.OuterAtMouth, basket.OuterAtSmallEnd));
         var bottom = Top + (basket.Length.Si * scale);
-        var svg = new SvgText(Width, bottom + 44 + (Line * basket.Says.Count), "Used basket in section, to scale, with its wear against the limits", FontSize);
+        var svg = new SvgText(Width, bottom + 44 + (Line * basket.Says.Count),
+            "Used basket in section, to scale, with its wear against the limits", FontSize);
         Section(svg, basket, scale, bottom);
         Bars(svg, basket, GrowthAt, "Growth of the bore", basket.GrowthLimit, one => one.Growth, scale, bottom);
         Bars(svg, basket, OvalityAt, "Out of round", basket.OvalityLimit, one => one.Ovality, scale, bottom);
@@ -61,7 +63,8 @@ public static class WornBasketPicture
         var (outerSmall, outerMouth) = (basket.OuterAtSmallEnd * scale / 2, basket.OuterAtMouth * scale / 2);
         foreach (var side in (double[])[-1, 1])
         {
-            svg.Area([(Middle + (side * mouth), Top), (Middle + (side * outerMouth), Top), (Middle + (side * outerSmall), bottom), (Middle + (side * small), bottom)], "#aab2b9", stroke: "#222");
+            svg.Area([(Middle + (side * mouth), Top), (Middle + (side * outerMouth), Top), (Middle + (side * outerSmall), bottom),
+                (Middle + (side * small), bottom)], "#aab2b9", stroke: "#222");
         }
 
         foreach (var one in basket.Sections)
@@ -69,7 +72,8 @@ public static class WornBasketPicture
             var (y, half) = (bottom - (one.FromSmallEnd.Si * scale), one.Largest.Si * scale / 2);
             svg.Line(Middle - half, y, Middle + half, y, Red, 2)
                 .Line(Middle + half, y, Middle + Math.Max(outerSmall, outerMouth) + 8, y, "#bbb", .8, "3 3")
-                .Label(Middle + Math.Max(outerSmall, outerMouth) + 12, y + 4, $"{Text(one.Smallest)} to {Text(one.Largest)} (drawn {Text(one.Nominal)})", "start", colour: Red);
+                .Label(Middle + Math.Max(outerSmall, outerMouth) + 12, y + 4,
+                $"{Text(one.Smallest)} to {Text(one.Largest)} (drawn {Text(one.Nominal)})", "start", colour: Red);
         }
 
         svg.Label(Middle, 18, "Basket in section, to scale" + (basket.WallAssumed ? " (wall assumed)" : ""), bold: true)
@@ -77,7 +81,8 @@ public static class WornBasketPicture
             .Label(Middle, bottom + 16, $"small end {Text(basket.SmallEnd)}");
     }
 
-    private static void Bars(SvgText svg, WornBasket basket, double x, string title, Quantity? limit, Func<WornSection, Quantity> of, double scale, double bottom)
+    private static void Bars(SvgText svg, WornBasket basket, double x, string title, Quantity? limit, Func<WornSection, Quantity> of,
+        double scale, double bottom)
     {
         // From nothing to somewhat beyond the limit or the worst section; a bore smaller than drawn has no bar.
         var reach = 1.15 * Math.Max(Math.Max(limit?.Si ?? 0, basket.Sections.Select(one => of(one).Si).DefaultIfEmpty(0).Max()), 1e-6);

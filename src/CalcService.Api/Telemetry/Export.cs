@@ -20,7 +20,8 @@ public static class Export
     public const string Key = "OTEL_EXPORTER_OTLP_ENDPOINT";
 
     private const string RequestDuration = "http.server.request.duration";
-    private static readonly string[] ServerMeters = ["Microsoft.AspNetCore.Hosting", "Microsoft.AspNetCore.Server.Kestrel", "Microsoft.AspNetCore.RateLimiting"];
+    private static readonly string[] ServerMeters = ["Microsoft.AspNetCore.Hosting", "Microsoft.AspNetCore.Server.Kestrel",
+        "Microsoft.AspNetCore.RateLimiting"];
 
     /// <exception cref="StartRefusedException">What stands there is no address.</exception>
     public static void AddMeasurements(this IServiceCollection services, IConfiguration configuration)
@@ -40,7 +41,8 @@ public static class Export
             .WithTracing(activities => activities
                 .AddSource(Measurements.Name)
                 // Probes would drown everything else, as in the log.
-                .AddAspNetCoreInstrumentation(server => server.Filter = http => !http.Request.Path.StartsWithSegments("/health", StringComparison.Ordinal))
+                .AddAspNetCoreInstrumentation(server => server.Filter = http =>
+                !http.Request.Path.StartsWithSegments("/health", StringComparison.Ordinal))
                 .AddOtlpExporter());
     }
 
@@ -49,12 +51,14 @@ public static class Export
         // As OpenTelemetry has it, empty is the same as not set.
         null or "" => false,
         { } text when Uri.TryCreate(text, UriKind.Absolute, out var uri) && uri.Scheme is "http" or "https" => true,
-        { } text => throw new StartRefusedException($"{Key} is \"{text}\"; the address of a collector such as http://127.0.0.1:4317 is expected."),
+        { } text =>
+            throw new StartRefusedException($"{Key} is \"{text}\"; the address of a collector such as http://127.0.0.1:4317 is expected."),
     };
 
     /// <summary>Which build it is. What the environment says of itself (OTEL_SERVICE_NAME, OTEL_RESOURCE_ATTRIBUTES) goes before.</summary>
     private static void Describe(ResourceBuilder resource) => resource
-        .AddService(Measurements.Name, serviceVersion: typeof(Export).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion)
+        .AddService(Measurements.Name,
+        serviceVersion: typeof(Export).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion)
         .AddAttributes([new("calcservice.engine", EngineVersion.Newest), new("calcservice.contract", ContractVersion.Text)])
         .AddEnvironmentVariableDetector();
 }

@@ -30,7 +30,8 @@ public sealed class Measurements : IDisposable
     {
         // The factory of the host owns the meter and lets it go.
         var meter = meters.Create(Name);
-        _duration = meter.CreateHistogram(Duration, "s", "Time to read, check and compute one request or line, without waiting for a turn.", tags: null,
+        _duration = meter.CreateHistogram(Duration, "s", "Time to read, check and compute one request or line, without waiting for a turn.",
+            tags: null,
             new InstrumentAdvice<double> { HistogramBucketBoundaries = Buckets.Calculation });
         _lines = meter.CreateCounter<long>(Lines, "{line}", "Lines of batches that have been answered or refused.");
     }
@@ -52,7 +53,8 @@ public sealed class Measurements : IDisposable
         }
         catch (Exception failure)
         {
-            _duration.Record(Stopwatch.GetElapsedTime(begun).TotalSeconds, new(OperationTag, capability.Operation), new(ErrorTag, failure.GetType().FullName));
+            _duration.Record(Stopwatch.GetElapsedTime(begun).TotalSeconds, new(OperationTag, capability.Operation),
+                new(ErrorTag, failure.GetType().FullName));
             throw;
         }
     }

@@ -17,7 +17,9 @@ public static class Rounding
     internal static readonly double[] PowersOfTen =
         [.. Enumerable.Range(0, 23).Select(n => double.Parse("1e" + n, CultureInfo.InvariantCulture))];
 
-    /// <summary>The power of ten of a number's first digit. A last bit below a power of ten it may be that power's, which rounds to the same.</summary>
+    /// <summary>
+    /// The power of ten of a number's first digit. A last bit below a power of ten it may be that power's, which rounds to the same.
+    /// </summary>
     /// <param name="size">Finite, above 0.</param>
     internal static int DecimalExponent(double size)
     {

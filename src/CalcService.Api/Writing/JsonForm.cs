@@ -9,6 +9,8 @@ public enum JsonForm
     /// <summary>What the digest of a request covers: members sorted, in SI, without what is absent or undigested.</summary>
     Canonical,
 
-    /// <summary>What the digest of an answer covers: members sorted, in the answer's units, nulls kept, without what is undigested.</summary>
+    /// <summary>
+    /// What the digest of an answer covers: members sorted, in the answer's units, nulls kept, without what is undigested.
+    /// </summary>
     Digested,
 }

@@ -126,9 +126,9 @@ public sealed class ShapeWriter(JsonForm form, KnownPart known = default, Versio
         var rest = text.AsSpan();
         if (!rest.ContainsAny(Escaped))
         {
-            var room = Room(Encoding.UTF8.GetMaxByteCount(text.Length) + 2);
-            var length = Encoding.UTF8.GetBytes(text, room[1..]);
-            room[0] = room[length + 1] = (byte)'"';
+            var free = Rest(Encoding.UTF8.GetMaxByteCount(text.Length) + 2);
+            var length = Encoding.UTF8.GetBytes(text, free[1..]);
+            free[0] = free[length + 1] = (byte)'"';
             _length += length + 2;
             return;
         }
@@ -161,17 +161,17 @@ public sealed class ShapeWriter(JsonForm form, KnownPart known = default, Versio
         // The round-trip format is the framework's fastest; it always has seven digits of the second.
         const int BeforeOffset = 27;
         const int Offset = 6;
-        var room = Room(BeforeOffset + Offset + 2);
-        _ = instant.TryFormat(room[1..], out _, "O", CultureInfo.InvariantCulture);
-        var length = room[..(BeforeOffset + 1)].TrimEnd((byte)'0').TrimEnd((byte)'.').Length;
-        room.Slice(BeforeOffset + 1, Offset).CopyTo(room[length..]);
-        room[0] = room[length + Offset] = (byte)'"';
+        var rest = Rest(BeforeOffset + Offset + 2);
+        _ = instant.TryFormat(rest[1..], out _, "O", CultureInfo.InvariantCulture);
+        var length = rest[..(BeforeOffset + 1)].TrimEnd((byte)'0').TrimEnd((byte)'.').Length;
+        rest.Slice(BeforeOffset + 1, Offset).CopyTo(rest[length..]);
+        rest[0] = rest[length + Offset] = (byte)'"';
         _length += length + Offset + 1;
     }
 
     public void Integer(long number)
     {
-        _ = number.TryFormat(Room(CanonicalNumber.MostBytes), out var length, default, CultureInfo.InvariantCulture);
+        _ = number.TryFormat(Rest(CanonicalNumber.MostBytes), out var length, default, CultureInfo.InvariantCulture);
         _length += length;
     }
 
@@ -184,7 +184,7 @@ public sealed class ShapeWriter(JsonForm form, KnownPart known = default, Versio
             return;
         }
 
-        _ = number.TryFormat(Room(CanonicalNumber.MostBytes), out var length, default, CultureInfo.InvariantCulture);
+        _ = number.TryFormat(Rest(CanonicalNumber.MostBytes), out var length, default, CultureInfo.InvariantCulture);
         _length += length;
     }
 
@@ -196,19 +196,19 @@ public sealed class ShapeWriter(JsonForm form, KnownPart known = default, Versio
             throw RefusedException.NotFinite();
         }
 
-        _length += CanonicalNumber.Write(number, Room(CanonicalNumber.MostBytes));
+        _length += CanonicalNumber.Write(number, Rest(CanonicalNumber.MostBytes));
     }
 
     public void Raw(ReadOnlySpan<byte> bytes)
     {
-        bytes.CopyTo(Room(bytes.Length));
+        bytes.CopyTo(Rest(bytes.Length));
         _length += bytes.Length;
     }
 
-    private void Raw(ReadOnlySpan<char> text) => _length += Encoding.UTF8.GetBytes(text, Room(Encoding.UTF8.GetMaxByteCount(text.Length)));
+    private void Raw(ReadOnlySpan<char> text) => _length += Encoding.UTF8.GetBytes(text, Rest(Encoding.UTF8.GetMaxByteCount(text.Length)));
 
     /// <summary>The rest of the buffer, with room for so many bytes.</summary>
-    private Span<byte> Room(int bytes)
+    private Span<byte> Rest(int bytes)
     {
         if (_bytes.Length - _length < bytes)
         {

@@ -7,20 +7,23 @@ namespace CalcService.Engine.Audits;
 public static partial class AuditFindings
 {
     public static FindingDefinition MovedEarly { get; } = Stop("moved-before-gel", "2026-12", Actor.Inspector,
-        "The end was moved before its cone had gelled, or before the hold after it that the sheet asks for: the wires are no longer where they were poured.",
+        "The end was moved before its cone had gelled, or before the hold after it that the sheet asks for: the wires are no longer where "
+            + "they were poured.",
         "The end was moved {measured} after mixing; until {limit} it had to rest.",
         "Take the end out of use. A competent person decides; an end that was moved before it gelled is made again.",
         Record("release"));
 
     public static FindingDefinition LoadedEarly { get; } = Define("loaded-before-cured", "2026-12", Actor.Inspector,
         [Severity.Stop, Severity.Unknown],
-        "The end was released, loaded or put to service before its release. Unknown where that rests on a time read beyond the sheet's rows, and the sheet's own shortest time had passed.",
+        "The end was released, loaded or put to service before its release. Unknown where that rests on a time read beyond the sheet's "
+            + "rows, and the sheet's own shortest time had passed.",
         "The end was {what} too early: {measured} after mixing, before its release.",
         "Unload it. A competent person decides whether it is proof loaded again or made again.",
         Record("release"));
 
     public static FindingDefinition BeforeSeenGel { get; } = Stop("before-seen-gel", "2026-12", Actor.Inspector,
-        "The end was moved or loaded before anybody saw its compound gelled: the wires are no longer where they were poured. It takes no temperature to know.",
+        "The end was moved or loaded before anybody saw its compound gelled: the wires are no longer where they were poured. It takes no "
+            + "temperature to know.",
         "The end was {what} before the gel was seen.",
         "Take the end out of use. A competent person decides; an end that was moved before it gelled is made again.",
         Record("release"));

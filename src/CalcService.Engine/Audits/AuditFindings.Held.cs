@@ -9,9 +9,11 @@ public static partial class AuditFindings
 {
     public static FindingDefinition FactMissing { get; } = Define("record-fact-missing", "2026-12", Actor.Office,
         [Severity.Unknown, Severity.Caution],
-        "The record doesn't hold facts without which nobody can rebuild the decision that the end is safe. A caution where the work lies ahead.",
+        "The record doesn't hold facts without which nobody can rebuild the decision that the end is safe. A caution where the work lies "
+            + "ahead.",
         "The record doesn't give {what}.",
-        "Look each of them up where it was first written down; where it can't be found any more, the end is looked at, loaded or made again as a competent person decides.",
+        "Look each of them up where it was first written down; where it can't be found any more, the end is looked at, loaded or made "
+            + "again as a competent person decides.",
         Prudence);
 
     public static FindingDefinition TrailMissing { get; } = Caution("record-trail-missing", "2026-12", Actor.Office,

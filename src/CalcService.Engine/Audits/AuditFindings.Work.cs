@@ -21,7 +21,8 @@ public static partial class AuditFindings
 
     public static FindingDefinition VolumeOff { get; } = Define("recorded-volume-off", "2026-12", Actor.Inspector,
         [Severity.Caution, Severity.Unknown],
-        "The volume that went into the basket doesn't go with basket and rope: too little leaves a void, too much has run out below. Unknown where it is no matter of measuring: by that record it is no cone.",
+        "The volume that went into the basket doesn't go with basket and rope: too little leaves a void, too much has run out below. "
+            + "Unknown where it is no matter of measuring: by that record it is no cone.",
         "{measured} went into the basket; {low} to {high} go with basket and rope.",
         "Check sizes and volume of the record; look at mouth and seal of the end.",
         limits: rules => [rules.Audits.VolumeSpread, rules.Audits.VolumeFar]);
@@ -33,7 +34,8 @@ public static partial class AuditFindings
         Record("volumes"));
 
     public static FindingDefinition PouredNearIgnition { get; } = Caution("poured-near-ignition", "2026-12", Actor.Lead,
-        "Something near the pour could have lit the vapour. Nobody was hurt and the end is none the weaker; the next pour is not to be the same.",
+        "Something near the pour could have lit the vapour. Nobody was hurt and the end is none the weaker; the next pour is not to be "
+            + "the same.",
         "There was an ignition source near the pour.",
         "Report it, and take every flame, spark, hot surface and running engine away before the next kit is opened.",
         Prudence);

@@ -16,16 +16,22 @@ public static partial class AuditFindings
     /// <summary>All of them, by code.</summary>
     public static IReadOnlyList<FindingDefinition> All => Catalogue.All;
 
-    /// <summary>What means the same in the rooms that planned the work.</summary>
+    /// <summary>What means the same in the calculations that planned the work.</summary>
     private static IReadOnlyList<FindingDefinition> Shared =>
     [
         .. HardnessFindings.All,
         CompoundFindings.Demonstration, CompoundFindings.SheetSilent, CompoundFindings.OutsidePouringRange, SteelFindings.SteelAtDewPoint,
-        SteelFindings.SteelNearDewPoint, CompoundFindings.DoseUnknown, CompoundFindings.DoseContradictsSheet, DoseFindings.DoseAboveMaximum, DoseFindings.DoseAfterHardener, CompoundFindings.GelTimeUnknown, CompoundFindings.GelBeforePourEnds, CompoundFindings.PouredLate,
-        CompoundFindings.GelTimeFromOnePoint, CompoundFindings.GelOutOfFamily, CompoundFindings.GelSeenInCup, CompoundFindings.GelPlaceUnknown,
-        FitFindings.WiresDoNotFit, FitFindings.RopeDoesNotEnter, FitFindings.WireFitUnknown, FitFindings.FitDependsOnTolerance, FitFindings.RopeLoose,
-        LongAgoFindings.ReadingsOld, LongAgoFindings.BroomDriedLongAgo, LongAgoFindings.SheetOld, FitFindings.HighGrade, FitFindings.Stainless, FitFindings.UsedRope, FitFindings.GeometryFromMemory,
-        FitFindings.SocketWeaker, LoadFindings.ProofBelowRated, LoadFindings.ProofAboveRating, LoadFindings.ProofAboveShare, LoadFindings.ProofBreaks, .. ReleaseFindings.All, .. HeatFindings.All, .. BoundFindings.OfRopeAndBasket, BoundFindings.SocketMetalUnfit, .. TestFindings.All,
+        SteelFindings.SteelNearDewPoint, CompoundFindings.DoseUnknown, CompoundFindings.DoseContradictsSheet, DoseFindings.DoseAboveMaximum,
+        DoseFindings.DoseAfterHardener, CompoundFindings.GelTimeUnknown, CompoundFindings.GelBeforePourEnds, CompoundFindings.PouredLate,
+        CompoundFindings.GelTimeFromOnePoint, CompoundFindings.GelOutOfFamily, CompoundFindings.GelSeenInCup,
+        CompoundFindings.GelPlaceUnknown,
+        FitFindings.WiresDoNotFit, FitFindings.RopeDoesNotEnter, FitFindings.WireFitUnknown, FitFindings.FitDependsOnTolerance,
+        FitFindings.RopeLoose,
+        LongAgoFindings.ReadingsOld, LongAgoFindings.BroomDriedLongAgo, LongAgoFindings.SheetOld, FitFindings.HighGrade,
+        FitFindings.Stainless, FitFindings.UsedRope, FitFindings.GeometryFromMemory,
+        FitFindings.SocketWeaker, LoadFindings.ProofBelowRated, LoadFindings.ProofAboveRating, LoadFindings.ProofAboveShare,
+        LoadFindings.ProofBreaks, .. ReleaseFindings.All, .. HeatFindings.All, .. BoundFindings.OfRopeAndBasket,
+        BoundFindings.SocketMetalUnfit, .. TestFindings.All,
     ];
 
     private static Source Prudence => Source.NotGiven(Document);

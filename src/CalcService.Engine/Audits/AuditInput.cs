@@ -49,7 +49,9 @@ public sealed record AuditInput
 
     public RecordedLooks Looks { get; init; } = new();
 
-    /// <summary>Whether a proof load is asked for, or was put on all the same: what the record tells of one is judged, asked for or not.</summary>
+    /// <summary>
+    /// Whether a proof load is asked for, or was put on all the same: what the record tells of one is judged, asked for or not.
+    /// </summary>
     public bool IsTested => Proof.IsAsked != false || Times.ProofAt is not null || Proof.TellsOfATest || Looks.AfterLoad == LookResult.Fail;
 }
 
@@ -178,7 +180,8 @@ public sealed record RecordedProof
     public bool? Asymmetry { get; init; }
 
     /// <summary>Whether something is recorded that only a test can show.</summary>
-    public bool TellsOfATest => LoadN is not null || SeatingM is not null || WireSlip == true || Creep == true || Cracks == true || Asymmetry == true;
+    public bool TellsOfATest => LoadN is not null || SeatingM is not null || WireSlip == true || Creep == true || Cracks == true
+        || Asymmetry == true;
 }
 
 /// <summary>Somebody who worked on the end.</summary>

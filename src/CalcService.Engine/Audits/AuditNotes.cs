@@ -9,7 +9,8 @@ public static class AuditNotes
     [
         SafetyNote.WhoDecides,
         new("paper-only", "An audit reads the record, not the end. A record in order does not replace looking at the end."),
-        new("record-as-found", "What the record lacks is looked up and entered with name and date; nobody fills it in from memory of how it usually is."),
+        new("record-as-found",
+        "What the record lacks is looked up and entered with name and date; nobody fills it in from memory of how it usually is."),
         SafetyNote.TestLoad,
     ];
 }

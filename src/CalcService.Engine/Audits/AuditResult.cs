@@ -76,7 +76,7 @@ public sealed record AuditResult
     /// <summary>Items that it doesn't, by their members.</summary>
     public required IReadOnlyList<string> Missing { get; init; }
 
-    public required IReadOnlyList<RoomCheck> Checks { get; init; }
+    public required IReadOnlyList<CheckRow> Checks { get; init; }
 
     public required RecomputedPlan Recomputed { get; init; }
 }

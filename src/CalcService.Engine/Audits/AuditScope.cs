@@ -52,7 +52,9 @@ internal sealed record AuditScope(AuditInput Input, RuleBook Book, Budget Budget
         /// <summary>A text that lets others trace the end.</summary>
         public Asked Trail(string? text, string pointer, string what) => Trail(!string.IsNullOrWhiteSpace(text), pointer, what);
 
-        /// <summary>A fact that was or wasn't written down; said to be unknown it is missing, else it is a trail that nobody left.</summary>
+        /// <summary>
+        /// A fact that was or wasn't written down; said to be unknown it is missing, else it is a trail that nobody left.
+        /// </summary>
         public Asked Told(Stated stated, string pointer, string what) =>
             stated == Stated.Unknown ? Fact(false, pointer, what) : Trail(stated == Stated.Known, pointer, what);
 

@@ -12,7 +12,8 @@ internal static class AuditedCure
     {
         var (input, readings, mixedAt) = (scope.Input, scope.Input.Readings, scope.Input.Times.MixedAt!.Value);
         var steel = readings.SteelK is { } steelK
-            ? SteelHistory.Of(steelK, [.. readings.SteelSeries.Select(point => ((point.At - mixedAt).TotalSeconds, point.Kelvins))], air.EndS)
+            ? SteelHistory.Of(steelK, [.. readings.SteelSeries.Select(point => ((point.At - mixedAt).TotalSeconds, point.Kelvins))],
+            air.EndS)
             : null;
         var times = new UniformTimes(kinetics, air, steel, readings.CompoundK);
         // A load that came too early for the air alone came too early whatever else is missing.
@@ -32,7 +33,8 @@ internal static class AuditedCure
     /// <summary>By the cone's heat; null, and said why, where the steps are spent.</summary>
     private static ReleaseTimes? Coupled(AuditScope scope, CureKinetics kinetics, ConeCure cone, CurePath uniform)
     {
-        var path = scope.Input.Readings.SteelSeries.Count > 0 ? uniform : cone.Coldest(cone.Air.EndS) is { } coldest ? CurePath.Of(coldest, uniform.MixK) : null;
+        var path = scope.Input.Readings.SteelSeries.Count > 0 ? uniform : cone.Coldest(cone.Air.EndS) is { } coldest
+            ? CurePath.Of(coldest, uniform.MixK) : null;
         var isSpent = path is null;
         var release = path is null ? null : Of(scope, kinetics, path, slower =>
         {
@@ -51,7 +53,8 @@ internal static class AuditedCure
     private static ReleaseTimes Of(AuditScope scope, CureKinetics kinetics, CurePath path, Func<double, ModelledCone?>? model)
     {
         var seen = Seen(scope.Input, scope.Input.Times.MixedAt!.Value, path);
-        var lot = Release.Lot(seen.Where(gel => gel.IsOfCone).Select(gel => Release.AgeSeen(kinetics, path, gel)), scope.Book.Curing, scope.Trace);
+        var lot = Release.Lot(seen.Where(gel => gel.IsOfCone).Select(gel => Release.AgeSeen(kinetics, path, gel)), scope.Book.Curing,
+            scope.Trace);
         return Release.Of(kinetics, scope.Input.Compound, path, seen, lot, model, scope.Trace);
     }
 
@@ -64,13 +67,15 @@ internal static class AuditedCure
     /// <summary>The cone, where the record holds what it takes; what else is missing is found by the checks of the record.</summary>
     private static ConeCure? ConeOf(AuditScope scope, CureKinetics kinetics, TemperatureHistory air)
     {
-        if (scope.Input is not { Rope: { } rope, Socket: { Basket: { } basket } socket, Readings: { SteelK: { } steel, CompoundK: { } compound } })
+        if (scope.Input is not { Rope: { } rope, Socket: { Basket: { } basket } socket,
+            Readings: { SteelK: { } steel, CompoundK: { } compound } })
         {
             return null;
         }
 
         scope.CheckHeat(scope.Input.Compound, kinetics.Doses, scope.Book.Curing.FilmCoefficient);
         return scope.ConeOf(scope.Input.Compound, kinetics, air, steel, compound,
-            new(scope.Input.End ?? "the end", "", rope, basket, socket.OuterAtSmallEndM, socket.OuterAtMouthM), scope.Book.Curing, scope.CancellationToken);
+            new(scope.Input.End ?? "the end", "", rope, basket, socket.OuterAtSmallEndM, socket.OuterAtMouthM), scope.Book.Curing,
+            scope.CancellationToken);
     }
 }

@@ -116,7 +116,8 @@ internal static class CureDayChecks
     private static (double Seconds, bool IsGuess)? PotLifeOf(AuditScope scope, int? doses, TemperatureHistory? air)
     {
         var (times, (airRead, _, compound)) = (scope.Input.Times, Read(scope, air));
-        double? vessel = scope.Input.GelSeenIn == GelPlace.Vessel && times is { MixedAt: { } mixed, GelAt: { } gelled } && gelled > mixed ? (gelled - mixed).TotalSeconds : null;
+        double? vessel = scope.Input.GelSeenIn == GelPlace.Vessel && times is { MixedAt: { } mixed, GelAt: { } gelled } && gelled > mixed
+            ? (gelled - mixed).TotalSeconds : null;
         return PotLife.OfMix(scope.Input.Compound, doses, scope.Book.Pouring, airRead, compound, vessel, scope.Trace);
     }
 

@@ -43,7 +43,9 @@ internal static class GelCheck
         return new(band, seconds, ratio > 0 ? ratio : null);
     }
 
-    /// <summary>No gel is told of, or one that the recorded air doesn't reach, or one before the mixing, which the order of times finds.</summary>
+    /// <summary>
+    /// No gel is told of, or one that the recorded air doesn't reach, or one before the mixing, which the order of times finds.
+    /// </summary>
     private static void WriteOpen(AuditScope scope, UniformTimes times)
     {
         var input = scope.Input;
@@ -59,6 +61,7 @@ internal static class GelCheck
             scope.Find(AuditFindings.CureNotFollowed, AuditPointers.AirSeries);
         }
 
-        scope.Write("gel", CheckOutcome.Undetermined, CompoundFindings.GelOutOfFamily, missing: [isBeyond ? AuditPointers.AirSeries : AuditPointers.Time("gelAt")]);
+        scope.Write("gel", CheckOutcome.Undetermined, CompoundFindings.GelOutOfFamily,
+            missing: [isBeyond ? AuditPointers.AirSeries : AuditPointers.Time("gelAt")]);
     }
 }

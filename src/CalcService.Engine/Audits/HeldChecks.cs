@@ -72,14 +72,16 @@ internal static class HeldChecks
     /// <summary>What could have lit the vapour is news for whoever plans the next pour; this end is none the weaker.</summary>
     private static void CheckIgnition(AuditScope scope, Fact? source)
     {
-        var against = source switch { Fact.Yes => AuditFindings.PouredNearIgnition, Fact.No => null, _ => AuditFindings.IgnitionNotRecorded };
+        var against = source switch { Fact.Yes => AuditFindings.PouredNearIgnition, Fact.No => null,
+            _ => AuditFindings.IgnitionNotRecorded };
         if (against is not null)
         {
             scope.Find(against, AuditPointers.IgnitionSource);
         }
 
         var isTold = source is Fact.Yes or Fact.No;
-        scope.Write("ignition-source", isTold ? CheckScope.OutcomeOf(against?.Severities[0]) : CheckOutcome.Undetermined, AuditFindings.PouredNearIgnition,
+        scope.Write("ignition-source", isTold ? CheckScope.OutcomeOf(against?.Severities[0]) : CheckOutcome.Undetermined,
+            AuditFindings.PouredNearIgnition,
             missing: isTold ? [] : [AuditPointers.IgnitionSource]);
     }
 
@@ -98,6 +100,7 @@ internal static class HeldChecks
             return;
         }
 
-        scope.MustHold("hardness", HardnessFindings.Low, asked.Trail(read.Value is not null, AuditPointers.HardnessValue, "the hardness of the compound"));
+        scope.MustHold("hardness", HardnessFindings.Low,
+            asked.Trail(read.Value is not null, AuditPointers.HardnessValue, "the hardness of the compound"));
     }
 }

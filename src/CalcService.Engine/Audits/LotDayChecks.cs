@@ -18,7 +18,8 @@ internal static class LotDayChecks
 
     private static void CheckDates(AuditScope scope, (StockLot Lot, string At)[] lots)
     {
-        var asked = scope.Ask().Fact(lots.Length > 0, AuditPointers.Kits, "the kits of the mix by lot").Time(scope.Input.Times.MixedAt, "mixedAt", "when the compound was mixed");
+        var asked = scope.Ask().Fact(lots.Length > 0, AuditPointers.Kits, "the kits of the mix by lot")
+            .Time(scope.Input.Times.MixedAt, "mixedAt", "when the compound was mixed");
         var (isExpired, isMadeLater) = (false, false);
         foreach (var (lot, at) in lots)
         {
@@ -29,7 +30,8 @@ internal static class LotDayChecks
             isMadeLater |= IsMadeLater(scope, lot, at);
         }
 
-        scope.Judge("lot-dates", isExpired ? Severity.Stop : isMadeLater ? Severity.Unknown : null, AuditFindings.LotExpiredWhenMixed, asked.Gaps);
+        scope.Judge("lot-dates", isExpired ? Severity.Stop : isMadeLater ? Severity.Unknown : null, AuditFindings.LotExpiredWhenMixed,
+            asked.Gaps);
     }
 
     /// <summary>Two dates that can't both be true.</summary>
@@ -57,7 +59,8 @@ internal static class LotDayChecks
         scope.Find(AuditFindings.LotExpiredWhenMixed, $"{at}/{earliest.Member}", new(Measure.Days(-days), Limit.Of(Measure.Days(0))),
             [AuditPointers.Time("mixedAt")], words:
         [
-            new("lot", lot.Lot), new("part", earliest.Part), new("expiresOn", lastGoodDay), new("days", days.ToString(CultureInfo.InvariantCulture)),
+            new("lot", lot.Lot), new("part", earliest.Part), new("expiresOn", lastGoodDay),
+                new("days", days.ToString(CultureInfo.InvariantCulture)),
         ]);
         return true;
     }

@@ -12,7 +12,8 @@ internal static class ProofDayChecks
     public static RecomputedPlan Check(AuditScope scope, RopeFacts? rope, RecomputedPlan plan)
     {
         var proof = scope.Input.Proof;
-        scope.MustHold("proof-asked", AuditFindings.FactMissing, scope.Ask().Fact(proof.IsAsked is not null, AuditPointers.ProofAsked, "whether the end has to be proof loaded"));
+        scope.MustHold("proof-asked", AuditFindings.FactMissing,
+            scope.Ask().Fact(proof.IsAsked is not null, AuditPointers.ProofAsked, "whether the end has to be proof loaded"));
         if (!scope.Input.IsTested)
         {
             scope.Skip("proof-load", TestFindings.TestLoadShort);
@@ -96,7 +97,8 @@ internal static class ProofDayChecks
     private static void CheckRope(AuditScope scope, RecordedProof proof, double? breakingN)
     {
         const string Id = "half-of-breaking-force";
-        var (highN, pointer) = proof.LoadN is null || proof.AskedN > proof.LoadN ? (proof.AskedN, AuditPointers.AskedLoad) : (proof.LoadN, AuditPointers.ProofLoad);
+        var (highN, pointer) = proof.LoadN is null || proof.AskedN > proof.LoadN ? (proof.AskedN, AuditPointers.AskedLoad)
+            : (proof.LoadN, AuditPointers.ProofLoad);
         if (highN is not { } loadN || breakingN is not { } breaking)
         {
             scope.Write(Id, CheckOutcome.Undetermined, LoadFindings.ProofAboveShare, Hold(highN, null),

@@ -17,7 +17,8 @@ internal static class ReadingDayChecks
         Severity? against = null;
         if (air is { } airK && readings.RelativeHumidity is { } humidity)
         {
-            var dew = scope.CheckDew(scope.Book.Pouring.DewMargin, Reading.Taken(Reading.Of(Reading.Steel, AuditPointers.Steel, readings.SteelK)),
+            var dew = scope.CheckDew(scope.Book.Pouring.DewMargin,
+                Reading.Taken(Reading.Of(Reading.Steel, AuditPointers.Steel, readings.SteelK)),
                 new(Reading.Air, AuditPointers.Air, airK), humidity, AuditPointers.Humidity);
             plan = plan with { DewPointK = dew.DewPointK, FrostPointK = dew.FrostPointK };
             against = dew.Against?.Severities[0];
@@ -36,12 +37,14 @@ internal static class ReadingDayChecks
         if (sheet.Pouring is null)
         {
             scope.SheetSilent("/compound/sheet/pouring", "pouring range");
-            scope.Write("pouring-range", CheckOutcome.Undetermined, CompoundFindings.OutsidePouringRange, missing: ["/compound/sheet/pouring"]);
+            scope.Write("pouring-range", CheckOutcome.Undetermined, CompoundFindings.OutsidePouringRange,
+                missing: ["/compound/sheet/pouring"]);
             return;
         }
 
         var isInside = scope.CheckPouringRange(sheet, Reading.Taken(Reading.Of(Reading.Air, AuditPointers.Air, airK),
-            Reading.Of(Reading.Steel, AuditPointers.Steel, readings.SteelK), Reading.Of(Reading.Compound, AuditPointers.Compound, readings.CompoundK),
+            Reading.Of(Reading.Steel, AuditPointers.Steel, readings.SteelK),
+            Reading.Of(Reading.Compound, AuditPointers.Compound, readings.CompoundK),
             Reading.Of(Reading.Wires, "/rope/temperature", scope.Input.Rope?.TemperatureK)));
         Gap[] compound = [.. scope.Ask().Fact(readings.CompoundK is not null, AuditPointers.Compound, "the compound temperature").Gaps];
         scope.Judge("pouring-range", isInside ? null : Severity.Stop, CompoundFindings.OutsidePouringRange, [.. gaps, .. compound]);

@@ -42,7 +42,8 @@ public static class RecordAudit
             new()
             {
                 // Whatever a plan or quote may leave open, a record that lacks what it has to hold is not accepted.
-                Standing = Verdict.Of<RecordStanding>(scope.LacksFacts && decision < Decision.Undetermined ? Decision.Undetermined : decision),
+                Standing = Verdict.Of<RecordStanding>(scope.LacksFacts && decision < Decision.Undetermined ? Decision.Undetermined
+                    : decision),
                 ItemsAsked = scope.ItemsAsked,
                 Missing = [.. scope.Missing],
                 Checks = scope.Checks,

@@ -66,7 +66,8 @@ internal sealed class RecordGroup
             Lower = ChartFormulas.Limit(mean, -k, deviation, Trace.None),
             Upper = ChartFormulas.Limit(mean, k, deviation, Trace.None),
             Ewma = new(average, mean - width, mean + width, outside),
-            Tolerance = new(tolerance, ChartFormulas.Limit(mean, -tolerance, deviation, Trace.None), ChartFormulas.Limit(mean, tolerance, deviation, Trace.None)),
+            Tolerance = new(tolerance, ChartFormulas.Limit(mean, -tolerance, deviation, Trace.None),
+            ChartFormulas.Limit(mean, tolerance, deviation, Trace.None)),
             SignalCount = all.Count,
             Signals = [.. all.Take(MostSignals).Select(signal => new GroupSignal(signal.Rule, _lines[signal.Index]))],
         };

@@ -12,7 +12,8 @@ namespace CalcService.Engine.Audits;
 /// <param name="Crew">Who mixed.</param>
 /// <param name="Ratio">Observed gel over the expected one.</param>
 /// <param name="Decision">What the audit came to.</param>
-public sealed record AuditedRecord(long Line, string? Number, IReadOnlyList<string> Lots, IReadOnlyList<string> Crew, double? Ratio, Findings.Decision Decision);
+public sealed record AuditedRecord(long Line, string? Number, IReadOnlyList<string> Lots, IReadOnlyList<string> Crew, double? Ratio,
+    Findings.Decision Decision);
 
 /// <summary>
 /// What many records say together, gathered one by one in memory that doesn't grow with them: by lot and by whoever mixed a chart of

@@ -33,12 +33,14 @@ internal static class ReleaseChecks
         var (input, mixedAt) = (scope.Input, scope.Input.Times.MixedAt!.Value);
         if (input.Compound.MinimumHoldS is null)
         {
-            scope.Assume("/compound/sheet/minimumHold", "no hold after gel: the sheet gives none", Measure.Duration(0), AssumptionOrigin.Default);
+            scope.Assume("/compound/sheet/minimumHold", "no hold after gel: the sheet gives none", Measure.Duration(0),
+                AssumptionOrigin.Default);
         }
 
         CheckMove(scope, mixedAt, release);
         var gaps = CureDayChecks.Basis(scope).Gaps;
-        var early = Loads(input.Times).Select(load => (Load: load, Verdict: CheckLoad(scope, mixedAt, load, release, gaps))).Where(one => one.Verdict != LoadVerdict.Released).ToArray();
+        var early = Loads(input.Times).Select(load => (Load: load, Verdict: CheckLoad(scope, mixedAt, load, release, gaps)))
+            .Where(one => one.Verdict != LoadVerdict.Released).ToArray();
         FindEarly(scope, mixedAt, release, early);
         CheckSeenGel(scope);
         CheckAir(scope);
@@ -49,12 +51,14 @@ internal static class ReleaseChecks
     public static RecomputedPlan Open(AuditScope scope, RecomputedPlan plan)
     {
         var basis = CureDayChecks.Basis(scope);
-        string[] missing = [.. basis.Gaps.Select(gap => gap.Pointer), .. basis.Gaps.Count == 0 ? [AuditPointers.SheetGelTimes] : Array.Empty<string>()];
+        string[] missing = [.. basis.Gaps.Select(gap => gap.Pointer), .. basis.Gaps.Count == 0 ? [AuditPointers.SheetGelTimes]
+            : Array.Empty<string>()];
         scope.Write("gel", CheckOutcome.Undetermined, CompoundFindings.GelOutOfFamily, missing: missing);
         scope.Write("moved", CheckOutcome.Undetermined, AuditFindings.MovedEarly, missing: missing);
         foreach (var load in Loads(scope.Input.Times))
         {
-            scope.Write(load.Id, IsLeftOut(scope, load.Id, load.At) ? CheckOutcome.NotApplicable : CheckOutcome.Undetermined, AuditFindings.LoadedEarly,
+            scope.Write(load.Id, IsLeftOut(scope, load.Id, load.At) ? CheckOutcome.NotApplicable : CheckOutcome.Undetermined,
+                AuditFindings.LoadedEarly,
                 missing: IsLeftOut(scope, load.Id, load.At) ? [] : missing);
         }
 
@@ -74,13 +78,15 @@ internal static class ReleaseChecks
         }
 
         var early = Loads(times).Prepend(Move(times))
-            .Where(one => one.At < times.GelAt && !scope.Checks.Exists(check => check.Id == one.Id && check.Outcome == CheckOutcome.Fail)).ToArray();
+            .Where(one => one.At < times.GelAt && !scope.Checks.Exists(check => check.Id == one.Id && check.Outcome == CheckOutcome.Fail))
+            .ToArray();
         if (early.Length == 0)
         {
             return;
         }
 
-        scope.Find(AuditFindings.BeforeSeenGel, early[0].Pointer, related: [.. early.Skip(1).Select(one => one.Pointer), AuditPointers.Time("gelAt")],
+        scope.Find(AuditFindings.BeforeSeenGel, early[0].Pointer,
+            related: [.. early.Skip(1).Select(one => one.Pointer), AuditPointers.Time("gelAt")],
             words: new FindingWord("what", string.Join(", ", early.Select(one => one.What))));
         foreach (var one in early)
         {
@@ -152,7 +158,8 @@ internal static class ReleaseChecks
         var (load, verdict) = early.MaxBy(one => one.Verdict);
         scope.Find(AuditFindings.LoadedEarly, load.Pointer, Rest(mixedAt, load.At, From(mixedAt, release.LoadS)),
             [.. early.Select(one => one.Load.Pointer).Where(at => at != load.Pointer), AuditPointers.Time("mixedAt"), AuditPointers.Air],
-            verdict == LoadVerdict.Early ? Severity.Stop : Severity.Unknown, words: new FindingWord("what", string.Join(", ", early.Select(one => one.Load.What))));
+            verdict == LoadVerdict.Early ? Severity.Stop : Severity.Unknown,
+                words: new FindingWord("what", string.Join(", ", early.Select(one => one.Load.What))));
     }
 
     private static void NotFollowed(AuditScope scope, string id, FindingDefinition rule, Measure? found)
@@ -161,15 +168,18 @@ internal static class ReleaseChecks
         scope.Write(id, CheckOutcome.Undetermined, rule, new(found, null), [AuditPointers.AirSeries]);
     }
 
-    private static bool IsBeyond(DateTimeOffset mixedAt, DateTimeOffset? at, ReleaseTimes release) => at is { } moment && (moment - mixedAt).TotalSeconds > release.Path.KnownUntilS;
+    private static bool IsBeyond(DateTimeOffset mixedAt, DateTimeOffset? at, ReleaseTimes release) => at is { } moment
+        && (moment - mixedAt).TotalSeconds > release.Path.KnownUntilS;
 
-    private static Measure? Since(DateTimeOffset mixedAt, DateTimeOffset? at) => at is { } moment ? Measure.Duration((moment - mixedAt).TotalSeconds) : null;
+    private static Measure? Since(DateTimeOffset mixedAt, DateTimeOffset? at) => at is { } moment
+        ? Measure.Duration((moment - mixedAt).TotalSeconds) : null;
 
     /// <summary>How long it rested, and how long it has to.</summary>
     private static Judged Rest(DateTimeOffset mixedAt, DateTimeOffset? at, DateTimeOffset? until) =>
         new(Since(mixedAt, at), Since(mixedAt, until) is { } least ? Limit.Of(least) : null);
 
-    private static DateTimeOffset? From(DateTimeOffset mixedAt, double? seconds) => seconds is { } known ? CureClock.From(mixedAt, known) : null;
+    private static DateTimeOffset? From(DateTimeOffset mixedAt, double? seconds) => seconds is { } known ? CureClock.From(mixedAt, known)
+        : null;
 
     /// <summary>An end that isn't to be proof loaded has no proof, and one that isn't in service yet no service.</summary>
     private static bool IsLeftOut(AuditScope scope, string id, DateTimeOffset? at) =>
@@ -180,7 +190,8 @@ internal static class ReleaseChecks
         if (scope.Input.Readings.ConstantAirK is { } constant)
         {
             scope.Find(AuditFindings.AirAssumed, AuditPointers.Air, Measure.Temperature(constant));
-            scope.Write("air-during-cure", CheckOutcome.Undetermined, AuditFindings.AirAssumed, Measure.Temperature(constant), missing: [AuditPointers.AirSeries]);
+            scope.Write("air-during-cure", CheckOutcome.Undetermined, AuditFindings.AirAssumed, Measure.Temperature(constant),
+                missing: [AuditPointers.AirSeries]);
         }
         else
         {

@@ -19,7 +19,8 @@ internal static class SeatingCheck
             return plan;
         }
 
-        if (rope is not null && scope.Input.Socket.Basket is { } basket && !EndFit.Seats(scope.Input.Rope!, rope, basket, scope.Book.Pouring))
+        if (rope is not null && scope.Input.Socket.Basket is { } basket
+            && !EndFit.Seats(scope.Input.Rope!, rope, basket, scope.Book.Pouring))
         {
             scope.Skip("seating", TestFindings.SeatingLittle);
             return plan;
@@ -41,7 +42,8 @@ internal static class SeatingCheck
             return plan;
         }
 
-        return rope is null || scope.Input.Socket.Basket is null || proof.LoadN is not { } loadN ? Open(scope, read, plan) : Compare(scope, rope, read, loadN, plan);
+        return rope is null || scope.Input.Socket.Basket is null || proof.LoadN is not { } loadN ? Open(scope, read, plan)
+            : Compare(scope, rope, read, loadN, plan);
     }
 
     /// <summary>The gaps have been found by others.</summary>
@@ -49,7 +51,8 @@ internal static class SeatingCheck
     {
         string[] missing =
         [
-            .. scope.Input.Rope is null ? [AuditPointers.Rope] : Array.Empty<string>(), .. scope.Input.Socket.Basket is null ? [AuditPointers.Basket] : Array.Empty<string>(),
+            .. scope.Input.Rope is null ? [AuditPointers.Rope] : Array.Empty<string>(), .. scope.Input.Socket.Basket is null
+            ? [AuditPointers.Basket] : Array.Empty<string>(),
             .. scope.Input.Proof.LoadN is null ? [AuditPointers.ProofLoad] : Array.Empty<string>(),
         ];
         scope.Write("seating", CheckOutcome.Undetermined, TestFindings.SeatingLittle, Measure.Length(read), missing: missing);
@@ -64,7 +67,8 @@ internal static class SeatingCheck
             OuterAtSmallEndM = socket.OuterAtSmallEndM,
             OuterAtMouthM = socket.OuterAtMouthM,
         };
-        if (SeatingForecast.Of(end, rules.Proof.ShrinkageSpread, proof.SeatingReadAt, null, "/proof")?.At(loadN, scope.CancellationToken) is not { } band)
+        if (SeatingForecast.Of(end, rules.Proof.ShrinkageSpread, proof.SeatingReadAt, null, "/proof")?.At(loadN,
+            scope.CancellationToken) is not { } band)
         {
             scope.Write("seating", CheckOutcome.Undetermined, TestFindings.SeatingLittle, Measure.Length(read));
             return plan;

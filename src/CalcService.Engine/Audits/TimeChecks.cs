@@ -12,8 +12,10 @@ internal static class TimeChecks
         var times = scope.Input.Times;
         (string Member, string What, DateTimeOffset? At)[] order =
         [
-            ("preparedAt", "the preparation", times.PreparedAt), ("mixedAt", "the mixing", times.MixedAt), ("pouredAt", "the full basket", times.PouredAt),
-            ("gelAt", "the gel", times.GelAt), ("movedAt", "the first move", times.MovedAt), ("releasedAt", "the release", times.ReleasedAt),
+            ("preparedAt", "the preparation", times.PreparedAt), ("mixedAt", "the mixing", times.MixedAt),
+                ("pouredAt", "the full basket", times.PouredAt),
+            ("gelAt", "the gel", times.GelAt), ("movedAt", "the first move", times.MovedAt),
+            ("releasedAt", "the release", times.ReleasedAt),
             ("proofAt", "the proof load", times.ProofAt), ("inServiceAt", "the service", times.InServiceAt),
         ];
         scope.MustHold("times", AuditFindings.FactMissing, Held(scope, times));
@@ -48,13 +50,15 @@ internal static class TimeChecks
         return !scope.Input.IsTested ? asked : asked.Time(times.ProofAt, "proofAt", "when the end was proof loaded");
     }
 
-    private static void Compare(AuditScope scope, (string Member, string What, DateTimeOffset? At) earlier, (string Member, string What, DateTimeOffset? At) later, List<string> wrong)
+    private static void Compare(AuditScope scope, (string Member, string What, DateTimeOffset? At) earlier,
+        (string Member, string What, DateTimeOffset? At) later, List<string> wrong)
     {
         if (later.At < earlier.At)
         {
             var pointer = AuditPointers.Time(later.Member);
             wrong.Add(pointer);
-            scope.Find(AuditFindings.TimesContradict, pointer, related: [AuditPointers.Time(earlier.Member)], words: [new("later", later.What), new("earlier", earlier.What)]);
+            scope.Find(AuditFindings.TimesContradict, pointer, related: [AuditPointers.Time(earlier.Member)],
+                words: [new("later", later.What), new("earlier", earlier.What)]);
         }
     }
 
@@ -69,9 +73,11 @@ internal static class TimeChecks
             scope.Find(CompoundFindings.GelBeforePourEnds, AuditPointers.Time("gelAt"), judged, [AuditPointers.Time("pouredAt")]);
         }
 
-        scope.Write("gel-after-pour", times.GelAt is null || times.PouredAt is null ? CheckOutcome.Undetermined : isSooner ? CheckOutcome.Fail : CheckOutcome.Pass,
+        scope.Write("gel-after-pour", times.GelAt is null || times.PouredAt is null ? CheckOutcome.Undetermined : isSooner
+            ? CheckOutcome.Fail : CheckOutcome.Pass,
             CompoundFindings.GelBeforePourEnds, judged,
-            missing: [.. new[] { ("gelAt", times.GelAt), ("pouredAt", times.PouredAt) }.Where(one => one.Item2 is null).Select(one => AuditPointers.Time(one.Item1))]);
+            missing: [.. new[] { ("gelAt", times.GelAt), ("pouredAt", times.PouredAt) }.Where(one => one.Item2 is null)
+            .Select(one => AuditPointers.Time(one.Item1))]);
     }
 
     /// <summary>As a plan has it.</summary>
@@ -110,5 +116,6 @@ internal static class TimeChecks
 
     /// <summary>Where two facts contradict each other, neither is known.</summary>
     private static void Write(AuditScope scope, string id, FindingDefinition rule, List<string> wrong) =>
-        scope.Write(id, wrong.Count > 0 ? CheckOutcome.Undetermined : CheckOutcome.Pass, rule, missing: [.. wrong.Distinct(StringComparer.Ordinal)]);
+        scope.Write(id, wrong.Count > 0 ? CheckOutcome.Undetermined : CheckOutcome.Pass, rule,
+        missing: [.. wrong.Distinct(StringComparer.Ordinal)]);
 }

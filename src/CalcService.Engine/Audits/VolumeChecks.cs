@@ -34,7 +34,8 @@ internal static class VolumeChecks
     private static void CheckFit(AuditScope scope, Rope rope, RopeFacts facts, Basket basket)
     {
         var found = new List<Finding>();
-        var fit = new EndFit(rope, facts, basket, "", scope.Book.Pouring, found.Add) { SocketBreakingForceN = scope.Input.Socket.BreakingForceN, SizesFrom = scope.Input.Socket.SizesFrom };
+        var fit = new EndFit(rope, facts, basket, "", scope.Book.Pouring,
+            found.Add) { SocketBreakingForceN = scope.Input.Socket.BreakingForceN, SizesFrom = scope.Input.Socket.SizesFrom };
         fit.Check();
         fit.CheckCare();
         fit.AskWires(WireSpacing.Of(basket, facts, scope.Trace));
@@ -98,13 +99,15 @@ internal static class VolumeChecks
     private static (double? MixedM3, double? NeededM3) CheckKits(AuditScope scope, BasketFill? fill, IReadOnlyList<Gap> gaps)
     {
         var (mix, sheet) = (scope.Input.Mix, scope.Input.Compound);
-        double? mixed = mix.Kits is { Count: > 0 } kits ? kits.Sum(lot => lot.Count * (sheet.Kits.FirstOrDefault(kit => kit.Code == lot.Kit)?.VolumeM3 ?? 0)) : null;
+        double? mixed = mix.Kits is { Count: > 0 } kits
+            ? kits.Sum(lot => lot.Count * (sheet.Kits.FirstOrDefault(kit => kit.Code == lot.Kit)?.VolumeM3 ?? 0)) : null;
         var asked = scope.Ask()
             .Fact(mixed is not null, AuditPointers.Kits, "the kits of the mix by lot")
             .Trail(mix.Baskets is not null, AuditPointers.Baskets, "how many baskets the mix filled");
         var allowance = scope.Book.Pouring.Allowance;
         // Without the metal of the rope nobody knows what a basket takes.
-        double? needed = fill is { SteelM3: not null, HighM3: { } high } && mix.Baskets is { } baskets ? MixFormulas.NeededM3(allowance.Si, baskets * high, 0, scope.Trace) : null;
+        double? needed = fill is { SteelM3: not null, HighM3: { } high } && mix.Baskets is { } baskets
+            ? MixFormulas.NeededM3(allowance.Si, baskets * high, 0, scope.Trace) : null;
         if (needed is not null)
         {
             scope.Assume("/mix", allowance);

@@ -4,7 +4,7 @@ using static CalcService.Engine.Findings.FindingKinds;
 
 namespace CalcService.Engine.Compounds;
 
-/// <summary>Findings about the compound and the readings that mean the same in every room.</summary>
+/// <summary>Findings about the compound and the readings that mean the same in every calculation.</summary>
 public static class CompoundFindings
 {
     public static FindingDefinition OutsidePouringRange { get; } = Stop("outside-pouring-range", "2026-12", Actor.Lead,
@@ -37,7 +37,8 @@ public static class CompoundFindings
     public static FindingDefinition DoseContradictsSheet { get; } = Stop("dose-contradicts-sheet", "2026-12", Actor.Lead,
         "The dose that was given, or is meant to be, is another than the sheet has for the temperature that decides.",
         "{measured} dose(s) a kit given or meant; the sheet has {limit} for the temperature that decides.",
-        "Before mixing, give the dose of the sheet, or bring air and steel to a temperature that the meant dose is for. A mix with another dose is not poured; an end that was is for a competent person to decide.",
+        "Before mixing, give the dose of the sheet, or bring air and steel to a temperature that the meant dose is for. A mix with "
+            + "another dose is not poured; an end that was is for a competent person to decide.",
         Source.DataSheet("doses"));
 
     public static FindingDefinition GelTimeUnknown { get; } = Unknown("gel-time-unknown", "2026-12", Actor.Lead,
@@ -65,7 +66,8 @@ public static class CompoundFindings
         limits: rules => [rules.Curing.LotSpread, rules.Curing.ObservationSpread, rules.Curing.OutOfFamily]);
 
     public static FindingDefinition GelSeenInCup { get; } = Caution("gel-seen-in-cup", "2026-12", Actor.Crew,
-        "A gel seen in a cup or in the vessel says little about the cone: the mix warms itself, the cone is cooled by its steel. It can make times later only.",
+        "A gel seen in a cup or in the vessel says little about the cone: the mix warms itself, the cone is cooled by its steel. It can "
+            + "make times later only.",
         "The gel was seen in the {place}; it makes no time of the cone earlier.",
         "Go by a look at the cone itself, and by the times of this answer.",
         Source.CommonPractice);
@@ -78,9 +80,11 @@ public static class CompoundFindings
 
     public static FindingDefinition PouredLate { get; } = Define("poured-beyond-pot-life", "2026-12", Actor.Lead,
         [Severity.Stop, Severity.Unknown],
-        "A basket is not full yet when the pot life ends: compound that thickens doesn't flow between the wires. Unknown where the pot life rests on a gel time read beyond the sheet's rows.",
+        "A basket is not full yet when the pot life ends: compound that thickens doesn't flow between the wires. Unknown where the pot "
+            + "life rests on a gel time read beyond the sheet's rows.",
         "The last basket is full {measured} after mixing; the pot life is {limit}.",
-        "Before the pour: mix less at a time or fill faster. After it: take the end out of use until a competent person has decided; where the pot life is certain, make it again.",
+        "Before the pour: mix less at a time or fill faster. After it: take the end out of use until a competent person has decided; "
+            + "where the pot life is certain, make it again.",
         Source.DataSheet("potLife"));
 
     public static FindingDefinition GelBeforePourEnds { get; } = Stop("gel-before-pour-ends", "2026-12", Actor.Lead,

@@ -18,8 +18,10 @@ public sealed class CureCeiling(CureShape shape, double lowestCureK, double full
     public double DegreeAt(double kelvins) => Degree(kelvins, LowestCureK, fullStrengthK, shape.FullDegree, Trace.None);
 
     /// <summary>α_c = α_f + (1 − α_f)·(T − T_low)/(T_f − T_low), between 0 and just below 1.</summary>
-    [Formula("cure-ceiling", "line through the sheet's lowest cure temperature and that of its full strength", "/docs/cure-schedules", Basis.Derived, Symbol = "α_c", Name = "highest degree of cure",
-        Expression = "α_f + (1 − α_f)·(T − T_low)/(T_f − T_low)", Kind = QuantityKind.Fraction, Range = "limited to 0 … 1; at least 1 K between both temperatures")]
+    [Formula("cure-ceiling", "line through the sheet's lowest cure temperature and that of its full strength", "/docs/cure-schedules",
+        Basis.Derived, Symbol = "α_c", Name = "highest degree of cure",
+        Expression = "α_f + (1 − α_f)·(T − T_low)/(T_f − T_low)", Kind = QuantityKind.Fraction,
+        Range = "limited to 0 … 1; at least 1 K between both temperatures")]
     public static double Degree(double kelvins, double lowestCureK, double fullStrengthK, double fullDegree, Trace trace)
     {
         var span = Math.Max(1, fullStrengthK - lowestCureK);

@@ -3,7 +3,9 @@ namespace CalcService.Engine.Compounds;
 /// <summary>Turns seconds from mixing into moments at the offset of the mix.</summary>
 internal static class CureClock
 {
-    /// <summary>A millisecond past a minute is that minute: what the rounding of doubles adds to a time is no reason for a minute more.</summary>
+    /// <summary>
+    /// A millisecond past a minute is that minute: what the rounding of doubles adds to a time is no reason for a minute more.
+    /// </summary>
     private static readonly TimeSpan Grain = TimeSpan.FromMilliseconds(1);
 
     /// <summary>To the second.</summary>

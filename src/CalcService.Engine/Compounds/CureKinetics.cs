@@ -12,7 +12,8 @@ public sealed class CureKinetics
 {
     private const int CupRounds = 20;
 
-    private CureKinetics(int doses, GelModel model, CureShape shape, CureCeiling ceiling, GelCurve earliest, GelCurve expected, GelCurve latest, AfterGel afterGel)
+    private CureKinetics(int doses, GelModel model, CureShape shape, CureCeiling ceiling, GelCurve earliest, GelCurve expected,
+        GelCurve latest, AfterGel afterGel)
     {
         Doses = doses;
         Model = model;
@@ -56,7 +57,9 @@ public sealed class CureKinetics
     public SheetCureRate RateOf(GelCurve curve, double slower = 1) => new(
         curve.Slower(slower), AfterGel.IsIsothermal ? AfterGel.HeldCurve.Slower(slower / (FullAge - 1)) : null, Shape, Ceiling);
 
-    /// <summary>The kinetics of a dose, or null where the sheet has no gel time for it, no full strength or no lowest cure temperature.</summary>
+    /// <summary>
+    /// The kinetics of a dose, or null where the sheet has no gel time for it, no full strength or no lowest cure temperature.
+    /// </summary>
     /// <param name="sheet">The sheet.</param>
     /// <param name="doses">Doses for each kit.</param>
     /// <param name="assumed">Activation energy where one gel time is all there is.</param>
@@ -79,10 +82,13 @@ public sealed class CureKinetics
             curves = model.Curves() with { Earliest = curves.Earliest };
         }
 
-        return new(doses, model, shape, new(shape, lowest, afterGel.Coldest.TemperatureK), curves.Earliest, curves.Expected, curves.Latest, afterGel);
+        return new(doses, model, shape, new(shape, lowest, afterGel.Coldest.TemperatureK), curves.Earliest, curves.Expected, curves.Latest,
+            afterGel);
     }
 
-    /// <summary>The temperature below which the compound doesn't cure; where the sheet doesn't say, the lowest at which it may be poured.</summary>
+    /// <summary>
+    /// The temperature below which the compound doesn't cure; where the sheet doesn't say, the lowest at which it may be poured.
+    /// </summary>
     public static double? LowestCureK(CompoundSheet sheet) => sheet.LowestCureK ?? sheet.Pouring?.MinimumK;
 
     private static double? RiseK(CompoundSheet sheet) => sheet is { Reaction: { } reaction, SpecificHeatJPerKgK: { } specificHeat }
@@ -97,8 +103,10 @@ public sealed class CureKinetics
     {
         var gel = model.Curves().Latest;
         var (coldest, warmest) = (afterGel.Coldest.TemperatureK, afterGel.Warmest.TemperatureK);
-        var bends = gel.Lines.Select(line => line.FromK).Where(edge => edge > coldest && edge < warmest).Concat(afterGel.Rows.Select(row => row.TemperatureK));
-        return CureShape.Calibrated(1 + bends.Min(kelvins => afterGel.Curve.TimeS(kelvins) / gel.TimeS(kelvins)), conversions.Gel, conversions.Full);
+        var bends = gel.Lines.Select(line => line.FromK).Where(edge => edge > coldest && edge < warmest)
+            .Concat(afterGel.Rows.Select(row => row.TemperatureK));
+        return CureShape.Calibrated(1 + bends.Min(kelvins => afterGel.Curve.TimeS(kelvins) / gel.TimeS(kelvins)), conversions.Gel,
+            conversions.Full);
     }
 
     /// <summary>
@@ -126,7 +134,8 @@ public sealed class CureKinetics
                 };
             }
 
-            model = GelModel.For(sheet with { GelTimes = [.. sheet.GelTimes.Where(row => row.Doses == doses).Select(Held)] }, doses, assumed)!;
+            model = GelModel.For(sheet with { GelTimes = [.. sheet.GelTimes.Where(row => row.Doses == doses).Select(Held)] }, doses,
+                assumed)!;
             shape = ShapeOf(model, afterGel, conversions);
         }
 

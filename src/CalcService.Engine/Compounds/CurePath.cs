@@ -10,7 +10,8 @@ public sealed record CurePath(TemperatureHistory BeforeGel, TemperatureHistory A
     public double KnownUntilS { get; init; } = AfterGel.EndS;
 
     /// <summary>
-    /// The coldest of air, steel and compound, after gel of air and steel: steel outweighs the compound by far. Steel that nobody reads may be
+    /// The coldest of air, steel and compound, after gel of air and steel: steel outweighs the compound by far. Steel that nobody reads may
+    /// be
     /// as cold as the air has been since it was last read.
     /// </summary>
     public static CurePath Uniform(TemperatureHistory air, SteelHistory steel, double compoundK)

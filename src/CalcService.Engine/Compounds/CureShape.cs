@@ -55,7 +55,8 @@ public sealed class CureShape
             least++;
         }
 
-        return new(Math.Exp(Root(logAcceleration => Math.Log(Age(Math.Exp(logAcceleration), least) / fullAge), Math.Log(SlowestAcceleration), Math.Log(SteepestAcceleration))),
+        return new(Math.Exp(Root(logAcceleration => Math.Log(Age(Math.Exp(logAcceleration), least) / fullAge),
+            Math.Log(SlowestAcceleration), Math.Log(SteepestAcceleration))),
             least, gelDegree, fullDegree);
     }
 
@@ -90,8 +91,11 @@ public sealed class CureShape
         return new(k1, line.EnergyJPerMol, Acceleration * k1, line.EnergyJPerMol, 1, Order);
     }
 
-    /// <summary>k₁·t until a degree of cure is reached at one temperature: ∫dα/((1 + c·α)·(1 − α)^n) for whole n, by partial fractions.</summary>
-    [Formula("cure-time", "Kamal and Sourour law with m = 1 at one temperature, integrated by partial fractions", "/docs/cure-schedules", Basis.Derived, Symbol = "θ", Name = "reaction time k₁·t",
+    /// <summary>
+    /// k₁·t until a degree of cure is reached at one temperature: ∫dα/((1 + c·α)·(1 − α)^n) for whole n, by partial fractions.
+    /// </summary>
+    [Formula("cure-time", "Kamal and Sourour law with m = 1 at one temperature, integrated by partial fractions", "/docs/cure-schedules",
+        Basis.Derived, Symbol = "θ", Name = "reaction time k₁·t",
         Expression = "∫dα/((1 + c·α)·(1 − α)^n)", Kind = QuantityKind.Count, Range = "whole n from 1, c above 0, α below 1")]
     public static double ReactionTime(double degree, double acceleration, int order, Trace trace)
     {
@@ -103,10 +107,14 @@ public sealed class CureShape
             time = (plain + (acceleration * time)) / b;
         }
 
-        return trace.Step("cure-time", time, new("α", Measure.Fraction(degree)), new("c", Measure.Count(acceleration)), new("n", Measure.Count(order)));
+        return trace.Step("cure-time", time, new("α", Measure.Fraction(degree)), new("c", Measure.Count(acceleration)),
+            new("n", Measure.Count(order)));
     }
 
-    /// <summary>Root of a falling function: the chord, with an end that stays twice halved so that it can't hang (Illinois rule). The upper end where there is none.</summary>
+    /// <summary>
+    /// Root of a falling function: the chord, with an end that stays twice halved so that it can't hang (Illinois rule). The upper end
+    /// where there is none.
+    /// </summary>
     private static double Root(Func<double, double> falling, double low, double high)
     {
         var (atLow, atHigh) = (falling(low), falling(high));

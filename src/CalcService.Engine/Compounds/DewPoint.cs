@@ -15,7 +15,8 @@ public static class DewPoint
     /// T_d = b·γ/(a − γ), γ = ln U + a·t/(b + t), with t air temperature (°C), U relative humidity (1), over water
     /// a = 17.62, b = 243.12 °C; in K. Range −45 to 60 °C.
     /// </summary>
-    [Formula("dew-point", "WMO-No. 8, Guide to Instruments and Methods of Observation", "Annex 4.B, Magnus form over water", Basis.Published,
+    [Formula("dew-point", "WMO-No. 8, Guide to Instruments and Methods of Observation", "Annex 4.B, Magnus form over water",
+        Basis.Published,
         Symbol = "T_d", Name = "dew point", Expression = "243.12·γ/(17.62 − γ), γ = ln(U) + 17.62·t/(243.12 + t)",
         Kind = QuantityKind.Temperature, Range = "air from −45 to 60 °C")]
     public static double OverWaterK(double airK, double relativeHumidity, Trace trace) =>
@@ -26,7 +27,8 @@ public static class DewPoint
     /// T_f = b·γ/(a − γ), γ as for the dew point, over ice a = 22.46, b = 272.62 °C; in K. It holds where T_f is
     /// below 0 °C and is warmer than the dew point over water.
     /// </summary>
-    [Formula("frost-point", "WMO-No. 8, Guide to Instruments and Methods of Observation", "Annex 4.B, Magnus form over ice", Basis.Published,
+    [Formula("frost-point", "WMO-No. 8, Guide to Instruments and Methods of Observation", "Annex 4.B, Magnus form over ice",
+        Basis.Published,
         Symbol = "T_f", Name = "frost point", Expression = "272.62·γ/(22.46 − γ), γ = ln(U) + 17.62·t/(243.12 + t)",
         Kind = QuantityKind.Temperature, Range = "frost points from −65 to 0 °C")]
     public static double OverIceK(double airK, double relativeHumidity, Trace trace) =>
@@ -35,13 +37,15 @@ public static class DewPoint
 
     /// <summary>The temperature at which steel gets wet or frosted: the dew point, below 0 °C the frost point.</summary>
     internal static double WetK(double airK, double relativeHumidity) =>
-        OverWaterK(airK, relativeHumidity, Trace.None) is var dew && dew < ZeroCelsiusK ? OverIceK(airK, relativeHumidity, Trace.None) : dew;
+        OverWaterK(airK, relativeHumidity, Trace.None) is var dew && dew < ZeroCelsiusK ? OverIceK(airK, relativeHumidity, Trace.None)
+        : dew;
 
     /// <summary>Relative humidity at which air wets or frosts steel of this temperature: the same equations solved for U.</summary>
     internal static double Humidity(double airK, double pointK) => Math.Exp(On(pointK).Exponent(pointK) - Water.Exponent(airK));
 
     /// <summary>Air temperature at which steel of this temperature gets wet or frosted: the same equations solved for t.</summary>
-    internal static double AirK(double pointK, double relativeHumidity) => Water.PointK(On(pointK).Exponent(pointK) - Math.Log(relativeHumidity));
+    internal static double AirK(double pointK, double relativeHumidity) =>
+        Water.PointK(On(pointK).Exponent(pointK) - Math.Log(relativeHumidity));
 
     /// <summary>γ = ln U + a·t/(b + t) of the air, over water whatever it leaves on the steel.</summary>
     private static double Gamma(double airK, double relativeHumidity) => Math.Log(relativeHumidity) + Water.Exponent(airK);

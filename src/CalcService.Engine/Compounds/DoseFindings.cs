@@ -4,7 +4,7 @@ using static CalcService.Engine.Findings.FindingKinds;
 
 namespace CalcService.Engine.Compounds;
 
-/// <summary>Findings of the dose that mean the same in every room that holds one against the sheet.</summary>
+/// <summary>Findings of the dose that mean the same in every calculation that holds one against the sheet.</summary>
 public static class DoseFindings
 {
     public static FindingDefinition DoseAboveMaximum { get; } = Stop("dose-above-maximum", "2026-12", Actor.Lead,

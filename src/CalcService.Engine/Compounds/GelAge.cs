@@ -33,12 +33,14 @@ public sealed class GelAge
     /// <param name="ceiling">The age that is not passed at a temperature, or null without a ceiling.</param>
     /// <param name="enough">Age at which to stop.</param>
     /// <param name="standsBelowK">Colder than this nothing ages.</param>
-    public static GelAge Along(GelCurve curve, TemperatureHistory history, CureCeiling? ceiling = null, double enough = double.PositiveInfinity, double standsBelowK = 0)
+    public static GelAge Along(GelCurve curve, TemperatureHistory history, CureCeiling? ceiling = null,
+        double enough = double.PositiveInfinity, double standsBelowK = 0)
     {
         var age = new GelAge();
         var seconds = history.Seconds;
         var kelvins = history.Kelvins;
-        double[] edges = [.. curve.Lines.Skip(1).Select(line => line.FromK), .. ceiling is null ? [] : new[] { ceiling.LowestCureK }, .. standsBelowK > 0 ? new[] { standsBelowK } : []];
+        double[] edges = [.. curve.Lines.Skip(1).Select(line => line.FromK), .. ceiling is null ? [] : new[] { ceiling.LowestCureK },
+            .. standsBelowK > 0 ? new[] { standsBelowK } : []];
         Array.Sort(edges);
         for (var i = 1; i < seconds.Length && (age._pieces.Count == 0 || age.Last < enough); i++)
         {
@@ -72,14 +74,20 @@ public sealed class GelAge
         return piece.TimeOf(target - piece.FromAge);
     }
 
-    /// <summary>g = Δt·mean(1/t_gel) over a straight piece from one temperature (K) to another in a time (s), on one Arrhenius line; in gel times.</summary>
-    [Formula("gel-age", "age integral ∫dt/t_gel over a straight piece, as maturity in ASTM C1074", "Arrhenius form; five-point Gauss–Legendre rule", Basis.Published, Symbol = "g", Name = "age in gel times",
+    /// <summary>
+    /// g = Δt·mean(1/t_gel) over a straight piece from one temperature (K) to another in a time (s), on one Arrhenius line; in gel times.
+    /// </summary>
+    [Formula("gel-age", "age integral ∫dt/t_gel over a straight piece, as maturity in ASTM C1074",
+        "Arrhenius form; five-point Gauss–Legendre rule", Basis.Published, Symbol = "g", Name = "age in gel times",
         Expression = "∫exp(E/R·(1/T_ref − 1/T))/t_ref·dt", Kind = QuantityKind.Count, Range = "pieces of at most 10 K")]
-    public static double OverPiece(double seconds, double fromK, double toK, double referenceK, double referenceS, double energyJPerMol, Trace trace) =>
+    public static double OverPiece(double seconds, double fromK, double toK, double referenceK, double referenceS, double energyJPerMol,
+        Trace trace) =>
         trace.Step("gel-age", new Piece(0, seconds, fromK, toK, new(0, referenceK, referenceS, energyJPerMol), 0).Aged(seconds),
-            new("t_ref", Measure.Duration(referenceS)), new("E", new Measure(energyJPerMol, QuantityKind.MolarEnergy)), new("T_ref", Measure.Kelvins(referenceK)));
+            new("t_ref", Measure.Duration(referenceS)), new("E", new Measure(energyJPerMol, QuantityKind.MolarEnergy)),
+            new("T_ref", Measure.Kelvins(referenceK)));
 
-    private void AddPiece(GelCurve curve, CureCeiling? ceiling, double standsBelowK, double[] edges, (double S, double K) from, (double S, double K) to)
+    private void AddPiece(GelCurve curve, CureCeiling? ceiling, double standsBelowK, double[] edges, (double S, double K) from,
+        (double S, double K) to)
     {
         var rise = to.K - from.K;
         var at = from;

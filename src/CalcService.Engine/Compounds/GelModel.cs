@@ -86,14 +86,16 @@ public sealed class GelModel
 
     /// <summary>t_gel = t_ref·exp(E/R·(1/T − 1/T_ref)), T in K, E in J/mol; in s.</summary>
     [Formula("gel-time", "Arrhenius law for the rate of gelling", "/docs/pour-plans", Basis.Derived, Symbol = "t_gel", Name = "gel time",
-        Expression = "t_ref·exp(E/R·(1/T − 1/T_ref))", Kind = QuantityKind.Duration, Range = "between the rows of the sheet; beyond them a finding says so")]
+        Expression = "t_ref·exp(E/R·(1/T − 1/T_ref))", Kind = QuantityKind.Duration,
+            Range = "between the rows of the sheet; beyond them a finding says so")]
     public static double GelTimeS(double referenceS, double referenceK, double energyJPerMol, double kelvins, Trace trace) =>
         trace.Step("gel-time", referenceS * Math.Exp(energyJPerMol / GasConstant * ((1 / kelvins) - (1 / referenceK))),
             new("t_ref", Measure.Duration(referenceS)), new("E", new Measure(energyJPerMol, QuantityKind.MolarEnergy)),
             new("T", Measure.Kelvins(kelvins)), new("T_ref", Measure.Kelvins(referenceK)));
 
     /// <summary>E = R·ln(t_1/t_2)/(1/T_1 − 1/T_2) through two rows of the sheet; in J/mol.</summary>
-    [Formula("gel-activation-energy", "Arrhenius law through two gel times", "/docs/pour-plans", Basis.Derived, Symbol = "E", Name = "activation energy of gelling",
+    [Formula("gel-activation-energy", "Arrhenius law through two gel times", "/docs/pour-plans", Basis.Derived, Symbol = "E",
+        Name = "activation energy of gelling",
         Expression = "R·ln(t_1/t_2)/(1/T_1 − 1/T_2)", Kind = QuantityKind.MolarEnergy, Range = "two rows at different temperatures")]
     public static double ActivationEnergyJPerMol(double coldK, double coldS, double warmK, double warmS, Trace trace) =>
         trace.Step("gel-activation-energy", GasConstant * Math.Log(coldS / warmS) / ((1 / coldK) - (1 / warmK)),

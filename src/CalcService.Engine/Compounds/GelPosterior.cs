@@ -6,12 +6,15 @@ namespace CalcService.Engine.Compounds;
 public static class GelPosterior
 {
     /// <summary>F = exp(x̄·(N/σ_o²)/(1/σ_l² + N/σ_o²)), x̄ the mean of ln(observed age) over N gels seen.</summary>
-    [Formula("gel-posterior", "normal prior and normal error on ln t_gel", "/docs/cure-schedules", Basis.Derived, Symbol = "F", Name = "gel times longer by the factor",
-        Expression = "exp(x·(N/σ_o²)/(1/σ_l² + N/σ_o²))", Kind = QuantityKind.Count, Range = "small spreads, so that they are relative ones")]
+    [Formula("gel-posterior", "normal prior and normal error on ln t_gel", "/docs/cure-schedules", Basis.Derived, Symbol = "F",
+        Name = "gel times longer by the factor",
+        Expression = "exp(x·(N/σ_o²)/(1/σ_l² + N/σ_o²))", Kind = QuantityKind.Count,
+        Range = "small spreads, so that they are relative ones")]
     public static double Factor(double meanLog, int count, double lotSpread, double error, Trace trace)
     {
         var (prior, seen) = (1 / (lotSpread * lotSpread), count / (error * error));
-        return trace.Step("gel-posterior", Math.Exp(meanLog * seen / (prior + seen)), new("x", Measure.Count(meanLog)), new("N", Measure.Count(count)),
+        return trace.Step("gel-posterior", Math.Exp(meanLog * seen / (prior + seen)), new("x", Measure.Count(meanLog)),
+            new("N", Measure.Count(count)),
             new("σ_o", Measure.Fraction(error)), new("σ_l", Measure.Fraction(lotSpread)));
     }
 }

@@ -32,7 +32,7 @@ internal static class HardnessCheck
     /// <param name="least">What the sheet asks for; null where it has no number, and a reading is a trace, no more.</param>
     /// <param name="read">What was read.</param>
     /// <param name="at">The member that gives it.</param>
-    /// <returns>The fact behind it, for the room to ask for where it isn't stated; null where the sheet has no number.</returns>
+    /// <returns>The fact behind it, for the calculation to ask for where it isn't stated; null where the sheet has no number.</returns>
     public static StatedFact? Check(CheckScope scope, SheetHardness? least, HardnessReading read, string at)
     {
         CheckPlace(scope, read, at);
@@ -77,5 +77,6 @@ internal static class HardnessCheck
 
     private static StatedFact Fact(SheetHardness least, HardnessReading read, string at) =>
         read.Value is null ? StatedFact.Of(at + "/value", "the hardness of the compound", isThere: false, isNeeded: true)
-            : StatedFact.Of(at + "/method", $"the hardness by the sheet's method, {least.Method}", read.Method == least.Method, isNeeded: true);
+            : StatedFact.Of(at + "/method", $"the hardness by the sheet's method, {least.Method}", read.Method == least.Method,
+            isNeeded: true);
 }

@@ -8,7 +8,7 @@ internal static class LongAgo
 {
     /// <summary>Readings that were taken longer before the mixing than they hold.</summary>
     internal static void CheckReadings(
-        this RoomScope scope, DateTimeOffset readAt, string pointer, DateTimeOffset mixedAt, string mixedPointer, Limit holds)
+        this CalculationScope scope, DateTimeOffset readAt, string pointer, DateTimeOffset mixedAt, string mixedPointer, Limit holds)
     {
         if (new Judged(Measure.Duration((mixedAt - readAt).TotalSeconds), holds) is { IsAbove: true } old)
         {
@@ -18,7 +18,7 @@ internal static class LongAgo
 
     /// <summary>A broom that was dry long before the mixing.</summary>
     internal static void CheckDried(
-        this RoomScope scope, DateTimeOffset driedAt, string pointer, DateTimeOffset mixedAt, string mixedPointer, RuleLimit limit)
+        this CalculationScope scope, DateTimeOffset driedAt, string pointer, DateTimeOffset mixedAt, string mixedPointer, RuleLimit limit)
     {
         if (limit.Judge(Measure.Duration((mixedAt - driedAt).TotalSeconds)) is { IsAbove: true } old)
         {
@@ -27,7 +27,7 @@ internal static class LongAgo
     }
 
     /// <summary>A data sheet that is older than one may be before it is asked for again.</summary>
-    internal static void CheckSheetAge(this RoomScope scope, CompoundSheet sheet, DateOnly day, string dayPointer, RuleLimit limit)
+    internal static void CheckSheetAge(this CalculationScope scope, CompoundSheet sheet, DateOnly day, string dayPointer, RuleLimit limit)
     {
         if (sheet.IssuedOn is { } issued && issued < limit.MonthsFrom(day, -1))
         {

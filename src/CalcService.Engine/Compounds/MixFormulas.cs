@@ -15,7 +15,8 @@ public static class MixFormulas
 
     /// <summary>t_pot = p·t_gel, p the usable share of the sheet, t_gel the earliest gel in the vessel; in s.</summary>
     [Formula("pot-life", "the compound's data sheet", "potLife", Basis.DataSheet, Symbol = "t_pot", Name = "pot life",
-        Expression = "p·t_gel", Kind = QuantityKind.Duration, Range = "compound at rest in its vessel; a large mix warms itself and gels sooner")]
+        Expression = "p·t_gel", Kind = QuantityKind.Duration,
+            Range = "compound at rest in its vessel; a large mix warms itself and gels sooner")]
     public static double PotLifeS(double share, double gelTimeS, Trace trace) =>
         trace.Step("pot-life", share * gelTimeS, new("p", Measure.Fraction(share)), new("t_gel", Measure.Duration(gelTimeS)));
 }

@@ -6,7 +6,7 @@ namespace CalcService.Engine.Compounds;
 internal static class MixingOrder
 {
     /// <summary>A sheet whose order puts the dose after the hardener.</summary>
-    internal static void CheckMixingOrder(this RoomScope scope, CompoundSheet sheet)
+    internal static void CheckMixingOrder(this CalculationScope scope, CompoundSheet sheet)
     {
         var order = sheet.MixingOrder.ToList();
         var (dose, hardener) = (order.IndexOf(MixPart.Dose), order.IndexOf(MixPart.Hardener));

@@ -3,13 +3,16 @@ using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Compounds;
 
-/// <summary>Readings against the pouring range of the sheet, the same in every room.</summary>
+/// <summary>Readings against the pouring range of the sheet, the same in every calculation.</summary>
 internal static class PouringRange
 {
     private const string Range = "/compound/sheet/pouring";
 
-    /// <summary>Whether all readings lie in the range; a stop where they are too cold, another where they are too warm. True too where the sheet has none.</summary>
-    public static bool CheckPouringRange(this RoomScope scope, CompoundSheet sheet, params IReadOnlyList<Reading> readings)
+    /// <summary>
+    /// Whether all readings lie in the range; a stop where they are too cold, another where they are too warm. True too where the sheet has
+    /// none.
+    /// </summary>
+    public static bool CheckPouringRange(this CalculationScope scope, CompoundSheet sheet, params IReadOnlyList<Reading> readings)
     {
         if (sheet.Pouring is not { } range)
         {
@@ -23,7 +26,8 @@ internal static class PouringRange
             scope.Find(CompoundFindings.OutsidePouringRange, outside.Farthest.Pointer, outside.Judged,
                 [.. outside.Others, Range], words:
                 [
-                    new("reading", outside.Farthest.Name), new("minimum", Measure.Temperature(range.MinimumK)), new("maximum", Measure.Temperature(range.MaximumK)),
+                    new("reading", outside.Farthest.Name), new("minimum", Measure.Temperature(range.MinimumK)),
+                        new("maximum", Measure.Temperature(range.MaximumK)),
                 ]);
         }
 

@@ -3,7 +3,9 @@ using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Compounds;
 
-/// <summary>The dose that the sheet has for the readings of the day: the same question, and the same answer, in every room.</summary>
+/// <summary>
+/// The dose that the sheet has for the readings of the day: the same question, and the same answer, in every calculation.
+/// </summary>
 /// <param name="PerKit">Doses for each kit.</param>
 /// <param name="By">The reading that decided.</param>
 internal sealed record SheetDose(int PerKit, Reading By)
@@ -20,7 +22,7 @@ internal sealed record SheetDose(int PerKit, Reading By)
     };
 
     /// <summary>The dose; null, and found, where the sheet has none for the reading that decides, and null where that is missing.</summary>
-    public static SheetDose? Of(RoomScope scope, CompoundSheet sheet, Reading? air, Reading? steel, Reading? compound)
+    public static SheetDose? Of(CalculationScope scope, CompoundSheet sheet, Reading? air, Reading? steel, Reading? compound)
     {
         if (Decides(sheet, air, steel, compound) is not { } decides)
         {
@@ -41,13 +43,16 @@ internal sealed record SheetDose(int PerKit, Reading By)
         return new(doses, decides);
     }
 
-    /// <summary>Holds the dose that is meant, or was given, against the sheet's, and either against the most that the sheet allows; whether it stands.</summary>
+    /// <summary>
+    /// Holds the dose that is meant, or was given, against the sheet's, and either against the most that the sheet allows; whether it
+    /// stands.
+    /// </summary>
     /// <param name="scope">Takes the findings.</param>
     /// <param name="sheet">The sheet.</param>
     /// <param name="asked">What the sheet has; null where that isn't known.</param>
     /// <param name="given">What is meant or was given; null where nobody said.</param>
     /// <param name="givenAt">The member that says so.</param>
-    public static bool Check(RoomScope scope, CompoundSheet sheet, SheetDose? asked, int? given, string givenAt)
+    public static bool Check(CalculationScope scope, CompoundSheet sheet, SheetDose? asked, int? given, string givenAt)
     {
         var isOther = given is { } dose && asked is not null && dose != asked.PerKit;
         if (isOther)

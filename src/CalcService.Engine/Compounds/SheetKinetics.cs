@@ -11,7 +11,7 @@ internal static class SheetKinetics
     private const string Sheet = "/compound/sheet/", GelTimes = Sheet + "gelTimes", LowestCure = Sheet + "lowestCure";
 
     /// <summary>Gel and cure for a dose; null, and said why, where the sheet doesn't give them.</summary>
-    public static CureKinetics? Kinetics(this RoomScope scope, CompoundSheet sheet, int? dose, RuleBook book)
+    public static CureKinetics? Kinetics(this CalculationScope scope, CompoundSheet sheet, int? dose, RuleBook book)
     {
         if (sheet.GelTimes.Count == 0)
         {
@@ -40,7 +40,8 @@ internal static class SheetKinetics
 
         if (sheet.GelTimes.All(row => row.Doses != doses))
         {
-            scope.Find(CompoundFindings.GelTimeUnknown, GelTimes, words: new FindingWord("doses", doses.ToString(CultureInfo.InvariantCulture)));
+            scope.Find(CompoundFindings.GelTimeUnknown, GelTimes,
+                words: new FindingWord("doses", doses.ToString(CultureInfo.InvariantCulture)));
             return null;
         }
 

@@ -6,6 +6,6 @@ namespace CalcService.Engine.Compounds;
 internal static class SheetSilence
 {
     /// <summary>The sheet doesn't state what a safety rule needs.</summary>
-    public static void SheetSilent(this RoomScope scope, string pointer, string what) =>
+    public static void SheetSilent(this CalculationScope scope, string pointer, string what) =>
         scope.Find(CompoundFindings.SheetSilent, pointer, words: new FindingWord("what", what));
 }

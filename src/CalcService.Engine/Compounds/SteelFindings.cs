@@ -4,7 +4,7 @@ using static CalcService.Engine.Findings.FindingKinds;
 
 namespace CalcService.Engine.Compounds;
 
-/// <summary>Findings of steel that is wet, or nearly so, that mean the same in every room.</summary>
+/// <summary>Findings of steel that is wet, or nearly so, that mean the same in every calculation.</summary>
 public static class SteelFindings
 {
     public static FindingDefinition SteelAtDewPoint { get; } = Define("steel-at-dew-point", "2026-12", Actor.Crew, [Severity.Stop],

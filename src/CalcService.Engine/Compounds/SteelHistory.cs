@@ -15,7 +15,8 @@ public sealed record SteelHistory(TemperatureHistory Kelvins, double LastReadS)
         (double Seconds, double Kelvins)[] read = [(0, steelK), .. later.Where(one => one.Seconds > 0)];
         var (lastS, lastK) = read[^1];
         double[] held = endS > lastS || read.Length == 1 ? [Math.Max(endS, lastS)] : [];
-        return new(new([.. read.Select(one => one.Seconds), .. held], [.. read.Select(one => one.Kelvins), .. held.Select(_ => lastK)]), lastS);
+        return new(new([.. read.Select(one => one.Seconds), .. held], [.. read.Select(one => one.Kelvins), .. held.Select(_ => lastK)]),
+            lastS);
     }
 
     /// <summary>Warmest reading.</summary>

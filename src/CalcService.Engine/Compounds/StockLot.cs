@@ -52,7 +52,9 @@ public sealed record StockLot(string Lot, string Kit, int Count, DateOnly? Expir
 
     public LotStorage? Storage { get; init; }
 
-    /// <summary>How the storage stands: where the sheet has a range, only numbers can tell; where it has none, no rule asks but whether it is known.</summary>
+    /// <summary>
+    /// How the storage stands: where the sheet has a range, only numbers can tell; where it has none, no rule asks but whether it is known.
+    /// </summary>
     public Stated StorageStated(TemperatureRange? range) => Storage switch
     {
         { LowestK: not null, HighestK: not null } => Stated.Known,

@@ -37,5 +37,6 @@ public sealed class UniformTimes
     /// <summary>Age by the earliest times where it is warmest.</summary>
     public GelAge Earliest() => Age(_kinetics.Earliest, _warmer);
 
-    private GelAge Age(GelCurve curve, TemperatureHistory history) => GelAge.Along(curve, history, _kinetics.Ceiling, 3 * _kinetics.FullAge);
+    private GelAge Age(GelCurve curve, TemperatureHistory history) =>
+        GelAge.Along(curve, history, _kinetics.Ceiling, 3 * _kinetics.FullAge);
 }

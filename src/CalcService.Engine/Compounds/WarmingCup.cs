@@ -12,14 +12,17 @@ public static class WarmingCup
     private const int Parts = 12;
 
     /// <summary>ΔT = w·H/c: how much warmer complete cure makes the compound, K.</summary>
-    [Formula("adiabatic-rise", "balance of heat without loss", "/docs/cure-schedules", Basis.Derived, Symbol = "ΔT", Name = "temperature rise of complete cure",
+    [Formula("adiabatic-rise", "balance of heat without loss", "/docs/cure-schedules", Basis.Derived, Symbol = "ΔT",
+        Name = "temperature rise of complete cure",
         Expression = "w·H/c", Kind = QuantityKind.TemperatureDifference, Range = "no heat lost, specific heat constant")]
     public static double RiseK(double resinFraction, double heatJPerKg, double specificHeatJPerKgK, Trace trace) =>
         trace.Step("adiabatic-rise", resinFraction * heatJPerKg / specificHeatJPerKgK, new("w", Measure.Fraction(resinFraction)),
-            new("H", new Measure(heatJPerKg, QuantityKind.SpecificEnergy)), new("c", new Measure(specificHeatJPerKgK, QuantityKind.SpecificHeat)));
+            new("H", new Measure(heatJPerKg, QuantityKind.SpecificEnergy)),
+            new("c", new Measure(specificHeatJPerKgK, QuantityKind.SpecificHeat)));
 
     /// <summary>t = ∫₀^α dα/r(α, T₀ + ΔT·α), r the law of cure; s. With ΔT = 0 the time at a temperature that is held.</summary>
-    [Formula("cup-time", "cure without loss of heat, temperature tied to the degree of cure", "/docs/cure-schedules", Basis.Derived, Symbol = "t", Name = "time to a degree of cure in a cup",
+    [Formula("cup-time", "cure without loss of heat, temperature tied to the degree of cure", "/docs/cure-schedules", Basis.Derived,
+        Symbol = "t", Name = "time to a degree of cure in a cup",
         Expression = "∫dα/r(α, T_0 + ΔT·α)", Kind = QuantityKind.Duration, Range = "law with k₁ above 0; no heat lost")]
     public static double TimeS(CureLaw law, double startK, double riseK, double degree, Trace trace)
     {

@@ -9,17 +9,20 @@ namespace CalcService.Engine.Compounds;
 /// <param name="Against">What stands against the coldest steel; null where all of it keeps its distance.</param>
 internal sealed record DewCheck(double DewPointK, double? FrostPointK, FindingDefinition? Against);
 
-/// <summary>Steel against the dew point of the air, the same in every room.</summary>
+/// <summary>Steel against the dew point of the air, the same in every calculation.</summary>
 internal static class WetSteel
 {
-    /// <summary>Finds steel that is wet or frosted, else steel that is nearly so: the coldest, with the others as related members.</summary>
+    /// <summary>
+    /// Finds steel that is wet or frosted, else steel that is nearly so: the coldest, with the others as related members.
+    /// </summary>
     /// <param name="scope">Takes the finding.</param>
     /// <param name="margin">Least distance from the dew point.</param>
     /// <param name="steel">All steel that was read.</param>
     /// <param name="air">The air.</param>
     /// <param name="humidity">Its relative humidity, 0 to 1.</param>
     /// <param name="humidityAt">The member that gives it.</param>
-    public static DewCheck CheckDew(this RoomScope scope, RuleLimit margin, IReadOnlyList<Reading> steel, Reading air, double humidity, string humidityAt)
+    public static DewCheck CheckDew(this CalculationScope scope, RuleLimit margin, IReadOnlyList<Reading> steel, Reading air,
+        double humidity, string humidityAt)
     {
         var dewPoint = DewPoint.OverWaterK(air.K, humidity, scope.Trace);
         double? frostPoint = dewPoint < DewPoint.ZeroCelsiusK ? DewPoint.OverIceK(air.K, humidity, scope.Trace) : null;

@@ -9,7 +9,9 @@ namespace CalcService.Engine.Cones;
 /// </summary>
 public static class ConeLoad
 {
-    /// <summary>Stretch from the small end over which the pressure is averaged: at the edge itself elasticity has no finite answer.</summary>
+    /// <summary>
+    /// Stretch from the small end over which the pressure is averaged: at the edge itself elasticity has no finite answer.
+    /// </summary>
     public const double LipM = .005;
 
     /// <summary>Stations of a result unless asked otherwise; a multiple of three, so that the thirds are among them.</summary>
@@ -22,7 +24,8 @@ public static class ConeLoad
     /// <param name="cancellationToken">Ends the calculation early.</param>
     /// <param name="intervals">Intervals of the stations, a multiple of three.</param>
     /// <param name="trace">Gets the laws of the cone at its small end, where it presses hardest; null for none.</param>
-    public static ConeState? Solve(Cone cone, double loadN, Budget budget, CancellationToken cancellationToken, int intervals = Intervals, Trace? trace = null) =>
+    public static ConeState? Solve(Cone cone, double loadN, Budget budget, CancellationToken cancellationToken, int intervals = Intervals,
+        Trace? trace = null) =>
         !HasWall(cone) ? null
             : loadN > 0
             ? new ConeShot(cone, loadN, trace ?? Trace.None, budget, cancellationToken).Solve(intervals)
@@ -46,5 +49,6 @@ public static class ConeLoad
 
     /// <summary>A load that squeezes the cone by a thousandth: a scale for where none is given.</summary>
     private static double MeanLoadN(Cone cone) =>
-        1e-3 * cone.RadialModulusPa * Math.PI * cone.RadiusAtM(cone.Basket.LengthM) * cone.Basket.LengthM * (cone.Basket.Taper + cone.Friction);
+        1e-3 * cone.RadialModulusPa * Math.PI * cone.RadiusAtM(cone.Basket.LengthM) * cone.Basket.LengthM * (cone.Basket.Taper
+        + cone.Friction);
 }

@@ -70,7 +70,8 @@ internal sealed class ConeShot
             far *= 2;
         }
 
-        return reached is { } value && RisingRoot.Find(x => ForceAt(new(length, x)) - 1, (0, full - 1), (far, value - 1), LoadTolerance) is { } more
+        return reached is { } value
+            && RisingRoot.Find(x => ForceAt(new(length, x)) - 1, (0, full - 1), (far, value - 1), LoadTolerance) is { } more
             ? new(length, more)
             : null;
     }
@@ -162,11 +163,13 @@ internal sealed class ConeShot
         double Mean(double loadN, double toM, Trace trace) =>
             ConeFormulas.MeanPressurePa(loadN, _cone.Basket.Taper, _cone.Friction, _cone.RadiusAtM(0), _cone.RadiusAtM(toM), trace);
         stations[0] = SmallEnd(stations[0]);
-        return new(_load, edge.AtM, new(1 - one, one - two, two), Mean(_load - lipForce, LipM, Trace.None), Mean(_load, _cone.Basket.LengthM, _trace), stations);
+        return new(_load, edge.AtM, new(1 - one, one - two, two), Mean(_load - lipForce, LipM, Trace.None),
+            Mean(_load, _cone.Basket.LengthM, _trace), stations);
     }
 
     /// <summary>
-    /// Writes the laws at the small end, where the cone carries the whole load. Its pressure is the march's, which hangs on the seating beyond
+    /// Writes the laws at the small end, where the cone carries the whole load. Its pressure is the march's, which hangs on the seating
+    /// beyond
     /// touching: in s that hides in the last digits where the load is small. The trace has the same law with s.
     /// </summary>
     private ConeStation SmallEnd(ConeStation marched)

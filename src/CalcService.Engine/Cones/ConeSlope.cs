@@ -40,7 +40,8 @@ internal readonly struct ConeSlope(Cone cone, double scaleM, double loadN) : IPa
 
     private double Pressure(in Section place, double beyond, double force)
     {
-        var squeeze = (beyond * _taper / place.Radius) - (_poisson * force / place.AxialStiffness) - (_socketPoisson * force / place.SocketStiffness);
+        var squeeze =
+            (beyond * _taper / place.Radius) - (_poisson * force / place.AxialStiffness) - (_socketPoisson * force / place.SocketStiffness);
         return squeeze > 0 ? squeeze / place.Compliance : 0;
     }
 
@@ -56,5 +57,6 @@ internal readonly struct ConeSlope(Cone cone, double scaleM, double loadN) : IPa
     }
 
     // HeldShrinkage is ε − ε_z: what the wires hold back of the shrinkage along the axis.
-    private readonly record struct Section(double Radius, double Area, double AxialStiffness, double HeldShrinkage, double SocketStiffness, double Compliance);
+    private readonly record struct Section(double Radius, double Area, double AxialStiffness, double HeldShrinkage, double SocketStiffness,
+        double Compliance);
 }

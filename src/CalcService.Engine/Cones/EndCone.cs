@@ -7,7 +7,7 @@ using CalcService.Engine.Sockets;
 namespace CalcService.Engine.Cones;
 
 /// <summary>The cone of one end, from its sizes and its compound's sheet; what neither says the rules fill in, and it is said.</summary>
-internal sealed record EndCone(RoomScope Scope, MatchingRules Rules, CuredCompound Cured, Basket Basket, double? WireAreaM2)
+internal sealed record EndCone(CalculationScope Scope, MatchingRules Rules, CuredCompound Cured, Basket Basket, double? WireAreaM2)
 {
     private const string Sheet = "/compound/sheet/cured";
 
@@ -42,7 +42,7 @@ internal sealed record EndCone(RoomScope Scope, MatchingRules Rules, CuredCompou
     }
 
     /// <summary>
-    /// The cone as it is to be expected, for every room that asks what load transfer does to the socket. Only where nothing is
+    /// The cone as it is to be expected, for every calculation that asks what load transfer does to the socket. Only where nothing is
     /// lacking.
     /// </summary>
     /// <param name="friction">Friction, where the request gives it.</param>

@@ -12,7 +12,9 @@ public sealed record SeatingBand(double LowM, double HighM)
         : (null, Judged.Length(readM, LowM));
 }
 
-/// <summary>How far the cone may be expected to move under a load: a band over friction and shrinkage, since neither is known well.</summary>
+/// <summary>
+/// How far the cone may be expected to move under a load: a band over friction and shrinkage, since neither is known well.
+/// </summary>
 internal sealed class SeatingForecast
 {
     private readonly EndCone _end;
@@ -40,7 +42,8 @@ internal sealed class SeatingForecast
         var cone = end.With(friction: 0, shrinkage: 0);
         double[] frictions = friction is { } known ? [known] : [Assumed(rules.Friction.Low), Assumed(rules.Friction.High)];
         double[] shrinkages = [shrinkage * (1 - spread.Si), shrinkage * (1 + spread.Si)];
-        return new(end, readAt, [.. frictions.SelectMany(_ => shrinkages, (one, other) => cone with { Friction = one, Shrinkage = other })]);
+        return new(end, readAt,
+            [.. frictions.SelectMany(_ => shrinkages, (one, other) => cone with { Friction = one, Shrinkage = other })]);
 
         double Assumed(RuleNumber rule)
         {
@@ -67,7 +70,7 @@ internal sealed class SeatingForecast
         return new(seats.Min(), seats.Max());
     }
 
-    private static SeatingForecast? Not(RoomScope scope, string pointer, string why)
+    private static SeatingForecast? Not(CalculationScope scope, string pointer, string why)
     {
         scope.Find(TestFindings.SeatingNotComputed, pointer, words: new FindingWord("why", why));
         return null;

@@ -16,7 +16,8 @@ public static class TestFindings
         "Single wires moved against the cone.", "Single wires slipped.", Out, LetsGo);
 
     public static FindingDefinition Cracked { get; } = Stop("cracked-under-proof", "2026-12", Actor.Lead,
-        "Socket, pin or cone cracked under the test load.", "Something cracked under the test load.", Out + " A cracked socket is not used again.", LetsGo);
+        "Socket, pin or cone cracked under the test load.", "Something cracked under the test load.",
+        Out + " A cracked socket is not used again.", LetsGo);
 
     public static FindingDefinition Creeps { get; } = Stop("creep-under-hold", "2026-12", Actor.Lead,
         "The cone went on moving while the load was held.", "The cone went on moving under the held load.", Out, LetsGo);
@@ -61,7 +62,8 @@ public static class TestFindings
         Model, rules => [rules.Matching.Friction.Low, rules.Matching.Friction.High, rules.Proof.ShrinkageSpread]);
 
     public static FindingDefinition SeatingContradicts { get; } = Unknown("seating-contradicts", "2026-12", Actor.Lead,
-        "A cone moves toward the small end, and further under more load. A reading below zero, or one that falls while the load rises, is a slip of sign, gauge or pen: it proves nothing.",
+        "A cone moves toward the small end, and further under more load. A reading below zero, or one that falls while the load rises, is "
+            + "a slip of sign, gauge or pen: it proves nothing.",
         "The seating of {measured} is less than {limit}, where it stood under less load or none.",
         "Check gauge and zero, and read again under load.",
         Moves);
@@ -69,7 +71,8 @@ public static class TestFindings
     public static FindingDefinition SeatedThrough { get; } = Stop("seated-through", "2026-12", Actor.Lead,
         "The cone moved by more than the diameter of its rope: it is being drawn through the basket, or the rope out of the cone.",
         "The cone moved {measured}; the rope is {limit} thick.",
-        "Unload and keep away. The end is cut off and made again, and the socket looked at; where the reading is a slip, correct it and send it again.",
+        "Unload and keep away. The end is cut off and made again, and the socket looked at; where the reading is a slip, correct it and "
+            + "send it again.",
         Moves);
 
     public static FindingDefinition SeatingNotComputed { get; } = Caution("seating-not-computed", "2026-12", Actor.Lead,
@@ -81,7 +84,8 @@ public static class TestFindings
             rules.Proof.Steps[3]]);
 
     internal static IReadOnlyList<FindingDefinition> All =>
-        [WireSlipped, Cracked, Creeps, SeatedAskew, TestLoadShort, TestLoadOver, SeatingNotRead, SeatingPlaceUnknown, SeatingLittle, SeatingMuch, SeatingContradicts, SeatedThrough, SeatingNotComputed];
+        [WireSlipped, Cracked, Creeps, SeatedAskew, TestLoadShort, TestLoadOver, SeatingNotRead, SeatingPlaceUnknown, SeatingLittle,
+        SeatingMuch, SeatingContradicts, SeatedThrough, SeatingNotComputed];
 
     private static Source Moves => new("a cone moves toward its small end, by millimetres", "/docs/proof-load-evaluations", Basis.Derived);
 

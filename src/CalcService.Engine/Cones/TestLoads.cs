@@ -5,7 +5,7 @@ using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Cones;
 
-/// <summary>What a test load has to lie between to count. Every room that knows a proof load asks here for its limits.</summary>
+/// <summary>What a test load has to lie between to count. Every calculation that knows a proof load asks here for its limits.</summary>
 /// <param name="Least">Least that counts.</param>
 /// <param name="Most">Most that is meant.</param>
 public readonly record struct TestLoads(Limit Least, Limit Most)
@@ -20,16 +20,18 @@ public readonly record struct TestLoads(Limit Least, Limit Most)
         : (null, new(load, Least));
 
     /// <summary>P = k·W: the rated load, pulled straight, times the factor of the rule set; in N.</summary>
-    [Formula("required-proof-load", "NAVEDTRA 14080", "chapter 3, proof testing slings", Basis.Published, Symbol = "P", Name = "required proof load",
+    [Formula("required-proof-load", "NAVEDTRA 14080", "chapter 3, proof testing slings", Basis.Published, Symbol = "P",
+        Name = "required proof load",
         Expression = "k·W", Kind = QuantityKind.Force, Range = "one leg, pulled straight")]
     public static double RequiredN(double ratedLoadN, double factor, Trace trace) =>
         trace.Step("required-proof-load", factor * ratedLoadN, new("k", Measure.Count(factor)), new("W", Measure.Force(ratedLoadN)));
 
     /// <summary>
-    /// What stands against a proof load, meant or read, on a rope with this breaking force: found in the same words in every room. A rope may
+    /// What stands against a proof load, meant or read, on a rope with this breaking force: found in the same words in every calculation. A
+    /// rope may
     /// break at its breaking force, so that much is too much.
     /// </summary>
-    internal static (FindingDefinition? Against, Judged Judged) CheckRope(RoomScope scope, double loadN, double breakingN,
+    internal static (FindingDefinition? Against, Judged Judged) CheckRope(CalculationScope scope, double loadN, double breakingN,
         MatchingRules rules, string pointer, string breakingAt)
     {
         var share = new Judged(Measure.Force(loadN), rules.ProofShare.Times(Measure.Force(breakingN)));

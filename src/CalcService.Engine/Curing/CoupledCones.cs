@@ -22,7 +22,8 @@ internal sealed class CoupledCones
         _scope = scope;
         scope.CheckHeat(scope.Input.Compound, kinetics.Doses, scope.Rules.FilmCoefficient);
         _cones = [.. scope.Input.Ends.Select((end, index) => scope.ConeOf(scope.Input.Compound, kinetics, air, steelK, compoundK,
-            new(end.Id, $"{CurePointers.Ends}/{index}", end.Rope, end.Basket, end.OuterAtSmallEndM, end.OuterAtMouthM), scope.Rules, scope.CancellationToken))];
+            new(end.Id, $"{CurePointers.Ends}/{index}", end.Rope, end.Basket, end.OuterAtSmallEndM, end.OuterAtMouthM), scope.Rules,
+            scope.CancellationToken))];
         CheckPeaks();
     }
 
@@ -98,7 +99,8 @@ internal sealed class CoupledCones
                 continue;
             }
 
-            var (pointer, end, found) = ($"{CurePointers.Ends}/{i}", new FindingWord("end", _scope.Input.Ends[i].Id), Measure.Temperature(peak));
+            var (pointer, end, found) = ($"{CurePointers.Ends}/{i}", new FindingWord("end", _scope.Input.Ends[i].Id),
+                Measure.Temperature(peak));
             if (_scope.Input.Compound.PeakLimitK is { } limit && Judged.Temperature(peak, limit) is { IsAbove: true } hot)
             {
                 _scope.Find(CuringFindings.PeakAboveSheet, pointer, hot, [CurePointers.PeakLimit], words: end);

@@ -7,7 +7,8 @@ namespace CalcService.Engine.Curing;
 /// <summary>What a modelled cone tells of an end.</summary>
 internal static class CoupledEnd
 {
-    public static EndCure Of(CureScope scope, ModelledCone cone, ReleaseTimes release, IReadOnlyList<ConeMoment> curve, double? expectedGelS) => new()
+    public static EndCure Of(CureScope scope, ModelledCone cone, ReleaseTimes release, IReadOnlyList<ConeMoment> curve,
+        double? expectedGelS) => new()
     {
         EarliestGelS = cone.EarliestGelS,
         ExpectedGelS = expectedGelS,
@@ -16,7 +17,8 @@ internal static class CoupledEnd
         Peak = (cone.Peak.TemperatureK, cone.Peak.TimeS),
         LeastCured = new(cone.LeastCured.Where, cone.LeastCured.Degree),
         Curve = [.. curve.Select(moment => new CurvePoint(
-            CureClock.At(scope.Input.MixedAt, moment.TimeS), moment.AirK, moment.CentreK, moment.SkinK, moment.CentreDegree, moment.SkinDegree)
+            CureClock.At(scope.Input.MixedAt, moment.TimeS), moment.AirK, moment.CentreK, moment.SkinK, moment.CentreDegree,
+            moment.SkinDegree)
         {
             CureLatest = moment.LeastDegree, SheetShare = release.ShareAt(moment.TimeS),
         })],

@@ -23,7 +23,8 @@ internal static class CureReadings
         }
 
         var history = new TemperatureHistory(
-            [.. conditions.AirSeries.Select(point => (point.At - mixedAt).TotalSeconds)], [.. conditions.AirSeries.Select(point => point.Kelvins)]);
+            [.. conditions.AirSeries.Select(point => (point.At - mixedAt).TotalSeconds)],
+            [.. conditions.AirSeries.Select(point => point.Kelvins)]);
         if (!history.Covers(0) || history.EndS <= 0)
         {
             scope.Find(CuringFindings.ForecastMissesMixing, CurePointers.AirSeries, related: [CurePointers.MixedAt]);
@@ -36,7 +37,8 @@ internal static class CureReadings
 
     /// <summary>The steel as it was read; null where it wasn't.</summary>
     public static SteelHistory? Steel(CureScope scope, TemperatureHistory air) => scope.Input.Conditions is { SteelK: { } steel } conditions
-        ? SteelHistory.Of(steel, [.. conditions.SteelSeries.Select(point => ((point.At - scope.Input.MixedAt).TotalSeconds, point.Kelvins))], air.EndS)
+        ? SteelHistory.Of(steel,
+        [.. conditions.SteelSeries.Select(point => ((point.At - scope.Input.MixedAt).TotalSeconds, point.Kelvins))], air.EndS)
         : null;
 
     /// <summary>Holds each reading against the pouring range of the sheet.</summary>
@@ -75,17 +77,21 @@ internal static class CureReadings
         SheetDose.Check(scope, sheet, asked, given, CurePointers.Doses);
         if (given is null && asked is not null)
         {
-            scope.Assume(CurePointers.Doses, "doses for each kit by the sheet, at the temperature that they go by", Measure.Count(asked.PerKit), AssumptionOrigin.Estimate);
+            scope.Assume(CurePointers.Doses, "doses for each kit by the sheet, at the temperature that they go by",
+                Measure.Count(asked.PerKit), AssumptionOrigin.Estimate);
         }
 
         return given ?? asked?.PerKit;
     }
 
-    /// <summary>The dose that the sheet has for air of a temperature, steel and compound as they were read; null where it has none.</summary>
+    /// <summary>
+    /// The dose that the sheet has for air of a temperature, steel and compound as they were read; null where it has none.
+    /// </summary>
     public static int? DoseAt(CureScope scope, double airK)
     {
         var (air, steel, compound) = Read(scope, airK);
-        return SheetDose.Decides(scope.Input.Compound, air, steel, compound) is { } decides ? scope.Input.Compound.DosesPerKitAt(decides.K) : null;
+        return SheetDose.Decides(scope.Input.Compound, air, steel, compound) is { } decides ? scope.Input.Compound.DosesPerKitAt(decides.K)
+            : null;
     }
 
     public static (Reading? Air, Reading? Steel, Reading? Compound) Read(CureScope scope, double? airK) => (

@@ -23,7 +23,8 @@ internal sealed class CureReleases
     {
         (_scope, _kinetics, _air, _uniform, _cones) = (scope, kinetics, air, uniform, cones);
         _seen = [.. scope.Input.Ends.Select(end => ObservedGels.Of(scope, end.Id))];
-        Lot = Release.Lot(_seen.SelectMany((gels, index) => gels.Where(gel => gel.IsOfCone).Select(gel => AgeSeen(index, gel))), scope.Rules, scope.Trace);
+        Lot = Release.Lot(_seen.SelectMany((gels, index) => gels.Where(gel => gel.IsOfCone).Select(gel => AgeSeen(index, gel))),
+            scope.Rules, scope.Trace);
     }
 
     /// <summary>How much slower the lot is than its sheet, by all gels that were seen in cones; never below 1.</summary>
@@ -40,7 +41,9 @@ internal sealed class CureReleases
     /// <summary>The path of an end: the coldest place of its cone, or what was measured where the steel was read again.</summary>
     public CurePath PathOf(int index) => _cones?.Of(index) is { } cone ? PathOf(cone, _uniform, index) : _uniform;
 
-    /// <summary>A later pour, in seconds from that pour: steel and compound as warm as read, gels of the first mix no gels of this one.</summary>
+    /// <summary>
+    /// A later pour, in seconds from that pour: steel and compound as warm as read, gels of the first mix no gels of this one.
+    /// </summary>
     public ReleaseTimes? Later(int index, double pourS)
     {
         var path = UniformSince(pourS);
@@ -50,11 +53,14 @@ internal sealed class CureReleases
         }
 
         return _cones.Of(index)?.Since(pourS) is { } cone
-            ? Release.Of(_kinetics, _scope.Input.Compound, ColdestOf(cone, path, until => _cones.Paid(cone.Coldest(until))), [], SlowerOf(index), slower => _cones.Paid(cone.At(slower, Provenance.Trace.None)), Provenance.Trace.None)
+            ? Release.Of(_kinetics, _scope.Input.Compound, ColdestOf(cone, path, until => _cones.Paid(cone.Coldest(until))), [],
+            SlowerOf(index), slower => _cones.Paid(cone.At(slower, Provenance.Trace.None)), Provenance.Trace.None)
             : null;
     }
 
-    /// <summary>Where the steel was followed, as it was; else it is as warm at that pour as it was read, and has to be read again then.</summary>
+    /// <summary>
+    /// Where the steel was followed, as it was; else it is as warm at that pour as it was read, and has to be read again then.
+    /// </summary>
     private CurePath UniformSince(double pourS)
     {
         var (air, conditions) = (_air.Since(pourS), _scope.Input.Conditions);

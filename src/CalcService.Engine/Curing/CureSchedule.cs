@@ -18,7 +18,8 @@ public static class CureSchedule
     /// <param name="budget">Steps that may be spent, and whether to keep the trace.</param>
     /// <param name="cancellationToken">Ends the calculation early.</param>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
-    public static Outcome<CureScheduleResult> Calculate(CureScheduleInput input, RuleBook rules, Budget budget, CancellationToken cancellationToken)
+    public static Outcome<CureScheduleResult> Calculate(CureScheduleInput input, RuleBook rules, Budget budget,
+        CancellationToken cancellationToken)
     {
         var scope = new CureScope(input, rules, budget, cancellationToken);
         if (input.Compound.Demonstration)
@@ -51,7 +52,8 @@ public static class CureSchedule
         var dose = CureReadings.Dose(scope, air);
         var kinetics = scope.Kinetics(input.Compound, dose, rules);
         var (ends, shop) = air is null || kinetics is null ? ([.. input.Ends.Select(Unknown)], null) : Ends(scope, kinetics, air);
-        return new(new() { Doses = dose, Ends = ends, Shop = shop }, scope.Findings.Sorted(), CuringNotes.All, scope.Assumptions, scope.Trace.Steps);
+        return new(new() { Doses = dose, Ends = ends, Shop = shop }, scope.Findings.Sorted(), CuringNotes.All, scope.Assumptions,
+            scope.Trace.Steps);
     }
 
     private static (CuredEnd[] Ends, ShopSchedule? Shop) Ends(CureScope scope, CureKinetics kinetics, TemperatureHistory air)
@@ -64,7 +66,8 @@ public static class CureSchedule
         if (times.Path is not { } path || steel is null)
         {
             ForecastChecks.CheckOpen(scope, kinetics, times);
-            return ([.. scope.Input.Ends.Select(end => Milestones.Of(scope, end, UniformCure.Of(scope, kinetics, times, 1, null), null, []))], null);
+            return ([.. scope.Input.Ends.Select(end =>
+                Milestones.Of(scope, end, UniformCure.Of(scope, kinetics, times, 1, null), null, []))], null);
         }
 
         var cones = scope.Input.ThermalModel == ThermalModel.Coupled
@@ -74,11 +77,14 @@ public static class CureSchedule
         var cured = scope.Input.Ends.Select((_, index) => Followed(scope, kinetics, times, cones, releases, index)).ToArray();
         ForecastChecks.Check(scope, kinetics, times, steel, [.. cured.OfType<(EndCure, ReleaseTimes)>()]);
         ObservedGels.Check(scope, index => cured[index]?.Cure.EarliestGelS, releases.AgeSeen, index => cured[index]?.Cure.ExpectedGelS);
-        CuredEnd[] ends = [.. scope.Input.Ends.Select((end, index) => cured[index] is var (cure, release) ? Milestones.Of(scope, end, cure, release, releases.SeenOf(index)) : Unknown(end))];
+        CuredEnd[] ends =
+            [.. scope.Input.Ends.Select((end, index) => cured[index] is var (cure, release)
+            ? Milestones.Of(scope, end, cure, release, releases.SeenOf(index)) : Unknown(end))];
         return (ends, scope.Input.Shop is { } shop ? ShopPlanner.Plan(scope, shop, new(scope, air, releases)) : null);
     }
 
-    private static (EndCure Cure, ReleaseTimes Release)? Followed(CureScope scope, CureKinetics kinetics, UniformTimes times, CoupledCones? cones, CureReleases releases, int index)
+    private static (EndCure Cure, ReleaseTimes Release)? Followed(CureScope scope, CureKinetics kinetics, UniformTimes times,
+        CoupledCones? cones, CureReleases releases, int index)
     {
         if (releases.Of(index) is not { } release)
         {

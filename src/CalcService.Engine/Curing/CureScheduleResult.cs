@@ -14,13 +14,16 @@ public sealed record Governors(string? GelAt, string? UndisturbedUntil, string? 
 /// <param name="CooledFrom">Cooled below the highest service temperature.</param>
 /// <param name="Slower">How much longer everything takes than the sheet says.</param>
 /// <param name="IsByOwnHeat">Whether the sheet's own time was left out, since it was measured at a temperature that was held.</param>
-public sealed record ReleaseMoments(DateTimeOffset? GelledBy, DateTimeOffset? SheetFrom, DateTimeOffset? ModelFrom, DateTimeOffset? HoldFrom, DateTimeOffset? CooledFrom,
+public sealed record ReleaseMoments(DateTimeOffset? GelledBy, DateTimeOffset? SheetFrom, DateTimeOffset? ModelFrom,
+    DateTimeOffset? HoldFrom, DateTimeOffset? CooledFrom,
     double Slower, bool IsByOwnHeat);
 
 /// <summary>The hottest that a place of the cone gets.</summary>
 public sealed record PeakTemperature(double Kelvins, DateTimeOffset At);
 
-/// <summary>The place that cures last, smallEnd, middle or mouth with Axis or Skin, and its degree of cure when it counts as fully strong.</summary>
+/// <summary>
+/// The place that cures last, smallEnd, middle or mouth with Axis or Skin, and its degree of cure when it counts as fully strong.
+/// </summary>
 public sealed record LeastCuredPlace(string Where, double DegreeOfCure);
 
 /// <summary>A moment of the cure.</summary>

@@ -5,7 +5,7 @@ namespace CalcService.Engine.Curing;
 
 /// <summary>What the steps of one schedule share: the question and the rules.</summary>
 internal sealed record CureScope(CureScheduleInput Input, RuleBook Book, Budget Budget, CancellationToken CancellationToken)
-    : RoomScope(Book, Budget)
+    : CalculationScope(Book, Budget)
 {
     public CuringRules Rules => Book.Curing;
 }

@@ -14,7 +14,8 @@ public static partial class CuringFindings
         Source.DataSheet("peakLimit"));
 
     public static FindingDefinition PeakUpperEstimate { get; } = Note("peak-upper-estimate", "2026-12", Actor.Lead,
-        "The computed peak is above what the compound reaches when it keeps all its heat: fronts of cure run into each other there, thinner than the grid. It is no lower than the true one; the times are not touched by it.",
+        "The computed peak is above what the compound reaches when it keeps all its heat: fronts of cure run into each other there, "
+            + "thinner than the grid. It is no lower than the true one; the times are not touched by it.",
         "The peak of {measured} in {end} is an upper estimate.",
         "Judge by it; where that stops the pour, cool compound or steel, or ask the compound's maker.",
         Model);

@@ -7,7 +7,8 @@ namespace CalcService.Engine.Curing;
 public static partial class CuringFindings
 {
     public static FindingDefinition ShopDoesNotFinish { get; } = Unknown("shop-does-not-finish", "2026-12", Actor.Lead,
-        "No schedule was found that takes every end to its record inside the shifts, with pours only where the air stays in the pouring range, asks for the same dose and is known until full strength.",
+        "No schedule was found that takes every end to its record inside the shifts, with pours only where the air stays in the pouring "
+            + "range, asks for the same dose and is known until full strength.",
         "Within the shifts given no schedule was found for all ends.",
         "Give more shifts, people or stands, a longer forecast, or fewer ends.",
         Model);

@@ -22,14 +22,15 @@ public static partial class CuringFindings
             FindingKinds.CatalogueOf(typeof(CuringFindings), Shared);
     }
 
-    /// <summary>Rope and socket, as in every room.</summary>
+    /// <summary>Rope and socket, as in every calculation.</summary>
     private static IReadOnlyList<FindingDefinition> Fit =>
     [
-        FitFindings.WiresDoNotFit, FitFindings.RopeDoesNotEnter, FitFindings.FitDependsOnTolerance, FitFindings.RopeLoose, FitFindings.SocketWeaker,
+        FitFindings.WiresDoNotFit, FitFindings.RopeDoesNotEnter, FitFindings.FitDependsOnTolerance, FitFindings.RopeLoose,
+            FitFindings.SocketWeaker,
         BoundFindings.RopeOutsideRange, BoundFindings.SocketMetalUnfit, .. BoundFindings.OfRopeAndBasket,
     ];
 
-    /// <summary>What means the same in other rooms.</summary>
+    /// <summary>What means the same in other calculations.</summary>
     private static IReadOnlyList<FindingDefinition> Shared =>
     [
         CompoundFindings.Demonstration, CompoundFindings.SheetSilent, CompoundFindings.ReadingMissing,

@@ -8,7 +8,8 @@ public static class CuringNotes
     public static IReadOnlyList<SafetyNote> All { get; } =
     [
         SafetyNote.WhoDecides,
-        new("release-is-a-plan", "A release time from a forecast is a plan: measure the steel's temperature meanwhile and the hardness before any load."),
+        new("release-is-a-plan",
+        "A release time from a forecast is a plan: measure the steel's temperature meanwhile and the hardness before any load."),
         new("do-not-move", "Nobody moves the rope before the cone has gelled and its hold is over."),
         new("no-topping-up", "Never top up compound that has set."),
         SafetyNote.TestLoad,

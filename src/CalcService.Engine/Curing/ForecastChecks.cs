@@ -13,7 +13,8 @@ internal static class ForecastChecks
     /// <param name="times">Gel along the air.</param>
     /// <param name="steel">The steel as it was read.</param>
     /// <param name="ends">The ends that could be followed.</param>
-    public static void Check(CureScope scope, CureKinetics kinetics, UniformTimes times, SteelHistory steel, IReadOnlyList<(EndCure Cure, ReleaseTimes Release)> ends)
+    public static void Check(CureScope scope, CureKinetics kinetics, UniformTimes times, SteelHistory steel,
+        IReadOnlyList<(EndCure Cure, ReleaseTimes Release)> ends)
     {
         if (ends.Count == 0)
         {
@@ -21,7 +22,8 @@ internal static class ForecastChecks
         }
 
         var (cure, release) = ends.MaxBy(end => end.Release.LoadS ?? double.PositiveInfinity);
-        CheckReached(scope, times.Air, ends.All(end => end is { Cure.ExpectedGelS: not null, Release.GelS: not null }), release.LoadS is not null);
+        CheckReached(scope, times.Air, ends.All(end => end is { Cure.ExpectedGelS: not null, Release.GelS: not null }),
+            release.LoadS is not null);
         CheckPouringRange(scope, times.Air, release.GelS ?? cure.ExpectedGelS ?? times.Air.EndS);
         scope.CheckRelease(scope.Input.Compound, kinetics, release, steel.LastReadS, times.Air, CurePointers.Air, CurePointers.Steel);
         CheckMeasured(scope, kinetics, times, release);
@@ -51,8 +53,10 @@ internal static class ForecastChecks
         }
 
         var (airRead, _, compound) = CureReadings.Read(scope, air.At(0));
-        var vessel = scope.Input.Observations.FirstOrDefault(seen => seen.SeenIn == GelPlace.Vessel) is { } gel ? (gel.GelAt - scope.Input.MixedAt).TotalSeconds : (double?)null;
-        if (scope.Input.PourTimeS is { } pour && PotLife.OfMix(scope.Input.Compound, doses, scope.Book.Pouring, airRead, compound, vessel, scope.Trace) is var (life, isGuess)
+        var vessel = scope.Input.Observations.FirstOrDefault(seen => seen.SeenIn == GelPlace.Vessel) is { } gel
+            ? (gel.GelAt - scope.Input.MixedAt).TotalSeconds : (double?)null;
+        if (scope.Input.PourTimeS is { } pour
+            && PotLife.OfMix(scope.Input.Compound, doses, scope.Book.Pouring, airRead, compound, vessel, scope.Trace) is var (life, isGuess)
             && Judged.Duration(pour, life) is { IsAbove: true } late)
         {
             var isOpen = isGuess && scope.Input.Observations.Any(seen => seen.SeenIn is GelPlace.Cone or GelPlace.Mouth);
@@ -103,7 +107,9 @@ internal static class ForecastChecks
         }
     }
 
-    /// <summary>Gel times outside the temperatures of the sheet; from a single row the assumed band of the activation energy says the same.</summary>
+    /// <summary>
+    /// Gel times outside the temperatures of the sheet; from a single row the assumed band of the activation energy says the same.
+    /// </summary>
     private static void CheckMeasured(CureScope scope, CureKinetics kinetics, UniformTimes times, ReleaseTimes release)
     {
         var measured = kinetics.Model.Measured;
@@ -118,13 +124,16 @@ internal static class ForecastChecks
         if (!measured.Contains(outside))
         {
             var (coldAir, warmAir) = times.Air.Extremes(0, until);
-            var pointer = outside == coldAir || outside == warmAir ? CurePointers.Air : outside == conditions.SteelK ? CurePointers.Steel : outside == conditions.CompoundK ? CurePointers.Compound : CurePointers.Air;
+            var pointer = outside == coldAir || outside == warmAir ? CurePointers.Air : outside == conditions.SteelK ? CurePointers.Steel
+                : outside == conditions.CompoundK ? CurePointers.Compound : CurePointers.Air;
             scope.Find(CompoundFindings.GelTimeExtrapolated, pointer, Measure.Temperature(outside), related: [CurePointers.GelTimes],
                 words: [new("minimum", Measure.Temperature(measured.MinimumK)), new("maximum", Measure.Temperature(measured.MaximumK))]);
         }
     }
 
-    /// <summary>Against air and steel that stay as they were read: what a longer forecast adds after the release changes nothing here.</summary>
+    /// <summary>
+    /// Against air and steel that stay as they were read: what a longer forecast adds after the release changes nothing here.
+    /// </summary>
     private static void CheckDelays(CureScope scope, CureKinetics kinetics, UniformTimes times, ReleaseTimes release)
     {
         var (steel, compound) = (scope.Input.Conditions.SteelK!.Value, scope.Input.Conditions.CompoundK!.Value);
@@ -132,7 +141,8 @@ internal static class ForecastChecks
             && scope.Rules.DelayWorthSaying.Judge(Measure.Duration(delayS)) is { IsAbove: true } worth ? worth : null;
         var staying = TemperatureHistory.Constant(times.Air.At(0), 0, scope.Rules.Horizon.Si);
         var byAir = Along(scope, kinetics, staying, release.Slower).LoadS;
-        var byReadings = Of(scope, kinetics, CurePath.Uniform(staying, SteelHistory.Of(steel, [], staying.EndS), compound), release.Slower).LoadS;
+        var byReadings = Of(scope, kinetics, CurePath.Uniform(staying, SteelHistory.Of(steel, [], staying.EndS), compound), release.Slower)
+            .LoadS;
         if (Delay(release.LoadS, byReadings) is { Measured: var night })
         {
             scope.Find(CuringFindings.NightDelaysCure, CurePointers.AirSeries, new(night, null),

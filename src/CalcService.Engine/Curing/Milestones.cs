@@ -22,7 +22,8 @@ internal static class Milestones
             ProofLoadFrom = From(mixedAt, release?.LoadS),
             ServiceFrom = From(mixedAt, release?.LoadS),
             GovernedBy = new(gel.Latest is null ? null : governor, release?.UndisturbedS is null ? null : stillBy, loadBy, loadBy),
-            Release = release is null ? null : new(From(mixedAt, release.GelS), From(mixedAt, release.SheetS), From(mixedAt, release.ModelS), From(mixedAt, release.HoldS),
+            Release = release is null ? null
+            : new(From(mixedAt, release.GelS), From(mixedAt, release.SheetS), From(mixedAt, release.ModelS), From(mixedAt, release.HoldS),
                 From(mixedAt, release.CooledS), release.Slower, release.IsByOwnHeat),
             Peak = cure.Peak is { } peak ? new(peak.Kelvins, CureClock.At(mixedAt, peak.Seconds)) : null,
             LeastCured = cure.LeastCured,
@@ -36,12 +37,14 @@ internal static class Milestones
     {
         if (scope.Input.Compound.MinimumHoldS is null)
         {
-            scope.Assume(CurePointers.MinimumHold, "no hold after gel: the sheet gives none", Measure.Duration(0), AssumptionOrigin.Default);
+            scope.Assume(CurePointers.MinimumHold, "no hold after gel: the sheet gives none", Measure.Duration(0),
+                AssumptionOrigin.Default);
         }
     }
 
     /// <summary>In the cone a gel that was seen is a fact; at the mouth the depth of the basket can still be behind.</summary>
-    private static ((double? Earliest, double? Expected, double? Latest) Gel, string Governor) Gel(EndCure cure, IReadOnlyList<SeenGel> seen)
+    private static ((double? Earliest, double? Expected, double? Latest) Gel, string Governor) Gel(EndCure cure,
+        IReadOnlyList<SeenGel> seen)
     {
         if (seen.FirstOrDefault(gel => gel.IsOfCone) is not { } gel)
         {
@@ -52,7 +55,9 @@ internal static class Milestones
         return ((gel.Seconds, gel.Seconds, latest), latest == gel.Seconds ? Governor.ObservedGel : cure.GelGovernor);
     }
 
-    private static DateTimeOffset? At(DateTimeOffset mixedAt, double? seconds) => seconds is { } known ? CureClock.At(mixedAt, known) : null;
+    private static DateTimeOffset? At(DateTimeOffset mixedAt, double? seconds) => seconds is { } known ? CureClock.At(mixedAt, known)
+        : null;
 
-    private static DateTimeOffset? From(DateTimeOffset mixedAt, double? seconds) => seconds is { } known ? CureClock.From(mixedAt, known) : null;
+    private static DateTimeOffset? From(DateTimeOffset mixedAt, double? seconds) => seconds is { } known ? CureClock.From(mixedAt, known)
+        : null;
 }

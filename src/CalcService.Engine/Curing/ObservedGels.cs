@@ -16,7 +16,8 @@ internal static class ObservedGels
     /// <param name="earliestS">Earliest gel of an end by its model.</param>
     /// <param name="ageSeen">Age along its coldest temperatures at which a gel of an end was seen.</param>
     /// <param name="expectedS">Expected gel of an end.</param>
-    public static void Check(CureScope scope, Func<int, double?> earliestS, Func<int, SeenGel, double?> ageSeen, Func<int, double?> expectedS)
+    public static void Check(CureScope scope, Func<int, double?> earliestS, Func<int, SeenGel, double?> ageSeen,
+        Func<int, double?> expectedS)
     {
         for (var i = 0; i < scope.Input.Observations.Count; i++)
         {
@@ -30,7 +31,8 @@ internal static class ObservedGels
                 scope.Find(CompoundFindings.GelBeforePourEnds, pointer + "/gelAt", sooner, [CurePointers.PourTime]);
             }
 
-            if (!gel.IsOfMix && ageSeen(index, gel) is { } age && !GelFamily.Of(scope.Rules).Holds(gel.Seconds, gel.StillSoftS is not null, age, earliestS(index)))
+            if (!gel.IsOfMix && ageSeen(index, gel) is { } age
+                && !GelFamily.Of(scope.Rules).Holds(gel.Seconds, gel.StillSoftS is not null, age, earliestS(index)))
             {
                 scope.Find(CompoundFindings.GelOutOfFamily, pointer + "/gelAt", new(Measure.Duration(gel.Seconds),
                     expectedS(index) is { } expected ? Limit.Of(Measure.Duration(expected)) : null), [CurePointers.GelTimes],

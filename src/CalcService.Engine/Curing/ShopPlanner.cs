@@ -4,7 +4,8 @@ using CalcService.Engine.Provenance;
 namespace CalcService.Engine.Curing;
 
 /// <summary>
-/// Takes every end through prepare, position, pour, undisturbed, cure, proof and record, in whole minutes from the first shift on. People work in
+/// Takes every end through prepare, position, pour, undisturbed, cure, proof and record, in whole minutes from the first shift on. People
+/// work in
 /// shifts only and finish what they begin; compound gels and cures through the night. A stand holds its end from positioning until it may
 /// be moved. Each end is mixed by itself.
 /// </summary>
@@ -26,19 +27,26 @@ internal static class ShopPlanner
             return null;
         }
 
-        int[] capacities = [Count(scope, shop.Crew, "crew"), Count(scope, shop.Stands, "stands"), Count(scope, shop.Mixers, "mixers"), Count(scope, shop.TestBeds, "testBeds")];
-        scope.Assume(CurePointers.Steel, "steel and compound of every pour as warm as read for the earliest", null, AssumptionOrigin.Estimate);
+        int[] capacities = [Count(scope, shop.Crew, "crew"), Count(scope, shop.Stands, "stands"), Count(scope, shop.Mixers, "mixers"),
+            Count(scope, shop.TestBeds, "testBeds")];
+        scope.Assume(CurePointers.Steel, "steel and compound of every pour as warm as read for the earliest", null,
+            AssumptionOrigin.Estimate);
         var start = shop.Shifts[0].From.AddTicks(-(shop.Shifts[0].From.Ticks % TimeSpan.TicksPerMinute));
         var times = shop.TaskTimes;
         SchedulingStep Step(double seconds, params int[] resources) => new(Minutes(seconds), resources, InWindow: true);
-        var steps = new[] { Step(times.PrepareS, Crew), Step(times.PositionS, Crew), Step(pourTime, Crew, Mixer), Step(times.ProofS, Crew, TestBed), Step(times.RecordS, Crew) };
-        var windows = shop.Shifts.Select(shift => (From: Up((shift.From - start).TotalMinutes), To: (long)(shift.To - start).TotalMinutes)).ToArray();
+        var steps = new[] { Step(times.PrepareS, Crew), Step(times.PositionS, Crew), Step(pourTime, Crew, Mixer),
+            Step(times.ProofS, Crew, TestBed), Step(times.RecordS, Crew) };
+        var windows = shop.Shifts.Select(shift => (From: Up((shift.From - start).TotalMinutes), To: (long)(shift.To - start).TotalMinutes))
+            .ToArray();
         var mixFrom = (scope.Input.MixedAt - start).TotalMinutes;
 
-        var units = scope.Input.Ends.SelectMany((end, index) => Enumerable.Range(1, end.Quantity).Select(unit => (end, index, unit))).ToArray();
+        var units = scope.Input.Ends.SelectMany((end, index) => Enumerable.Range(1, end.Quantity).Select(unit => (end, index, unit)))
+            .ToArray();
         var tables = scope.Input.Ends.Select((end, index) => Tables(releases, index, mixFrom, windows)).ToArray();
         // Ends that are released alike are alike to the shop.
-        var kinds = tables.Select(table => Array.FindIndex(tables, one => one.Undisturbed.SequenceEqual(table.Undisturbed) && one.Proof.SequenceEqual(table.Proof))).ToArray();
+        var kinds = tables.Select(table =>
+            Array.FindIndex(tables, one => one.Undisturbed.SequenceEqual(table.Undisturbed) && one.Proof.SequenceEqual(table.Proof)))
+            .ToArray();
         var schedule = Scheduler.Solve(new()
         {
             Capacities = capacities,
@@ -61,7 +69,8 @@ internal static class ShopPlanner
             return null;
         }
 
-        return ShopTasks.Of([.. units.Select(unit => (unit.end.Id, unit.unit))], steps, schedule, start.ToOffset(scope.Input.MixedAt.Offset), capacities, Names);
+        return ShopTasks.Of([.. units.Select(unit => (unit.end.Id, unit.unit))], steps, schedule,
+            start.ToOffset(scope.Input.MixedAt.Offset), capacities, Names);
     }
 
     /// <summary>Releases in minutes from the first shift on, for each slot in which a pour could start.</summary>
@@ -91,7 +100,8 @@ internal static class ShopPlanner
 
         if (scope.Input.Compound.MixingTimeS is { } mixing)
         {
-            scope.Assume(CurePointers.PourTime, "from mixing until the basket is full, taken as the sheet's mixing time alone", Measure.Duration(mixing), AssumptionOrigin.Estimate);
+            scope.Assume(CurePointers.PourTime, "from mixing until the basket is full, taken as the sheet's mixing time alone",
+                Measure.Duration(mixing), AssumptionOrigin.Estimate);
             return mixing;
         }
 

@@ -29,14 +29,17 @@ internal static class UniformCure
         {
             EarliestGelS = earliest.TimeOf(1),
             LatestGelS = release.GelS,
-            GelGovernor = compound < release.Path.AfterGel.At(0) ? Governor.Compound : steel < times.Air.At(0) ? Governor.Steel : Governor.Air,
+            GelGovernor = compound < release.Path.AfterGel.At(0) ? Governor.Compound : steel < times.Air.At(0) ? Governor.Steel
+            : Governor.Air,
             Curve = Curve(scope, kinetics, times, expected, earliest, release.LoadS ?? times.Air.EndS, release),
         };
     }
 
-    private static List<CurvePoint> Curve(CureScope scope, CureKinetics kinetics, UniformTimes times, GelAge expected, GelAge? earliest, double untilS, ReleaseTimes? release = null)
+    private static List<CurvePoint> Curve(CureScope scope, CureKinetics kinetics, UniformTimes times, GelAge expected, GelAge? earliest,
+        double untilS, ReleaseTimes? release = null)
     {
-        var latest = release is null ? null : GelAge.Along(kinetics.Latest.Slower(release.Slower), release.Path.BeforeGel, kinetics.Ceiling);
+        var latest = release is null ? null
+            : GelAge.Along(kinetics.Latest.Slower(release.Slower), release.Path.BeforeGel, kinetics.Ceiling);
         var points = new List<CurvePoint>(CurvePoints);
         for (var i = 0; i < CurvePoints; i++)
         {

@@ -20,12 +20,15 @@ internal static class AlikeFindings
     private static Finding Join(IGrouping<string, Finding> alike)
     {
         // Pointers of one shape differ in their numbers alone, so the shorter one comes first.
-        Finding[] places = [.. alike.DistinctBy(finding => finding.Pointer).OrderBy(finding => finding.Pointer.Length).ThenBy(finding => finding.Pointer, StringComparer.Ordinal)];
+        Finding[] places =
+            [.. alike.DistinctBy(finding => finding.Pointer).OrderBy(finding => finding.Pointer.Length)
+            .ThenBy(finding => finding.Pointer, StringComparer.Ordinal)];
         var first = places[0];
         return places.Length == 1 ? first : first with
         {
             Related = [.. first.Related.Concat(places.Skip(1).Select(place => place.Pointer)).Distinct(StringComparer.Ordinal)],
-            Words = [.. first.Words.Select(word => Names.Contains(word.Name) ? new FindingWord(word.Name, Named(places, word.Name)) : word)],
+            Words = [.. first.Words.Select(word => Names.Contains(word.Name) ? new FindingWord(word.Name, Named(places, word.Name))
+                : word)],
         };
     }
 
@@ -33,14 +36,17 @@ internal static class AlikeFindings
     {
         var names = places.Select(place => place.Words.First(word => word.Name == name).Text!).Distinct(StringComparer.Ordinal).ToArray();
         var shown = string.Join(", ", names.Take(MostNames));
-        return names.Length > MostNames ? string.Create(CultureInfo.InvariantCulture, $"{shown} and {names.Length - MostNames} more") : shown;
+        return names.Length > MostNames ? string.Create(CultureInfo.InvariantCulture, $"{shown} and {names.Length - MostNames} more")
+            : shown;
     }
 
     /// <summary>All that a finding says but its place.</summary>
     private static string Fact(Finding finding)
     {
         var words = finding.Words.Where(word => !Names.Contains(word.Name)).Select(word => $"{word.Name}={word.Text}{word.Value}");
-        return string.Join('\n', [finding.Definition.Code, $"{finding.Severity}", Shape(finding.Pointer), $"{finding.Measured}", $"{finding.Limit}", $"{finding.Source}", .. words]);
+        return string.Join('\n',
+            [finding.Definition.Code, $"{finding.Severity}", Shape(finding.Pointer), $"{finding.Measured}", $"{finding.Limit}",
+            $"{finding.Source}", .. words]);
     }
 
     /// <summary>A pointer without the numbers of its places.</summary>

@@ -4,9 +4,9 @@ using CalcService.Engine.Rules;
 namespace CalcService.Engine.Findings;
 
 /// <summary>A calculation that writes down every check with its evidence. What is missing never passes.</summary>
-internal abstract record CheckScope(RuleBook Book, Budget Budget) : RoomScope(Book, Budget)
+internal abstract record CheckScope(RuleBook Book, Budget Budget) : CalculationScope(Book, Budget)
 {
-    public List<RoomCheck> Checks { get; } = [];
+    public List<CheckRow> Checks { get; } = [];
 
     private HashSet<(string Code, string Pointer, Severity Severity)> Said { get; } = [];
 
@@ -40,7 +40,8 @@ internal abstract record CheckScope(RuleBook Book, Budget Budget) : RoomScope(Bo
     }
 
     /// <summary>
-    /// How a check comes out by the weight of what stands against it: only a stop fails, since no row may forbid what the decision allows. What
+    /// How a check comes out by the weight of what stands against it: only a stop fails, since no row may forbid what the decision allows.
+    /// What
     /// asks for care or lacks a fact leaves it open.
     /// </summary>
     public static CheckOutcome OutcomeOf(Severity? against) => against switch
@@ -87,7 +88,9 @@ internal abstract record CheckScope(RuleBook Book, Budget Budget) : RoomScope(Bo
         Weigh(id, fact == true ? rule : null, rule);
     }
 
-    /// <summary>A number that has to stay within its limit. Above it fails even where something else is missing: missing never softens a stop.</summary>
+    /// <summary>
+    /// A number that has to stay within its limit. Above it fails even where something else is missing: missing never softens a stop.
+    /// </summary>
     public void MustNotExceed(string id, Judged judged, string pointer, FindingDefinition rule, IReadOnlyCollection<Gap> gaps)
     {
         if (judged.IsAbove)

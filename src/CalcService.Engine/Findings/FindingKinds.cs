@@ -5,7 +5,8 @@ using CalcService.Engine.Rules;
 namespace CalcService.Engine.Findings;
 
 /// <summary>
-/// Definitions by the severity that they come with, for the lists of the rooms. Number and source of a limit are those of the edition in
+/// Definitions by the severity that they come with, for the lists of the calculations. Number and source of a limit are those of the
+/// edition in
 /// use; where no other source is named it is that of the first limit.
 /// </summary>
 internal static class FindingKinds
@@ -36,10 +37,13 @@ internal static class FindingKinds
         Func<RuleBook, IReadOnlyList<Rule>>? limits = null) =>
         new(code, since, actor, severities, meaning, message, action, rules => source ?? limits!(rules)[0].Source, limits ?? (_ => []));
 
-    /// <summary>Every finding that a room can raise, by code: those that its class defines, and those that it shares with others.</summary>
-    public static IReadOnlyList<FindingDefinition> CatalogueOf(Type room, IEnumerable<FindingDefinition> shared) =>
+    /// <summary>
+    /// Every finding that a calculation can raise, by code: those that its class defines, and those that it shares with others.
+    /// </summary>
+    public static IReadOnlyList<FindingDefinition> CatalogueOf(Type findings, IEnumerable<FindingDefinition> shared) =>
     [
-        .. room.GetProperties(BindingFlags.Public | BindingFlags.Static).Where(property => property.PropertyType == typeof(FindingDefinition))
+        .. findings.GetProperties(BindingFlags.Public | BindingFlags.Static)
+        .Where(property => property.PropertyType == typeof(FindingDefinition))
             .Select(property => (FindingDefinition)property.GetValue(null)!)
             .Concat(shared).Distinct().OrderBy(definition => definition.Code, StringComparer.Ordinal),
     ];

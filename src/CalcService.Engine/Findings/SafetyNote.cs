@@ -1,6 +1,6 @@
 namespace CalcService.Engine.Findings;
 
-/// <summary>A caution that is always said with an answer of this kind. A room lists its own beside those that rooms share.</summary>
+/// <summary>A caution that is always said with an answer of this kind. A calculation lists its own beside those that all share.</summary>
 public sealed record SafetyNote(string Code, string Text)
 {
     public static SafetyNote WhoDecides { get; } = new("who-decides",

@@ -25,14 +25,17 @@ public sealed record StatedFact(string Pointer, string What, Stated Stated, bool
     /// <summary>A fact that is an enum whose first word is unknown.</summary>
     public static StatedFact Of<T>(string pointer, string what, T? fact, bool isNeeded)
         where T : struct, Enum =>
-        new(pointer, what, fact is not { } said ? Stated.Absent : EqualityComparer<T>.Default.Equals(said, default) ? Stated.Unknown : Stated.Known, isNeeded);
+        new(pointer, what, fact is not { } said ? Stated.Absent : EqualityComparer<T>.Default.Equals(said, default) ? Stated.Unknown
+        : Stated.Known, isNeeded);
 
     /// <summary>A fact that is a number or a time.</summary>
-    public static StatedFact Of(string pointer, string what, bool isThere, bool isNeeded) => new(pointer, what, isThere ? Stated.Known : Stated.Absent, isNeeded);
+    public static StatedFact Of(string pointer, string what, bool isThere, bool isNeeded) =>
+        new(pointer, what, isThere ? Stated.Known : Stated.Absent, isNeeded);
 }
 
 /// <summary>
-/// Facts behind stop rules that nobody stated: one finding for all of one place. For work that is being done, what is said to be unknown and
+/// Facts behind stop rules that nobody stated: one finding for all of one place. For work that is being done, what is said to be unknown
+/// and
 /// what is needed is a missing fact, the rest a caution; for work ahead all of it is a caution, since it is asked for again at its hold
 /// point; a quote asks for none.
 /// </summary>
@@ -41,7 +44,8 @@ public static class StatedFacts
     /// <summary>Facts that nobody stated.</summary>
     public static FindingDefinition NotStated { get; } = Define("facts-not-stated", "2026-12", Actor.Crew,
         [Severity.Unknown, Severity.Caution],
-        "Facts that could stop the work are not stated, or are said to be unknown. What nobody looked at is not in order because nobody said otherwise.",
+        "Facts that could stop the work are not stated, or are said to be unknown. What nobody looked at is not in order because nobody "
+            + "said otherwise.",
         "Not stated: {what}.",
         "Look, measure or ask, and send each of them before the work goes on.",
         NoPermission);
@@ -53,14 +57,15 @@ public static class StatedFacts
         "Measure, look it up or ask, and send each of them, so that the rule is held against the fact itself.",
         NoPermission);
 
-    private static Provenance.Source NoPermission => new("no permission on facts that nobody stated", "/docs/facts", Provenance.Basis.Derived);
+    private static Provenance.Source NoPermission =>
+        new("no permission on facts that nobody stated", "/docs/facts", Provenance.Basis.Derived);
 
     /// <summary>Finds those that the answer does without, as one finding; nothing where all are stated.</summary>
-    internal static void CheckTaken(this RoomScope scope, IEnumerable<(string Pointer, string What, bool IsStated)> facts) =>
+    internal static void CheckTaken(this CalculationScope scope, IEnumerable<(string Pointer, string What, bool IsStated)> facts) =>
         scope.FindMissing(Taken, [.. facts.Where(fact => !fact.IsStated).Select(fact => (fact.Pointer, fact.What))]);
 
     /// <summary>Finds those that are not stated; nothing where all are.</summary>
-    internal static void CheckStated(this RoomScope scope, Purpose purpose, IEnumerable<StatedFact> facts)
+    internal static void CheckStated(this CalculationScope scope, Purpose purpose, IEnumerable<StatedFact> facts)
     {
         if (purpose == Purpose.Quote)
         {
@@ -70,6 +75,7 @@ public static class StatedFacts
         bool Weighs(StatedFact fact) => fact.IsNeeded || fact.Stated == Stated.Unknown;
         var missing = facts.Where(fact => fact.Stated != Stated.Known).OrderByDescending(Weighs).ToArray();
         var isUnknown = purpose == Purpose.Pour && missing.Any(Weighs);
-        scope.FindMissing(NotStated, [.. missing.Select(fact => (fact.Pointer, fact.What))], severity: isUnknown ? Severity.Unknown : Severity.Caution);
+        scope.FindMissing(NotStated, [.. missing.Select(fact => (fact.Pointer, fact.What))], severity: isUnknown ? Severity.Unknown
+            : Severity.Caution);
     }
 }

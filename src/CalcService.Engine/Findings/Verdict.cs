@@ -1,6 +1,6 @@
 namespace CalcService.Engine.Findings;
 
-/// <summary>A room's word for a decision. A room that has one gives it four words, in the order of decisions.</summary>
+/// <summary>A calculation's word for a decision. One that has its own gives it four words, in the order of decisions.</summary>
 public static class Verdict
 {
     public static TWord Of<TWord>(Decision decision)

@@ -10,13 +10,16 @@ internal static class ConditionChecks
     public static void Check(InspectionScope scope)
     {
         var input = scope.Input;
-        Look(scope, EndCondition.Cracked, InspectionPointers.Cracks, Seen(input.Cracks), InspectionFindings.EndCracked, "whether it is cracked");
+        Look(scope, EndCondition.Cracked, InspectionPointers.Cracks, Seen(input.Cracks), InspectionFindings.EndCracked,
+            "whether it is cracked");
         Look(scope, EndCondition.Corroded, InspectionPointers.Corrosion, input.Corrosion, InspectionFindings.EndCorroded,
             "how far it is corroded", InspectionFindings.SurfaceCorroded);
-        Look(scope, EndCondition.Worn, InspectionPointers.Wear, input.Wear, InspectionFindings.EndWorn, "how far it is worn", InspectionFindings.LightlyWorn);
+        Look(scope, EndCondition.Worn, InspectionPointers.Wear, input.Wear, InspectionFindings.EndWorn, "how far it is worn",
+            InspectionFindings.LightlyWorn);
         Look(scope, EndCondition.Bent, InspectionPointers.Bend, Seen(input.BendAtMouth), InspectionFindings.EndBent,
             "whether the rope is bent where it leaves the socket");
-        Look(scope, EndCondition.ImproperlyApplied, InspectionPointers.Improper, Seen(input.ImproperlyApplied), InspectionFindings.EndImproper,
+        Look(scope, EndCondition.ImproperlyApplied, InspectionPointers.Improper, Seen(input.ImproperlyApplied),
+            InspectionFindings.EndImproper,
             "whether it was put together rightly");
         Look(scope, EndCondition.Slipped, InspectionPointers.Movement, Seen(input.ConeMovement), InspectionFindings.ConeMoved,
             "whether the cone or a wire has moved");
@@ -39,13 +42,15 @@ internal static class ConditionChecks
     private static Degree Seen(bool? fact) => fact switch { null => Degree.Unknown, false => Degree.None, _ => Degree.Heavy };
 
     private static void Look(
-        InspectionScope scope, EndCondition condition, string pointer, Degree seen, FindingDefinition definition, string what, FindingDefinition? onlyLight = null)
+        InspectionScope scope, EndCondition condition, string pointer, Degree seen, FindingDefinition definition, string what,
+        FindingDefinition? onlyLight = null)
     {
         var rules = scope.Rules.Conditions.Where(rule => rule.Condition == condition).Select(rule => rule.Limit).ToArray();
         // A rule of the chosen set comes first, then the one that holds for all: there is one for each condition.
         var rule = Array.Find(rules, limit => limit.RuleSet == scope.Input.RuleSet)
             ?? Array.Find(rules, limit => limit.RuleSet == PouringRules.General)!;
-        var outcome = seen switch { Degree.Unknown => CheckOutcome.Undetermined, Degree.Heavy => CheckOutcome.Fail, _ => CheckOutcome.Pass };
+        var outcome = seen switch { Degree.Unknown => CheckOutcome.Undetermined, Degree.Heavy => CheckOutcome.Fail,
+            _ => CheckOutcome.Pass };
         scope.Check("end-" + Id(condition), outcome, Severity.Stop, rule, missing: outcome == CheckOutcome.Undetermined ? [pointer] : []);
         switch (seen)
         {

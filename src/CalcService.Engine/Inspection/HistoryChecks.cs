@@ -22,7 +22,8 @@ internal static class HistoryChecks
         }
         else if (sheet is null)
         {
-            scope.Find(CompoundFindings.SheetSilent, InspectionPointers.SheetService, words: new FindingWord("what", "service temperatures"));
+            scope.Find(CompoundFindings.SheetSilent, InspectionPointers.SheetService,
+                words: new FindingWord("what", "service temperatures"));
         }
 
         // Of a resin that nobody names only the lowest range that one was ever made for is known.
@@ -36,11 +37,14 @@ internal static class HistoryChecks
 
         var judged = rule.Judge(Measure.Temperature(hottest));
         var isExceeded = judged.IsAbove;
-        scope.Check("heat", !isExceeded ? CheckOutcome.Pass : sheet is null ? CheckOutcome.Undetermined : CheckOutcome.Fail, sheet is null ? Severity.Unknown : Severity.Stop, rule,
-            Measure.Temperature(hottest), missing: isExceeded && sheet is null ? [input.Compound is null ? InspectionPointers.Compound : InspectionPointers.SheetService] : []);
+        scope.Check("heat", !isExceeded ? CheckOutcome.Pass : sheet is null ? CheckOutcome.Undetermined : CheckOutcome.Fail, sheet is null
+            ? Severity.Unknown : Severity.Stop, rule,
+            Measure.Temperature(hottest), missing: isExceeded && sheet is null
+            ? [input.Compound is null ? InspectionPointers.Compound : InspectionPointers.SheetService] : []);
         if (isExceeded)
         {
-            scope.Find(sheet is null ? InspectionFindings.HotterThanRemembered : InspectionFindings.HotterThanSheet, InspectionPointers.Highest,
+            scope.Find(sheet is null ? InspectionFindings.HotterThanRemembered : InspectionFindings.HotterThanSheet,
+                InspectionPointers.Highest,
                 judged, [InspectionPointers.Compound]);
         }
     }
@@ -55,7 +59,8 @@ internal static class HistoryChecks
 
         for (var i = 0; i < chemicals.Count; i++)
         {
-            var row = scope.Input.Compound?.Chemicals.FirstOrDefault(known => string.Equals(known.Substance, chemicals[i], StringComparison.OrdinalIgnoreCase));
+            var row = scope.Input.Compound?.Chemicals.FirstOrDefault(known =>
+                string.Equals(known.Substance, chemicals[i], StringComparison.OrdinalIgnoreCase));
             var definition = row?.Effect switch
             {
                 ChemicalEffect.Resists => null,
@@ -65,7 +70,8 @@ internal static class HistoryChecks
             };
             if (definition is not null)
             {
-                scope.Find(definition, $"{InspectionPointers.Chemicals}/{i}", related: [InspectionPointers.Compound], words: new FindingWord("substance", chemicals[i]));
+                scope.Find(definition, $"{InspectionPointers.Chemicals}/{i}", related: [InspectionPointers.Compound],
+                    words: new FindingWord("substance", chemicals[i]));
             }
         }
     }
@@ -143,7 +149,8 @@ internal static class HistoryChecks
             scope.FindMissing(MineFindings.EvidenceMissing, missing, " and ");
         }
 
-        var outcome = isBad ? isMine ? CheckOutcome.Fail : CheckOutcome.Undetermined : isMine && missing.Count > 0 ? CheckOutcome.Undetermined : CheckOutcome.Pass;
+        var outcome = isBad ? isMine ? CheckOutcome.Fail : CheckOutcome.Undetermined : isMine && missing.Count > 0
+            ? CheckOutcome.Undetermined : CheckOutcome.Pass;
         string[] open = isMine ? [.. missing.Select(one => one.Pointer)] : isBad ? [InspectionPointers.RuleSet] : [];
         scope.Check("attachment", outcome, isMine ? Severity.Stop : Severity.Unknown, rule, held.Measured, held.Need, open);
     }

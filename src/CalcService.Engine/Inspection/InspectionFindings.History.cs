@@ -20,7 +20,8 @@ public static partial class InspectionFindings
         rules => [rules.Inspection.NominalDiameterLoss, rules.Inspection.BaselineDiameterLoss]);
 
     public static FindingDefinition DiameterImplausible { get; } = Unknown("diameter-implausible", "2026-12", Actor.Inspector,
-        "A diameter that no rope of this size has, now or when new: a slip of the pen, another rope, or a rope that swells. What it has lost can't be told from it.",
+        "A diameter that no rope of this size has, now or when new: a slip of the pen, another rope, or a rope that swells. What it has "
+            + "lost can't be told from it.",
         "The {which} diameter of {measured} is not that of a rope of {nominal}: {limit} is as far as it goes.",
         "Measure again, over the crowns, and compare rope and record; until then leave the end unloaded.",
         rules => [rules.Pouring.Fit.Thinning, rules.Pouring.Fit.Thickening]);
@@ -50,9 +51,11 @@ public static partial class InspectionFindings
         Source.DataSheet("service"));
 
     public static FindingDefinition HotterThanRemembered { get; } = Unknown("perhaps-overheated", "2026-12", Actor.Inspector,
-        "The end was hotter than resin sockets are known to stand, and no sheet says otherwise: nobody knows whether the compound still holds. Of a resin that nobody names only the lower range of an older standard is known.",
+        "The end was hotter than resin sockets are known to stand, and no sheet says otherwise: nobody knows whether the compound still "
+            + "holds. Of a resin that nobody names only the lower range of an older standard is known.",
         "The end has seen {measured}; without the compound's sheet {limit} is known to be stood.",
-        "Leave the end unloaded until the compound's sheet, or its maker, says that it stands this; without either, cut off and socket again.",
+        "Leave the end unloaded until the compound's sheet, or its maker, says that it stands this; without either, cut off and socket "
+            + "again.",
         rules => [rules.Inspection.RememberedHighest, rules.Matching.ServiceHighest]);
 
     public static FindingDefinition ChemicalsNotTold { get; } = Caution("chemicals-not-told", "2026-12", Actor.Office,

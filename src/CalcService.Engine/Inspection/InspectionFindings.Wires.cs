@@ -24,15 +24,18 @@ public static partial class InspectionFindings
         OfTheLimit, rules => [.. rules.Inspection.BrokenWires.Select(rule => rule.Limit)]);
 
     public static FindingDefinition WiresNotPlaced { get; } = Unknown("broken-wires-not-placed", "2026-12", Actor.Inspector,
-        "Whether the broken wires reject hangs on where they are, on the lay length, or on what the rope is and does. A lay shorter than 3 diameters or longer than 15 is a slip of units.",
+        "Whether the broken wires reject hangs on where they are, on the lay length, or on what the rope is and does. A lay shorter than "
+            + "3 diameters or longer than 15 is a slip of units.",
         "Up to {measured} may count: {rule} ({limit}); {document}.",
         "Say where each broken wire is and in how many strands, and give lay length, construction and function of the rope.",
         rules => [.. rules.Inspection.BrokenWires.Select(rule => rule.Limit)]);
 
     public static FindingDefinition LimitElsewhere { get; } = Unknown("limit-of-another-rule-set", "2026-12", Actor.Inspector,
-        "A limit is exceeded that the named rule set doesn't have and another has. Whether it holds for this machine is for a person to say: until then the end doesn't pass.",
+        "A limit is exceeded that the named rule set doesn't have and another has. Whether it holds for this machine is for a person to "
+            + "say: until then the end doesn't pass.",
         "{measured} found: {rule} ({limit}), by {document}, {clause}. The named rule set has no limit of its own for it.",
-        "Leave the end unloaded. Have a competent person read that clause and the code that holds for the machine and decide, or name the rule set that holds.",
+        "Leave the end unloaded. Have a competent person read that clause and the code that holds for the machine and decide, or name the "
+            + "rule set that holds.",
         rules => [.. rules.Inspection.BrokenWires.Select(rule => rule.Limit), rules.Inspection.NominalDiameterLoss,
             rules.Inspection.BaselineDiameterLoss, rules.Inspection.StrengthLoss, rules.Inspection.DrumTurns,
             rules.Inspection.ResocketAfter,

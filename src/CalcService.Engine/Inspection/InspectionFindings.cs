@@ -12,7 +12,8 @@ public static partial class InspectionFindings
     /// <summary>All of them, by code.</summary>
     public static IReadOnlyList<FindingDefinition> All => Catalogue.All;
 
-    private static IReadOnlyList<FindingDefinition> Shared => [CompoundFindings.Demonstration, CompoundFindings.SheetSilent, BoundFindings.RopeThick, .. MineFindings.All];
+    private static IReadOnlyList<FindingDefinition> Shared =>
+        [CompoundFindings.Demonstration, CompoundFindings.SheetSilent, BoundFindings.RopeThick, .. MineFindings.All];
 
     private static Source Prudence => Source.NotGiven("/docs/service-inspections");
 

@@ -26,7 +26,8 @@ public enum ServiceDisposition
 /// <param name="Measured">What was found; the most that it can be where its place isn't known.</param>
 /// <param name="Limit">The rule.</param>
 /// <param name="Missing">Members of the request that would settle it.</param>
-public sealed record InspectionCheck(string Id, CheckOutcome Outcome, Severity Severity, Measure? Measured, RuleLimit Limit, IReadOnlyList<string> Missing)
+public sealed record InspectionCheck(string Id, CheckOutcome Outcome, Severity Severity, Measure? Measured, RuleLimit Limit,
+    IReadOnlyList<string> Missing)
 {
     /// <summary>Finding over limit, so that checks can be compared; null where they can't.</summary>
     public double? Use { get; init; }

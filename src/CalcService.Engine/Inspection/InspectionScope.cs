@@ -5,7 +5,7 @@ using CalcService.Engine.Rules;
 namespace CalcService.Engine.Inspection;
 
 /// <summary>What the steps of one inspection share.</summary>
-internal sealed record InspectionScope(InspectionInput Input, RuleBook Book, Budget Budget) : RoomScope(Book, Budget)
+internal sealed record InspectionScope(InspectionInput Input, RuleBook Book, Budget Budget) : CalculationScope(Book, Budget)
 {
     public InspectionRules Rules => Book.Inspection;
 
@@ -31,7 +31,9 @@ internal sealed record InspectionScope(InspectionInput Input, RuleBook Book, Bud
     /// <summary>What would settle a check whose limit is exceeded.</summary>
     public IReadOnlyList<string> MissingOf(RuleLimit limit) => Holds(limit) ? [] : [InspectionPointers.RuleSet];
 
-    /// <summary>Says that a limit is exceeded: by the room's own finding where it holds, else that somebody has to read its clause.</summary>
+    /// <summary>
+    /// Says that a limit is exceeded: by the inspection's own finding where it holds, else that somebody has to read its clause.
+    /// </summary>
     public void Exceed(FindingDefinition definition, string pointer, RuleLimit limit, Measure measured, IReadOnlyList<string> related) =>
         Exceed(Holds(limit) ? definition : InspectionFindings.LimitElsewhere, pointer, measured, limit, related);
 
@@ -52,6 +54,7 @@ internal sealed record InspectionScope(InspectionInput Input, RuleBook Book, Bud
 
     /// <summary>Keeps a check; what is missing only counts where it is undetermined.</summary>
     public void Check(
-        string id, CheckOutcome outcome, Severity severity, RuleLimit limit, Measure? measured = null, double? use = null, params IReadOnlyList<string> missing) =>
+        string id, CheckOutcome outcome, Severity severity, RuleLimit limit, Measure? measured = null, double? use = null,
+        params IReadOnlyList<string> missing) =>
         Checks.Add(new(id, outcome, severity, measured, limit, missing) { Use = use });
 }

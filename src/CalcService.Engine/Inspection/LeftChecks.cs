@@ -64,13 +64,15 @@ public static class LeftChecks
         }
 
         bool? enough = lengthEnough == false || drumEnough == false ? false : lengthEnough ?? drumEnough;
-        // Turns that were counted, and of which nobody knows whether they are enough, leave it open; so does a cut that may have to be longer.
+        // Turns that were counted, and of which nobody knows whether they are enough, leave it open; so does a cut that may have to be
+        // longer.
         var isOpen = !isReachKnown || (drumEnough is null && input.DrumTurnsLeft is not null);
         return (cut, new(cut is null && !isReachKnown ? null : turns, enough == true && isOpen ? null : enough));
     }
 
     /// <summary>n′ = n − l/(π·D): full turns on a drum of diameter D (m, to the middle of the rope) after l (m) is cut off.</summary>
-    [Formula("turns-after-cut", "length of rope on one turn of the drum", "/docs/service-inspections", Basis.Derived, Symbol = "n_c", Name = "turns on the drum after the cut",
+    [Formula("turns-after-cut", "length of rope on one turn of the drum", "/docs/service-inspections", Basis.Derived, Symbol = "n_c",
+        Name = "turns on the drum after the cut",
         Expression = "n − l/(π·D)", Kind = QuantityKind.Count, Range = "one layer; the working length stays as it is")]
     public static double TurnsAfterCut(double turns, double cutM, double drumDiameterM, Trace trace) =>
         trace.Step("turns-after-cut", turns - (cutM / (Math.PI * drumDiameterM)),

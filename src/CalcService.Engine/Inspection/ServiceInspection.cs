@@ -17,7 +17,8 @@ public static class ServiceInspection
     /// <param name="budget">Whether to keep the trace; an inspection needs few steps.</param>
     /// <param name="cancellationToken">Ends the calculation early.</param>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
-    public static Outcome<InspectionResult> Calculate(InspectionInput input, RuleBook rules, Budget budget, CancellationToken cancellationToken)
+    public static Outcome<InspectionResult> Calculate(InspectionInput input, RuleBook rules, Budget budget,
+        CancellationToken cancellationToken)
     {
         cancellationToken.ThrowIfCancellationRequested();
         var scope = new InspectionScope(input, rules, budget);
@@ -43,7 +44,8 @@ public static class ServiceInspection
         var onTheEnd = scope.Findings.Sorted().Where(IsOnTheEnd).ToArray();
         var stops = onTheEnd.Where(finding => finding.Severity == Severity.Stop).Select(finding => finding.Definition).ToArray();
         double? damage = wires.ReachM ?? (stops.Except(OfTheRope).Any() ? 0 : null);
-        var isReachKnown = (!wires.Rejects || wires.IsWhole) && !stops.Intersect(NoCutHelps).Any() && onTheEnd.All(finding => finding.Severity != Severity.Unknown);
+        var isReachKnown = (!wires.Rejects || wires.IsWhole) && !stops.Intersect(NoCutHelps).Any()
+            && onTheEnd.All(finding => finding.Severity != Severity.Unknown);
         var (cut, left) = LeftChecks.Check(scope, damage, isReachKnown);
         var result = new InspectionResult
         {

@@ -37,7 +37,8 @@ public static class SizeChecks
         AskPlausible(scope, "baseline", input.BaselineDiameterM, InspectionPointers.Baseline);
         if (input.Rope.MeasuredDiameterM is null)
         {
-            scope.Find(InspectionFindings.DiameterMissing, InspectionPointers.MeasuredDiameter, words: new FindingWord("which", "measured"));
+            scope.Find(InspectionFindings.DiameterMissing, InspectionPointers.MeasuredDiameter,
+                words: new FindingWord("which", "measured"));
         }
 
         if (input.StrengthLoss is not { } weaker)
@@ -48,7 +49,8 @@ public static class SizeChecks
 
         if (Judge(scope, "strength", rules.StrengthLoss, weaker).IsAbove)
         {
-            scope.Exceed(InspectionFindings.StrengthLost, InspectionPointers.StrengthLoss, rules.StrengthLoss, Measure.Fraction(weaker), []);
+            scope.Exceed(InspectionFindings.StrengthLost, InspectionPointers.StrengthLoss, rules.StrengthLoss, Measure.Fraction(weaker),
+                []);
         }
     }
 
@@ -56,7 +58,8 @@ public static class SizeChecks
     [Formula("diameter-loss", "definition", "/docs/service-inspections", Basis.Derived, Symbol = "λ", Name = "loss of diameter",
         Expression = "1 − d/d_0", Kind = QuantityKind.Fraction, Range = "both measured the same way, under the same tension")]
     public static double DiameterLoss(double measuredM, double referenceM, Trace trace) =>
-        trace.Step("diameter-loss", 1 - (measuredM / referenceM), new("d", Measure.Length(measuredM)), new("d_0", Measure.Length(referenceM)));
+        trace.Step("diameter-loss", 1 - (measuredM / referenceM), new("d", Measure.Length(measuredM)),
+        new("d_0", Measure.Length(referenceM)));
 
     private static void Diameter(InspectionScope scope, string id, RuleLimit rule, double? reference, string pointer, List<Reduced> reduced)
     {
@@ -68,7 +71,8 @@ public static class SizeChecks
 
         if (reference is not { } from || measured is not { } now)
         {
-            string[] missing = [.. measured is null ? new[] { InspectionPointers.MeasuredDiameter } : [], .. reference is null ? new[] { pointer } : []];
+            string[] missing = [.. measured is null ? new[] { InspectionPointers.MeasuredDiameter } : [], .. reference is null
+                ? new[] { pointer } : []];
             scope.Check(id, CheckOutcome.Undetermined, Severity.Unknown, rule, missing: missing);
             return;
         }
@@ -80,7 +84,10 @@ public static class SizeChecks
         }
     }
 
-    /// <summary>A rope that became thinner is one fact, however many measures it is held against: a limit that holds says it, then the one exceeded most.</summary>
+    /// <summary>
+    /// A rope that became thinner is one fact, however many measures it is held against: a limit that holds says it, then the one exceeded
+    /// most.
+    /// </summary>
     private static void SayReduced(InspectionScope scope, IReadOnlyList<Reduced> reduced)
     {
         if (reduced.OrderByDescending(one => scope.WeightOf(one.Rule)).ThenByDescending(one =>
@@ -91,7 +98,9 @@ public static class SizeChecks
         }
     }
 
-    /// <summary>A diameter that no rope of this size has: a slip, or another rope. A baseline that is too thin would hide any loss.</summary>
+    /// <summary>
+    /// A diameter that no rope of this size has: a slip, or another rope. A baseline that is too thin would hide any loss.
+    /// </summary>
     private static void AskPlausible(InspectionScope scope, string which, double? diameterM, string pointer)
     {
         var (bounds, nominal) = (scope.Book.Pouring.Fit, Measure.Length(scope.Input.Rope.DiameterM));

@@ -52,7 +52,9 @@ internal static class WireChecks
         // Where a question is answered by what is certain, what is not placed changes nothing.
         var answered = verdicts.Where(one => one.Missing.Count == 0).Select(one => one.Row.Question).ToHashSet();
         var rejects = verdicts.Any(one => one.Outcome == CheckOutcome.Fail);
-        if (!rejects && (wires.Select(group => Wherever(scope, rows, group)).FirstOrDefault(one => one is not null) ?? WhateverItDoes(scope, wires)) is { } certain)
+        if (!rejects
+            && (wires.Select(group => Wherever(scope, rows, group)).FirstOrDefault(one => one is not null)
+            ?? WhateverItDoes(scope, wires)) is { } certain)
         {
             rejects = true;
             Say(scope, certain);
@@ -68,7 +70,9 @@ internal static class WireChecks
         return rejects ? new(true, wires.Select(WireCount.PlaceM).Max(), wires.All(group => WireCount.PlaceM(group) is not null)) : default;
     }
 
-    /// <summary>Wires of unknown place that reject in any place they can be in: the mildest of those verdicts. Null where they would pass in one.</summary>
+    /// <summary>
+    /// Wires of unknown place that reject in any place they can be in: the mildest of those verdicts. Null where they would pass in one.
+    /// </summary>
     private static Verdict? Wherever(InspectionScope scope, IReadOnlyList<WireRow> rows, BrokenWires group)
     {
         if (group.Place != WirePlace.Unknown)
@@ -80,15 +84,20 @@ internal static class WireChecks
         return Mildest(Places.Select(place => Rejecting(scope, holding, [group with { Place = place }])));
     }
 
-    /// <summary>Wires that reject whatever the rope does: the mildest of those verdicts. Null where they would pass in one function.</summary>
-    private static Verdict? WhateverItDoes(InspectionScope scope, IReadOnlyList<BrokenWires> wires) => scope.Input.Rope.Function != RopeFunction.Unknown ? null
-        : Mildest(WireRow.Functions.Select(function => Rejecting(scope, [.. WireRow.For(scope, function).Where(row => row.HangsOn is null)], wires)));
+    /// <summary>
+    /// Wires that reject whatever the rope does: the mildest of those verdicts. Null where they would pass in one function.
+    /// </summary>
+    private static Verdict? WhateverItDoes(InspectionScope scope, IReadOnlyList<BrokenWires> wires) =>
+        scope.Input.Rope.Function != RopeFunction.Unknown ? null
+        : Mildest(WireRow.Functions.Select(function =>
+        Rejecting(scope, [.. WireRow.For(scope, function).Where(row => row.HangsOn is null)], wires)));
 
     /// <summary>What rejects for certain by rows that hold here.</summary>
     private static Verdict[] Rejecting(InspectionScope scope, IReadOnlyList<WireRow> rows, IReadOnlyList<BrokenWires> wires) =>
     [
         .. rows.Where(row => scope.Holds(row.Rule.Limit))
-            .Select(row => new Verdict(row, CheckOutcome.Fail, WireCount.Of(wires, row.Rule.Window, scope.Input.Rope.DiameterM, scope.LayM).Low, []))
+            .Select(row =>
+            new Verdict(row, CheckOutcome.Fail, WireCount.Of(wires, row.Rule.Window, scope.Input.Rope.DiameterM, scope.LayM).Low, []))
             .Where(one => !one.Judged.IsBelow),
     ];
 
@@ -117,7 +126,8 @@ internal static class WireChecks
         }
 
         var verdict = new Verdict(row, scope.OutcomeOf(limit), count.Low, []);
-        scope.Check(rule.Id, verdict.Outcome, scope.WeightOf(limit), limit, Measure.Count(verdict.Count), verdict.Use, scope.MissingOf(limit));
+        scope.Check(rule.Id, verdict.Outcome, scope.WeightOf(limit), limit, Measure.Count(verdict.Count), verdict.Use,
+            scope.MissingOf(limit));
         return verdict;
     }
 
@@ -139,7 +149,8 @@ internal static class WireChecks
         }
 
         var worst = Strictest(open);
-        string[] missing = [.. open.Prepend(worst).SelectMany(one => one.Missing).Append(InspectionPointers.Wires).Distinct(StringComparer.Ordinal)];
+        string[] missing =
+            [.. open.Prepend(worst).SelectMany(one => one.Missing).Append(InspectionPointers.Wires).Distinct(StringComparer.Ordinal)];
         var limit = worst.Row.Rule.Limit;
         scope.Find(InspectionFindings.WiresNotPlaced, missing[0], worst.Judged, missing[1..],
             words: [new("rule", limit.Text), new("document", limit.Source.Document)]);

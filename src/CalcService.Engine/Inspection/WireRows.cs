@@ -17,7 +17,8 @@ internal sealed record WireRow(BrokenWireRule Rule, int Question, string? HangsO
         [WireWindow.Valley],
     ];
 
-    public static readonly RopeFunction[] Functions = [.. Enum.GetValues<RopeFunction>().Where(function => function != RopeFunction.Unknown)];
+    public static readonly RopeFunction[] Functions =
+        [.. Enum.GetValues<RopeFunction>().Where(function => function != RopeFunction.Unknown)];
 
     /// <summary>The rows for this rope; those of every function where nobody says what it does.</summary>
     public static IReadOnlyList<WireRow> Of(InspectionScope scope)
@@ -26,7 +27,8 @@ internal sealed record WireRow(BrokenWireRule Rule, int Question, string? HangsO
         return rope.Function != RopeFunction.Unknown ? [.. For(scope, rope.Function)]
             : [.. Functions.SelectMany(one => For(scope, one)).DistinctBy(row => row.Rule).Select(row => row with
             {
-                HangsOn = Functions.Except(row.Rule.Functions).Any() && !(IsOfResistant(row.Rule) && rope.IsRotationResistant == true) ? InspectionPointers.Function : null,
+                HangsOn = Functions.Except(row.Rule.Functions).Any() && !(IsOfResistant(row.Rule) && rope.IsRotationResistant == true)
+                    ? InspectionPointers.Function : null,
             })];
     }
 
@@ -37,7 +39,8 @@ internal sealed record WireRow(BrokenWireRule Rule, int Question, string? HangsO
     public static IEnumerable<WireRow> For(InspectionScope scope, RopeFunction function)
     {
         var isResistant = scope.Input.Rope.IsRotationResistant;
-        var holding = scope.Rules.BrokenWires.Where(rule => rule.Functions.Contains(function) || (isResistant != false && IsOfResistant(rule))).ToArray();
+        var holding = scope.Rules.BrokenWires.Where(rule => rule.Functions.Contains(function)
+            || (isResistant != false && IsOfResistant(rule))).ToArray();
         for (var question = 0; question < Questions.Length; question++)
         {
             // A set's row for ropes of every kind is no row for a rotation resistant one: that one is borrowed besides.
@@ -46,7 +49,8 @@ internal sealed record WireRow(BrokenWireRule Rule, int Question, string? HangsO
                 var own = rows.Where(rule => rule.Limit.RuleSet == scope.Input.RuleSet).ToArray();
                 foreach (var rule in own.Length > 0 ? own : [.. rows])
                 {
-                    yield return new(rule, question, rule.Functions.Contains(function) || isResistant == true ? null : InspectionPointers.Construction);
+                    yield return new(rule, question, rule.Functions.Contains(function) || isResistant == true ? null
+                        : InspectionPointers.Construction);
                 }
             }
         }

@@ -6,7 +6,9 @@ namespace CalcService.Engine.Matching;
 /// <summary>What the load transfer is worth knowing for.</summary>
 internal static class ConeChecks
 {
-    /// <summary>The loads that the end is meant for. At the rope's breaking force the confined compound yields at nearly every lip.</summary>
+    /// <summary>
+    /// The loads that the end is meant for. At the rope's breaking force the confined compound yields at nearly every lip.
+    /// </summary>
     private static readonly Dictionary<string, string> Meant = new(StringComparer.Ordinal)
     {
         ["workingLoad"] = "working load", ["proofLoad"] = "proof load",

@@ -20,7 +20,8 @@ internal static class HoistingLaw
         var isResistant = IsRotationResistant(scope.Input);
         // Mines and lifts have factors of their own for persons.
         var hangsPersons = duty is { LiftsPersons: Fact.Yes or Fact.Unknown, Use: not (DutyUse.MineHoist or DutyUse.Lift) };
-        return [.. duty.Use == DutyUse.HoistRope ? Hoisting(scope.Rules, duty, isResistant) : [], .. hangsPersons ? Persons(scope.Rules, duty, isResistant) : []];
+        return [.. duty.Use == DutyUse.HoistRope ? Hoisting(scope.Rules, duty, isResistant) : [], .. hangsPersons
+            ? Persons(scope.Rules, duty, isResistant) : []];
     }
 
     /// <summary>Null where nobody says whether it is, or somebody says that nobody knows.</summary>
@@ -32,7 +33,8 @@ internal static class HoistingLaw
     };
 
     /// <summary>What would tell whether the rope is rotation resistant.</summary>
-    private static string Teller(MatchDuty duty) => duty.RotationResistance is null ? MatchPointers.Function : MatchPointers.RotationResistance;
+    private static string Teller(MatchDuty duty) => duty.RotationResistance is null ? MatchPointers.Function
+        : MatchPointers.RotationResistance;
 
     private static IEnumerable<LawFactor> Hoisting(MatchingRules rules, MatchDuty duty, bool? isResistant)
     {
@@ -52,7 +54,8 @@ internal static class HoistingLaw
         {
             yield return (duty.RotationResistance, duty.MakersApproval, duty.DutyCycle) switch
             {
-                (null or RotationResistance.Unknown, _, _) => new(rules.RotationResistant, Severity.Unknown, MatchPointers.RotationResistance,
+                (null or RotationResistance.Unknown, _, _) =>
+                    new(rules.RotationResistant, Severity.Unknown, MatchPointers.RotationResistance,
                     "nobody says of which type the rotation resistant rope is"),
                 (RotationResistance.TypeI, false, _) => new(rules.RotationResistant, Severity.Stop, MatchPointers.MakersApproval,
                     "the makers of rope and machine don't both approve less in writing"),
@@ -79,7 +82,8 @@ internal static class HoistingLaw
             var limit = isRigging ? rules.PersonsRotationResistant : rules.PersonsElsewhereRotationResistant;
             yield return isResistant == true
                 ? new(limit, severity, pointer, why + ", by rotation resistant rope")
-                : new(limit, Severity.Unknown, isTold ? Teller(duty) : pointer, why + ", and nobody says whether the rope is rotation resistant");
+                : new(limit, Severity.Unknown, isTold ? Teller(duty) : pointer,
+                why + ", and nobody says whether the rope is rotation resistant");
         }
     }
 }

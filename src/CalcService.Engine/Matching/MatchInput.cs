@@ -143,7 +143,8 @@ public sealed record MatchInput
     public MatchDuty Duty { get; init; } = new();
 
     /// <summary>Whether this end was type tested, told with the duty or with the basket: a no beats a yes.</summary>
-    public bool? IsTypeTested => Duty.TypeTested == false || Socket.Basket.IsTypeTested == false ? false : Duty.TypeTested ?? Socket.Basket.IsTypeTested;
+    public bool? IsTypeTested => Duty.TypeTested == false || Socket.Basket.IsTypeTested == false ? false
+        : Duty.TypeTested ?? Socket.Basket.IsTypeTested;
 
     public MatchService Service { get; init; } = new();
 

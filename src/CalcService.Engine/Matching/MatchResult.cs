@@ -11,7 +11,8 @@ namespace CalcService.Engine.Matching;
 /// <param name="LimitN">Working load limit of rope and end.</param>
 /// <param name="LoadN">The load of the duty.</param>
 /// <param name="ProofLoadN">The proof load, given or by the rule of the duty.</param>
-public sealed record WorkingLoad(double? DesignFactor, string? FactorFrom, double Efficiency, double? LimitN, double? LoadN, double? ProofLoadN)
+public sealed record WorkingLoad(double? DesignFactor, string? FactorFrom, double Efficiency, double? LimitN, double? LoadN,
+    double? ProofLoadN)
 {
     /// <summary>The load that the cone is judged at: that of the duty, else the limit.</summary>
     public double? JudgedN => LoadN ?? LimitN;
@@ -38,7 +39,8 @@ public sealed record ConeSensitivity(string What, double Low, double High, ConeS
 /// <param name="FullContactN">From this load on it bears along its whole length.</param>
 /// <param name="Cases">The loads, smallest first as named.</param>
 /// <param name="Sensitivity">What the assumptions change.</param>
-public sealed record ConeTransfer(Cone Cone, double FullContactN, IReadOnlyList<ConeCase> Cases, IReadOnlyList<ConeSensitivity> Sensitivity);
+public sealed record ConeTransfer(Cone Cone, double FullContactN, IReadOnlyList<ConeCase> Cases,
+    IReadOnlyList<ConeSensitivity> Sensitivity);
 
 /// <summary>A match. Whatever could not be computed is null and has its finding.</summary>
 public sealed record MatchResult

@@ -5,7 +5,7 @@ namespace CalcService.Engine.Matching;
 
 /// <summary>What the steps of one match share: the question and the rules.</summary>
 internal sealed record MatchScope(MatchInput Input, RuleBook Book, Budget Budget, CancellationToken CancellationToken)
-    : RoomScope(Book, Budget)
+    : CalculationScope(Book, Budget)
 {
     public MatchingRules Rules => Book.Matching;
 

@@ -6,7 +6,9 @@ using CalcService.Engine.Sockets;
 
 namespace CalcService.Engine.Matching;
 
-/// <summary>Every finding that a match can raise, by theme in the other parts of this class. Those of a rope in a basket are shared with the pour.</summary>
+/// <summary>
+/// Every finding that a match can raise, by theme in the other parts of this class. Those of a rope in a basket are shared with the pour.
+/// </summary>
 public static partial class MatchingFindings
 {
     /// <summary>All of them, by code.</summary>
@@ -14,12 +16,17 @@ public static partial class MatchingFindings
 
     private static IReadOnlyList<FindingDefinition> Shared =>
     [
-        CompoundFindings.Demonstration, CompoundFindings.SheetSilent, FitFindings.WiresDoNotFit, FitFindings.RopeDoesNotEnter, FitFindings.WireFitUnknown,
-        FitFindings.FitDependsOnTolerance, FitFindings.RopeLoose, FitFindings.RopeIdentityMissing, FitFindings.RopeFactMissing, FitFindings.HighGrade,
+        CompoundFindings.Demonstration, CompoundFindings.SheetSilent, FitFindings.WiresDoNotFit, FitFindings.RopeDoesNotEnter,
+            FitFindings.WireFitUnknown,
+        FitFindings.FitDependsOnTolerance, FitFindings.RopeLoose, FitFindings.RopeIdentityMissing, FitFindings.RopeFactMissing,
+        FitFindings.HighGrade,
         FitFindings.Stainless, FitFindings.SocketWeaker, FitFindings.BasketShort, FitFindings.ConeAngleUnusual,
-        FitFindings.GeometryFromMemory, FitFindings.UsedRope, FitFindings.PlasticFilled, BroomFindings.LeftInBroom, BroomFindings.CleanerForbidden,
-        LoadFindings.RatedLoadMissing, LoadFindings.ProofBelowRule, LoadFindings.ProofBelowRated, LoadFindings.ProofAboveRating, LoadFindings.ProofAboveShare, LoadFindings.ProofBreaks,
-        BoundFindings.RopeOutsideRange, BoundFindings.SocketMetalUnfit, StatedFacts.Taken, .. BoundFindings.OfRopeAndBasket, .. MineFindings.All,
+        FitFindings.GeometryFromMemory, FitFindings.UsedRope, FitFindings.PlasticFilled, BroomFindings.LeftInBroom,
+        BroomFindings.CleanerForbidden,
+        LoadFindings.RatedLoadMissing, LoadFindings.ProofBelowRule, LoadFindings.ProofBelowRated, LoadFindings.ProofAboveRating,
+        LoadFindings.ProofAboveShare, LoadFindings.ProofBreaks,
+        BoundFindings.RopeOutsideRange, BoundFindings.SocketMetalUnfit, StatedFacts.Taken, .. BoundFindings.OfRopeAndBasket,
+        .. MineFindings.All,
     ];
 
     private static Source Prudence => Source.NotGiven("/docs/termination-matches");

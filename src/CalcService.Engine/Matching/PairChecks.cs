@@ -26,7 +26,8 @@ internal static class PairChecks
         // Wires that touch are crowded.
         if (wires.Count > 1 && rope.WireDiameterM is { } wire && !Judged.Length(wires[1].CentresM, wire).IsAbove)
         {
-            scope.Find(MatchingFindings.WiresCrowded, MatchPointers.Basket, Measure.Length(wires[1].ClearM), related: [MatchPointers.Rope + "/wireCount", MatchPointers.Rope + "/outerWireDiameter"]);
+            scope.Find(MatchingFindings.WiresCrowded, MatchPointers.Basket, Measure.Length(wires[1].ClearM),
+                related: [MatchPointers.Rope + "/wireCount", MatchPointers.Rope + "/outerWireDiameter"]);
         }
 
         if (socket.Standard is null)
@@ -42,7 +43,8 @@ internal static class PairChecks
         if (Array.IndexOf(Coarse, construction) >= 0)
         {
             scope.Find(MatchingFindings.CoarseRope, MatchPointers.Construction, new(bondPa is { } bond ? Measure.Stress(bond) : null, null),
-                words: [new("construction", construction!), .. bondPa is null ? new[] { new FindingWord("measured", "an unknown stress") } : []]);
+                words: [new("construction", construction!), .. bondPa is null ? new[] { new FindingWord("measured", "an unknown stress") }
+                : []]);
         }
 
         // 1x19, 1x37: one strand is all there is.
@@ -62,7 +64,8 @@ internal static class PairChecks
         }
         else if (!rope.BreakingForceCertified)
         {
-            scope.Find(MatchingFindings.RopeStrengthEstimated, MatchPointers.BreakingForce, Measure.Force(breaking), related: [MatchPointers.Rope + "/grade", MatchPointers.Construction]);
+            scope.Find(MatchingFindings.RopeStrengthEstimated, MatchPointers.BreakingForce, Measure.Force(breaking),
+                related: [MatchPointers.Rope + "/grade", MatchPointers.Construction]);
         }
 
         if (scope.Input.Socket.BreakingForceN is null)

@@ -14,7 +14,8 @@ internal static class SensitivityRuns
         // Another taper: the small end as it is, the mouth wider or narrower.
         Cone Tapered(double factor) => cone with
         {
-            Basket = basket with { LargeEndDiameterM = basket.SmallEndDiameterM + (factor * (basket.LargeEndDiameterM - basket.SmallEndDiameterM)) },
+            Basket = basket with { LargeEndDiameterM = basket.SmallEndDiameterM
+                + (factor * (basket.LargeEndDiameterM - basket.SmallEndDiameterM)) },
             OuterAtMouthM = cone.OuterAtMouthM + ((factor - 1) * (basket.LargeEndDiameterM - basket.SmallEndDiameterM)),
         };
         var friction = scope.Rules.Friction;
@@ -23,7 +24,8 @@ internal static class SensitivityRuns
         foreach (var (what, of, least, most) in new (string, Func<double, Cone>, double, double)[]
         {
             ("friction", value => cone with { Friction = value }, low, high),
-            ("shrinkage", value => cone with { Shrinkage = value }, cone.Shrinkage * (1 - ShrinkageSpread), cone.Shrinkage * (1 + ShrinkageSpread)),
+            ("shrinkage", value => cone with { Shrinkage = value }, cone.Shrinkage * (1 - ShrinkageSpread),
+            cone.Shrinkage * (1 + ShrinkageSpread)),
             ("taper", value => Tapered(value / basket.Taper), basket.Taper * (1 - TaperSpread), basket.Taper * (1 + TaperSpread)),
         })
         {

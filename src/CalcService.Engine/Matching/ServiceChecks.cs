@@ -52,17 +52,20 @@ internal static class ServiceChecks
 
         if (core == CoreTreatment.CutOut && planned.Core is CoreTreatment.LeftIn or CoreTreatment.Unlaid)
         {
-            scope.Find(BroomFindings.LeftInBroom, MatchPointers.Core, related: [MatchPointers.Rope + "/core"], words: new FindingWord("what", "fibre core"));
+            scope.Find(BroomFindings.LeftInBroom, MatchPointers.Core, related: [MatchPointers.Rope + "/core"],
+                words: new FindingWord("what", "fibre core"));
         }
 
         if (planned.PlasticLeftIn == true)
         {
-            scope.Find(BroomFindings.LeftInBroom, MatchPointers.Plastic, source: BroomFindings.PlasticOnWires, words: new FindingWord("what", "plastic"));
+            scope.Find(BroomFindings.LeftInBroom, MatchPointers.Plastic, source: BroomFindings.PlasticOnWires,
+                words: new FindingWord("what", "plastic"));
         }
 
         if (planned.Cleaner is BroomCleaner.Acid or BroomCleaner.Flux)
         {
-            scope.Find(BroomFindings.CleanerForbidden, MatchPointers.Cleaner, words: new FindingWord("cleaner", planned.Cleaner == BroomCleaner.Acid ? "acid" : "flux"));
+            scope.Find(BroomFindings.CleanerForbidden, MatchPointers.Cleaner,
+                words: new FindingWord("cleaner", planned.Cleaner == BroomCleaner.Acid ? "acid" : "flux"));
         }
 
         return core;
@@ -95,7 +98,8 @@ internal static class ServiceChecks
 
     private static void CheckChemical(MatchScope scope, string substance, string pointer)
     {
-        var row = scope.Input.Compound.Chemicals.FirstOrDefault(known => string.Equals(known.Substance, substance, StringComparison.OrdinalIgnoreCase));
+        var row = scope.Input.Compound.Chemicals.FirstOrDefault(known =>
+            string.Equals(known.Substance, substance, StringComparison.OrdinalIgnoreCase));
         var definition = row?.Effect switch
         {
             ChemicalEffect.Resists => null,

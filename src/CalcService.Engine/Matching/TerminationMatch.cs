@@ -26,7 +26,8 @@ public static class TerminationMatch
         var basket = input.Socket.Basket;
         if (!input.Socket.ToleranceStated)
         {
-            scope.Assume(MatchPointers.Basket + "/tolerance", "sizes of the basket taken as exact", Measure.Length(0), AssumptionOrigin.Default);
+            scope.Assume(MatchPointers.Basket + "/tolerance", "sizes of the basket taken as exact", Measure.Length(0),
+                AssumptionOrigin.Default);
         }
 
         var rope = RopeFacts.Of(input.Rope, MatchPointers.Rope, scope.Assumptions, scope.Trace);

@@ -20,7 +20,8 @@ internal static class TransferPlanner
             return NotComputed(scope, MatchPointers.BreakingForce, "the breaking force of the rope is not known");
         }
 
-        var loads = new (string Name, double? LoadN)[] { ("workingLoad", working.JudgedN), ("proofLoad", working.ProofLoadN), ("breakingForce", breaking) };
+        var loads = new (string Name, double? LoadN)[] { ("workingLoad", working.JudgedN), ("proofLoad", working.ProofLoadN),
+            ("breakingForce", breaking) };
         var cases = new List<ConeCase>();
         foreach (var (name, load) in loads)
         {
@@ -39,7 +40,8 @@ internal static class TransferPlanner
         scope.Trace.Of = "";
 
         var judged = working.JudgedN ?? breaking;
-        return ConeLoad.FullContactLoadN(cone, scope.Budget, scope.CancellationToken) is { } full && SensitivityRuns.At(scope, cone, judged) is { } sensitivity
+        return ConeLoad.FullContactLoadN(cone, scope.Budget, scope.CancellationToken) is { } full
+            && SensitivityRuns.At(scope, cone, judged) is { } sensitivity
             ? new(cone, full, cases, sensitivity)
             : NotComputed(scope, MatchPointers.Basket, "the sizes do not belong together");
     }
@@ -61,7 +63,8 @@ internal static class TransferPlanner
 
         if (end.Cured.ExpansionPerK is not null && scope.Input.CoolingK is null)
         {
-            scope.Assume(MatchPointers.Cooling, "the cone is taken as set at its temperature in service", Measure.TemperatureDifference(0), AssumptionOrigin.Default);
+            scope.Assume(MatchPointers.Cooling, "the cone is taken as set at its temperature in service", Measure.TemperatureDifference(0),
+                AssumptionOrigin.Default);
         }
 
         return end.Expected(scope.Input.Friction, MatchPointers.Friction, scope.Input.CoolingK ?? 0);

@@ -13,7 +13,8 @@ public static class RisingRoot
     /// <param name="low">An end with its value, not above zero.</param>
     /// <param name="high">An end with its value, not below zero.</param>
     /// <param name="tolerance">Value that counts as zero.</param>
-    public static double? Find(Func<double, double?> function, (double At, double Value) low, (double At, double Value) high, double tolerance)
+    public static double? Find(Func<double, double?> function, (double At, double Value) low, (double At, double Value) high,
+        double tolerance)
     {
         if (!(low.Value <= 0 && high.Value >= 0))
         {

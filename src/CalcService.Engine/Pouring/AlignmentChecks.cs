@@ -21,7 +21,8 @@ public static class AlignmentChecks
     }
 
     /// <summary>e = L·tan τ, how far a rope that leans by τ (rad) leaves the axis of the basket over its length L (m); in m.</summary>
-    [Formula("tilt-shift", "a straight line that leans", "/docs/pour-plans", Basis.Derived, Symbol = "e", Name = "shift of the broom over the basket",
+    [Formula("tilt-shift", "a straight line that leans", "/docs/pour-plans", Basis.Derived, Symbol = "e",
+        Name = "shift of the broom over the basket",
         Expression = "L·tan(τ)", Kind = QuantityKind.Length, Range = "rope straight up to the mouth")]
     public static double TiltShiftM(double lengthM, double tiltRad, Trace trace) =>
         trace.Step("tilt-shift", lengthM * Math.Tan(tiltRad), new("L", Measure.Length(lengthM)), new("τ", Measure.Angle(tiltRad)));

@@ -49,7 +49,8 @@ internal static class BroomChecks
 
         if (end.Plastic == BroomPart.Left)
         {
-            scope.Find(BroomFindings.LeftInBroom, pointer + "/plastic", source: BroomFindings.PlasticOnWires, words: new FindingWord("what", "plastic"));
+            scope.Find(BroomFindings.LeftInBroom, pointer + "/plastic", source: BroomFindings.PlasticOnWires,
+                words: new FindingWord("what", "plastic"));
         }
     }
 
@@ -73,7 +74,8 @@ internal static class BroomChecks
     {
         if (end.Cleaner is Cleaner.Acid or Cleaner.Flux)
         {
-            scope.Find(BroomFindings.CleanerForbidden, pointer + "/cleaner", words: new FindingWord("cleaner", end.Cleaner == Cleaner.Acid ? "acid" : "flux"));
+            scope.Find(BroomFindings.CleanerForbidden, pointer + "/cleaner",
+                words: new FindingWord("cleaner", end.Cleaner == Cleaner.Acid ? "acid" : "flux"));
         }
 
         if (end.DriedAt > scope.Input.PourAt)

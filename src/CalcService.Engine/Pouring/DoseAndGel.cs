@@ -7,7 +7,8 @@ namespace CalcService.Engine.Pouring;
 
 /// <summary>
 /// Which dose, and how long until it gels. A warm compound in a cold socket takes the socket's temperature, so the
-/// dose goes by the colder of air and steel unless the sheet says otherwise; in the vessel the compound's own temperature counts, or the air's if
+/// dose goes by the colder of air and steel unless the sheet says otherwise; in the vessel the compound's own temperature counts, or the
+/// air's if
 /// that is warmer.
 /// </summary>
 internal static class DoseAndGel
@@ -35,7 +36,8 @@ internal static class DoseAndGel
     private static void CheckEdge(PourScope scope, Reading by)
     {
         var sheet = scope.Input.Compound;
-        if (sheet.DoseByTemperatureOf is DosePlace.Air or DosePlace.Steel or DosePlace.Compound || scope.Steel.Coldest is not { } steel || scope.Air is not { } air)
+        if (sheet.DoseByTemperatureOf is DosePlace.Air or DosePlace.Steel or DosePlace.Compound || scope.Steel.Coldest is not { } steel
+            || scope.Air is not { } air)
         {
             return;
         }
@@ -75,7 +77,8 @@ internal static class DoseAndGel
             return null;
         }
 
-        if (dose is null || scope.Steel is not { Coldest: { } cold, Warmest: { } warm } || scope is not { Air: { } air, Compound: { } compound })
+        if (dose is null || scope.Steel is not { Coldest: { } cold, Warmest: { } warm }
+            || scope is not { Air: { } air, Compound: { } compound })
         {
             return null;
         }
@@ -111,7 +114,8 @@ internal static class DoseAndGel
         {
             scope.Find(CompoundFindings.GelTimeExtrapolated, outside.Farthest.Pointer, outside.Judged,
                 [.. outside.Others, PourPointers.GelTimes],
-                words: [new("minimum", Measure.Temperature(model.Measured.MinimumK)), new("maximum", Measure.Temperature(model.Measured.MaximumK))]);
+                words: [new("minimum", Measure.Temperature(model.Measured.MinimumK)),
+                    new("maximum", Measure.Temperature(model.Measured.MaximumK))]);
         }
     }
 

@@ -16,12 +16,14 @@ internal static class EndPlanner
         var basket = end.Basket;
         if (!end.ToleranceStated)
         {
-            scope.Assume(pointer + "/socket/basket/tolerance", "sizes of the basket taken as exact", Measure.Length(0), AssumptionOrigin.Default);
+            scope.Assume(pointer + "/socket/basket/tolerance", "sizes of the basket taken as exact", Measure.Length(0),
+                AssumptionOrigin.Default);
         }
 
         var angle = Basket.IncludedAngleRad(basket.SmallEndDiameterM, basket.LargeEndDiameterM, basket.LengthM, scope.Trace);
         var planned = new PlannedEnd(
-            end.Id, end.Quantity, rope, BasketFill.Of(basket, rope, end.WireEndsBelowMouthM ?? 0, scope.Trace), angle, WireSpacing.Of(basket, rope, scope.Trace))
+            end.Id, end.Quantity, rope, BasketFill.Of(basket, rope, end.WireEndsBelowMouthM ?? 0, scope.Trace), angle,
+            WireSpacing.Of(basket, rope, scope.Trace))
         {
             Preparation = PreparationNumbers.Of(scope, end),
         };
@@ -32,7 +34,8 @@ internal static class EndPlanner
         }
         else if (rope.MetallicAreaM2 is null)
         {
-            scope.Find(PouringFindings.RopeAreaUnknown, pointer + "/rope/construction", related: [pointer + "/rope/core", pointer + "/rope/metallicArea"]);
+            scope.Find(PouringFindings.RopeAreaUnknown, pointer + "/rope/construction",
+                related: [pointer + "/rope/core", pointer + "/rope/metallicArea"]);
         }
 
         FitChecks.Check(scope, end, planned, pointer);

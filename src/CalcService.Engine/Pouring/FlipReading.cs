@@ -25,13 +25,15 @@ internal sealed record FlipReading(string Name, double Value, double[] Edges, Fu
         if (conditions.AirK is { } air)
         {
             yield return new("airTemperature", air,
-                Rising([.. common, .. Wet(scope, margin, (point, humidity) => DewPoint.AirK(point, humidity), conditions.RelativeHumidity)]),
+                Rising([.. common,
+                .. Wet(scope, margin, (point, humidity) => DewPoint.AirK(point, humidity), conditions.RelativeHumidity)]),
                 value => conditions with { AirK = value });
         }
 
         if (conditions.SteelK is { } steel)
         {
-            double[] dew = conditions is { AirK: { } ambient, RelativeHumidity: { } humidity } && DewPoint.WetK(ambient, humidity) is var wet
+            double[] dew = conditions is { AirK: { } ambient, RelativeHumidity: { } humidity }
+                && DewPoint.WetK(ambient, humidity) is var wet
                 ? margin is { } ? [wet, margin.KeptAbove(wet)] : [wet]
                 : [];
             yield return new("steelTemperature", steel, Rising([.. common, .. dew]), value => conditions with { SteelK = value });
@@ -45,7 +47,8 @@ internal sealed record FlipReading(string Name, double Value, double[] Edges, Fu
         if (conditions.RelativeHumidity is { } read)
         {
             var wet = Wet(scope, margin, (point, kelvins) => DewPoint.Humidity(kelvins, point), conditions.AirK);
-            yield return new("relativeHumidity", read, Rising([.. wet.Where(edge => edge < 1), .01, 1]), value => conditions with { RelativeHumidity = value })
+            yield return new("relativeHumidity", read, Rising([.. wet.Where(edge => edge < 1), .01, 1]),
+                value => conditions with { RelativeHumidity = value })
             {
                 OnlyWets = true,
             };

@@ -28,7 +28,8 @@ internal static class Flips
     [
         .. OfWetness, CompoundFindings.OutsidePouringRange, CompoundFindings.DoseUnknown, PouringFindings.DoseEdge,
         PouringFindings.DoseUncertain, CompoundFindings.DoseContradictsSheet, DoseFindings.DoseAboveMaximum,
-        CompoundFindings.GelTimeUnknown, CompoundFindings.GelTimeExtrapolated, CompoundFindings.GelTimeFromOnePoint, PouringFindings.PotLifeTooShort,
+        CompoundFindings.GelTimeUnknown, CompoundFindings.GelTimeExtrapolated, CompoundFindings.GelTimeFromOnePoint,
+        PouringFindings.PotLifeTooShort,
         PouringFindings.VapourAboveLaw, PouringFindings.VapourMayExceedLaw, PouringFindings.VapourAboveRecommended,
         PouringFindings.VapourAboveOwnLimit, PouringFindings.VapourAboveStricterLaw,
     ];
@@ -96,7 +97,8 @@ internal static class Flips
         return changed;
     }
 
-    private static Decision DecisionAt(PourScope plan, FlipReading reading, double value, PlannedEnd[] ends, IReadOnlyList<Mix> mixes, Decision lasting)
+    private static Decision DecisionAt(PourScope plan, FlipReading reading, double value, PlannedEnd[] ends, IReadOnlyList<Mix> mixes,
+        Decision lasting)
     {
         var probe = new PourProbe(plan, reading.With(value), lasting);
         ReadingChecks.Check(probe);

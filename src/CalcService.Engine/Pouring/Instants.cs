@@ -7,10 +7,13 @@ internal static class Instants
 {
     private const double Day = 86400;
 
-    /// <summary>So many seconds later; null where that is unknown, or beyond the calendar: gel times with a slope past all sense may say so.</summary>
+    /// <summary>
+    /// So many seconds later; null where that is unknown, or beyond the calendar: gel times with a slope past all sense may say so.
+    /// </summary>
     public static DateTimeOffset? After(DateTimeOffset? at, double? seconds) =>
         at is { } start && seconds is { } later
-            && later + Day < (DateTime.MaxValue - start.DateTime).TotalSeconds && later + Day < (DateTimeOffset.MaxValue - start).TotalSeconds
+            && later + Day < (DateTime.MaxValue - start.DateTime).TotalSeconds
+            && later + Day < (DateTimeOffset.MaxValue - start).TotalSeconds
             ? start.AddSeconds(later) : null;
 
     /// <summary>The next whole minute: nothing is let go before its time.</summary>

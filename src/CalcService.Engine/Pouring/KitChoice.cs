@@ -36,11 +36,13 @@ internal sealed class KitChoice
     public IReadOnlyList<CoverItem> Items => _items;
 
     /// <summary>What a kit counts for: its whole millilitres, which keeps the covering table small.</summary>
-    public static int SizeOf(Kit kit) => (int)Math.Floor(Math.Round(kit.VolumeM3 * MicrolitresPerM3 / MicrolitresPerMillilitre, 6)) * MicrolitresPerMillilitre;
+    public static int SizeOf(Kit kit) =>
+        (int)Math.Floor(Math.Round(kit.VolumeM3 * MicrolitresPerM3 / MicrolitresPerMillilitre, 6)) * MicrolitresPerMillilitre;
 
     /// <summary>What a volume needs: the next whole microlitre.</summary>
     public static long NeedOf(double cubicMetres) => (long)Math.Ceiling(Math.Round(cubicMetres * MicrolitresPerM3, 3));
 
     /// <summary>Kits of a size among the items taken.</summary>
-    public int Count(IReadOnlyList<int> taken, int kit, bool bought) => _meaning.IndexOf((kit, bought)) is >= 0 and var item ? taken[item] : 0;
+    public int Count(IReadOnlyList<int> taken, int kit, bool bought) => _meaning.IndexOf((kit, bought)) is >= 0 and var item ? taken[item]
+        : 0;
 }

@@ -22,7 +22,8 @@ internal static class LotChecks
 {
     /// <summary>The reason, or null where the lot may be used and so has a last good day.</summary>
     public static LotReason? Find(PourScope scope, StockLot lot, LotDates dates) =>
-        Expired(scope, dates) ?? NotSealed(lot) ?? Quarantined(lot) ?? StoredOutsideRange(scope, lot) ?? Reserved(scope, lot) ?? Undated(dates);
+        Expired(scope, dates) ?? NotSealed(lot) ?? Quarantined(lot) ?? StoredOutsideRange(scope, lot) ?? Reserved(scope, lot)
+        ?? Undated(dates);
 
     /// <summary>What has to be known of a lot that is used.</summary>
     public static IEnumerable<StatedFact> Facts(StockLot lot, TemperatureRange? range, string at)

@@ -4,7 +4,9 @@ using CalcService.Engine.Numerics.Covering;
 
 namespace CalcService.Engine.Pouring;
 
-/// <summary>The mixes of a job with what they cost, and what may be used that they leave on the shelf, kits by size and all doses.</summary>
+/// <summary>
+/// The mixes of a job with what they cost, and what may be used that they leave on the shelf, kits by size and all doses.
+/// </summary>
 internal sealed record MixPlan(
     IReadOnlyList<Mix> Mixes, IReadOnlyList<KitCount> Counts, decimal? Cost, decimal? StockValue, bool IsOptimal, double Gap,
     IReadOnlyList<int> LeftOnShelf, long DosesOnShelf)
@@ -39,7 +41,8 @@ internal sealed record MixPlan(
             shelf.Doses);
     }
 
-    private static Mix Read(PourScope scope, PlannedEnd[] ends, CoverGroup group, KitChoice choice, Shelf shelf, int number, double? startsAfterS, double? potLifeS)
+    private static Mix Read(PourScope scope, PlannedEnd[] ends, CoverGroup group, KitChoice choice, Shelf shelf, int number,
+        double? startsAfterS, double? potLifeS)
     {
         var kits = scope.Input.Compound.Kits;
         var taken = new List<MixKit>();
@@ -56,7 +59,8 @@ internal sealed record MixPlan(
         var needed = MixFormulas.NeededM3(scope.Allowance,
             ends.Select((end, i) => group.Served[i] * end.Fill.HighM3!.Value).Sum(), scope.VesselResidueM3, scope.Trace);
         var startsAt = Instants.After(scope.Input.PourAt, startsAfterS);
-        return new(number, taken, fills, needed, taken.Sum(kit => kit.Count * kits.First(known => known.Code == kit.Kit).VolumeM3), startsAt,
+        return new(number, taken, fills, needed, taken.Sum(kit => kit.Count * kits.First(known => known.Code == kit.Kit).VolumeM3),
+            startsAt,
             PotLifeChecks.UsedInS(scope, taken.Sum(kit => kit.Count), ends, group.Served),
             potLifeS is { } potLife ? Instants.After(startsAt, Math.Floor(potLife)) : null)
         {

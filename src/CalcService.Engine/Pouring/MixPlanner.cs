@@ -23,7 +23,8 @@ internal static class MixPlanner
         var need = problem.PerGroup + problem.Demands.Sum(demand => demand.Size * demand.Count);
         var usable = scope.Input.Compound.Kits.Sum(kit => (long)KitChoice.SizeOf(kit) * shelf.Count(kit.Code));
         var isShort = scope.Input.Stock is not null && usable < need;
-        var isBarred = isShort && usable + scope.Input.Compound.Kits.Sum(kit => KitChoice.SizeOf(kit) * shelf.CountBarred(kit.Code)) >= need;
+        var isBarred = isShort
+            && usable + scope.Input.Compound.Kits.Sum(kit => KitChoice.SizeOf(kit) * shelf.CountBarred(kit.Code)) >= need;
         shelf.ReportBarred(needed: isBarred);
         // A lot that may not be used is the one fact where it would have been enough; no lots at all have been asked for.
         if (isShort && !isBarred && scope.HasLots)
@@ -79,7 +80,8 @@ internal static class MixPlanner
         };
     }
 
-    private static long UpToTheMillisecond(double seconds) => (long)Math.Ceiling(Math.Round(seconds * MillisecondsPerSecond, RoundingDecimals));
+    private static long UpToTheMillisecond(double seconds) =>
+        (long)Math.Ceiling(Math.Round(seconds * MillisecondsPerSecond, RoundingDecimals));
 
     private static CoverObjective Objective(PourScope scope)
     {

@@ -76,7 +76,8 @@ internal static class PotLifeChecks
     }
 
     /// <summary>t_u = ⌈k/x⌉·t_m + t_f, k kits on x mixers with t_m each, then all baskets one after another in t_f; in s.</summary>
-    [Formula("use-time", "kits mixed side by side, baskets filled one after another", "/docs/pour-plans", Basis.Derived, Symbol = "t_u", Name = "time to use up the mix",
+    [Formula("use-time", "kits mixed side by side, baskets filled one after another", "/docs/pour-plans", Basis.Derived, Symbol = "t_u",
+        Name = "time to use up the mix",
         Expression = "ceil(k/x)·t_m + t_f", Kind = QuantityKind.Duration, Range = "one pourer; pouring starts when all kits are mixed")]
     public static double UseTimeS(int kits, int mixers, double mixingTimeS, double fillingTimeS, Trace trace) =>
         trace.Step("use-time", (Math.Ceiling((double)kits / mixers) * mixingTimeS) + fillingTimeS,

@@ -39,7 +39,8 @@ public enum BroomPart
 }
 
 /// <summary>Equal rope ends in equal sockets.</summary>
-public sealed record PourEnd(string Id, int Quantity, Rope Rope, Basket Basket, bool ToleranceStated, double? SocketBreakingForceN = null, double? PourTimeS = null)
+public sealed record PourEnd(string Id, int Quantity, Rope Rope, Basket Basket, bool ToleranceStated, double? SocketBreakingForceN = null,
+    double? PourTimeS = null)
 {
     /// <summary>Where the sizes of the basket come from.</summary>
     public SizesFrom SizesFrom { get; init; }

@@ -55,17 +55,21 @@ public static class PourPlan
             WitnessSampleM3 = input.WitnessSampleM3,
             TakeOff = TakeOffPlanner.Plan(scope, ends, plan, dosePlan, gel),
             Flips = Flips.Find(scope, ends, mixes),
-            GelledAt = mixes.Count > 0 && gel is not null ? Instants.UpToTheMinute(Instants.After(mixes[^1].StartsAt, gel.InCone.LatestS)) : null,
+            GelledAt = mixes.Count > 0 && gel is not null ? Instants.UpToTheMinute(Instants.After(mixes[^1].StartsAt, gel.InCone.LatestS))
+            : null,
         };
         result = result with
         {
-            Sequence = [.. input.Ends.Zip(ends).SelectMany(pair => EndSteps.Of(scope, pair.First, pair.Second)), .. MixSteps.Of(scope, result)],
+            Sequence = [.. input.Ends.Zip(ends).SelectMany(pair => EndSteps.Of(scope, pair.First, pair.Second)),
+                .. MixSteps.Of(scope, result)],
             HoldPoints = [.. HoldPoints.Of(scope, result)],
         };
         return new(result, scope.Findings.Sorted(), PouringNotes.All, scope.Assumptions, scope.Trace.Steps);
     }
 
-    /// <summary>The pot life, and never past the first gel in a cone that is warmer than the vessel: what gels while it is poured doesn't flow.</summary>
+    /// <summary>
+    /// The pot life, and never past the first gel in a cone that is warmer than the vessel: what gels while it is poured doesn't flow.
+    /// </summary>
     private static double? UsableS(GelPlan? gel) => gel?.PotLifeS is { } life ? Math.Min(life, gel.InCone.EarliestS) : null;
 
     private static void CheckSizes(PourScope scope, IReadOnlyList<Mix> mixes)

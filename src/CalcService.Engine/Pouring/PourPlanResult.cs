@@ -38,7 +38,8 @@ public sealed record MixFill(string End, int Count);
 /// <param name="UsedInS">From then until the last basket is full.</param>
 /// <param name="StopPouringAt">Nothing of it is poured after; null where the pot life isn't known or ends beyond the calendar.</param>
 public sealed record Mix(
-    int Number, IReadOnlyList<MixKit> Kits, IReadOnlyList<MixFill> Fills, double NeededM3, double MixedM3, DateTimeOffset? StartsAt, double? UsedInS,
+    int Number, IReadOnlyList<MixKit> Kits, IReadOnlyList<MixFill> Fills, double NeededM3, double MixedM3, DateTimeOffset? StartsAt,
+    double? UsedInS,
     DateTimeOffset? StopPouringAt)
 {
     /// <summary>What is written on the cup of its witness sample.</summary>

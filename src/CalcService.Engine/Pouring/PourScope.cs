@@ -6,7 +6,8 @@ using CalcService.Engine.Rules;
 namespace CalcService.Engine.Pouring;
 
 /// <summary>What the steps of one plan share: the question and the rules.</summary>
-internal record PourScope(PourPlanInput Input, RuleBook Book, Budget Budget, CancellationToken CancellationToken) : RoomScope(Book, Budget)
+internal record PourScope(PourPlanInput Input, RuleBook Book, Budget Budget, CancellationToken CancellationToken)
+    : CalculationScope(Book, Budget)
 {
     private readonly Dictionary<int, GelModel?> _gels = [];
 
@@ -45,7 +46,9 @@ internal record PourScope(PourPlanInput Input, RuleBook Book, Budget Budget, Can
     /// <summary>The rope against the thinnest of which the basket is so small that air stays caught at its small end.</summary>
     public Judged VentOf(PourEnd end) => Rules.VentUpTo.Judge(Measure.Length(end.Rope.DiameterM));
 
-    /// <summary>Only somebody who asks for money wants to know what it assumes: for the crew each line of the take-off says where it comes from.</summary>
+    /// <summary>
+    /// Only somebody who asks for money wants to know what it assumes: for the crew each line of the take-off says where it comes from.
+    /// </summary>
     public bool HasPrices => Input.Quote is not null;
 
     /// <summary>A quote asks for no facts and no readings.</summary>

@@ -9,7 +9,8 @@ public static partial class PouringFindings
 {
     public static FindingDefinition DoseUncertain { get; } = Caution("dose-uncertain", "2026-12", Actor.Lead,
         "The uncertainty of the reading reaches over the edge of a dose band.",
-        "Read as {measured}, give or take {uncertainty}: the dose is {lowDoses} for each kit at the cold end and {highDoses} at the warm end.",
+        "Read as {measured}, give or take {uncertainty}: the dose is {lowDoses} for each kit at the cold end and {highDoses} at the warm "
+            + "end.",
         "Read again with a better instrument, or bring air and steel away from the edge.",
         Source.DataSheet("doses"));
 

@@ -9,7 +9,8 @@ public static partial class PouringFindings
     public static FindingDefinition RopeAreaUnknown { get; } = Unknown("rope-area-unknown", "2026-12", Actor.Office,
         "The metallic area of the rope isn't known, so the steel in the basket isn't either.",
         "No metallic area: neither a certificate's nor a rope class with its core.",
-        "Give metallicArea from the certificate, or construction and core of a class at /v1/rope-classes. Kits are planned on a basket without steel.");
+        "Give metallicArea from the certificate, or construction and core of a class at /v1/rope-classes. Kits are planned on a basket "
+            + "without steel.");
 
     public static FindingDefinition ServingShortensGrip { get; } = Caution("serving-shortens-grip", "2026-12", Actor.Crew,
         "A serving stands inside the basket. The compound grips no wire that it covers, and the small end works hardest.",

@@ -8,16 +8,19 @@ namespace CalcService.Engine.Pouring;
 public static partial class PouringFindings
 {
     public static FindingDefinition LotExpired { get; } = Define("lot-expired", "2026-12", Actor.Office, [Severity.Stop, Severity.Note],
-        "A lot, or a part of its kits that goes into the mix, is past its last good day. It is never used; a stop where only this lot would make the stock enough.",
+        "A lot, or a part of its kits that goes into the mix, is past its last good day. It is never used; a stop where only this lot "
+            + "would make the stock enough.",
         "Lot {lot} ({part}) was good until {expiresOn}, {days} day(s) before the pour.",
         "Take the lot off the shelf; do not mix it.",
         new("the dates on the packs, or the sheet's shelf life", "", Basis.DataSheet));
 
     public static FindingDefinition LotNotSealed { get; } = Define("lot-not-sealed", "2026-12", Actor.Office,
         [Severity.Stop, Severity.Note],
-        "Packs of a lot are opened, part-used, damaged or leaking: what they hold may have changed or be less than a whole kit. The lot is never used; a stop where the stock would be enough with it.",
+        "Packs of a lot are opened, part-used, damaged or leaking: what they hold may have changed or be less than a whole kit. The lot "
+            + "is never used; a stop where the stock would be enough with it.",
         "Lot {lot} is {state}.",
-        "Take the lot off the shelf; do not mix it. Where only some of its packs are affected, send the sealed ones as an entry of their own.",
+        "Take the lot off the shelf; do not mix it. Where only some of its packs are affected, send the sealed ones as an entry of their "
+            + "own.",
         new("a kit is mixed whole or not at all", "/docs/pour-plans", Basis.Derived));
 
     public static FindingDefinition LotQuarantined { get; } = Define("lot-quarantined", "2026-12", Actor.Office,
@@ -42,7 +45,8 @@ public static partial class PouringFindings
 
     public static FindingDefinition LotExpiryMissing { get; } = Define("lot-expiry-missing", "2026-12", Actor.Office,
         [Severity.Unknown, Severity.Note],
-        "A lot has no last good day, or a part that goes into the mix has none. It is not used; a missing fact where the plan would have needed it.",
+        "A lot has no last good day, or a part that goes into the mix has none. It is not used; a missing fact where the plan would have "
+            + "needed it.",
         "Lot {lot} has no expiry date ({part}).",
         "Read the date off the packs and send it.",
         Prudence);

@@ -24,7 +24,8 @@ public static partial class PouringFindings
         limits: rules => [rules.Pouring.MixingFactor, .. LawLimits(rules)]) with { SourceIn = rules => LawLimits(rules)[0].Source };
 
     public static FindingDefinition VapourAboveStricterLaw { get; } = Caution("vapour-above-stricter-law", "2026-12", Actor.Lead,
-        "It is not said in which kind of workplace or under which law the pour is, and the vapour may exceed a limit of one that is stricter.",
+        "It is not said in which kind of workplace or under which law the pour is, and the vapour may exceed a limit of one that is "
+            + "stricter.",
         "Near the work {substance} may reach {measured} ({which}); {limit} is allowed in: {law}.",
         "Give conditions.workplace and conditions.jurisdiction; keep the strictest limit that may hold.",
         limits: rules => [rules.Pouring.MixingFactor, .. LawLimits(rules)]) with { SourceIn = rules => LawLimits(rules)[0].Source };
@@ -47,7 +48,8 @@ public static partial class PouringFindings
 
     public static FindingDefinition IgnitionSource { get; } = Define("ignition-source", "2026-12", Actor.Crew,
         [Severity.Stop, Severity.Unknown],
-        "Something near the work can light the vapour. However cold the day, the reaction heats the compound above its flash point; of a vapour that isn't known here nobody can say that it doesn't burn.",
+        "Something near the work can light the vapour. However cold the day, the reaction heats the compound above its flash point; of a "
+            + "vapour that isn't known here nobody can say that it doesn't burn.",
         "There is an ignition source near {substance}.",
         "Take away every flame, spark, hot surface and running engine before a kit is opened.",
         limits: rules => [rules.Pouring.Air[0].FlashPoint]);
@@ -60,7 +62,8 @@ public static partial class PouringFindings
 
     public static FindingDefinition VapourAboveOwnLimit { get; } = Define("vapour-above-own-limit", "2026-12", Actor.Lead,
         [Severity.Stop, Severity.Caution],
-        "The vapour exceeds the limit that the request brings along. A stop where it does so even if the air mixes perfectly, else a caution.",
+        "The vapour exceeds the limit that the request brings along. A stop where it does so even if the air mixes perfectly, else a "
+            + "caution.",
         "In the room {substance} reaches {measured} ({which}); {from} allows {limit}.",
         "Ventilate more, or pour less at a time.",
         new("the limit of the request", "conditions.airLimits", Basis.Derived));

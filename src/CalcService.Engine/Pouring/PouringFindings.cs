@@ -13,13 +13,18 @@ public static partial class PouringFindings
 
     private static IReadOnlyList<FindingDefinition> Shared =>
     [
-        CompoundFindings.SheetSilent, CompoundFindings.Demonstration, CompoundFindings.DoseContradictsSheet, CompoundFindings.OutsidePouringRange,
-        CompoundFindings.ReadingMissing, CompoundFindings.DoseUnknown, CompoundFindings.GelTimeUnknown, CompoundFindings.GelTimeExtrapolated,
+        CompoundFindings.SheetSilent, CompoundFindings.Demonstration, CompoundFindings.DoseContradictsSheet,
+            CompoundFindings.OutsidePouringRange,
+        CompoundFindings.ReadingMissing, CompoundFindings.DoseUnknown, CompoundFindings.GelTimeUnknown,
+        CompoundFindings.GelTimeExtrapolated,
         CompoundFindings.GelTimeFromOnePoint, LongAgoFindings.SheetOld, LongAgoFindings.ReadingsOld, LongAgoFindings.BroomDriedLongAgo,
         DoseFindings.DoseAboveMaximum, DoseFindings.DoseAfterHardener, SteelFindings.SteelAtDewPoint, SteelFindings.SteelNearDewPoint,
-        FitFindings.WiresDoNotFit, FitFindings.RopeDoesNotEnter, FitFindings.WireFitUnknown, FitFindings.FitDependsOnTolerance, FitFindings.RopeLoose,
-        FitFindings.RopeIdentityMissing, FitFindings.RopeFactMissing, FitFindings.HighGrade, FitFindings.Stainless, FitFindings.SocketWeaker,
-        FitFindings.BasketShort, FitFindings.ConeAngleUnusual, FitFindings.GeometryFromMemory, FitFindings.UsedRope, .. BoundFindings.OfRopeAndBasket,
+        FitFindings.WiresDoNotFit, FitFindings.RopeDoesNotEnter, FitFindings.WireFitUnknown, FitFindings.FitDependsOnTolerance,
+        FitFindings.RopeLoose,
+        FitFindings.RopeIdentityMissing, FitFindings.RopeFactMissing, FitFindings.HighGrade, FitFindings.Stainless,
+        FitFindings.SocketWeaker,
+        FitFindings.BasketShort, FitFindings.ConeAngleUnusual, FitFindings.GeometryFromMemory, FitFindings.UsedRope,
+        .. BoundFindings.OfRopeAndBasket,
         BoundFindings.RopeOutsideRange, BoundFindings.SocketMetalUnfit, BoundFindings.RopeTilted, BoundFindings.NoStraightRope,
         BoundFindings.StraightRopeShort, BroomFindings.LeftInBroom, BroomFindings.CleanerForbidden, BroomFindings.BoreNotClean,
         BroomFindings.PartContradicted, StatedFacts.NotStated,

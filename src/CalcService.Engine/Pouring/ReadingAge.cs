@@ -30,7 +30,8 @@ internal static class ReadingAge
         }
 
         var read = new[] { (At: conditions.ReadAt ?? scope.Input.PourAt, Pointer: PourPointers.ReadAt) }
-            .Concat(scope.Input.Ends.Select((end, i) => (At: end.SocketReadAt ?? DateTimeOffset.MaxValue, Pointer: $"{PourPointers.Ends}/{i}/socket/temperature/readAt")))
+            .Concat(scope.Input.Ends.Select((end, i) =>
+            (At: end.SocketReadAt ?? DateTimeOffset.MaxValue, Pointer: $"{PourPointers.Ends}/{i}/socket/temperature/readAt")))
             .Where(reading => reading.At < DateTimeOffset.MaxValue).ToArray();
         foreach (var (at, pointer) in read)
         {
@@ -43,7 +44,8 @@ internal static class ReadingAge
         if (late is { StartsAt: { } start } && until >= scope.Input.PourAt)
         {
             scope.Find(PouringFindings.ReadAgain, PourPointers.ReadAt,
-                words: [new("mix", Measure.Count(late.Number)), new("startsAt", Instants.Clock(start)), new("validUntil", Instants.Clock(until))]);
+                words: [new("mix", Measure.Count(late.Number)), new("startsAt", Instants.Clock(start)),
+                new("validUntil", Instants.Clock(until))]);
         }
 
         return until;

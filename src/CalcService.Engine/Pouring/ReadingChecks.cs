@@ -31,7 +31,8 @@ internal static class ReadingChecks
         var missing = Missing(scope).ToArray();
         if (missing.Length > 0)
         {
-            scope.Find(CompoundFindings.ReadingMissing, missing[0].Pointer, related: [.. missing.Skip(1).Select(reading => reading.Pointer)],
+            scope.Find(CompoundFindings.ReadingMissing, missing[0].Pointer,
+                related: [.. missing.Skip(1).Select(reading => reading.Pointer)],
                 words: new FindingWord("reading", string.Join(", ", missing.Select(reading => reading.Name))));
         }
     }

@@ -17,9 +17,11 @@ public readonly record struct RoomAir(double SourceKgPerS, double DecayPerS, dou
         Symbol = "C", Name = "vapour in the room", Expression = "G·t/V·exp(−k·t)·φ((n − k)·t), φ(x) = (1 − exp(−x))/x",
         Kind = QuantityKind.MassConcentration, Range = "well-mixed air; n reduced by the mixing factor; t up to the end of the source")]
     public double ConcentrationKgPerM3(double seconds, Trace trace) =>
-        trace.Step("room-concentration", SourceKgPerS * seconds / VolumeM3 * Math.Exp(-DecayPerS * seconds) * MeanDecay((AirChangesPerS - DecayPerS) * seconds),
+        trace.Step("room-concentration",
+        SourceKgPerS * seconds / VolumeM3 * Math.Exp(-DecayPerS * seconds) * MeanDecay((AirChangesPerS - DecayPerS) * seconds),
             new("G", new Measure(SourceKgPerS, QuantityKind.MassFlow)), new("t", Measure.Duration(seconds)),
-            new("V", Measure.Volume(VolumeM3)), new("n", new Measure(AirChangesPerS, QuantityKind.Rate)), new("k", new Measure(DecayPerS, QuantityKind.Rate)));
+            new("V", Measure.Volume(VolumeM3)), new("n", new Measure(AirChangesPerS, QuantityKind.Rate)),
+            new("k", new Measure(DecayPerS, QuantityKind.Rate)));
 
     /// <summary>
     /// t_p = ln(n/k)/(n − k), when the vapour is highest; no later than the end of the source (s). A steady source and
@@ -30,7 +32,8 @@ public readonly record struct RoomAir(double SourceKgPerS, double DecayPerS, dou
         Kind = QuantityKind.Duration, Range = "n and k above 0; else the end of the source")]
     public double PeakTimeS(double sourceEndsS, Trace trace) =>
         trace.Step("room-peak-time", DecayPerS <= 0 || AirChangesPerS <= 0 ? sourceEndsS : Math.Min(sourceEndsS, UnboundedPeakS()),
-            new("τ", Measure.Duration(sourceEndsS)), new("n", new Measure(AirChangesPerS, QuantityKind.Rate)), new("k", new Measure(DecayPerS, QuantityKind.Rate)));
+            new("τ", Measure.Duration(sourceEndsS)), new("n", new Measure(AirChangesPerS, QuantityKind.Rate)),
+            new("k", new Measure(DecayPerS, QuantityKind.Rate)));
 
     /// <summary>
     /// C̄ over a time T (s) that begins with the source: it runs for τ ≤ T, then the air only clears. The area under the
@@ -47,7 +50,8 @@ public readonly record struct RoomAir(double SourceKgPerS, double DecayPerS, dou
         var rise = SourceKgPerS * running / VolumeM3 * running * Slope(DecayPerS * running, AirChangesPerS * running);
         var fall = end * MeanDecay(AirChangesPerS * (overS - running)) * (overS - running);
         return trace.Step("room-mean", (rise + fall) / overS,
-            new("G", new Measure(SourceKgPerS, QuantityKind.MassFlow)), new("τ", Measure.Duration(running)), new("V", Measure.Volume(VolumeM3)),
+            new("G", new Measure(SourceKgPerS, QuantityKind.MassFlow)), new("τ", Measure.Duration(running)),
+            new("V", Measure.Volume(VolumeM3)),
             new("n", new Measure(AirChangesPerS, QuantityKind.Rate)), new("k", new Measure(DecayPerS, QuantityKind.Rate)),
             new("C", new Measure(end, QuantityKind.MassConcentration)), new("T", Measure.Duration(overS)));
     }
@@ -64,13 +68,15 @@ public readonly record struct RoomAir(double SourceKgPerS, double DecayPerS, dou
     private double UnboundedPeakS()
     {
         var more = (DecayPerS - AirChangesPerS) / AirChangesPerS;
-        return Math.Abs(more) < 1e-6 ? (1 - (more / 2)) / AirChangesPerS : Math.Log(DecayPerS / AirChangesPerS) / (DecayPerS - AirChangesPerS);
+        return Math.Abs(more) < 1e-6 ? (1 - (more / 2)) / AirChangesPerS
+            : Math.Log(DecayPerS / AirChangesPerS) / (DecayPerS - AirChangesPerS);
     }
 
     private static double MeanDecay(double x) => Math.Abs(x) < 1e-4 ? 1 - (x / 2) + (x * x / 6) : (1 - Math.Exp(-x)) / x;
 
     /// <summary>(φ(x) − φ(y))/(y − x), by the slope of φ where the two are close.</summary>
-    private static double Slope(double x, double y) => Math.Abs(y - x) < 1e-4 ? SlopeAt((x + y) / 2) : (MeanDecay(x) - MeanDecay(y)) / (y - x);
+    private static double Slope(double x, double y) => Math.Abs(y - x) < 1e-4 ? SlopeAt((x + y) / 2)
+        : (MeanDecay(x) - MeanDecay(y)) / (y - x);
 
     /// <summary>−φ′(x).</summary>
     private static double SlopeAt(double x) => x < 1e-3 ? .5 - (x / 3) + (x * x / 8) : (1 - (Math.Exp(-x) * (1 + x))) / (x * x);

@@ -17,7 +17,8 @@ internal static class VapourCheck
         CheckIgnition(scope, vapour, limits);
         if (conditions.Place == PourPlace.Outdoors)
         {
-            scope.Assume(PourPointers.Place, "no vapour is computed outdoors: stand upwind, keep sun and rain off steel and compound", null, AssumptionOrigin.RuleSet);
+            scope.Assume(PourPointers.Place, "no vapour is computed outdoors: stand upwind, keep sun and rain off steel and compound", null,
+                AssumptionOrigin.RuleSet);
             return null;
         }
 
@@ -40,7 +41,8 @@ internal static class VapourCheck
         if (limits is null)
         {
             scope.Find(PouringFindings.VapourNotComputed, PourPointers.Vapour,
-                words: new FindingWord("why", vapour is null ? "the sheet names no vapour" : "limits and vapour pressure of this substance are not known here"));
+                words: new FindingWord("why", vapour is null ? "the sheet names no vapour"
+                : "limits and vapour pressure of this substance are not known here"));
             return null;
         }
 
@@ -56,7 +58,8 @@ internal static class VapourCheck
         {
             scope.Find(PouringFindings.IgnitionSource, PourPointers.IgnitionSource, limits?.FlashPoint.Judge(null) ?? default,
                 related: [PourPointers.Vapour],
-                severity: limits is null ? Severity.Unknown : Severity.Stop, words: new FindingWord("substance", vapour?.Substance ?? "the compound's vapour"));
+                severity: limits is null ? Severity.Unknown : Severity.Stop,
+                    words: new FindingWord("substance", vapour?.Substance ?? "the compound's vapour"));
         }
     }
 
@@ -73,7 +76,8 @@ internal static class VapourCheck
         return null;
     }
 
-    private static VapourResult Compute(PourScope scope, VapourSource vapour, AirLimits limits, Room room, IReadOnlyList<Mix> mixes, double gelS, double kelvins)
+    private static VapourResult Compute(PourScope scope, VapourSource vapour, AirLimits limits, Room room, IReadOnlyList<Mix> mixes,
+        double gelS, double kelvins)
     {
         var (largest, mixed) = (0.0, 0.0);
         for (var i = 0; i < mixes.Count; i++)
@@ -82,7 +86,8 @@ internal static class VapourCheck
         }
 
         var source = SourceKgPerS(scope, limits, kelvins, largest);
-        var most = scope.Input.Compound.DensityKgPerM3 is { } density && vapour.MassFraction is { } share ? share * density * mixed / room.VolumeM3 : double.PositiveInfinity;
+        var most = scope.Input.Compound.DensityKgPerM3 is { } density && vapour.MassFraction is { } share
+            ? share * density * mixed / room.VolumeM3 : double.PositiveInfinity;
         VapourResult With(double mixingFactor, Trace trace)
         {
             var air = new RoomAir(source, vapour.DecayPerS ?? 0, room.VolumeM3, room.AirChangesPerS / mixingFactor);
@@ -107,7 +112,8 @@ internal static class VapourCheck
     private static double SourceKgPerS(PourScope scope, AirLimits limits, double kelvins, double vesselM3)
     {
         var speed = scope.Conditions.AirSpeedMPerS ?? Assumed(scope, PourPointers.AirSpeed, scope.Rules.AirSpeed);
-        scope.Assume(PourPointers.Vapour, "the open surface gives off vapour as if it were the pure substance", Measure.Fraction(1), AssumptionOrigin.RuleSet);
+        scope.Assume(PourPointers.Vapour, "the open surface gives off vapour as if it were the pure substance", Measure.Fraction(1),
+            AssumptionOrigin.RuleSet);
 
         var pressure = Evaporation.StyreneVapourPressurePa(kelvins, scope.Trace);
         double Rate(double diameter) => Evaporation.RateKgPerS(limits.MolarMassGPerMol, 1, pressure, speed,

@@ -4,7 +4,10 @@ using CalcService.Engine.Rules;
 
 namespace CalcService.Engine.Pouring;
 
-/// <summary>The vapour against what law, recommendation and request allow. Of several limits of one kind the one that is passed the furthest is found.</summary>
+/// <summary>
+/// The vapour against what law, recommendation and request allow. Of several limits of one kind the one that is passed the furthest is
+/// found.
+/// </summary>
 /// <param name="Scope">The plan.</param>
 /// <param name="Limits">The limits of the substance.</param>
 /// <param name="May">What may be reached near the work.</param>
@@ -22,11 +25,13 @@ internal sealed record VapourLimits(PourScope Scope, AirLimits Limits, VapourRes
         // A peak says no more of a mean over fifteen minutes than that it may be above.
         var isFound = Find(PouringFindings.VapourAboveLaw, Worst(PassedOf(law with { ShortTerm = null }, Surely)))
             || Find(PouringFindings.VapourMayExceedLaw, Worst(PassedOf(law, May)));
-        isFound |= CheckStricter([.. Limits.LawsThatMayHold(jurisdiction, workplace).Where(other => other != law).SelectMany(other => PassedOf(other, May))]);
+        isFound |= CheckStricter([.. Limits.LawsThatMayHold(jurisdiction, workplace).Where(other => other != law)
+            .SelectMany(other => PassedOf(other, May))]);
         if (!isFound)
         {
             Find(PouringFindings.VapourAboveRecommended,
-                Worst([.. Over(May.Peak, Limits.RecommendedShortTerm, Peak, ""), .. Over(May.TimeWeighted, Limits.RecommendedTimeWeighted, Mean, "")]));
+                Worst([.. Over(May.Peak, Limits.RecommendedShortTerm, Peak, ""),
+                .. Over(May.TimeWeighted, Limits.RecommendedTimeWeighted, Mean, "")]));
         }
 
         CheckOwn();
@@ -34,10 +39,12 @@ internal sealed record VapourLimits(PourScope Scope, AirLimits Limits, VapourRes
 
     /// <summary>Laws that may hold as well, as far as it is said.</summary>
     private bool CheckStricter(IReadOnlyList<Passed> stricter) =>
-        Find(PouringFindings.VapourAboveStricterLaw, Worst(stricter) is { } passed ? passed with { Law = string.Join(", ", stricter.Select(one => one.Law).Distinct()) } : null);
+        Find(PouringFindings.VapourAboveStricterLaw, Worst(stricter) is { } passed
+        ? passed with { Law = string.Join(", ", stricter.Select(one => one.Law).Distinct()) } : null);
 
     private static IEnumerable<Passed> PassedOf(AirLaw law, VapourResult reached) =>
-        [.. Over(reached.Peak, law.Ceiling, Peak, law.Name), .. Over(reached.Peak, law.ShortTerm, Peak, law.Name), .. Over(reached.TimeWeighted, law.TimeWeighted, Mean, law.Name)];
+        [.. Over(reached.Peak, law.Ceiling, Peak, law.Name), .. Over(reached.Peak, law.ShortTerm, Peak, law.Name),
+        .. Over(reached.TimeWeighted, law.TimeWeighted, Mean, law.Name)];
 
     private static IEnumerable<Passed> Over(double reached, RuleLimit? limit, string which, string law) =>
         limit?.Judge(Measure.AirFraction(reached)) is { IsAbove: true } above ? [new(which, above, law)] : [];

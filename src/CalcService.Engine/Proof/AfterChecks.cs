@@ -13,7 +13,8 @@ internal static class AfterChecks
         Look(scope, "wire-slip", ProofPointers.Slip, seen.WireSlip, TestFindings.WireSlipped, "whether single wires slipped");
         Look(scope, "cracks", ProofPointers.Cracks, seen.Cracks, TestFindings.Cracked, "whether anything cracked");
         Look(scope, "asymmetry", ProofPointers.Asymmetry, seen.Asymmetry, TestFindings.SeatedAskew, "whether the cone seated straight");
-        Look(scope, "creep", ProofPointers.Creep, seen.CreepUnderHold, TestFindings.Creeps, "whether the cone went on moving under the held load");
+        Look(scope, "creep", ProofPointers.Creep, seen.CreepUnderHold, TestFindings.Creeps,
+            "whether the cone went on moving under the held load");
         if (scope.Has(StatedFact.Of(ProofPointers.Steps, "which loads were held", steps.Count > 0, isNeeded: true), "test-load",
             TestFindings.TestLoadShort))
         {
@@ -22,7 +23,8 @@ internal static class AfterChecks
         }
         else
         {
-            scope.Write("seating", seats ? CheckOutcome.Undetermined : CheckOutcome.NotApplicable, TestFindings.SeatingLittle, missing: seats ? [ProofPointers.Steps] : []);
+            scope.Write("seating", seats ? CheckOutcome.Undetermined : CheckOutcome.NotApplicable, TestFindings.SeatingLittle,
+                missing: seats ? [ProofPointers.Steps] : []);
         }
     }
 

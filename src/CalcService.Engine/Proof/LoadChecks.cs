@@ -13,7 +13,8 @@ internal static class LoadChecks
     public static double? ProofLoad(ProofScope scope)
     {
         var input = scope.Input;
-        var rule = scope.Book.Matching.Duties.Select(duty => duty.ProofFactor).FirstOrDefault(factor => factor is not null && factor.RuleSet == input.RuleSet);
+        var rule = scope.Book.Matching.Duties.Select(duty => duty.ProofFactor)
+            .FirstOrDefault(factor => factor is not null && factor.RuleSet == input.RuleSet);
         double? byRule = rule is not null && input.RatedLoadN is { } rated ? TestLoads.RequiredN(rated, rule.Si, scope.Trace) : null;
         var meant = input.ProofLoadN ?? byRule;
         // Without a rule set nobody knows whether it asks for more.
@@ -93,7 +94,8 @@ internal static class LoadChecks
     private static void CheckRope(ProofScope scope, double? highestN, double? breakingN)
     {
         const string Id = "half-of-breaking-force";
-        var fact = StatedFact.Of(ProofPointers.Certificate, "the breaking force of the rope, or its class and grade", breakingN is not null, isNeeded: true);
+        var fact = StatedFact.Of(ProofPointers.Certificate, "the breaking force of the rope, or its class and grade", breakingN is not null,
+            isNeeded: true);
         if (scope.Has(fact, Id, LoadFindings.ProofAboveShare) && breakingN is { } breaking && highestN is { } high)
         {
             var (against, judged) = TestLoads.CheckRope(scope, high, breaking, scope.Book.Matching, ProofPointers.ProofLoad,
@@ -118,7 +120,8 @@ internal static class LoadChecks
         if (early > TimeSpan.Zero)
         {
             scope.Find(ProofFindings.NotCured, "/testedAt", Measure.Duration(early.TotalSeconds), related: [ProofPointers.ProofLoadFrom],
-                words: [new("at", TestTimes.At(scope.Input.TestedAt)), new("from", TestTimes.NotBefore(from.Value, scope.Input.TestedAt.Offset))]);
+                words: [new("at", TestTimes.At(scope.Input.TestedAt)),
+                    new("from", TestTimes.NotBefore(from.Value, scope.Input.TestedAt.Offset))]);
         }
     }
 
@@ -126,7 +129,8 @@ internal static class LoadChecks
     {
         const string Id = "exclusion-zone";
         var zone = scope.Input.ExclusionZone;
-        if (!scope.Has(StatedFact.Of(ProofPointers.Zone, "whether people are kept away", zone, isNeeded: false), Id, ProofFindings.ZoneOpen))
+        if (!scope.Has(StatedFact.Of(ProofPointers.Zone, "whether people are kept away", zone, isNeeded: false), Id,
+            ProofFindings.ZoneOpen))
         {
             return;
         }

@@ -15,8 +15,10 @@ public static partial class ProofFindings
     private static IReadOnlyList<FindingDefinition> Shared =>
     [
         CompoundFindings.Demonstration, LoadFindings.RatedLoadMissing, LoadFindings.ProofBelowRule, LoadFindings.ProofBelowRated,
-        LoadFindings.ProofAboveRating, LoadFindings.ProofAboveShare, LoadFindings.ProofBreaks, .. HardnessFindings.All, StatedFacts.NotStated,
-        FitFindings.RopeIdentityMissing, FitFindings.RopeFactMissing, FitFindings.WireFitUnknown, FitFindings.WiresDoNotFit, FitFindings.RopeDoesNotEnter,
+        LoadFindings.ProofAboveRating, LoadFindings.ProofAboveShare, LoadFindings.ProofBreaks, .. HardnessFindings.All,
+        StatedFacts.NotStated,
+        FitFindings.RopeIdentityMissing, FitFindings.RopeFactMissing, FitFindings.WireFitUnknown, FitFindings.WiresDoNotFit,
+        FitFindings.RopeDoesNotEnter,
         FitFindings.FitDependsOnTolerance, FitFindings.RopeLoose, .. BoundFindings.OfRopeAndBasket, .. TestFindings.All,
     ];
 

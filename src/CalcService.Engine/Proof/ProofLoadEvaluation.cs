@@ -38,9 +38,11 @@ public static class ProofLoadEvaluation
         var proof = LoadChecks.ProofLoad(scope);
         var highest = input.Measured is { Count: > 0 } read ? read.Max(step => step.LoadN) : proof;
         LoadChecks.Check(scope, proof is { } meant && highest is { } found ? Math.Max(meant, found) : highest, rope.BreakingForceN);
-        var end = new EndCone(scope, rules.Matching, input.Compound.Cured, input.Basket, rope.MetallicAreaM2) { OuterAtSmallEndM = input.OuterAtSmallEndM, OuterAtMouthM = input.OuterAtMouthM };
+        var end = new EndCone(scope, rules.Matching, input.Compound.Cured, input.Basket,
+            rope.MetallicAreaM2) { OuterAtSmallEndM = input.OuterAtSmallEndM, OuterAtMouthM = input.OuterAtMouthM };
         var seats = EndFit.Seats(input.Rope, rope, input.Basket, rules.Pouring);
-        var forecast = seats ? SeatingForecast.Of(end, rules.Proof.ShrinkageSpread, input.ReadAt, input.Friction, ProofPointers.Friction) : null;
+        var forecast = seats ? SeatingForecast.Of(end, rules.Proof.ShrinkageSpread, input.ReadAt, input.Friction, ProofPointers.Friction)
+            : null;
         var steps = Steps(scope, forecast, proof);
         if (input.Measured is not null)
         {

@@ -50,5 +50,5 @@ public sealed record ProofResult
     /// <summary>Where the expected seating is read.</summary>
     public required SeatingPlace ReadAt { get; init; }
 
-    public required IReadOnlyList<RoomCheck> Checks { get; init; }
+    public required IReadOnlyList<CheckRow> Checks { get; init; }
 }

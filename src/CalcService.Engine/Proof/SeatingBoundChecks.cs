@@ -17,7 +17,9 @@ internal static class SeatingBoundChecks
         foreach (var kind in wrong.GroupBy(one => one.Against))
         {
             var worst = kind.MaxBy(one => steps[one.Step].LoadN)!;
-            int[] others = [.. kind.Select(one => one.Step).Concat(kind.Select(one => one.Before).OfType<int>()).Distinct().Where(step => step != worst.Step).Order()];
+            int[] others =
+                [.. kind.Select(one => one.Step).Concat(kind.Select(one => one.Before).OfType<int>()).Distinct()
+                .Where(step => step != worst.Step).Order()];
             scope.Find(kind.Key, SeatingChecks.At(worst.Step), worst.Judged,
                 [.. others.Select(SeatingChecks.At)]);
         }

@@ -6,7 +6,8 @@ using CalcService.Engine.Rules;
 namespace CalcService.Engine.Releases;
 
 /// <summary>
-/// When a poured end may be moved and loaded. One law for schedule, shop, audit and proof: never before the sheet's own time along the coldest
+/// When a poured end may be moved and loaded. One law for schedule, shop, audit and proof: never before the sheet's own time along the
+/// coldest
 /// temperatures; a model of the cone's heat, a hold and a hot cone can only make it later.
 /// </summary>
 public static class Release
@@ -47,8 +48,10 @@ public static class Release
             UndisturbedS = (InCone(seen) ?? gelS) + (sheet.MinimumHoldS ?? 0),
             LoadS = load,
             Slower = slower,
-            GovernedBy = load is null ? null : load == asked[0] && !isByOwnHeat && sheetS >= hold ? Governor.Sheet : load == cure?.FullS ? Governor.LeastCuredPlace : load == hold ? Governor.MinimumHold : Governor.Cooling,
-            IsExtrapolated = after < kinetics.AfterGel.Coldest.TemperatureK - ReleaseTimes.ResolutionK && !isByOwnHeat && (load is null || load == sheetS),
+            GovernedBy = load is null ? null : load == asked[0] && !isByOwnHeat && sheetS >= hold ? Governor.Sheet : load == cure?.FullS
+            ? Governor.LeastCuredPlace : load == hold ? Governor.MinimumHold : Governor.Cooling,
+            IsExtrapolated = after < kinetics.AfterGel.Coldest.TemperatureK - ReleaseTimes.ResolutionK && !isByOwnHeat
+            && (load is null || load == sheetS),
             IsByOwnHeat = isByOwnHeat,
             ShortestS = gelS + (slower * kinetics.AfterGel.Warmest.AfterGelS),
             ColdestAfterGelK = after,
@@ -57,20 +60,29 @@ public static class Release
         };
     }
 
-    /// <summary>How much slower a lot is than its sheet, by the ages at which its cones were seen gelled; never below 1: what gels early is still asked for by the sheet.</summary>
+    /// <summary>
+    /// How much slower a lot is than its sheet, by the ages at which its cones were seen gelled; never below 1: what gels early is still
+    /// asked for by the sheet.
+    /// </summary>
     public static double Lot(IEnumerable<double?> ages, CuringRules rules, Trace trace)
     {
         double[] logs = [.. ages.OfType<double>().Where(age => age > 0).Select(age => Math.Log(age))];
-        return logs.Length == 0 ? 1 : Math.Max(1, GelPosterior.Factor(logs.Average(), logs.Length, rules.LotSpread.Si, rules.ObservationSpread.Si, trace));
+        return logs.Length == 0 ? 1
+            : Math.Max(1, GelPosterior.Factor(logs.Average(), logs.Length, rules.LotSpread.Si, rules.ObservationSpread.Si, trace));
     }
 
     /// <summary>Age in gel times, by the sheet, at which a gel was seen along a path; null where the path doesn't reach so far.</summary>
     public static double? AgeSeen(CureKinetics kinetics, CurePath path, SeenGel gel) =>
         gel.Seconds > path.BeforeGel.EndS ? null : GelAge.Along(kinetics.Expected, path.BeforeGel).At(gel.MiddleS);
 
-    /// <summary>∫dt/a(θ) = F, from the gel t_G on along the coldest temperatures θ, a the sheet's time after gel and F how slow the lot was seen to be; in s.</summary>
-    [Formula("sheet-release", "the sheet's time after gel, counted along the coldest temperatures", "/docs/release", Basis.Derived, Symbol = "t_a", Name = "end of the sheet's time after gel",
-        Expression = "∫dt/a(θ) = F, from t_G on", Kind = QuantityKind.Duration, Range = "stands still below the lowest cure temperature; not read beyond the temperatures given")]
+    /// <summary>
+    /// ∫dt/a(θ) = F, from the gel t_G on along the coldest temperatures θ, a the sheet's time after gel and F how slow the lot was seen to
+    /// be; in s.
+    /// </summary>
+    [Formula("sheet-release", "the sheet's time after gel, counted along the coldest temperatures", "/docs/release", Basis.Derived,
+        Symbol = "t_a", Name = "end of the sheet's time after gel",
+        Expression = "∫dt/a(θ) = F, from t_G on", Kind = QuantityKind.Duration,
+        Range = "stands still below the lowest cure temperature; not read beyond the temperatures given")]
     public static double? SheetS(GelAge? clock, double? gelS, double slower, Trace trace) => clock?.TimeOf(1) is { } over
         ? trace.Step("sheet-release", over, new("t_G", Measure.Duration(gelS!.Value)), new("F", Measure.Count(slower)))
         : null;
@@ -80,7 +92,9 @@ public static class Release
         ? null
         : GelAge.Along(kinetics.AfterGel.Curve.Slower(slower), path.AfterGel.From(gelS), null, 1, kinetics.Ceiling.LowestCureK);
 
-    /// <summary>How much slower one gel says that everything is. A cup or vessel that gels in its time says nothing; one that is late does.</summary>
+    /// <summary>
+    /// How much slower one gel says that everything is. A cup or vessel that gels in its time says nothing; one that is late does.
+    /// </summary>
     private static double SlowerBy(CureKinetics kinetics, CurePath path, SeenGel gel) =>
         gel.IsOfMix ? gel.MiddleS / kinetics.Latest.TimeS(path.MixK) : AgeSeen(kinetics, path, gel) ?? 1;
 

@@ -9,7 +9,8 @@ public static class ReleaseFindings
 {
     public static FindingDefinition BelowLowestCure { get; } = Define("below-lowest-cure", "2026-12", Actor.Lead,
         [Severity.Unknown, Severity.Caution],
-        "Before full strength it gets colder than the compound cures at: it turns to glass half cured, and time alone doesn't help. Its time stands still meanwhile. A caution where the steel was measured until the release.",
+        "Before full strength it gets colder than the compound cures at: it turns to glass half cured, and time alone doesn't help. Its "
+            + "time stands still meanwhile. A caution where the steel was measured until the release.",
         "Before full strength it gets {measured}; below {limit} the compound does not cure.",
         "Keep cone and socket warmer until full strength; load only after the hardness at the lip has been read.",
         Source.DataSheet("lowestCure"));
@@ -27,7 +28,8 @@ public static class ReleaseFindings
         Source.DataSheet("fullStrength"));
 
     public static FindingDefinition ByOwnHeat { get; } = Caution("release-by-own-heat", "2026-12", Actor.Lead,
-        "The sheet's samples were held at their temperature, so that the cone's own heat may count: the release rests on a computed temperature.",
+        "The sheet's samples were held at their temperature, so that the cone's own heat may count: the release rests on a computed "
+            + "temperature.",
         "By its own heat the cone is released {measured} after mixing; the sheet's time without it ends after {limit}.",
         "Read the hardness at the lip before any load; without it wait for the sheet's time.",
         new("a release on a computed temperature", "/docs/release", Basis.Derived));

@@ -15,7 +15,9 @@ public enum LoadVerdict
     Early,
 }
 
-/// <summary>When an end may be moved and loaded, in seconds from mixing, and what each part of the law asks for. Null where it can't be known.</summary>
+/// <summary>
+/// When an end may be moved and loaded, in seconds from mixing, and what each part of the law asks for. Null where it can't be known.
+/// </summary>
 public sealed record ReleaseTimes
 {
     /// <summary>Temperatures of a followed cone are known so well.</summary>
@@ -69,7 +71,9 @@ public sealed record ReleaseTimes
     /// <summary>The path that it was computed along.</summary>
     public required CurePath Path { get; init; }
 
-    /// <summary>The share of the sheet's time after gel that has passed at a time: 0 until gel, 1 from its end on; null where it isn't known.</summary>
+    /// <summary>
+    /// The share of the sheet's time after gel that has passed at a time: 0 until gel, 1 from its end on; null where it isn't known.
+    /// </summary>
     public double? ShareAt(double seconds) => Clock is null ? null : Math.Clamp(Clock.At(seconds), 0, 1);
 
     /// <summary>What a load at a moment means; released on the very minute that the answer prints.</summary>

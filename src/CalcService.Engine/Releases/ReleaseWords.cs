@@ -11,7 +11,8 @@ internal static class ReleaseWords
     /// <summary>So far below the coldest row the sheet's time is an assumption, beyond a guess.</summary>
     private const double NearRowK = 15;
 
-    private const string FullStrength = "/compound/sheet/fullStrength", LowestCure = "/compound/sheet/lowestCure", Pouring = "/compound/sheet/pouring";
+    private const string FullStrength = "/compound/sheet/fullStrength", LowestCure = "/compound/sheet/lowestCure",
+        Pouring = "/compound/sheet/pouring";
 
     /// <param name="scope">Takes the findings.</param>
     /// <param name="sheet">The sheet.</param>
@@ -21,14 +22,17 @@ internal static class ReleaseWords
     /// <param name="air">The air.</param>
     /// <param name="airPointer">The member that gives it.</param>
     /// <param name="steelPointer">The member that gives the steel.</param>
-    public static void CheckRelease(this RoomScope scope, CompoundSheet sheet, CureKinetics kinetics, ReleaseTimes release, double steelReadS,
+    public static void CheckRelease(this CalculationScope scope, CompoundSheet sheet, CureKinetics kinetics, ReleaseTimes release,
+        double steelReadS,
         TemperatureHistory air, string airPointer, string steelPointer)
     {
-        var pointer = air.Extremes(0, release.SheetS ?? air.EndS).LowestK <= release.ColdestK + ReleaseTimes.ResolutionK ? airPointer : steelPointer;
+        var pointer = air.Extremes(0, release.SheetS ?? air.EndS).LowestK <= release.ColdestK + ReleaseTimes.ResolutionK ? airPointer
+            : steelPointer;
         var afterGel = kinetics.AfterGel;
         if (afterGel.IsOfOtherDose)
         {
-            scope.Find(ReleaseFindings.OfOtherDose, FullStrength, words: new FindingWord("doses", kinetics.Doses.ToString(CultureInfo.InvariantCulture)));
+            scope.Find(ReleaseFindings.OfOtherDose, FullStrength,
+                words: new FindingWord("doses", kinetics.Doses.ToString(CultureInfo.InvariantCulture)));
         }
 
         if (release.ColdestK is { } coldest)
@@ -51,11 +55,12 @@ internal static class ReleaseWords
     }
 
     /// <summary>What a gel that somebody saw says of the cone, by where it was seen.</summary>
-    public static void CheckGelPlace(this RoomScope scope, GelPlace place, string seenIn, string gelAt)
+    public static void CheckGelPlace(this CalculationScope scope, GelPlace place, string seenIn, string gelAt)
     {
         if (place is GelPlace.Cup or GelPlace.Vessel)
         {
-            scope.Find(CompoundFindings.GelSeenInCup, seenIn, related: [gelAt], words: new FindingWord("place", place == GelPlace.Cup ? "cup" : "vessel"));
+            scope.Find(CompoundFindings.GelSeenInCup, seenIn, related: [gelAt],
+                words: new FindingWord("place", place == GelPlace.Cup ? "cup" : "vessel"));
         }
         else if (place == GelPlace.Unknown)
         {
@@ -63,7 +68,7 @@ internal static class ReleaseWords
         }
     }
 
-    private static void CheckRows(RoomScope scope, AfterGel afterGel, double coldestK, string pointer)
+    private static void CheckRows(CalculationScope scope, AfterGel afterGel, double coldestK, string pointer)
     {
         var row = afterGel.Coldest;
         if (coldestK < row.TemperatureK - NearRowK)
@@ -73,8 +78,10 @@ internal static class ReleaseWords
 
         if (coldestK < row.TemperatureK - ReleaseTimes.ResolutionK)
         {
-            scope.Assume(FullStrength, "time after gel at the coldest that it gets, beyond the sheet's coldest row", Measure.Duration(afterGel.TimeS(coldestK, scope.Trace)), AssumptionOrigin.Estimate);
-            scope.Assume(FullStrength, "time after gel of the sheet's coldest row", Measure.Duration(row.AfterGelS), AssumptionOrigin.Estimate);
+            scope.Assume(FullStrength, "time after gel at the coldest that it gets, beyond the sheet's coldest row",
+                Measure.Duration(afterGel.TimeS(coldestK, scope.Trace)), AssumptionOrigin.Estimate);
+            scope.Assume(FullStrength, "time after gel of the sheet's coldest row", Measure.Duration(row.AfterGelS),
+                AssumptionOrigin.Estimate);
         }
     }
 }

@@ -11,7 +11,8 @@ internal static class BoreWear
     public static WearFacts Measure(ReuseScope scope)
     {
         var (basket, trace) = (scope.Socket.Nominal.Basket, scope.Trace);
-        var stations = scope.Socket.Measured.Stations.Where(station => station.DiametersM.Count > 0).OrderBy(station => station.FromSmallEndM)
+        var stations = scope.Socket.Measured.Stations.Where(station => station.DiametersM.Count > 0)
+            .OrderBy(station => station.FromSmallEndM)
             .Select(station =>
             {
                 var nominal = basket.DiameterAtM(station.FromSmallEndM / basket.LengthM);
@@ -26,7 +27,10 @@ internal static class BoreWear
             Ovality = stations.Length > 0 ? stations.Max(station => station.Ovality) : null,
             // Between neighbours, so that a groove in the middle shows.
             TaperLoss = stations.Length > 1
-                ? stations.Zip(stations.Skip(1), (lower, upper) => WearFormulas.TaperLoss(lower.LargestM, upper.LargestM, upper.FromSmallEndM - lower.FromSmallEndM, basket.Taper, trace)).Max()
+                ? stations.Zip(stations.Skip(1),
+                (lower, upper) =>
+                WearFormulas.TaperLoss(lower.LargestM, upper.LargestM, upper.FromSmallEndM - lower.FromSmallEndM, basket.Taper, trace))
+                .Max()
                 : null,
         };
     }
@@ -36,7 +40,9 @@ internal static class BoreWear
     {
         var (stations, length) = (socket.Measured.Stations, socket.Nominal.Basket.LengthM);
         List<Gap> gaps = [.. stations.Select((station, i) => (station, i)).Where(pair => pair.station.DiametersM.Count < 2)
-            .Select(pair => new Gap(ReuseFindings.MeasurementMissing, ReusePointers.Measured($"stations/{pair.i}/diameters"), "a second diameter across this section"))];
+            .Select(pair =>
+            new Gap(ReuseFindings.MeasurementMissing, ReusePointers.Measured($"stations/{pair.i}/diameters"),
+            "a second diameter across this section"))];
         string[] names = ["near the small end", "in the middle", "near the mouth"];
         var without = names.Where((_, third) => !stations.Any(station => Third(station.FromSmallEndM, length) == third)).ToArray();
         if (without.Length > 0)

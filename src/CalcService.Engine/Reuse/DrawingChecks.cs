@@ -50,8 +50,9 @@ internal static class DrawingChecks
     private static bool IsFar(ReuseScope scope, (string Pointer, string What, double? Found, double? Drawn, bool MetalIsOutside) one)
     {
         var (found, drawn) = (one.Found!.Value, one.Drawn!.Value);
-        var (share, room) = ((one.MetalIsOutside ? found - drawn : drawn - found) / drawn, WearAllowance.OfFace(scope, drawn).Over(drawn));
-        return scope.Rules.FarOffDrawing.Judge(Measure.Fraction(share)).IsAbove && Judged.Fraction(share, room).IsAbove;
+        var (share, allowed) = ((one.MetalIsOutside ? found - drawn : drawn - found) / drawn,
+            WearAllowance.OfFace(scope, drawn).Over(drawn));
+        return scope.Rules.FarOffDrawing.Judge(Measure.Fraction(share)).IsAbove && Judged.Fraction(share, allowed).IsAbove;
     }
 
     private static IEnumerable<(string Pointer, string What, double? Found, double? Drawn, bool MetalIsOutside)> Sizes(ReuseScope scope)

@@ -74,14 +74,16 @@ internal static class EndChecks
     private static void CheckMetal(ReuseScope scope, IReadOnlyList<Finding> kept)
     {
         const string Id = "socket-metal";
-        Gap[] gaps = scope.Socket.Metal == SocketMetal.Unknown ? [new(ReuseFindings.SteelUnknown, ReusePointers.Metal, "what the socket is made of")] : [];
+        Gap[] gaps = scope.Socket.Metal == SocketMetal.Unknown
+            ? [new(ReuseFindings.SteelUnknown, ReusePointers.Metal, "what the socket is made of")] : [];
         if (!scope.IsOpen(Id, BoundFindings.SocketMetalUnfit, gaps))
         {
             Write(scope, kept, Id, BoundFindings.SocketMetalUnfit, scope.Socket.Metal is not null);
         }
     }
 
-    private static bool IsOfAnyRope(FindingDefinition finding) => finding == BoundFindings.NoCone || finding == BoundFindings.SocketMetalUnfit;
+    private static bool IsOfAnyRope(FindingDefinition finding) => finding == BoundFindings.NoCone
+        || finding == BoundFindings.SocketMetalUnfit;
 
     /// <summary>Where rope and basket stand in the request of an assessment.</summary>
     private static Finding Placed(Finding finding) => finding with

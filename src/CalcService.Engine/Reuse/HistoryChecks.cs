@@ -10,10 +10,14 @@ internal static class HistoryChecks
     {
         CheckIdentity(scope);
         var past = scope.Socket.History;
-        scope.MustNotBe("welding", past.Welded, ReusePointers.Welded, ReuseFindings.Welded, Unsaid(ReusePointers.Welded, "whether it was ever welded"));
-        scope.MustNotBe("straightening", past.Straightened, ReusePointers.Straightened, ReuseFindings.Straightened, Unsaid(ReusePointers.Straightened, "whether it was ever straightened"));
-        scope.MustNotBe("arc-strike", past.ArcStruck, ReusePointers.ArcStruck, ReuseFindings.ArcStruck, Unsaid(ReusePointers.ArcStruck, "whether an arc ever struck it"));
-        scope.MustNotBe("overload", past.Overloaded, ReusePointers.Overloaded, ReuseFindings.Overloaded, Unsaid(ReusePointers.Overloaded, "whether it was ever overloaded"));
+        scope.MustNotBe("welding", past.Welded, ReusePointers.Welded, ReuseFindings.Welded,
+            Unsaid(ReusePointers.Welded, "whether it was ever welded"));
+        scope.MustNotBe("straightening", past.Straightened, ReusePointers.Straightened, ReuseFindings.Straightened,
+            Unsaid(ReusePointers.Straightened, "whether it was ever straightened"));
+        scope.MustNotBe("arc-strike", past.ArcStruck, ReusePointers.ArcStruck, ReuseFindings.ArcStruck,
+            Unsaid(ReusePointers.ArcStruck, "whether an arc ever struck it"));
+        scope.MustNotBe("overload", past.Overloaded, ReusePointers.Overloaded, ReuseFindings.Overloaded,
+            Unsaid(ReusePointers.Overloaded, "whether it was ever overloaded"));
         CheckRecord(scope, past);
         CheckRemoval(scope, scope.Input.Removal);
     }
@@ -89,7 +93,8 @@ internal static class HistoryChecks
 
     private static void CheckRemoval(ReuseScope scope, ConeRemoval removal)
     {
-        scope.MustNotBe("cone-removal", removal.Method == RemovalMethod.Unknown ? null : removal.Method == RemovalMethod.BurntOut, ReusePointers.Method,
+        scope.MustNotBe("cone-removal", removal.Method == RemovalMethod.Unknown ? null : removal.Method == RemovalMethod.BurntOut,
+            ReusePointers.Method,
             ReuseFindings.BurntOut, new(ReuseFindings.RemovalUnknown, ReusePointers.Method, "method"));
         CheckHeat(scope, removal);
     }

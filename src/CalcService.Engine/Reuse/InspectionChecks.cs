@@ -23,7 +23,8 @@ internal static class InspectionChecks
             new(ReuseFindings.VisualMissing, ReusePointers.Cracks, "whether cracks are seen"), new FindingWord("what", "seen by eye"));
         foreach (var (place, (id, name)) in Places)
         {
-            var isThere = place == SocketPlace.Basket || (place == SocketPlace.Bail ? scope.Socket.Type == SocketType.Closed : scope.HasEars);
+            var isThere = place == SocketPlace.Basket
+                || (place == SocketPlace.Bail ? scope.Socket.Type == SocketType.Closed : scope.HasEars);
             CheckPlace(scope, inspection, place, id, name, isThere);
         }
 
@@ -49,14 +50,16 @@ internal static class InspectionChecks
         var isSevere = inspection.Corrosion == CorrosionState.Severe;
         var isRusty = inspection.Corrosion is CorrosionState.Light or CorrosionState.Pitted;
         var rule = isRusty ? ReuseFindings.CorrodedLight : ReuseFindings.CorrodedSevere;
-        scope.MustNotBe("corrosion", inspection.Corrosion == CorrosionState.Unknown ? null : isSevere || isRusty, ReusePointers.Corrosion, rule,
+        scope.MustNotBe("corrosion", inspection.Corrosion == CorrosionState.Unknown ? null : isSevere || isRusty, ReusePointers.Corrosion,
+            rule,
             new(ReuseFindings.VisualMissing, ReusePointers.Corrosion, "how far rust has gone"));
     }
 
     private static void CheckPlace(ReuseScope scope, CrackInspection inspection, SocketPlace place, string id, string name, bool isThere)
     {
         var cracks = (inspection.Indications ?? []).Select((one, i) => (one, i))
-            .Where(pair => pair.one.Kind is IndicationKind.Linear or IndicationKind.Crack && (pair.one.Place == place || (pair.one.Place == SocketPlace.Unknown && isThere))).ToArray();
+            .Where(pair => pair.one.Kind is IndicationKind.Linear or IndicationKind.Crack
+            && (pair.one.Place == place || (pair.one.Place == SocketPlace.Unknown && isThere))).ToArray();
         foreach (var (one, i) in cracks)
         {
             scope.Find(ReuseFindings.Cracked, $"{ReusePointers.Indications}/{i}",
@@ -99,9 +102,11 @@ internal static class InspectionChecks
 
     private static void CheckIndications(ReuseScope scope, IReadOnlyList<Indication>? indications)
     {
-        List<Gap> gaps = indications is null ? [new(ReuseFindings.CrackSearchMissing, ReusePointers.Indications, "nobody reports what it showed")] : [];
+        List<Gap> gaps = indications is null
+            ? [new(ReuseFindings.CrackSearchMissing, ReusePointers.Indications, "nobody reports what it showed")] : [];
         var all = (indications ?? []).Select((one, i) => (one, Pointer: $"{ReusePointers.Indications}/{i}")).ToArray();
-        gaps.AddRange(all.Where(pair => pair.one.Kind == IndicationKind.Unknown || (pair.one.Kind == IndicationKind.Rounded && pair.one.Place == SocketPlace.Unknown))
+        gaps.AddRange(all.Where(pair => pair.one.Kind == IndicationKind.Unknown
+            || (pair.one.Kind == IndicationKind.Rounded && pair.one.Place == SocketPlace.Unknown))
             .Select(pair => new Gap(ReuseFindings.IndicationUnclear, pair.Pointer, "")));
         var rounded = all.Where(pair => pair.one.Kind == IndicationKind.Rounded).ToArray();
         foreach (var (one, pointer) in rounded)
@@ -119,7 +124,8 @@ internal static class InspectionChecks
     {
         const string Id = "crack-search-age";
         var most = scope.Rules.InspectionAge;
-        Gap[] gaps = inspectedOn is null ? [new(ReuseFindings.CrackSearchMissing, ReusePointers.InspectedOn, "nobody says when it was")] : [];
+        Gap[] gaps = inspectedOn is null ? [new(ReuseFindings.CrackSearchMissing, ReusePointers.InspectedOn, "nobody says when it was")]
+            : [];
         if (scope.IsOpen(Id, ReuseFindings.InspectionOld, gaps, most.Judge(null)))
         {
             return;

@@ -10,8 +10,10 @@ internal static class LimitChecks
         var (limits, rules) = (scope.Input.Limits, scope.Rules);
         (string Member, double? Share)[] shares =
         [
-            ("boreGrowth", limits.BoreGrowth), ("ovality", limits.Ovality), ("pinHoleGrowth", limits.PinHoleGrowth), ("earSpread", limits.EarSpread),
-            ("taperLoss", limits.TaperLoss), ("pinWear", limits.PinWear), ("earThicknessLoss", limits.EarThicknessLoss), ("earWidthLoss", limits.EarWidthLoss),
+            ("boreGrowth", limits.BoreGrowth), ("ovality", limits.Ovality), ("pinHoleGrowth", limits.PinHoleGrowth),
+                ("earSpread", limits.EarSpread),
+            ("taperLoss", limits.TaperLoss), ("pinWear", limits.PinWear), ("earThicknessLoss", limits.EarThicknessLoss),
+            ("earWidthLoss", limits.EarWidthLoss),
             ("earEndDistanceLoss", limits.EarEndDistanceLoss), ("outsideLoss", limits.OutsideLoss),
             ("pitDepth", limits.PitDepthM / scope.Socket.Nominal.EarThicknessM),
         ];

@@ -29,14 +29,15 @@ internal static class LoadChecks
         CheckTestLoad(scope, loads.MeantProofN, rope);
         CheckBail(scope);
         var least = RemainingN(scope, strength, strength.AsMeasured, scope.Trace);
-        // Too weak by what was read is a stop; by how far the readings may be off, nobody knows. Where a size is missing the maker's force bounds it.
+        // Too weak by what was read is a stop; by how far the readings may be off, nobody knows. Where a size is missing the maker's force
+        // bounds it.
         var left = RemainingN(scope, strength, strength.AsRead, Trace.None) ?? socket.BreakingForceN;
         var isWeaker = EndChecks.Check(scope, wear, rope, left).Any(finding => finding.Definition == FitFindings.SocketWeaker);
         CheckRope(scope, rope, left, least, isWeaker);
         return least;
     }
 
-    /// <summary>The proof load on the rope, as every room judges it.</summary>
+    /// <summary>The proof load on the rope, as every calculation judges it.</summary>
     private static void CheckTestLoad(ReuseScope scope, double? proofN, RopeFacts? rope)
     {
         const string Id = "half-of-breaking-force";

@@ -65,9 +65,11 @@ public static partial class ReuseFindings
 
     public static FindingDefinition Overheated { get; } = Define("socket-overheated", "2026-12", Actor.Inspector,
         [Severity.Stop, Severity.Unknown],
-        "The socket got hotter than its maker allows, which ends it, or hotter than steels of its kind are known to bear, which only tests of its own steel can clear.",
+        "The socket got hotter than its maker allows, which ends it, or hotter than steels of its kind are known to bear, which only "
+            + "tests of its own steel can clear.",
         "While the cone came out the socket reached {measured}; no more than {limit} is allowed.",
-        "Set the socket aside. Beyond its maker's limit it stays out of use; without one ask him for it, or have hardness and structure compared with the certificate.",
+        "Set the socket aside. Beyond its maker's limit it stays out of use; without one ask him for it, or have hardness and structure "
+            + "compared with the certificate.",
         Physics("heat"), rules => [rules.Reuse.RemovalHot]);
 
     public static FindingDefinition Warmed { get; } = Caution("socket-warmed", "2026-12", Actor.Crew,

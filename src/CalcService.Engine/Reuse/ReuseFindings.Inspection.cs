@@ -31,7 +31,8 @@ public static partial class ReuseFindings
     public static FindingDefinition RoundedIndication { get; } = Caution("rounded-indication", "2026-12", Actor.Inspector,
         "A round indication is no crack, and yet a place where one can begin.",
         "There is a round indication.",
-        "Have a competent person judge the round indication against the socket's drawing and record it, so that the next inspection can compare.",
+        "Have a competent person judge the round indication against the socket's drawing and record it, so that the next inspection can "
+            + "compare.",
         Source.CommonPractice);
 
     public static FindingDefinition InspectionOld { get; } = Caution("crack-search-old", "2026-12", Actor.Inspector,

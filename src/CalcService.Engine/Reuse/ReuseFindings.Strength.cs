@@ -9,13 +9,15 @@ public static partial class ReuseFindings
 {
     public static FindingDefinition YieldsAtProof { get; } = Define("yields-at-proof-load", "2026-12", Actor.Lead,
         [Severity.Stop, Severity.Unknown],
-        "With what is left of it, a part of the socket yields under the proof load. Where that rests on a steel that was only assumed, the steel has to be known first.",
+        "With what is left of it, a part of the socket yields under the proof load. Where that rests on a steel that was only assumed, "
+            + "the steel has to be known first.",
         "Under the proof load the part is used to {measured} of its strength: {what}.",
         "Take the socket out of use for this load. Where the pin's steel was assumed, take it from the pin's mark or certificate.",
         Physics("strength"));
 
     public static FindingDefinition PinYields { get; } = Stop("pin-yields-at-proof-load", "2026-12", Actor.Inspector,
-        "The pin as it is yields under the proof load, or presses into the ears. A pin can be had anew: the socket is not withdrawn for it.",
+        "The pin as it is yields under the proof load, or presses into the ears. A pin can be had anew: the socket is not withdrawn for "
+            + "it.",
         "Under the proof load this pin uses the part to {measured} of its strength: {what}.",
         "Replace the pin by one of the maker's, measure it, and assess the socket with it.",
         Physics("strength"));

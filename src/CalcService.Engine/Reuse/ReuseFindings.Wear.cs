@@ -12,9 +12,11 @@ public static partial class ReuseFindings
         "Ask the maker, or take it from the operator's rules, and name them in limits.source.");
 
     public static FindingDefinition WornWithoutLimit { get; } = Unknown("worn-without-limit", "2026-12", Actor.Inspector,
-        "A part has changed by more than its drawing and the reading leave, and nobody says how much it may. No public limit for the wear of sockets is known.",
+        "A part has changed by more than its drawing and the reading leave, and nobody says how much it may. No public limit for the wear "
+            + "of sockets is known.",
         "The {what} is {measured}, of which drawing and reading explain {limit}; no limit is given.",
-        "Ask the maker, or take the limit from the operator's rules, and name them in limits.source; give the drawing's tolerance and the uncertainty of the reading.",
+        "Ask the maker, or take the limit from the operator's rules, and name them in limits.source; give the drawing's tolerance and the "
+            + "uncertainty of the reading.",
         rules => [.. rules.Reuse.GeneralTolerances.Select(one => one.Tolerance)]);
 
     public static FindingDefinition ReadingTooCoarse { get; } = Unknown("reading-too-coarse", "2026-12", Actor.Inspector,
@@ -39,7 +41,8 @@ public static partial class ReuseFindings
         "Take it from the maker's drawing or table.");
 
     public static FindingDefinition NotAsDrawn { get; } = Unknown("size-not-as-drawn", "2026-12", Actor.Inspector,
-        "A size has more metal than the drawing's. Steel does not grow: it is another socket's drawing, a socket that isn't bare, or a slip.",
+        "A size has more metal than the drawing's. Steel does not grow: it is another socket's drawing, a socket that isn't bare, or a "
+            + "slip.",
         "Measured {measured} for {what}; the drawing has {limit}.",
         "Clean to bare metal, measure again, and compare the mark with the drawing.",
         rules => [rules.Reuse.FarOffDrawing]);
@@ -93,12 +96,14 @@ public static partial class ReuseFindings
         "The ears are worn narrower than the limit allows.", "The ears have lost {measured} of their width; {limit} is allowed.");
 
     public static FindingDefinition EarEndWorn { get; } = WornOut("ear-end-worn", "2026-12", Actor.Inspector,
-        "The ends of the ears are worn beyond the limit.", "The ears have lost {measured} between the hole's centre and their end; {limit} is allowed.");
+        "The ends of the ears are worn beyond the limit.",
+        "The ears have lost {measured} between the hole's centre and their end; {limit} is allowed.");
 
     public static FindingDefinition PitsDeep { get; } = WornOut("pits-deep", "2026-12", Actor.Inspector,
         "Pits are deeper than the limit.", "Pits are {measured} deep; {limit} is allowed.");
 
-    private static RuleLimit OfRequest => new(Engine.Rules.PouringRules.General, "the limit that the request states with its source", null, Stated);
+    private static RuleLimit OfRequest =>
+        new(Engine.Rules.PouringRules.General, "the limit that the request states with its source", null, Stated);
 
     private static FindingDefinition WornOut(string code, string since, Actor actor, string meaning, string message) =>
         Stop(code, since, actor, meaning, message,

@@ -22,8 +22,10 @@ public static partial class ReuseFindings
     private static IReadOnlyList<FindingDefinition> OfTheRope =>
     [
         FitFindings.SocketWeaker, FitFindings.RopeDoesNotEnter, FitFindings.RopeLoose, FitFindings.WiresDoNotFit,
-        FitFindings.FitDependsOnTolerance, FitFindings.WireFitUnknown, FitFindings.RopeIdentityMissing, FitFindings.RopeFactMissing, BoundFindings.StrengthImplausible,
-        BoundFindings.RopeThin, BoundFindings.RopeThick, BoundFindings.BasketTooShort, LoadFindings.ProofAboveShare, LoadFindings.ProofBreaks,
+        FitFindings.FitDependsOnTolerance, FitFindings.WireFitUnknown, FitFindings.RopeIdentityMissing, FitFindings.RopeFactMissing,
+        BoundFindings.StrengthImplausible,
+        BoundFindings.RopeThin, BoundFindings.RopeThick, BoundFindings.BasketTooShort, LoadFindings.ProofAboveShare,
+        LoadFindings.ProofBreaks,
     ];
 
     /// <summary>Those on what the socket is meant for. They decide, and leave the socket itself what it is.</summary>
@@ -33,7 +35,8 @@ public static partial class ReuseFindings
     /// <summary>Those that only list what nobody said: one of a kind, with everything that is missing in it.</summary>
     internal static IReadOnlyList<FindingDefinition> OfLists =>
     [
-        IdentityMissing, SteelUnknown, HistoryMissing, RemovalUnknown, CrackSearchMissing, VisualMissing, MeasurementMissing, DrawingMissing,
+        IdentityMissing, SteelUnknown, HistoryMissing, RemovalUnknown, CrackSearchMissing, VisualMissing, MeasurementMissing,
+            DrawingMissing,
         LimitsMissing,
     ];
 

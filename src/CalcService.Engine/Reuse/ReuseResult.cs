@@ -78,7 +78,7 @@ public sealed record ReuseResult
 {
     public required Disposition Disposition { get; init; }
 
-    public required IReadOnlyList<RoomCheck> Checks { get; init; }
+    public required IReadOnlyList<CheckRow> Checks { get; init; }
 
     public required WearFacts Wear { get; init; }
 

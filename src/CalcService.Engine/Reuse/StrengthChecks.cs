@@ -12,15 +12,18 @@ namespace CalcService.Engine.Reuse;
 /// <param name="AsMade">By the drawing.</param>
 /// <param name="AsMeasured">As far to the bad side as the readings may be off; null where all of a part may be gone.</param>
 /// <param name="AsRead">By the readings.</param>
-internal sealed record StrengthFacts(double? RatedN, double? ProofN, double? DesignFactor, Utilisation? AsMade, Utilisation? AsMeasured, Utilisation? AsRead);
+internal sealed record StrengthFacts(double? RatedN, double? ProofN, double? DesignFactor, Utilisation? AsMade, Utilisation? AsMeasured,
+    Utilisation? AsRead);
 
 /// <summary>Ears, pin and basket under rated and proof load, as made and as measured.</summary>
 internal static class StrengthChecks
 {
     private static readonly Dictionary<string, string> Names = new(StringComparer.Ordinal)
     {
-        ["ear-bearing"] = "ears, bearing of the pin", ["ear-net-section"] = "ears, beside the hole", ["ear-shear-out"] = "ears, shear behind the hole",
-        ["ear-block"] = "ears, splitting behind the hole", ["pin-shear"] = "pin, shear", ["pin-bending"] = "pin, bending", ["basket-hoop"] = "wall of the basket, hoop stress",
+        ["ear-bearing"] = "ears, bearing of the pin", ["ear-net-section"] = "ears, beside the hole",
+            ["ear-shear-out"] = "ears, shear behind the hole",
+        ["ear-block"] = "ears, splitting behind the hole", ["pin-shear"] = "pin, shear", ["pin-bending"] = "pin, bending",
+            ["basket-hoop"] = "wall of the basket, hoop stress",
     };
 
     public static StrengthFacts Check(ReuseScope scope, WearFacts wear, ReuseLoads loads, RopeFacts? rope)
@@ -36,7 +39,8 @@ internal static class StrengthChecks
             found = StrengthParts.Of(sizes, load, scope.HasEars, scope.Trace);
             scope.Trace.Of = "";
             read = StrengthParts.Of(StrengthSizes.AsMeasured(scope.Socket, wear), load, scope.HasEars, Trace.None);
-            renewed = StrengthParts.Of(sizes with { PinM = scope.Socket.Nominal.PinDiameterM ?? sizes.PinM }, load, scope.HasEars, Trace.None);
+            renewed = StrengthParts.Of(sizes with { PinM = scope.Socket.Nominal.PinDiameterM ?? sizes.PinM }, load, scope.HasEars,
+                Trace.None);
         }
 
         foreach (var id in StrengthParts.Ids)
@@ -65,7 +69,8 @@ internal static class StrengthChecks
 
     /// <param name="scope">The assessment.</param>
     /// <param name="id">The part.</param>
-    /// <param name="part">As far to the bad side as its readings may be off; null where a size isn't known, or all of it may be gone.</param>
+    /// <param name="part">As far to the bad side as its readings may be off; null where a size isn't known, or all of it may be
+    /// gone.</param>
     /// <param name="read">By the readings.</param>
     /// <param name="renewed">With a new pin.</param>
     private static void CheckPart(ReuseScope scope, string id, PartLoad? part, PartLoad? read, PartLoad? renewed)
@@ -119,7 +124,8 @@ internal static class StrengthChecks
     private static StrengthCase? Load(ReuseScope scope, ReuseLoads loads, RopeFacts? rope)
     {
         var socket = scope.Socket;
-        if (loads is not { RatedN: { } rated, ProofN: { } proof } || socket.YieldStrengthPa is not { } yield || socket.TensileStrengthPa is not { } tensile)
+        if (loads is not { RatedN: { } rated, ProofN: { } proof } || socket.YieldStrengthPa is not { } yield
+            || socket.TensileStrengthPa is not { } tensile)
         {
             return null;
         }
@@ -127,7 +133,8 @@ internal static class StrengthChecks
         var body = StrengthFormulas.GoverningStrengthPa(yield, tensile, scope.Trace);
         if (scope.HasEars && socket.PinYieldStrengthPa is null)
         {
-            scope.Assumptions.Add(new(ReusePointers.PinYield, "pin taken to be as strong as the socket's steel", Measure.Stress(body), AssumptionOrigin.Default));
+            scope.Assumptions.Add(new(ReusePointers.PinYield, "pin taken to be as strong as the socket's steel", Measure.Stress(body),
+                AssumptionOrigin.Default));
             scope.Find(ReuseFindings.PinSteelAssumed, ReusePointers.PinYield);
         }
 

@@ -12,7 +12,8 @@ internal static class StrengthGaps
         ["ear-bearing"] = (["earThickness", "pinDiameter"], ["earThickness", "pinDiameter", "pitDepth"]),
         ["ear-net-section"] = (["earThickness", "earWidth", "pinHoleDiameter"], ["earThickness", "pinHoleDiameters", "pitDepth"]),
         ["ear-shear-out"] = (["earThickness", "earEndDistance", "pinHoleDiameter"], ["earThickness", "pinHoleDiameters", "pitDepth"]),
-        ["ear-block"] = (["earThickness", "earEndDistance", "earWidth", "pinHoleDiameter"], ["earThickness", "pinHoleDiameters", "pitDepth"]),
+        ["ear-block"] = (["earThickness", "earEndDistance", "earWidth", "pinHoleDiameter"],
+            ["earThickness", "pinHoleDiameters", "pitDepth"]),
         ["pin-shear"] = (["pinDiameter"], ["pinDiameter"]),
         ["pin-bending"] = (["pinDiameter", "earThickness", "earGap"], ["pinDiameter", "earGap"]),
         ["basket-hoop"] = (["outerDiameter"], ["outerDiameter", "stations", "pitDepth"]),
@@ -20,9 +21,12 @@ internal static class StrengthGaps
 
     private static readonly Dictionary<string, string> Names = new(StringComparer.Ordinal)
     {
-        ["earThickness"] = "thickness of the ears", ["pinDiameter"] = "diameter of the pin", ["earWidth"] = "width of the ears beside the hole",
-        ["pinHoleDiameter"] = "pin hole", ["pinHoleDiameters"] = "diameters of the pin hole", ["earEndDistance"] = "distance from the hole's centre to the end of the ear",
-        ["earGap"] = "gap between the ears", ["outerDiameter"] = "outside of the basket", ["stations"] = "bore of the basket", ["pitDepth"] = "depth of the deepest pit, 0 where there is none",
+        ["earThickness"] = "thickness of the ears", ["pinDiameter"] = "diameter of the pin",
+            ["earWidth"] = "width of the ears beside the hole",
+        ["pinHoleDiameter"] = "pin hole", ["pinHoleDiameters"] = "diameters of the pin hole",
+            ["earEndDistance"] = "distance from the hole's centre to the end of the ear",
+        ["earGap"] = "gap between the ears", ["outerDiameter"] = "outside of the basket", ["stations"] = "bore of the basket",
+            ["pitDepth"] = "depth of the deepest pit, 0 where there is none",
     };
 
     public static IReadOnlyList<Gap> Of(ReuseScope scope, string id)

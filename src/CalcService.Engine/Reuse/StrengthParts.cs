@@ -29,7 +29,8 @@ internal static class StrengthParts
     private static readonly double Shear = 1 / Math.Sqrt(3);
 
     /// <summary>The parts that an open socket has, the basket last.</summary>
-    public static IReadOnlyList<string> Ids { get; } = ["ear-bearing", "ear-net-section", "ear-shear-out", "ear-block", "pin-shear", "pin-bending", "basket-hoop"];
+    public static IReadOnlyList<string> Ids { get; } = ["ear-bearing", "ear-net-section", "ear-shear-out", "ear-block", "pin-shear",
+        "pin-bending", "basket-hoop"];
 
     public static PartLoads Of(StrengthSizes sizes, StrengthCase load, bool hasEars, Trace trace)
     {

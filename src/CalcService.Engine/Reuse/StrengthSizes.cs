@@ -65,7 +65,8 @@ internal sealed record StrengthSizes
 
     /// <summary>
     /// The socket as found, the worse of drawing and measurement in each size: metal above the drawing's isn't counted on.
-    /// Each reading counts as far to the bad side as it may be off. Pits go off both faces of the ears and off the outside of the wall; a hole counts as grown towards the end of its ear.
+    /// Each reading counts as far to the bad side as it may be off. Pits go off both faces of the ears and off the outside of the wall; a
+    /// hole counts as grown towards the end of its ear.
     /// </summary>
     public static StrengthSizes AsMeasured(UsedSocket socket, WearFacts wear, double offM = 0)
     {
@@ -80,7 +81,8 @@ internal sealed record StrengthSizes
             ThicknessM = Math.Min(made.ThicknessM, Known(found.EarThicknessM) - offM) - pits,
             // Width and end distance hardly wear; what the hole takes of them is counted.
             WidthM = found.EarWidthM is { } width ? Math.Min(made.WidthM, width - offM) : made.WidthM,
-            EndDistanceM = (found.EarEndDistanceM is { } end ? Math.Min(made.EndDistanceM, end - offM) : made.EndDistanceM) - ((hole - made.HoleM) / 2),
+            EndDistanceM = (found.EarEndDistanceM is { } end ? Math.Min(made.EndDistanceM, end - offM)
+            : made.EndDistanceM) - ((hole - made.HoleM) / 2),
             GapM = Math.Max(made.GapM, Known(found.EarGapM) + offM),
             OuterAtSmallEndM = Math.Min(made.OuterAtSmallEndM, Known(found.OuterAtSmallEndM) - offM) - pits,
             OuterAtMouthM = Math.Min(made.OuterAtMouthM, Known(found.OuterAtMouthM) - offM) - pits,
@@ -92,10 +94,12 @@ internal sealed record StrengthSizes
         double Growth(StationWear? near) => near is null ? double.NaN : near.Growth + (offM / near.NominalM);
     }
 
-    private static StationWear? Nearest(WearFacts wear, double atM) => wear.Stations.MinBy(station => Math.Abs(station.FromSmallEndM - atM));
+    private static StationWear? Nearest(WearFacts wear, double atM) =>
+        wear.Stations.MinBy(station => Math.Abs(station.FromSmallEndM - atM));
 
     private static double[] Places(UsedSocket socket) =>
-        [.. socket.Measured.Stations.Select(station => station.FromSmallEndM).Append(0).Append(socket.Nominal.Basket.LengthM).Distinct().Order()];
+        [.. socket.Measured.Stations.Select(station => station.FromSmallEndM).Append(0).Append(socket.Nominal.Basket.LengthM).Distinct()
+        .Order()];
 
     private static double Known(double? size) => size ?? double.NaN;
 }

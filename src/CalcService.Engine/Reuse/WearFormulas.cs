@@ -8,7 +8,8 @@ public static class WearFormulas
     private const string Document = "/docs/reuse-assessments";
 
     /// <summary>g = (x − x_0)/x_0 with x the size found and x_0 that of the drawing; 1.</summary>
-    [Formula("wear-growth", "definition of a relative change", Document, Basis.Derived, Symbol = "g", Name = "growth over the drawing's size",
+    [Formula("wear-growth", "definition of a relative change", Document, Basis.Derived, Symbol = "g",
+        Name = "growth over the drawing's size",
         Expression = "(x − x_0)/x_0", Kind = QuantityKind.Fraction, Range = "any size")]
     public static double Growth(double foundM, double drawnM, Trace trace) =>
         trace.Step("wear-growth", (foundM - drawnM) / drawnM, new("x", Measure.Length(foundM)), new("x_0", Measure.Length(drawnM)));
@@ -21,7 +22,8 @@ public static class WearFormulas
             new("D_max", Measure.Length(largestM)), new("D_min", Measure.Length(smallestM)), new("D_0", Measure.Length(drawnM)));
 
     /// <summary>l = 1 − (D_2 − D_1)/((x_2 − x_1)·2·t_0): share of the taper t_0 = tan α that is lost between two sections; 1.</summary>
-    [Formula("wear-taper-loss", "taper through two sections", Document, Basis.Derived, Symbol = "l", Name = "share of the taper that is lost",
+    [Formula("wear-taper-loss", "taper through two sections", Document, Basis.Derived, Symbol = "l",
+        Name = "share of the taper that is lost",
         Expression = "1 − (D_2 − D_1)/((x_2 − x_1)·2·t_0)", Kind = QuantityKind.Fraction, Range = "two sections apart")]
     public static double TaperLoss(double lowerM, double upperM, double apartM, double taper, Trace trace) =>
         trace.Step("wear-taper-loss", 1 - ((upperM - lowerM) / (apartM * 2 * taper)),

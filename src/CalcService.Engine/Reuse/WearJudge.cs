@@ -68,7 +68,9 @@ internal static class WearJudge
         return (worst.Found, worst.Allowed, places.Max(place => place.Found + place.Doubt));
     }
 
-    /// <summary>Within its limit by the reading, and beyond it where the reading is off: nobody knows. Beyond by the reading is beyond.</summary>
+    /// <summary>
+    /// Within its limit by the reading, and beyond it where the reading is off: nobody knows. Beyond by the reading is beyond.
+    /// </summary>
     public static Gap[] DoubtGaps(ReuseScope scope, string what, Judged read, Measure? most, string pointer)
     {
         if (read.Measured is null || most is not { } worst || read.IsAbove || !new Judged(worst, read.Limit).IsAbove)

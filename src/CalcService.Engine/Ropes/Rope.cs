@@ -73,7 +73,9 @@ public enum RopeFunction
 /// <summary>A rope as the request describes it. What a certificate states beats every estimate.</summary>
 public sealed record Rope
 {
-    /// <summary>From so many strands on a rope has several layers of them, which are laid against rotation; one layer has six or eight.</summary>
+    /// <summary>
+    /// From so many strands on a rope has several layers of them, which are laid against rotation; one layer has six or eight.
+    /// </summary>
     private const int ManyStrands = 10;
 
     public required double DiameterM { get; init; }
@@ -123,9 +125,11 @@ public sealed record Rope
 
     /// <summary>Whether its strands are laid against rotation, by what is said or by its class. Null where neither tells.</summary>
     public bool? IsRotationResistant =>
-        Function == RopeFunction.RotationResistant || Strands(Construction) >= ManyStrands ? true : Function == RopeFunction.Unknown || Strands(Construction) == 0 ? null : false;
+        Function == RopeFunction.RotationResistant || Strands(Construction) >= ManyStrands ? true : Function == RopeFunction.Unknown
+        || Strands(Construction) == 0 ? null : false;
 
     /// <summary>Strands by the designation: 18 of an 18x7, 35 of a 35(W)x7.</summary>
     private static int Strands(string? construction) =>
-        int.TryParse(string.Concat((construction ?? "").TakeWhile(char.IsAsciiDigit)), NumberStyles.None, CultureInfo.InvariantCulture, out var strands) ? strands : 0;
+        int.TryParse(string.Concat((construction ?? "").TakeWhile(char.IsAsciiDigit)), NumberStyles.None, CultureInfo.InvariantCulture,
+        out var strands) ? strands : 0;
 }

@@ -29,7 +29,8 @@ public static class RopeClassTable
 {
     public static Source Source { get; } = new("EN 12385, as tabulated in K. Feyrer, Wire Ropes", "Table 1.9", Basis.Published);
 
-    public static Source WireCountSource { get; } = new("strands × wires of the designation, with a 7x7 or 1x7 steel core", "", Basis.FromMemory);
+    public static Source WireCountSource { get; } = new("strands × wires of the designation, with a 7x7 or 1x7 steel core", "",
+        Basis.FromMemory);
 
     public static IReadOnlyList<RopeClass> All { get; } =
     [

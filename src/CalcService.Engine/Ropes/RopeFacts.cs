@@ -55,7 +55,8 @@ public sealed record RopeFacts
         var estimate = EstimateN(rope, factors, rope.CertifiedBreakingForceN is null ? trace : Trace.None);
         if (rope.CertifiedBreakingForceN is null && estimate is { } force)
         {
-            assumptions.Add(new(pointer + "/certificate/breakingForce", "minimum breaking force estimated from the rope class and grade; a certificate beats it",
+            assumptions.Add(new(pointer + "/certificate/breakingForce",
+                "minimum breaking force estimated from the rope class and grade; a certificate beats it",
                 Measure.Force(force), AssumptionOrigin.Estimate));
         }
 
@@ -72,5 +73,6 @@ public sealed record RopeFacts
     }
 
     private static double? EstimateN(Rope rope, RopeFactors? factors, Trace trace) =>
-        factors is not null && rope.Grade is { } grade ? RopeFormulas.BreakingForceN(rope.DiameterM, grade * 1e6, factors.BreakingForce, trace) : null;
+        factors is not null && rope.Grade is { } grade
+        ? RopeFormulas.BreakingForceN(rope.DiameterM, grade * 1e6, factors.BreakingForce, trace) : null;
 }

@@ -9,7 +9,8 @@ public static class RopeFormulas
 
     /// <summary>F_min = d²·R_r·K with d nominal diameter (m), R_r rope grade (Pa), K breaking force factor (1); in N.</summary>
     [Formula("rope-breaking-force", Document, "Table 1.9", Basis.Published, Symbol = "F_min", Name = "minimum breaking force",
-        Expression = "d²·R_r·K", Kind = QuantityKind.Force, Range = "classes of the table; metric grades; not compacted, spiral or locked coil ropes")]
+        Expression = "d²·R_r·K", Kind = QuantityKind.Force,
+            Range = "classes of the table; metric grades; not compacted, spiral or locked coil ropes")]
     public static double BreakingForceN(double diameterM, double gradePa, double factor, Trace trace) =>
         trace.Step("rope-breaking-force", diameterM * diameterM * gradePa * factor,
             new("d", Measure.Length(diameterM)), new("R_r", Measure.Stress(gradePa)), new("K", Measure.Count(factor)));

@@ -22,7 +22,8 @@ public static class Seizing
     }
 
     /// <summary>w = f·d, width of one seizing or distance between two, f in rope diameters d (m); in m.</summary>
-    [Formula("seizing-size", "NAVEDTRA 14081; TM 5-3810-305-10 for the wider distance", "seizing of wire rope", Basis.Published, Symbol = "w",
+    [Formula("seizing-size", "NAVEDTRA 14081; TM 5-3810-305-10 for the wider distance", "seizing of wire rope", Basis.Published,
+        Symbol = "w",
         Name = "width of a seizing, or distance between two", Expression = "f·d", Kind = QuantityKind.Length, Range = "f by the rule set")]
     public static double SizeM(double diameterM, double diameters, Trace trace) =>
         trace.Step("seizing-size", diameters * diameterM, new("f", Measure.Count(diameters)), new("d", Measure.Length(diameterM)));
@@ -31,9 +32,11 @@ public static class Seizing
     /// l = n·(w/δ)·π·(d + δ): n seizings of width w (m), wound turn beside turn with wire of diameter δ (m) on a rope of
     /// diameter d (m); in m. A turn lies on a circle of diameter d + δ; its pitch of one wire adds less than a thousandth.
     /// </summary>
-    [Formula("seizing-wire", "turns side by side on the rope", "/docs/pour-plans", Basis.Derived, Symbol = "l", Name = "seizing wire for one end",
+    [Formula("seizing-wire", "turns side by side on the rope", "/docs/pour-plans", Basis.Derived, Symbol = "l",
+        Name = "seizing wire for one end",
         Expression = "n·(w/δ)·π·(d + δ)", Kind = QuantityKind.Length, Range = "one layer; the twisted ends are not counted")]
     public static double WireM(int count, double widthM, double diameterM, double wireM, Trace trace) =>
         trace.Step("seizing-wire", count * (widthM / wireM) * Math.PI * (diameterM + wireM),
-            new("n", Measure.Count(count)), new("w", Measure.Length(widthM)), new("δ", Measure.Length(wireM)), new("d", Measure.Length(diameterM)));
+            new("n", Measure.Count(count)), new("w", Measure.Length(widthM)), new("δ", Measure.Length(wireM)),
+            new("d", Measure.Length(diameterM)));
 }

@@ -52,11 +52,14 @@ public sealed record AirLimits(
     public IEnumerable<RuleLimit> All => [.. Laws.SelectMany(law => law.Limits), RecommendedShortTerm, RecommendedTimeWeighted, FlashPoint];
 
     /// <summary>The law that holds at a place; where something isn't said, the first that may hold.</summary>
-    public AirLaw LawAt(string? jurisdiction, Workplace workplace) => Laws.First(law => MayHold(law, jurisdiction ?? Laws[0].Jurisdiction, workplace));
+    public AirLaw LawAt(string? jurisdiction, Workplace workplace) =>
+        Laws.First(law => MayHold(law, jurisdiction ?? Laws[0].Jurisdiction, workplace));
 
     /// <summary>Laws that may hold there, as far as it is said.</summary>
-    public IEnumerable<AirLaw> LawsThatMayHold(string? jurisdiction, Workplace workplace) => Laws.Where(law => MayHold(law, jurisdiction, workplace));
+    public IEnumerable<AirLaw> LawsThatMayHold(string? jurisdiction, Workplace workplace) =>
+        Laws.Where(law => MayHold(law, jurisdiction, workplace));
 
     private static bool MayHold(AirLaw law, string? jurisdiction, Workplace workplace) =>
-        (jurisdiction is null || law.Jurisdiction == jurisdiction) && (workplace == Workplace.Unknown || law.Workplace is null || law.Workplace == workplace);
+        (jurisdiction is null || law.Jurisdiction == jurisdiction)
+        && (workplace == Workplace.Unknown || law.Workplace is null || law.Workplace == workplace);
 }

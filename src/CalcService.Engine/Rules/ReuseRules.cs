@@ -29,7 +29,9 @@ public sealed record ReuseRules
     /// <summary>More metal than the drawing's by more than this share: it isn't the socket of the drawing, or not bare.</summary>
     public required RuleLimit FarOffDrawing { get; init; }
 
-    /// <summary>How far a machined size may be off where the drawing doesn't say: up to a size, by this much either way; smallest sizes first.</summary>
+    /// <summary>
+    /// How far a machined size may be off where the drawing doesn't say: up to a size, by this much either way; smallest sizes first.
+    /// </summary>
     public required IReadOnlyList<(double UpToM, RuleNumber Tolerance)> GeneralTolerances { get; init; }
 
     /// <summary>The compound that is taken to press on the wall, since a socket outlives the compounds in it.</summary>

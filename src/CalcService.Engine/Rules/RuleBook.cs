@@ -7,7 +7,8 @@ using CalcService.Engine.Provenance;
 namespace CalcService.Engine.Rules;
 
 /// <summary>All limits of one dated edition. An edition never changes once it is out; a change is a new edition.</summary>
-public sealed record RuleBook(string Edition, PouringRules Pouring, CuringRules Curing, MatchingRules Matching, ReuseRules Reuse, InspectionRules Inspection, ProofRules Proof, AuditRules Audits)
+public sealed record RuleBook(string Edition, PouringRules Pouring, CuringRules Curing, MatchingRules Matching, ReuseRules Reuse,
+    InspectionRules Inspection, ProofRules Proof, AuditRules Audits)
 {
     /// <summary>Every limit of the edition.</summary>
     public IReadOnlyList<Rule> Limits => [.. Pouring.All, .. Curing.All, .. Matching.All, .. Reuse.All, .. Inspection.All, .. Proof.All,
@@ -20,8 +21,9 @@ public sealed record RuleBook(string Edition, PouringRules Pouring, CuringRules 
         foreach (var limit in Limits)
         {
             var number = (Measure?)limit;
+            var source = limit.Source;
             text.Append(CultureInfo.InvariantCulture,
-                $"\n{limit.RuleSet}|{limit.Text}|{number?.Si:R}|{number?.Kind}|{limit.Source.Document}|{limit.Source.Clause}|{limit.Source.Basis}");
+                $"\n{limit.RuleSet}|{limit.Text}|{number?.Si:R}|{number?.Kind}|{source.Document}|{source.Clause}|{source.Basis}");
         }
 
         foreach (var air in Pouring.Air)

@@ -32,14 +32,16 @@ public sealed record Basket
     };
 
     /// <summary>V = π·L/12·(D² + D·d + d²), the frustum of a cone; in m³.</summary>
-    [Formula("basket-volume", "volume of the frustum of a cone", "solid geometry", Basis.Derived, Symbol = "V", Name = "volume of the basket",
+    [Formula("basket-volume", "volume of the frustum of a cone", "solid geometry", Basis.Derived, Symbol = "V",
+        Name = "volume of the basket",
         Expression = "π·L/12·(D² + D·d + d²)", Kind = QuantityKind.Volume, Range = "straight taper from small end to mouth")]
     public static double VolumeM3(double smallEndM, double largeEndM, double lengthM, Trace trace) =>
         trace.Step("basket-volume", Math.PI * lengthM / 12 * ((largeEndM * largeEndM) + (largeEndM * smallEndM) + (smallEndM * smallEndM)),
             new("L", Measure.Length(lengthM)), new("D", Measure.Length(largeEndM)), new("d", Measure.Length(smallEndM)));
 
     /// <summary>2α = 2·arctan((D − d)/(2·L)); in rad.</summary>
-    [Formula("included-angle", "cone through both ends", "plane geometry", Basis.Derived, Symbol = "2α", Name = "included angle of the cone",
+    [Formula("included-angle", "cone through both ends", "plane geometry", Basis.Derived, Symbol = "2α",
+        Name = "included angle of the cone",
         Expression = "2·arctan((D − d)/(2·L))", Kind = QuantityKind.Angle, Range = "straight taper from small end to mouth")]
     public static double IncludedAngleRad(double smallEndM, double largeEndM, double lengthM, Trace trace) =>
         trace.Step("included-angle", 2 * Math.Atan((largeEndM - smallEndM) / (2 * lengthM)),

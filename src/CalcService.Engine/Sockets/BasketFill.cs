@@ -8,7 +8,8 @@ namespace CalcService.Engine.Sockets;
 /// <param name="SteelM3">Metal of the broom; null where the rope's area isn't known.</param>
 /// <param name="LowM3">Least resin: the smallest basket with the most metal.</param>
 /// <param name="NominalM3">Resin at the sizes as given.</param>
-/// <param name="HighM3">Most resin: the largest basket; without an area no metal is counted on. Kits are planned on this. Each is null where the steel leaves no room.</param>
+/// <param name="HighM3">Most resin: the largest basket; without an area no metal is counted on. Kits are planned on this. Each is null
+/// where the steel leaves no room.</param>
 public sealed record BasketFill(double BasketM3, double? SteelM3, double? LowM3, double? NominalM3, double? HighM3)
 {
     /// <param name="basket">The basket.</param>
@@ -33,19 +34,20 @@ public sealed record BasketFill(double BasketM3, double? SteelM3, double? LowM3,
         return new(
             gross,
             steel,
-            Room(Resin(Gross(smallest, trace), mostSteel, trace)),
-            Room(Resin(gross, steel, trace)),
-            Room(Resin(Gross(largest, trace), Steel(largest, area, belowMouthM, trace), trace)));
+            IfAny(Resin(Gross(smallest, trace), mostSteel, trace)),
+            IfAny(Resin(gross, steel, trace)),
+            IfAny(Resin(Gross(largest, trace), Steel(largest, area, belowMouthM, trace), trace)));
     }
 
     /// <summary>V_r = V − V_s; in m³.</summary>
-    [Formula("resin-volume", "what the basket holds besides the steel", "/docs/pour-plans", Basis.Derived, Symbol = "V_r", Name = "resin in one basket",
+    [Formula("resin-volume", "what the basket holds besides the steel", "/docs/pour-plans", Basis.Derived, Symbol = "V_r",
+        Name = "resin in one basket",
         Expression = "V − V_s", Kind = QuantityKind.Volume, Range = "basket filled to the mouth")]
     public static double Resin(double basketM3, double steelM3, Trace trace) =>
         trace.Step("resin-volume", basketM3 - steelM3, new("V", Measure.Volume(basketM3)), new("V_s", Measure.Volume(steelM3)));
 
     /// <summary>Where the steel takes it all there is no volume of resin, rather than one of 0.</summary>
-    private static double? Room(double resinM3) => resinM3 > 0 ? resinM3 : null;
+    private static double? IfAny(double resinM3) => resinM3 > 0 ? resinM3 : null;
 
     private static double Gross(Basket basket, Trace trace) =>
         Basket.VolumeM3(basket.SmallEndDiameterM, basket.LargeEndDiameterM, basket.LengthM, trace);

@@ -4,7 +4,7 @@ using static CalcService.Engine.Findings.FindingKinds;
 
 namespace CalcService.Engine.Sockets;
 
-/// <summary>Findings about an end that can't be as it is stated, or can't hold so. They mean the same in every room.</summary>
+/// <summary>Findings about an end that can't be as it is stated, or can't hold so. They mean the same in every calculation.</summary>
 public static class BoundFindings
 {
     /// <summary>Those that rope and basket alone can raise.</summary>
@@ -18,13 +18,15 @@ public static class BoundFindings
 
     public static FindingDefinition BasketTooShort { get; } = Define("basket-too-short", "2026-12", Actor.Lead,
         [Severity.Stop, Severity.Unknown],
-        "The basket is so short against the rope that the cone can't hold it, or that only a type test of rope, socket and compound together can tell.",
+        "The basket is so short against the rope that the cone can't hold it, or that only a type test of rope, socket and compound "
+            + "together can tell.",
         "The compound grips over {measured} rope diameters; it takes {limit}.",
         "Check the sizes and the socket's maker's table; where this end was type tested, say so in basket.typeTested.",
         limits: rules => [rules.Pouring.Fit.ShortestBasket, rules.Pouring.Fit.ShortBasket]);
 
     public static FindingDefinition StrengthImplausible { get; } = Unknown("breaking-force-implausible", "2026-12", Actor.Office,
-        "The breaking force on the certificate and the rope's class, grade and diameter don't go together: one of them is a slip, most often of units.",
+        "The breaking force on the certificate and the rope's class, grade and diameter don't go together: one of them is a slip, most "
+            + "often of units.",
         "Certified at {measured}; a rope of this class, grade and diameter breaks at about {limit}. The limit is a difference of {spread}.",
         "Read certificate, diameter and grade again, with their units.",
         limits: rules => [rules.Pouring.Fit.StrengthSpread]);
@@ -54,7 +56,8 @@ public static class BoundFindings
         FitFindings.Geometry);
 
     public static FindingDefinition RopeTilted { get; } = Define("rope-tilted", "2026-12", Actor.Crew, [Severity.Caution, Severity.Unknown],
-        "The rope leans: the broom leaves the axis of the basket by more than the gap between two wires, or so far that nobody knows how the cone sets.",
+        "The rope leans: the broom leaves the axis of the basket by more than the gap between two wires, or so far that nobody knows how "
+            + "the cone sets.",
         "The rope leans by {measured}; up to {limit} it is in line.",
         "Plumb rope and basket again.",
         FitFindings.Geometry, rules => [rules.Pouring.Fit.ReadTilt, rules.Pouring.Fit.MostTilt]);
@@ -67,7 +70,8 @@ public static class BoundFindings
 
     public static FindingDefinition SocketMetalUnfit { get; } = Define("socket-metal-unfit", "2026-12", Actor.Lead,
         [Severity.Stop, Severity.Unknown],
-        "The seated cone spreads the socket. Grey cast iron breaks under tension without warning; of another metal than steel only the socket's maker knows what it stands.",
+        "The seated cone spreads the socket. Grey cast iron breaks under tension without warning; of another metal than steel only the "
+            + "socket's maker knows what it stands.",
         "The socket is of {metal}.",
         "Take a socket of steel. Where its maker states another metal for poured ends, have a competent person decide.",
         new("hoop tension from the wedging cone, in a metal without ductility", "/docs/pour-plans", Basis.Derived));

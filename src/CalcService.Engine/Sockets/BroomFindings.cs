@@ -4,7 +4,7 @@ using static CalcService.Engine.Findings.FindingKinds;
 
 namespace CalcService.Engine.Sockets;
 
-/// <summary>Findings about the broom, as it is or as it is meant to be, that mean the same in every room.</summary>
+/// <summary>Findings about the broom, as it is or as it is meant to be, that mean the same in every calculation.</summary>
 public static class BroomFindings
 {
     /// <summary>Where plastic is the matter, no standard was found.</summary>
@@ -17,13 +17,15 @@ public static class BroomFindings
         new("ISO 17558", "§4.5", Basis.Published));
 
     public static FindingDefinition PartContradicted { get; } = Define("broom-part-contradicted", "2026-12", Actor.Crew, [Severity.Unknown],
-        "The rope is said to have a part that must not stay in the broom, and the end is said to have none. One of the two is wrong, and the part may still be there.",
+        "The rope is said to have a part that must not stay in the broom, and the end is said to have none. One of the two is wrong, and "
+            + "the part may still be there.",
         "The rope is said to have {what}; the end is said to have none.",
         "Look at the broom and at the rope's certificate, and correct the one that is wrong.",
         new("two statements that can't both hold", "/docs/pour-plans", Basis.Derived));
 
     public static FindingDefinition CleanerForbidden { get; } = Define("cleaner-forbidden", "2026-12", Actor.Crew, [Severity.Stop],
-        "Acid or flux on the wires: neither belongs under resin. What stays on the wire keeps the compound off it and goes on eating the wire.",
+        "Acid or flux on the wires: neither belongs under resin. What stays on the wire keeps the compound off it and goes on eating the "
+            + "wire.",
         "The broom is cleaned with {cleaner}.",
         "Clean with fresh solvent for each end. A broom that had acid or flux on it is cut off and made new.",
         new("what acid or flux leaves on a wire keeps the compound off it and eats the wire", "/docs/pour-plans", Basis.Derived));

@@ -86,7 +86,8 @@ public sealed partial record EndFit
             SocketMetal.Other => (Severity.Unknown, "another metal than steel"),
             _ => null,
         };
-        return unfit is var (weight, name) ? new(BoundFindings.SocketMetalUnfit, weight, socketAt + "/material/kind") { Words = [new("metal", name)] } : null;
+        return unfit is var (weight, name)
+            ? new(BoundFindings.SocketMetalUnfit, weight, socketAt + "/material/kind") { Words = [new("metal", name)] } : null;
     }
 
     private void CheckSocketItself()

@@ -7,7 +7,10 @@ namespace CalcService.Engine.Sockets;
 /// <content>What about the rope asks for precautions or isn't known, and how tradition shapes a basket.</content>
 public sealed partial record EndFit
 {
-    /// <summary>Asks what the rope is, and for its wires, without which nobody knows whether they fit: what follows from a missing identity isn't asked for again.</summary>
+    /// <summary>
+    /// Asks what the rope is, and for its wires, without which nobody knows whether they fit: what follows from a missing identity isn't
+    /// asked for again.
+    /// </summary>
     public void Ask(IReadOnlyList<WireSpacing> wires)
     {
         AskRope();
@@ -28,7 +31,8 @@ public sealed partial record EndFit
 
     public void AskRope()
     {
-        Ask(FitFindings.RopeIdentityMissing, ("/construction", Rope.Construction is null, "construction"), ("/core", Rope.Core == RopeCore.Unknown, "core"));
+        Ask(FitFindings.RopeIdentityMissing, ("/construction", Rope.Construction is null, "construction"),
+            ("/core", Rope.Core == RopeCore.Unknown, "core"));
         Ask(FitFindings.RopeFactMissing, ("/grade", Rope.Grade is null, "grade"), ("/finish", Rope.Finish == WireFinish.Unknown, "finish"));
     }
 
@@ -92,7 +96,8 @@ public sealed partial record EndFit
         {
             Find(new(definition, definition.Severities[0], missing[0].Member)
             {
-                Related = [.. missing.Skip(1).Select(fact => fact.Member)], Words = [new("what", string.Join(" and ", missing.Select(fact => fact.What)))],
+                Related = [.. missing.Skip(1).Select(fact => fact.Member)],
+                    Words = [new("what", string.Join(" and ", missing.Select(fact => fact.What)))],
             });
         }
     }

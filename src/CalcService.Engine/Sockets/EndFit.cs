@@ -8,7 +8,9 @@ namespace CalcService.Engine.Sockets;
 /// <summary>Thinnest and thickest rope that the socket's maker allows.</summary>
 public sealed record RopeRange(double MinimumM, double MaximumM);
 
-/// <summary>A rope end in a socket, judged the same way in every room: one function, so that what one answer allows no other refuses.</summary>
+/// <summary>
+/// A rope end in a socket, judged the same way in every calculation: one function, so that what one answer allows no other refuses.
+/// </summary>
 /// <param name="Rope">The rope.</param>
 /// <param name="Facts">Its numbers.</param>
 /// <param name="Basket">The basket.</param>

@@ -4,7 +4,7 @@ using static CalcService.Engine.Findings.FindingKinds;
 
 namespace CalcService.Engine.Sockets;
 
-/// <summary>Findings about a rope in a basket that mean the same in every room.</summary>
+/// <summary>Findings about a rope in a basket that mean the same in every calculation.</summary>
 public static class FitFindings
 {
     public static FindingDefinition WiresDoNotFit { get; } = Stop("wires-do-not-fit", "2026-12", Actor.Crew,
@@ -31,7 +31,8 @@ public static class FitFindings
         Geometry);
 
     public static FindingDefinition RopeLoose { get; } = Define("rope-loose", "2026-12", Actor.Crew, [Severity.Note, Severity.Stop],
-        "The small end is more than twice as wide as the rope; from three times on, a stop, nothing leads the rope and the cone is mostly resin.",
+        "The small end is more than twice as wide as the rope; from three times on, a stop, nothing leads the rope and the cone is mostly "
+            + "resin.",
         "Small end of {measured} for a rope of {limit}.",
         "Check the units of both sizes; seal and centre the rope.",
         limits: rules => [rules.Pouring.Fit.LooseSmallEnd, rules.Pouring.Fit.WidestSmallEnd]);
@@ -42,7 +43,8 @@ public static class FitFindings
         "Take it from the rope's certificate.");
 
     public static FindingDefinition RopeFactMissing { get; } = Caution("rope-fact-missing", "2026-12", Actor.Office,
-        "A fact of the rope that asks for precautions in some cases isn't given: above the ordinary grades special ones hold, and the finish decides how the wires are cleaned.",
+        "A fact of the rope that asks for precautions in some cases isn't given: above the ordinary grades special ones hold, and the "
+            + "finish decides how the wires are cleaned.",
         "Not given of the rope: {what}.",
         "Take it from the rope's certificate.",
         Prudence);

@@ -5,7 +5,7 @@ using static CalcService.Engine.Findings.FindingKinds;
 
 namespace CalcService.Engine.Sockets;
 
-/// <summary>Findings about rated and proof loads that mean the same in every room.</summary>
+/// <summary>Findings about rated and proof loads that mean the same in every calculation.</summary>
 public static class LoadFindings
 {
     /// <summary>What each rule set multiplies the rated load by.</summary>
@@ -33,7 +33,8 @@ public static class LoadFindings
     public static FindingDefinition ProofAboveRating { get; } = Define("proof-above-socket-rating", "2026-12", Actor.Lead, [Severity.Stop],
         "The proof load is, or was, above the proof rating of the socket.",
         "The proof load of {measured} is above the socket's proof rating of {limit}.",
-        "Ask the socket's maker, or take a socket that is rated for the proof load. One that was loaded so far is taken out until its maker has spoken.",
+        "Ask the socket's maker, or take a socket that is rated for the proof load. One that was loaded so far is taken out until its "
+            + "maker has spoken.",
         new("the rating that the maker of the socket gives, as the request states it", "proofRating", Basis.DataSheet), rules =>
             ProofFactors(rules));
 
@@ -45,7 +46,8 @@ public static class LoadFindings
         limits: rules => [rules.Matching.ProofShare]);
 
     public static FindingDefinition ProofBreaks { get; } = Define("proof-at-breaking-force", "2026-12", Actor.Lead, [Severity.Stop],
-        "The proof load is, or was, as high as the breaking force of the rope or higher: the rope may part under it, and one that held is strained for good.",
+        "The proof load is, or was, as high as the breaking force of the rope or higher: the rope may part under it, and one that held is "
+            + "strained for good.",
         "The proof load of {measured} reaches or passes the rope's breaking force of {limit}.",
         "Do not load. Check proof load, rated load and certificate with their units. A rope that was loaded so far is taken out of use.",
         new("a rope may break at its breaking force", "/docs/proof-load-evaluations", Basis.Derived));

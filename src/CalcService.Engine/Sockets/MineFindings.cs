@@ -22,10 +22,12 @@ public static class MineFindings
 
     public static FindingDefinition MediumNotByDesign { get; } = Define("mine-medium-not-by-design", "2026-12", Actor.Inspector,
         [Severity.Stop, Severity.Unknown],
-        "In a mine a socket is poured with zinc unless another medium is a feature of its design: its maker's own, or one that a registered professional engineer approved. "
+        "In a mine a socket is poured with zinc unless another medium is a feature of its design: its maker's own, or one that a "
+            + "registered professional engineer approved. "
             + "Elsewhere nobody knows whether a socket that isn't designed for resin holds with it.",
         "The socket is not designed for resin.",
-        "Pour it as its design says, or take a socket that is designed for resin; an end in service is taken out. Elsewhere than in a mine ask the socket's maker first.") with
+        "Pour it as its design says, or take a socket that is designed for resin; an end in service is taken out. Elsewhere than in a "
+            + "mine ask the socket's maker first.") with
         {
             SourceIn = rules => rules.Matching.MineAttachment.Source,
         };

@@ -3,7 +3,7 @@ using CalcService.Engine.Ropes;
 
 namespace CalcService.Engine.Sockets;
 
-/// <summary>Room for the compound around the wires at one section of the basket.</summary>
+/// <summary>Space for the compound around the wires at one section of the basket.</summary>
 /// <param name="Place">smallEnd, oneThird or mouth.</param>
 /// <param name="BasketDiameterM">Bore there.</param>
 /// <param name="CentresM">Distance of the wires' centres when they are spread evenly.</param>

@@ -28,7 +28,8 @@ public static class RecordVerification
     }
 
     private static Finding About(FindingDefinition definition, Comparison compared) =>
-        new(definition, definition.Severities[0], compared.Pointer!) { Words = [new("reason", compared.Reason!), new("pointer", compared.Pointer!)] };
+        new(definition, definition.Severities[0],
+        compared.Pointer!) { Words = [new("reason", compared.Reason!), new("pointer", compared.Pointer!)] };
 
     private static void AddIfAny(FindingList findings, FindingDefinition definition, IReadOnlyList<string> places)
     {

@@ -70,10 +70,14 @@ public sealed class BatchOrderTests(Service service)
     [InlineData("hangs", 503)]
     public async Task Line_that_can_not_be_answered_leaves_its_neighbours_alone(string line, int status)
     {
-        var settings = new ServiceSettings(new ConfigurationBuilder().AddInMemoryCollection([new(ServiceSettings.CalculationSeconds.Key, "1")]).Build());
+        var settings =
+            new ServiceSettings(new ConfigurationBuilder().AddInMemoryCollection([new(ServiceSettings.CalculationSeconds.Key, "1")])
+            .Build());
         using var drain = new Drain(settings, TimeProvider.System);
         using var lanes = new Lanes();
-        await using var services = new ServiceCollection().AddLogging().AddSingleton(new WorkConditions(settings, lanes, drain, service.Services.GetRequiredService<Measurements>())).BuildServiceProvider();
+        await using var services = new ServiceCollection().AddLogging()
+            .AddSingleton(new WorkConditions(settings, lanes, drain, service.Services.GetRequiredService<Measurements>()))
+            .BuildServiceProvider();
         using var output = new MemoryStream();
         using var request = new Activity("request").Start();
         var http = new DefaultHttpContext { RequestServices = services };

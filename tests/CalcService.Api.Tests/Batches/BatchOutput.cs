@@ -9,7 +9,8 @@ namespace CalcService.Api.Tests.Batches;
 /// <summary>What a batch gave: its lines, and how it ended.</summary>
 public sealed record BatchOutput(int Status, string? Mode, IReadOnlyList<JsonObject> Lines, JsonObject? Summary, JsonObject? Aborted)
 {
-    public static async Task<BatchOutput> PostAsync(Service service, byte[] body, string? encoding = null, string query = "", string path = Plans.Path + "/batch")
+    public static async Task<BatchOutput> PostAsync(Service service, byte[] body, string? encoding = null, string query = "",
+        string path = Plans.Path + "/batch")
     {
         var reply = await service.PostAsync(path + query, Content(body, encoding));
         Assert.True(reply.Status == 200, reply.Text);
@@ -45,15 +46,18 @@ public sealed record BatchOutput(int Status, string? Mode, IReadOnlyList<JsonObj
     {
         Assert.NotNull(Summary);
         // Where a calculation gathers what its lines say together, that stands besides.
-        Assert.Equal(["lines", "answered", "rejected", "inputDigest"], Summary.Select(member => member.Key).Where(name => name != "statistics"));
+        Assert.Equal(["lines", "answered", "rejected", "inputDigest"],
+            Summary.Select(member => member.Key).Where(name => name != "statistics"));
         Assert.Equal((lines, answered, lines - answered), ((int)Summary["lines"]!, (int)Summary["answered"]!, (int)Summary["rejected"]!));
-        Assert.Equal("sha256:" + Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(input)), (string?)Summary["inputDigest"]);
+        Assert.Equal("sha256:" + Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(input)),
+            (string?)Summary["inputDigest"]);
     }
 
     public static byte[] Pack(byte[] body, string encoding)
     {
         using var packed = new MemoryStream();
-        using (Stream packer = encoding == "gzip" ? new GZipStream(packed, CompressionLevel.Fastest) : new BrotliStream(packed, CompressionLevel.Fastest))
+        using (Stream packer = encoding == "gzip" ? new GZipStream(packed, CompressionLevel.Fastest)
+            : new BrotliStream(packed, CompressionLevel.Fastest))
         {
             packer.Write(body);
         }

@@ -15,7 +15,8 @@ public sealed class BatchTests(Service service)
     public async Task Lines_give_the_answers_that_they_give_alone_in_order()
     {
         var requests = Capabilities.Pouring.PourPlanExamplesData.Names.Select(row => Plans.Example(row.Data))
-            .Append(Plans.Plan.With("/ends/0/quantity", -1)).Append(Plans.Plan.With("/colour", "red")).Append(Plans.Plan.Without("/reference")).ToArray();
+            .Append(Plans.Plan.With("/ends/0/quantity", -1)).Append(Plans.Plan.With("/colour", "red"))
+            .Append(Plans.Plan.Without("/reference")).ToArray();
         var body = string.Concat(requests.Select(request => request.ToJsonString() + "\n"));
 
         var batch = await BatchOutput.PostAsync(service, body);
@@ -45,7 +46,8 @@ public sealed class BatchTests(Service service)
 
     [Fact]
     public async Task Lines_with_detail_have_their_trace() =>
-        Assert.NotEmpty((await BatchOutput.PostAsync(service, Encoding.UTF8.GetBytes(Plan), query: "?detail=full")).Lines[0].At("/answer/trace")!.AsArray());
+        Assert.NotEmpty((await BatchOutput.PostAsync(service, Encoding.UTF8.GetBytes(Plan), query: "?detail=full"))
+        .Lines[0].At("/answer/trace")!.AsArray());
 
     [Theory]
     [InlineData("P\nP\n", new[] { 1, 2 })]

@@ -4,7 +4,8 @@ namespace CalcService.Api.Tests.Catalogues;
 
 public sealed class CatalogueTests(Service service)
 {
-    public static TheoryData<string> Paths => ["/v1/rules", "/v1/rules/lot-expired", "/v1/rule-sets", "/v1/compounds", "/v1/rope-classes", "/v1/units", "/v1/build"];
+    public static TheoryData<string> Paths =>
+        ["/v1/rules", "/v1/rules/lot-expired", "/v1/rule-sets", "/v1/compounds", "/v1/rope-classes", "/v1/units", "/v1/build"];
 
     [Theory]
     [MemberData(nameof(Paths))]
@@ -60,8 +61,10 @@ public sealed class CatalogueTests(Service service)
 
         Assert.Superset(new HashSet<string>
         {
-            "mm", "cm", "m", "in", "ft", "mm2", "in2", "mL", "L", "cm3", "m3", "in3", "ft3", "N", "kN", "lbf", "kgf", "MPa", "N/mm2", "psi", "degC", "degF", "K",
-            "s", "min", "h", "d", "mo", "%", "1", "ppm", "mg/m3", "deg", "g/mL", "kg/m3", "kg/m", "W/(m.K)", "J/(kg.K)", "kJ/kg", "kJ/mol", "1/h",
+            "mm", "cm", "m", "in", "ft", "mm2", "in2", "mL", "L", "cm3", "m3", "in3", "ft3", "N", "kN", "lbf", "kgf", "MPa", "N/mm2", "psi",
+                "degC", "degF", "K",
+            "s", "min", "h", "d", "mo", "%", "1", "ppm", "mg/m3", "deg", "g/mL", "kg/m3", "kg/m", "W/(m.K)", "J/(kg.K)", "kJ/kg", "kJ/mol",
+            "1/h",
         }, codes);
         Assert.All(kinds, kind => Assert.All(["si", "metric", "inch"], system =>
             Assert.Contains(kind!["units"]!.AsArray(), unit => (string?)unit!["code"] == (string?)kind[system])));
@@ -86,7 +89,8 @@ public sealed class CatalogueTests(Service service)
 
         Assert.Equal(
             (1 << 20, 4 << 20, 64 << 10, 1_000_000, 8 << 20, 16, 1_000, 128),
-            ((int)limits["bodyBytes"]!, (int)limits["verificationBytes"]!, (int)limits["lineBytes"]!, (int)limits["batchLines"]!, (int)limits["bufferedBatchBytes"]!, (int)limits["depth"]!,
+            ((int)limits["bodyBytes"]!, (int)limits["verificationBytes"]!, (int)limits["lineBytes"]!, (int)limits["batchLines"]!,
+            (int)limits["bufferedBatchBytes"]!, (int)limits["depth"]!,
                 (int)limits["baskets"]!, (int)limits["textLength"]!));
     }
 
@@ -95,10 +99,12 @@ public sealed class CatalogueTests(Service service)
     {
         foreach (var rope in (await service.GetAsync("/v1/rope-classes")).Json["ropeClasses"]!.AsArray())
         {
-            var answer = await service.AnswerAsync(Plans.Path, Plans.Plan.With("/ends/0/rope/construction", (string)rope!["construction"]!));
+            var answer = await service.AnswerAsync(Plans.Path,
+                Plans.Plan.With("/ends/0/rope/construction", (string)rope!["construction"]!));
             // A = C·d², F = d²·R·K/1000 (EN 12385) with d = 20 mm and R = 1770 N/mm².
             Assert.Equal(400 * (double)rope["iwrc"]!["areaFactor"]!, (double)answer.At("/result/ends/0/rope/metallicArea/value")!, 1e-3);
-            Assert.Equal(400 * 1.77 * (double)rope["iwrc"]!["breakingForceFactor"]!, (double)answer.At("/result/ends/0/rope/breakingForce/value")!, 1e-3);
+            Assert.Equal(400 * 1.77 * (double)rope["iwrc"]!["breakingForceFactor"]!,
+                (double)answer.At("/result/ends/0/rope/breakingForce/value")!, 1e-3);
             Assert.Equal((int)rope["iwrc"]!["wireCount"]!, (int)answer.At("/result/ends/0/rope/wireCount")!);
         }
     }

@@ -15,7 +15,7 @@ public sealed class CompoundFolderRefusalTests
     [InlineData("[]", "expected an object")]
     [InlineData("{\"name\": \"x\"}", "/kits “kits” is required.")]
     [InlineData("{\"nam\": \"x\", \"kits\": []}", "/nam “nam” is not known here")]
-    [InlineData("{\"name\": \"x\", \"kits\": []}", "/kits A sheet has 1 to")]
+    [InlineData("{\"name\": \"x\", \"kits\": []}", "/kits 0 items; at least 1")]
     [InlineData("{\"name\": \"x\", \"kits\": [{\"code\": \"s\", \"volume\": {\"value\": 0, \"unit\": \"mL\"}}]}", "/kits/0/volume")]
     [InlineData("{\"name\": \"x\", \"kits\": [{\"code\": \"s\", \"volume\": {\"value\": 1, \"unit\": \"pint\"}}]}", "/kits/0/volume/unit")]
     public void Sheet_that_a_request_could_not_carry_refuses_the_start_with_file_and_pointer(string text, string says)
@@ -28,7 +28,8 @@ public sealed class CompoundFolderRefusalTests
     [Fact]
     public void Sheet_with_several_errors_has_them_all_in_the_message()
     {
-        using var folder = new SheetFolder().With("shop.json", SheetFolder.Sheet.With("/potLife/value", 101).With("/kits/0/volume/value", -1));
+        using var folder = new SheetFolder()
+            .With("shop.json", SheetFolder.Sheet.With("/potLife/value", 101).With("/kits/0/volume/value", -1));
 
         var message = Refusal(folder.Path, folder.PathOf("shop.json"));
 
@@ -39,7 +40,8 @@ public sealed class CompoundFolderRefusalTests
     public void Id_that_exists_already_refuses_the_start()
     {
         using var shipped = new SheetFolder().With("demonstration.json", SheetFolder.Sheet);
-        Assert.Contains("demonstration exists already", Refusal(shipped.Path, shipped.PathOf("demonstration.json")), StringComparison.Ordinal);
+        Assert.Contains("demonstration exists already", Refusal(shipped.Path, shipped.PathOf("demonstration.json")),
+            StringComparison.Ordinal);
 
         using var twice = new SheetFolder().With("shop.json", SheetFolder.Sheet).With("shop.JSON", SheetFolder.Sheet);
         // Where the file system takes both names for one file, there is only one.
@@ -86,7 +88,8 @@ public sealed class CompoundFolderRefusalTests
     public void What_is_not_there_to_be_read_refuses_the_start()
     {
         using var folder = new SheetFolder().With("good.json", SheetFolder.Sheet);
-        Assert.Contains("can't be read", Refusal(folder.PathOf("none"), "Compounds:Folder " + folder.PathOf("none")), StringComparison.Ordinal);
+        Assert.Contains("can't be read", Refusal(folder.PathOf("none"), "Compounds:Folder " + folder.PathOf("none")),
+            StringComparison.Ordinal);
         Assert.Contains("can't be read", Refusal(folder.PathOf("good.json"), "Compounds:Folder"), StringComparison.Ordinal);
 
         File.CreateSymbolicLink(folder.PathOf("link.json"), folder.PathOf("gone"));
@@ -121,7 +124,9 @@ public sealed class CompoundFolderRefusalTests
 
             Assert.Equal(1, process.ExitCode);
             Assert.Empty(await output);
-            Assert.Equal($"Compound sheet {folder.PathOf("shop.json")}: /potLife 101 % is out of range; allowed: 1 to 100 %.{Environment.NewLine}", error);
+            Assert.Equal(
+                $"Compound sheet {folder.PathOf("shop.json")}: /potLife 101 % is out of range; allowed: 1 to 100 %.{Environment.NewLine}",
+                error);
         }
         finally
         {

@@ -29,7 +29,8 @@ public sealed class CompoundFolderTests
     public async Task Compounds_lists_shipped_sheet_and_folder_by_id_with_the_digest_of_the_answers()
     {
         // A folder lists in no order; "a" goes before and "z" after the demonstration. What is no sheet stays out.
-        using var folder = new SheetFolder().With("z.json", SheetFolder.Sheet).With("a.JSON", SheetFolder.Sheet.With("/name", "A")).With("readme.txt", "no sheet");
+        using var folder = new SheetFolder().With("z.json", SheetFolder.Sheet).With("a.JSON", SheetFolder.Sheet.With("/name", "A"))
+            .With("readme.txt", "no sheet");
         Directory.CreateDirectory(folder.PathOf("below.json"));
         await using var service = new Service(folder.Path);
 

@@ -71,7 +71,8 @@ public sealed class EditionTests(EditionHost host) : IClassFixture<EditionHost>
             ((string)change.At("/was/document")!, (string)change.At("/is/document")!));
         Assert.Equal(("", "an invented clause"), ((string)change.At("/was/clause")!, (string)change.At("/is/clause")!));
 
-        // What is new in an edition had no limit before it; what it left alone has no change, and neither has anything in the first edition.
+        // What is new in an edition had no limit before it; what it left alone has no change, and neither has anything in the first
+        // edition.
         var added = (await host.Service.GetAsync($"/v1/rules/{NewCode}?edition={New}")).Json["changes"]!.AsArray().Single()!;
         Assert.Equal((true, 4.5), (added["was"] is null, (double)added.At("/is/limit/value")!));
         Assert.Empty((await host.Service.GetAsync($"/v1/rules/broom-too-wide?edition={New}")).Json["changes"] as JsonArray ?? []);
@@ -124,7 +125,8 @@ public sealed class EditionHost : IAsyncDisposable
         var changed = known with
         {
             Edition = EditionTests.New,
-            Pouring = known.Pouring with { DewMargin = new(margin.RuleSet, margin.Text, Measure.TemperatureDifference(4.5), EditionTests.Invented) },
+            Pouring =
+            known.Pouring with { DewMargin = new(margin.RuleSet, margin.Text, Measure.TemperatureDifference(4.5), EditionTests.Invented) },
         };
         var added = new FindingDefinition(
             EditionTests.NewCode, EditionTests.New, Actor.Lead, [Severity.Note], "Invented.", "Invented.", "Nothing.", rules =>

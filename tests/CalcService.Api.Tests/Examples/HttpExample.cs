@@ -12,7 +12,8 @@ namespace CalcService.Api.Tests.Examples;
 /// <param name="Path">Path and query.</param>
 /// <param name="ContentType">Media type of the body.</param>
 /// <param name="Body">The body.</param>
-public sealed record HttpExample(string File, string Title, string? Name, int Status, string? Word, string Method, string Path, string? ContentType, string? Body)
+public sealed record HttpExample(string File, string Title, string? Name, int Status, string? Word, string Method, string Path,
+    string? ContentType, string? Body)
 {
     private const string Host = "{{host}}";
 
@@ -33,13 +34,15 @@ public sealed record HttpExample(string File, string Title, string? Name, int St
     {
         var lines = part.Split('\n');
         var comments = lines.Skip(1).TakeWhile(line => line.StartsWith('#')).Select(line => line[1..].Trim()).ToArray();
-        var expect = Comment(comments, "expect ")?.Split(' ') ?? throw new InvalidOperationException($"{file}: \"{lines[0]}\" says not what to expect.");
+        var expect = Comment(comments, "expect ")?.Split(' ')
+            ?? throw new InvalidOperationException($"{file}: \"{lines[0]}\" says not what to expect.");
         var request = lines.Skip(1 + comments.Length).ToArray();
         var first = request[0].Split(' ');
         Assert.True(first.Length == 2 && first[1].StartsWith(Host, StringComparison.Ordinal), $"{file}: {request[0]}");
         var headers = request.Skip(1).TakeWhile(line => line.Length > 0).ToArray();
         var body = string.Join('\n', request.Skip(1 + headers.Length)).Trim('\n');
-        return new(file, lines[0], Comment(comments, "@name "), int.Parse(expect[0], System.Globalization.CultureInfo.InvariantCulture), expect.ElementAtOrDefault(1),
+        return new(file, lines[0], Comment(comments, "@name "), int.Parse(expect[0], System.Globalization.CultureInfo.InvariantCulture),
+            expect.ElementAtOrDefault(1),
             first[0], first[1][Host.Length..], Comment(headers, "Content-Type: "), body.Length > 0 ? body : null);
     }
 

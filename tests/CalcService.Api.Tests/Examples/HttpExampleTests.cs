@@ -51,10 +51,12 @@ public sealed class HttpExampleTests(Service service)
     {
         foreach (var route in (await ServedContract.ReadAsync(service)).Answering)
         {
-            var words = HttpExample.All.Where(example => example.Path.Split('?')[0] == route.Path).Select(example => $"{example.Status} {example.Word}").ToArray();
+            var words = HttpExample.All.Where(example => example.Path.Split('?')[0] == route.Path)
+                .Select(example => $"{example.Status} {example.Word}").ToArray();
 
             Assert.Superset(
-                new HashSet<string> { "200 proceedWithCare", "200 doNotProceed", "200 undetermined", "422 not-computable", "400 unreadable" }, words.ToHashSet());
+                new HashSet<string> { "200 proceedWithCare", "200 doNotProceed", "200 undetermined", "422 not-computable",
+                "400 unreadable" }, words.ToHashSet());
         }
     }
 
@@ -65,6 +67,8 @@ public sealed class HttpExampleTests(Service service)
         var paths = (await ServedContract.ReadAsync(service)).Document["paths"]!.AsObject().Select(path => path.Key);
 
         Assert.All(paths, path => Assert.Contains(shown, address =>
-            address == path || (path.EndsWith("/{code}", StringComparison.Ordinal) && address.StartsWith(path[..^"{code}".Length], StringComparison.Ordinal))));
+            address == path
+            || (path.EndsWith("/{code}", StringComparison.Ordinal)
+            && address.StartsWith(path[..^"{code}".Length], StringComparison.Ordinal))));
     }
 }

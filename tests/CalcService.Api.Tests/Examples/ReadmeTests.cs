@@ -15,7 +15,8 @@ public sealed partial class ReadmeTests(Service service)
         var request = Request().Match(readme).Groups[1].Value;
         var shown = JsonNode.Parse(Answer().Match(readme).Groups[1].Value);
 
-        using var message = new HttpRequestMessage(HttpMethod.Post, "/v1/pour-plans") { Content = new StringContent(request, Encoding.UTF8, "application/json") };
+        using var message = new HttpRequestMessage(HttpMethod.Post,
+            "/v1/pour-plans") { Content = new StringContent(request, Encoding.UTF8, "application/json") };
         var reply = await Reply.SendAsync(service.Client, message);
 
         Assert.Equal(200, reply.Status);

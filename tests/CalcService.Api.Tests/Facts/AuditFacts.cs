@@ -59,7 +59,8 @@ internal static class AuditFacts
             When = ", where a dose was given",
             Given =
             [
-                ("/compound/sheet/doses/0/perKit", "1"), ("/compound/sheet/gelTimes/0/doses", "1"), ("/compound/sheet/gelTimes/1/doses", "1"),
+                ("/compound/sheet/doses/0/perKit", "1"), ("/compound/sheet/gelTimes/0/doses", "1"),
+                    ("/compound/sheet/gelTimes/1/doses", "1"),
                 ("/mix/dosesPerKit", "1"),
             ],
             Quote = Care,

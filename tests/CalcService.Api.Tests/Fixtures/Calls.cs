@@ -6,7 +6,8 @@ namespace CalcService.Api.Tests.Fixtures;
 /// <summary>Which method calls which, read from the compiled code.</summary>
 internal static class Calls
 {
-    private const BindingFlags All = BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Static | BindingFlags.Instance | BindingFlags.DeclaredOnly;
+    private const BindingFlags All =
+        BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Static | BindingFlags.Instance | BindingFlags.DeclaredOnly;
 
     private static readonly Dictionary<short, OpCode> Codes = typeof(OpCodes).GetFields()
         .Select(field => field.GetValue(null)).OfType<OpCode>().ToDictionary(code => code.Value);

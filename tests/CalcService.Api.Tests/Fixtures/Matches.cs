@@ -15,7 +15,9 @@ public static class Matches
 
     public static JsonObject Example(string name) => JsonNode.Parse(RequestExamples.Of("termination-matches", name).Body)!.AsObject();
 
-    /// <summary>The cone of the published check values: 0.6 % of shrinkage, wall 1.6 times the bore, pulled with 250 kN. The sheet is invented.</summary>
+    /// <summary>
+    /// The cone of the published check values: 0.6 % of shrinkage, wall 1.6 times the bore, pulled with 250 kN. The sheet is invented.
+    /// </summary>
     public static JsonObject Checked => Match
         .With("/compound", JsonNode.Parse("""
             {

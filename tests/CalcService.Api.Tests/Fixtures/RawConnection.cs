@@ -22,7 +22,8 @@ public sealed class RawConnection : IDisposable
     /// <summary>The head of a POST; the connection closes after its answer.</summary>
     public Task SendHeadAsync(string path, string type, long? length, string more = "") => SendAsync(
         $"POST {path} HTTP/1.1\r\nHost: {_address.Authority}\r\nContent-Type: {type}\r\n"
-        + (length is { } known ? string.Create(CultureInfo.InvariantCulture, $"Content-Length: {known}\r\n") : "Transfer-Encoding: chunked\r\n")
+        + (length is { } known ? string.Create(CultureInfo.InvariantCulture, $"Content-Length: {known}\r\n")
+        : "Transfer-Encoding: chunked\r\n")
         + $"Connection: close\r\n{more}\r\n");
 
     public Task SendAsync(string text) => SendAsync(Encoding.UTF8.GetBytes(text));

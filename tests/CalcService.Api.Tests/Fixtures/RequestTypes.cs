@@ -13,7 +13,8 @@ internal static class RequestTypes
         {
             if (seen.Add(shape))
             {
-                foreach (var inner in shape.Members.Select(member => member.Shape is ListShape list ? list.Item : member.Shape).OfType<ObjectShape>())
+                foreach (var inner in shape.Members.Select(member => member.Shape is ListShape list ? list.Item : member.Shape)
+                    .OfType<ObjectShape>())
                 {
                     pending.Enqueue(inner);
                 }

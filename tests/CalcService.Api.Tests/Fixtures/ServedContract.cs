@@ -10,7 +10,8 @@ public sealed record Place(string Pointer, string? Name, JsonObject Schema, Json
     public bool IsType(string type) => ServedContract.Types(Schema).Contains(type);
 
     /// <summary>Whether it is a number with its unit.</summary>
-    public bool IsQuantity => Schema["properties"] is JsonObject { Count: 2 } members && members.ContainsKey("value") && members.ContainsKey("unit");
+    public bool IsQuantity => Schema["properties"] is JsonObject { Count: 2 } members && members.ContainsKey("value")
+        && members.ContainsKey("unit");
 
     /// <summary>Whether it takes members of any name, as an archived request does.</summary>
     public bool IsOpen => ServedContract.IsOpen(Schema);
@@ -26,7 +27,8 @@ public sealed record Place(string Pointer, string? Name, JsonObject Schema, Json
 /// <param name="Examples">Requests that run as they stand.</param>
 /// <param name="Places">Every value of every example, with the example that it is in.</param>
 public sealed record CalculationRoute(
-    string Path, string SchemaName, IReadOnlyList<(string Name, JsonObject Body)> Examples, IReadOnlyList<(JsonObject Example, Place Place)> Places)
+    string Path, string SchemaName, IReadOnlyList<(string Name, JsonObject Body)> Examples,
+    IReadOnlyList<(JsonObject Example, Place Place)> Places)
 {
     /// <summary>What it takes: one request as JSON, or many, one a line.</summary>
     public required string MediaType { get; init; }
@@ -65,12 +67,15 @@ public sealed class ServedContract(JsonObject document)
         get
         {
             var single = Answering.ToDictionary(route => route.Path, StringComparer.Ordinal);
-            return [.. Batches.Select(path => single[path[..path.LastIndexOf('/')]] with { Path = path, MediaType = BatchEndpoint.MediaType, AnswerTypes = AnswerTypes(path) })];
+            return [.. Batches.Select(path =>
+                single[path[..path.LastIndexOf('/')]] with { Path = path, MediaType = BatchEndpoint.MediaType,
+                AnswerTypes = AnswerTypes(path) })];
         }
     }
 
     /// <summary>Those that answer with JSON rather than with a sheet to print.</summary>
-    public IReadOnlyList<CalculationRoute> Answering => [.. Calculations.Where(route => !route.Path.EndsWith("/sheet", StringComparison.Ordinal))];
+    public IReadOnlyList<CalculationRoute> Answering =>
+        [.. Calculations.Where(route => !route.Path.EndsWith("/sheet", StringComparison.Ordinal))];
 
     /// <summary>Paths that take many requests.</summary>
     public IReadOnlyList<string> Batches =>
@@ -81,7 +86,8 @@ public sealed class ServedContract(JsonObject document)
     ];
 
     /// <summary>Paths that are only read.</summary>
-    public IReadOnlyList<string> Reads => [.. Document["paths"]!.AsObject().Where(path => path.Value!["get"] is not null).Select(path => path.Key)];
+    public IReadOnlyList<string> Reads =>
+        [.. Document["paths"]!.AsObject().Where(path => path.Value!["get"] is not null).Select(path => path.Key)];
 
     /// <summary>Names and schemas of everything that a request can hold.</summary>
     public IReadOnlyDictionary<string, JsonObject> RequestSchemas
@@ -112,7 +118,8 @@ public sealed class ServedContract(JsonObject document)
     /// <summary>The schema behind a reference, also where null is the other choice.</summary>
     public (string? Name, JsonObject Schema) Resolve(JsonNode schema)
     {
-        var reference = schema["$ref"] ?? schema["oneOf"]?.AsArray().Select(choice => choice!["$ref"]).FirstOrDefault(found => found is not null);
+        var reference = schema["$ref"] ?? schema["oneOf"]?.AsArray().Select(choice => choice!["$ref"])
+            .FirstOrDefault(found => found is not null);
         if (reference is null)
         {
             return (null, schema.AsObject());
@@ -149,14 +156,17 @@ public sealed class ServedContract(JsonObject document)
     {
         var name = Resolve(body["schema"]!).Name!;
         var examples = body["examples"]!.AsObject().Select(example => (example.Key, example.Value!["value"]!.AsObject())).ToArray();
-        return new(path, name, examples, [.. examples.SelectMany(example => Places(body["schema"]!, example.Item2, "", isRequired: true).Select(place => (example.Item2, place)))])
+        return new(path, name, examples,
+            [.. examples.SelectMany(example =>
+            Places(body["schema"]!, example.Item2, "", isRequired: true).Select(place => (example.Item2, place)))])
         {
             MediaType = CalculationEndpoint.MediaType,
             AnswerTypes = AnswerTypes(path),
         };
     }
 
-    private string[] AnswerTypes(string path) => [.. Document["paths"]![path]!.At("/post/responses/200/content")!.AsObject().Select(content => content.Key)];
+    private string[] AnswerTypes(string path) =>
+        [.. Document["paths"]![path]!.At("/post/responses/200/content")!.AsObject().Select(content => content.Key)];
 
     /// <summary>Every value of a body, with the schema that it has to fit.</summary>
     public IEnumerable<Place> Places(JsonNode schema, JsonNode? value, string pointer, bool isRequired)
@@ -173,7 +183,8 @@ public sealed class ServedContract(JsonObject document)
         var below = value switch
         {
             JsonObject members when !place.IsQuantity && resolved["properties"] is JsonObject known =>
-                members.SelectMany(member => Places(known[member.Key]!, member.Value, $"{pointer}/{member.Key}", required.Contains(member.Key))),
+                members.SelectMany(member =>
+                Places(known[member.Key]!, member.Value, $"{pointer}/{member.Key}", required.Contains(member.Key))),
             JsonArray items => items.SelectMany((item, i) => Places(resolved["items"]!, item, $"{pointer}/{i}", isRequired: true)),
             _ => [],
         };

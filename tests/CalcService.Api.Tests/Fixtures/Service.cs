@@ -61,7 +61,8 @@ public sealed class Service : WebApplicationFactory<Program>
         // A test never fails because its machine is busy.
         (string Key, string? Value)[] patient =
         [
-            ("Log:Level", "Fatal"), (ServiceSettings.CalculationSeconds.Key, "600"), (ServiceSettings.HeaderSeconds.Key, "600"), (ServiceSettings.BodySeconds.Key, "600"),
+            ("Log:Level", "Fatal"), (ServiceSettings.CalculationSeconds.Key, "600"), (ServiceSettings.HeaderSeconds.Key, "600"),
+                (ServiceSettings.BodySeconds.Key, "600"),
             (ServiceSettings.BytesPerSecond.Key, "1"), (ServiceSettings.Batches.Key, "1000"), (ServiceSettings.UnreadySeconds.Key, "0"),
         ];
         foreach (var (key, value) in patient.Concat(_settings))

@@ -28,9 +28,11 @@ public sealed class ServiceProcess : IAsyncDisposable
     public HttpClient Client { get; private set; } = null!;
 
     /// <summary>Starts it with settings of the service and variables of the environment, and waits until it listens.</summary>
-    public static async Task<ServiceProcess> StartAsync(IEnumerable<(string Key, string Value)> settings, params IEnumerable<(string Name, string Value)> environment)
+    public static async Task<ServiceProcess> StartAsync(IEnumerable<(string Key, string Value)> settings,
+        params IEnumerable<(string Name, string Value)> environment)
     {
-        var start = new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "CalcService.Api.dll"), "--urls", "http://127.0.0.1:0",
+        var start = new ProcessStartInfo("dotnet",
+            [Path.Combine(AppContext.BaseDirectory, "CalcService.Api.dll"), "--urls", "http://127.0.0.1:0",
             .. settings.Select(setting => $"--{setting.Key}={setting.Value}")])
         {
             RedirectStandardOutput = true,

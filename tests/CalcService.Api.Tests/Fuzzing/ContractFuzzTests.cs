@@ -14,7 +14,8 @@ public sealed class ContractFuzzTests(Service service)
     private const int FixedCases = 40;
     private const int RandomCases = 200;
 
-    private static readonly ServedContract Contract = new(JsonNode.Parse(File.ReadAllText(Repository.PathOf("docs", "openapi", "v1.json")))!.AsObject());
+    private static readonly ServedContract Contract =
+        new(JsonNode.Parse(File.ReadAllText(Repository.PathOf("docs", "openapi", "v1.json")))!.AsObject());
 
     /// <summary>The same cases in every run, each path by itself, so that every path answers and refuses some of them.</summary>
     [Fact]
@@ -28,10 +29,12 @@ public sealed class ContractFuzzTests(Service service)
             for (uint seed = 0; seed < FixedCases; seed++)
             {
                 var made = generator.Generate(new PCG(seed, 20260312), min: null, out _);
-                await JudgeAsync(() => judge.JudgeAsync(made), made, string.Create(CultureInfo.InvariantCulture, $"case {seed} of {route.Path}"));
+                await JudgeAsync(() => judge.JudgeAsync(made), made,
+                    string.Create(CultureInfo.InvariantCulture, $"case {seed} of {route.Path}"));
             }
 
-            Assert.All(new[] { 200, 400, 422 }, status => Assert.True(judge.Met.ContainsKey((route.Path, status)), $"{route.Path} never gave {status}."));
+            Assert.All(new[] { 200, 400, 422 },
+                status => Assert.True(judge.Met.ContainsKey((route.Path, status)), $"{route.Path} never gave {status}."));
         }
 
         Assert.Empty(service.Escaped);
@@ -61,7 +64,8 @@ public sealed class ContractFuzzTests(Service service)
             }
 
             // What an address has none of, others have: tags, and codes that are none.
-            Assert.All(new[] { 200, 400, 406 }, status => Assert.True(judge.Met.ContainsKey((path, status)), $"{path} never gave {status}."));
+            Assert.All(new[] { 200, 400, 406 },
+                status => Assert.True(judge.Met.ContainsKey((path, status)), $"{path} never gave {status}."));
         }
 
         Assert.Contains(judge.Met, met => met.Key.Status == 304);
@@ -79,7 +83,8 @@ public sealed class ContractFuzzTests(Service service)
 
     private async Task SampleAsync<T>(Gen<T> cases, Func<T, Task> judge)
     {
-        var seconds = int.TryParse(Environment.GetEnvironmentVariable("CALCSERVICE_FUZZ_SECONDS"), CultureInfo.InvariantCulture, out var set) ? set : -1;
+        var seconds = int.TryParse(Environment.GetEnvironmentVariable("CALCSERVICE_FUZZ_SECONDS"), CultureInfo.InvariantCulture,
+            out var set) ? set : -1;
 
         await cases.SampleAsync(
             judge,

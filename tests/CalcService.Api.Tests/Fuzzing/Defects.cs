@@ -32,10 +32,13 @@ internal sealed record Defect(string What, int Status, string Pointer, string Bo
 
     private static IEnumerable<Defect> OfAnotherType(JsonObject body, Place place)
     {
-        (string Type, string Token)[] tokens = [("object", "{}"), ("array", "[]"), ("string", "\"x\""), ("number", "7.5"), ("boolean", "true"), ("boolean", "false")];
-        foreach (var (type, token) in tokens.Where(token => !place.IsType(token.Type) && !(place.IsType("integer") && token.Type == "number")))
+        (string Type, string Token)[] tokens = [("object", "{}"), ("array", "[]"), ("string", "\"x\""), ("number", "7.5"),
+            ("boolean", "true"), ("boolean", "false")];
+        foreach (var (type, token) in tokens.Where(token => !place.IsType(token.Type)
+            && !(place.IsType("integer") && token.Type == "number")))
         {
-            yield return new($"{type} where none belongs", 400, place.Pointer, place.Pointer.Length == 0 ? token : body.WithRaw(place.Pointer, token));
+            yield return new($"{type} where none belongs", 400, place.Pointer, place.Pointer.Length == 0 ? token
+                : body.WithRaw(place.Pointer, token));
         }
     }
 
@@ -51,7 +54,8 @@ internal sealed record Defect(string What, int Status, string Pointer, string Bo
         if (!place.IsOpen)
         {
             yield return Added("unknown member", Unknown, "zz~0unknown~1");
-            yield return Added("member in the wrong case", char.ToUpperInvariant(first[0]) + first[1..], char.ToUpperInvariant(first[0]) + first[1..]);
+            yield return Added("member in the wrong case", char.ToUpperInvariant(first[0]) + first[1..],
+                char.ToUpperInvariant(first[0]) + first[1..]);
         }
 
         if (place.IsQuantity)
@@ -67,7 +71,8 @@ internal sealed record Defect(string What, int Status, string Pointer, string Bo
             ? $"{body.ToJsonString()[..^1]},\"{name}\":1}}"
             : body.WithRaw(place.Pointer, $"{members.ToJsonString()[..^1]},\"{name}\":1}}"));
 
-        Defect Changed(string what, string name, string token) => new(what, 422, $"{place.Pointer}/{name}", body.WithRaw($"{place.Pointer}/{name}", token));
+        Defect Changed(string what, string name, string token) =>
+            new(what, 422, $"{place.Pointer}/{name}", body.WithRaw($"{place.Pointer}/{name}", token));
     }
 
     private static IEnumerable<Defect> InText(JsonObject body, Place place)
@@ -83,7 +88,8 @@ internal sealed record Defect(string What, int Status, string Pointer, string Bo
             "date-time" => ["2026-03-12T08:30:00", "2026-03-12", "24:00", ""],
             _ => ["", " \\t", "a\\u0000b", "a\\u202eb", "<b>", new string('x', 1 + (int?)place.Schema["maxLength"] ?? 0)],
         };
-        foreach (var text in texts.Where(text => text.Length != 0 || place.IsEnum || place.Schema["maxLength"] is not null || place.Schema["format"] is not null))
+        foreach (var text in texts.Where(text => text.Length != 0 || place.IsEnum || place.Schema["maxLength"] is not null
+            || place.Schema["format"] is not null))
         {
             yield return new("text", 422, place.Pointer, body.WithRaw(place.Pointer, $"\"{text}\""));
         }
@@ -108,5 +114,6 @@ internal sealed record Defect(string What, int Status, string Pointer, string Bo
 
     /// <summary>The code with its first letter in the other case; no unit is another one that way, except to be none.</summary>
     private static string Swapped(string unit) =>
-        unit.Any(char.IsAsciiLetter) ? string.Concat(unit.Select(c => char.IsAsciiLetterUpper(c) ? char.ToLowerInvariant(c) : char.ToUpperInvariant(c))) : unit + unit;
+        unit.Any(char.IsAsciiLetter)
+        ? string.Concat(unit.Select(c => char.IsAsciiLetterUpper(c) ? char.ToLowerInvariant(c) : char.ToUpperInvariant(c))) : unit + unit;
 }

@@ -20,10 +20,12 @@ internal sealed class FuzzCases(ServedContract contract)
         var schema = contract.Schemas[route.SchemaName]!;
         var example = Choices.OneIn(route.Examples);
         return Gen.Frequency(
-            (1, _values.Of(schema).Select(body => new FuzzCase(route.Path, body!.ToJsonString(), Expected.Readable, "made from the schema"))),
+            (1, _values.Of(schema)
+            .Select(body => new FuzzCase(route.Path, body!.ToJsonString(), Expected.Readable, "made from the schema"))),
             (3, example.SelectMany(one => Changed(route, schema, one))),
             (2, example.SelectMany(one => Respelling.Of(one.Body).Select(text =>
-                new FuzzCase(route.Path, text, Expected.SameRecord, $"{one.Name} written in another way") { Example = one.Body.ToJsonString() }))),
+                new FuzzCase(route.Path, text, Expected.SameRecord,
+                $"{one.Name} written in another way") { Example = one.Body.ToJsonString() }))),
             (4, example.SelectMany(one => Broken(route, schema, one))));
     }
 
@@ -31,17 +33,22 @@ internal sealed class FuzzCases(ServedContract contract)
     private Gen<FuzzCase> Changed(CalculationRoute route, JsonNode schema, (string Name, JsonObject Body) example)
     {
         var places = contract.Places(schema, example.Body, "", isRequired: true).Where(place => place.Pointer.Length > 0).ToArray();
-        var change = Choices.OneIn(places).SelectMany(place => _values.Of(place.Schema).Where(value => value is not null || !place.IsRequired).Select(value => (place.Pointer, Value: value)));
+        var change = Choices.OneIn(places)
+            .SelectMany(place =>
+            _values.Of(place.Schema).Where(value => value is not null || !place.IsRequired).Select(value => (place.Pointer, Value: value)));
         return change.Array[1, MostChanges].Select(changes =>
         {
             var body = example.Body.DeepClone().AsObject();
             // A change may take away the place of another.
-            foreach (var (pointer, value) in changes.Where((one, i) => !changes.Take(i).Any(before => one.Pointer.StartsWith(before.Pointer + "/", StringComparison.Ordinal))))
+            foreach (var (pointer,
+                value) in changes.Where((one, i) =>
+                !changes.Take(i).Any(before => one.Pointer.StartsWith(before.Pointer + "/", StringComparison.Ordinal))))
             {
                 body = body.With(pointer, value?.DeepClone());
             }
 
-            return new FuzzCase(route.Path, body.ToJsonString(), Expected.Readable, $"{example.Name} with other values at {string.Join(", ", changes.Select(one => one.Pointer))}");
+            return new FuzzCase(route.Path, body.ToJsonString(), Expected.Readable,
+                $"{example.Name} with other values at {string.Join(", ", changes.Select(one => one.Pointer))}");
         });
     }
 
@@ -49,6 +56,7 @@ internal sealed class FuzzCases(ServedContract contract)
     {
         var places = contract.Places(schema, example.Body, "", isRequired: true).ToArray();
         return Choices.OneIn(places).SelectMany(place => Choices.OneIn([.. Defect.At(example.Body, place)])).Select(defect =>
-            new FuzzCase(route.Path, defect.Body, Expected.Refused, $"{example.Name}, {defect.What} at {defect.Pointer}") { Status = defect.Status, Pointer = defect.Pointer });
+            new FuzzCase(route.Path, defect.Body, Expected.Refused,
+            $"{example.Name}, {defect.What} at {defect.Pointer}") { Status = defect.Status, Pointer = defect.Pointer });
     }
 }

@@ -35,7 +35,8 @@ internal sealed class FuzzJudge(Service service, ServedContract contract)
                 {
                     var schema = contract.Calculations.Single(route => route.Path == made.Path).SchemaName;
                     Assert.NotEmpty(reply.Json["errors"]!.AsArray());
-                    Assert.All(ProblemAssert.Pointers(reply.Json), pointer => Assert.True(contract.Has(schema, pointer), $"The document has no {pointer}: {reply.Text}"));
+                    Assert.All(ProblemAssert.Pointers(reply.Json),
+                        pointer => Assert.True(contract.Has(schema, pointer), $"The document has no {pointer}: {reply.Text}"));
                 }
 
                 break;
@@ -45,7 +46,8 @@ internal sealed class FuzzJudge(Service service, ServedContract contract)
     public async Task JudgeAsync(FuzzRead made)
     {
         // As it was made: the client would tidy the address up.
-        var address = new Uri($"{service.Address.GetLeftPart(UriPartial.Authority)}{made.Address}{made.Query}", new UriCreationOptions { DangerousDisablePathAndQueryCanonicalization = true });
+        var address = new Uri($"{service.Address.GetLeftPart(UriPartial.Authority)}{made.Address}{made.Query}",
+            new UriCreationOptions { DangerousDisablePathAndQueryCanonicalization = true });
         using var request = new HttpRequestMessage(HttpMethod.Get, address);
         foreach (var (name, value) in made.Headers)
         {

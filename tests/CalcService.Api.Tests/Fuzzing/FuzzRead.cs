@@ -7,5 +7,6 @@ namespace CalcService.Api.Tests.Fuzzing;
 /// <param name="Headers">What is said beside.</param>
 public sealed record FuzzRead(string Path, string Address, string Query, IReadOnlyList<(string Name, string Value)> Headers)
 {
-    public override string ToString() => $"GET {Address}{Query}\n{string.Join('\n', Headers.Select(header => $"{header.Name}: {header.Value}"))}";
+    public override string ToString() =>
+        $"GET {Address}{Query}\n{string.Join('\n', Headers.Select(header => $"{header.Name}: {header.Value}"))}";
 }

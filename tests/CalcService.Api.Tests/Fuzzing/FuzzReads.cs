@@ -27,7 +27,8 @@ internal static class FuzzReads
         (1, Gen.Char["abc=&+;%"].Array[1, 20].Select(letters => "?" + new string(letters))));
 
     private static readonly Gen<(string, string)> Headers = Gen.Frequency(
-        (3, Said("Accept", Gen.OneOf(Gen.OneOf("*/*", "application/json", "application/*;q=0.1", "application/xml", "application/json;q=0, */*"), Visible))),
+        (3, Said("Accept",
+        Gen.OneOf(Gen.OneOf("*/*", "application/json", "application/*;q=0.1", "application/xml", "application/json;q=0, */*"), Visible))),
         (3, Said("If-None-Match", Gen.OneOf(Gen.OneOf("*", "\"x\"", "W/\"x\"", "\"x\", *"), Visible))),
         (1, Said("Accept-Encoding", Gen.OneOf(Gen.OneOf("gzip", "zstd", "identity;q=0", "*;q=0"), Visible))),
         (1, Said("Range", Gen.OneOf("bytes=0-1", "bytes=-1", "bytes=9-1", "lines=1"))),

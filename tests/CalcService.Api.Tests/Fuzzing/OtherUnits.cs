@@ -26,7 +26,8 @@ internal static class OtherUnits
         var copy = request.DeepClone();
         foreach (var (quantity, choice) in copy.Walk().Select(node => node.Value).Zip(choices).ToArray())
         {
-            if (choice > 0 && quantity is JsonObject { Count: 2 } members && members["unit"] is { } unit && Table.TryGetValue((string)unit!, out var others))
+            if (choice > 0 && quantity is JsonObject { Count: 2 } members && members["unit"] is { } unit
+                && Table.TryGetValue((string)unit!, out var others))
             {
                 var (other, from) = others[(choice - 1) % others.Length];
                 (members["value"], members["unit"]) = (from((double)members["value"]!), other);

@@ -41,7 +41,8 @@ internal sealed class SchemaValues(ServedContract contract)
         {
             "object" => Object(schema, depth),
             "array" => Array(schema, depth),
-            "integer" => Gen.Int[(int?)schema["minimum"] ?? int.MinValue, (int?)schema["maximum"] ?? int.MaxValue].Select(number => (JsonNode?)number),
+            "integer" =>
+            Gen.Int[(int?)schema["minimum"] ?? int.MinValue, (int?)schema["maximum"] ?? int.MaxValue].Select(number => (JsonNode?)number),
             "number" when schema["maximum"] is { } most => Gen.Int[(int)schema["minimum"]!, (int)most].Select(number => (JsonNode?)number),
             "number" => Numbers.Select(number => (JsonNode?)number),
             "string" => (string?)schema["format"] switch
@@ -58,7 +59,8 @@ internal sealed class SchemaValues(ServedContract contract)
     private Gen<JsonNode?> Array(JsonObject schema, int depth) =>
         depth > Deepest ? Gen.Const((JsonNode?)new JsonArray()).Select(Copy)
         // An item is never null, whatever else may be.
-        : Of(schema["items"]!, depth + 1).Where(item => item is not null).Array[0, 3].Select(items => (JsonNode?)new JsonArray([.. items.Select(Copy)]));
+        : Of(schema["items"]!, depth + 1).Where(item => item is not null)
+        .Array[0, 3].Select(items => (JsonNode?)new JsonArray([.. items.Select(Copy)]));
 
     private Gen<JsonNode?> Object(JsonObject schema, int depth)
     {
@@ -73,7 +75,9 @@ internal sealed class SchemaValues(ServedContract contract)
             var value = Of(member.Value!, depth + 1).Select(made => new Member(member.Key, made));
             return required.Contains(member.Key) ? value.Select(made => (Member?)made) : Choices.Perhaps(value);
         });
-        return Choices.Each(members).Select(made => (JsonNode?)new JsonObject(made.OfType<Member>().Select(member => KeyValuePair.Create(member.Name, Copy(member.Value)))));
+        return Choices.Each(members)
+            .Select(made =>
+            (JsonNode?)new JsonObject(made.OfType<Member>().Select(member => KeyValuePair.Create(member.Name, Copy(member.Value)))));
     }
 
     private static JsonNode? Node(string text) => JsonValue.Create(text);

@@ -15,7 +15,8 @@ public sealed class AdmissionTests
     {
         await using var service = new Service((ServiceSettings.Requests.Key, "1"), (ServiceSettings.Batches.Key, "1"));
         var plan = Plans.Plan.ToJsonString();
-        var (held, refused) = await HoldAsync(service, connection => connection.SendHeadAsync(Plans.Path, CalculationEndpoint.MediaType, plan.Length),
+        var (held, refused) = await HoldAsync(service,
+            connection => connection.SendHeadAsync(Plans.Path, CalculationEndpoint.MediaType, plan.Length),
             () => service.PostAsync(Plans.Path, Plans.Plan));
         using var _ = held;
 
@@ -40,7 +41,8 @@ public sealed class AdmissionTests
     public async Task Batch_beyond_those_taken_at_once_gets_503_while_single_requests_are_answered()
     {
         await using var service = new Service((ServiceSettings.Batches.Key, "1"));
-        var (held, reply) = await HoldAsync(service, connection => connection.SendHeadAsync(Plans.Path + "/batch", BatchEndpoint.MediaType, 3),
+        var (held, reply) = await HoldAsync(service,
+            connection => connection.SendHeadAsync(Plans.Path + "/batch", BatchEndpoint.MediaType, 3),
             () => service.PostAsync("/v1/reuse-assessments/batch", BatchOutput.Content("{}"u8.ToArray(), null)));
         using var _ = held;
         await held.SendAsync("{");
@@ -88,8 +90,11 @@ public sealed class AdmissionTests
         Assert.Contains(429, replies);
     }
 
-    /// <summary>Takes the only place, and what another gets then. Where the other one came first, the place is taken once it is free.</summary>
-    private static async Task<(RawConnection Held, Reply Refused)> HoldAsync(Service service, Func<RawConnection, Task> begin, Func<Task<Reply>> ask)
+    /// <summary>
+    /// Takes the only place, and what another gets then. Where the other one came first, the place is taken once it is free.
+    /// </summary>
+    private static async Task<(RawConnection Held, Reply Refused)> HoldAsync(Service service, Func<RawConnection, Task> begin,
+        Func<Task<Reply>> ask)
     {
         while (true)
         {
@@ -110,7 +115,8 @@ public sealed class AdmissionTests
 
     private static async Task<Reply> AskAsync(Service service, params (string Name, string Value)[] headers)
     {
-        using var request = new HttpRequestMessage(HttpMethod.Post, Plans.Path) { Content = new StringContent(Plans.Plan.ToJsonString(), System.Text.Encoding.UTF8, "application/json") };
+        using var request = new HttpRequestMessage(HttpMethod.Post,
+            Plans.Path) { Content = new StringContent(Plans.Plan.ToJsonString(), System.Text.Encoding.UTF8, "application/json") };
         foreach (var (name, value) in headers)
         {
             request.Headers.Add(name, value);

@@ -36,7 +36,8 @@ public sealed class HostileMachineTests(Service service)
     {
         const int Count = 60_000;
         var line = Encoding.UTF8.GetBytes("{\"reference\":\"filler\"}".PadRight(1_999) + "\n");
-        await using var small = await ServiceProcess.StartAsync([(ServiceSettings.BytesPerSecond.Key, "1"), (ServiceSettings.BodySeconds.Key, "600")],
+        await using var small =
+            await ServiceProcess.StartAsync([(ServiceSettings.BytesPerSecond.Key, "1"), (ServiceSettings.BodySeconds.Key, "600")],
             ("DOTNET_GCHeapHardLimit", "0x6400000"), ("DOTNET_PROCESSOR_COUNT", "1"));
         using var connection = new RawConnection(small.Address);
         await connection.SendHeadAsync(Plans.Path + "/batch", BatchEndpoint.MediaType, (long)Count * line.Length);
@@ -55,7 +56,8 @@ public sealed class HostileMachineTests(Service service)
         var reply = await connection.ReadToEndAsync();
         await sending;
 
-        Assert.Contains($"{{\"summary\":{{\"lines\":{Count},\"answered\":0,\"rejected\":{Count},", reply.Text[^300..], StringComparison.Ordinal);
+        Assert.Contains($"{{\"summary\":{{\"lines\":{Count},\"answered\":0,\"rejected\":{Count},", reply.Text[^300..],
+            StringComparison.Ordinal);
         Assert.InRange(await small.PeakMiBAsync(), 1, 400);
         Assert.Equal(200, (await PostAsync(small.Client, Plans.Path, Plans.Plan.ToJsonString(), "application/json")).Status);
     }
@@ -64,12 +66,14 @@ public sealed class HostileMachineTests(Service service)
     public async Task Largest_body_and_a_bomb_in_little_memory_are_refused_and_the_next_request_served()
     {
         await using var small = await ServiceProcess.StartAsync([], ("DOTNET_GCHeapHardLimit", "0x6400000"));
-        using var bomb = new HttpRequestMessage(HttpMethod.Post, Plans.Path) { Content = new ByteArrayContent(BatchOutput.Pack(new byte[256 << 20], "gzip")) };
+        using var bomb = new HttpRequestMessage(HttpMethod.Post,
+            Plans.Path) { Content = new ByteArrayContent(BatchOutput.Pack(new byte[256 << 20], "gzip")) };
         bomb.Content.Headers.TryAddWithoutValidation("Content-Type", "application/json");
         bomb.Content.Headers.ContentEncoding.Add("gzip");
 
         ProblemAssert.IsProblem(await Reply.SendAsync(small.Client, bomb), 413);
-        ProblemAssert.IsProblem(await PostAsync(small.Client, Plans.Path, $"{{\"ends\":[{string.Join(',', Enumerable.Repeat("{}", 300_000))}]}}", "application/json"), 422);
+        ProblemAssert.IsProblem(await PostAsync(small.Client, Plans.Path,
+            $"{{\"ends\":[{string.Join(',', Enumerable.Repeat("{}", 300_000))}]}}", "application/json"), 422);
         Assert.Equal(200, (await PostAsync(small.Client, Plans.Path, Plans.Plan.ToJsonString(), "application/json")).Status);
     }
 

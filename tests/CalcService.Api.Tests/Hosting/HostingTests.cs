@@ -25,7 +25,8 @@ public sealed class HostingTests(Service service)
         Assert.NotEmpty(answers);
         Assert.All(answers, answer =>
         {
-            Assert.True(Math.Abs((double)answer!["actual"]! - (double)answer["expected"]!) <= (double)answer["tolerance"]!, (string)answer["id"]!);
+            Assert.True(Math.Abs((double)answer!["actual"]! - (double)answer["expected"]!) <= (double)answer["tolerance"]!,
+                (string)answer["id"]!);
             Assert.NotEmpty((string)answer["source"]!["document"]!);
         });
     }
@@ -45,7 +46,8 @@ public sealed class HostingTests(Service service)
         Assert.Equal(["nosniff"], reply.Headers.GetValues("X-Content-Type-Options"));
         Assert.Equal(["DENY"], reply.Headers.GetValues("X-Frame-Options"));
         Assert.Equal(["no-referrer"], reply.Headers.GetValues("Referrer-Policy"));
-        Assert.Contains("frame-ancestors 'none'", Assert.Single(reply.Headers.GetValues("Content-Security-Policy")), StringComparison.Ordinal);
+        Assert.Contains("frame-ancestors 'none'", Assert.Single(reply.Headers.GetValues("Content-Security-Policy")),
+            StringComparison.Ordinal);
         Assert.False(reply.Headers.Contains("Server"));
     }
 
@@ -70,7 +72,9 @@ public sealed class HostingTests(Service service)
         var got = await service.GetAsync("/v1/units", ("Origin", "https://elsewhere.example"));
 
         Assert.NotEqual(2, asked.Status / 100);
-        Assert.All([asked, got], reply => Assert.DoesNotContain(reply.Headers, header => header.Key.StartsWith("Access-Control", StringComparison.OrdinalIgnoreCase)));
+        Assert.All([asked, got],
+            reply => Assert.DoesNotContain(reply.Headers,
+            header => header.Key.StartsWith("Access-Control", StringComparison.OrdinalIgnoreCase)));
     }
 
     [Fact]
@@ -106,7 +110,8 @@ public sealed class HostingTests(Service service)
             Assert.Equal(200, reply.Status);
             Assert.DoesNotMatch("(src|href)=[\"'](https?:)?//", reply.Text);
         });
-        var sources = System.Text.RegularExpressions.Regex.Matches(page.Text, "(?:src|href)=\"([^\"]+)\"").Select(match => match.Groups[1].Value).ToArray();
+        var sources = System.Text.RegularExpressions.Regex.Matches(page.Text, "(?:src|href)=\"([^\"]+)\"")
+            .Select(match => match.Groups[1].Value).ToArray();
         Assert.NotEmpty(sources);
         foreach (var source in sources)
         {
@@ -123,5 +128,6 @@ public sealed class HostingTests(Service service)
     }
 
     private async Task<IEnumerable<string>> PathsAsync() =>
-        (await ServedContract.ReadAsync(service)).Document["paths"]!.AsObject().Select(path => path.Key).Where(path => !path.Contains('{', StringComparison.Ordinal));
+        (await ServedContract.ReadAsync(service)).Document["paths"]!.AsObject().Select(path => path.Key)
+        .Where(path => !path.Contains('{', StringComparison.Ordinal));
 }

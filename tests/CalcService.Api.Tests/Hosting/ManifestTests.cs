@@ -72,7 +72,8 @@ public sealed class ManifestTests(Service service)
     }
 
     private static Dictionary<string, string?> Environment() => ((YamlSequenceNode)Container["env"])
-        .ToDictionary(variable => Text(variable["name"]).Replace("__", ":", StringComparison.Ordinal), variable => (string?)Text(variable["value"]));
+        .ToDictionary(variable => Text(variable["name"]).Replace("__", ":", StringComparison.Ordinal),
+        variable => (string?)Text(variable["value"]));
 
     private static string Text(YamlNode node) => ((YamlScalarNode)node).Value!;
 

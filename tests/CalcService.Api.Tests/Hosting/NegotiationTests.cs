@@ -38,7 +38,8 @@ public sealed class NegotiationTests(Service service)
         var reply = await PostAsync("application/json", encoding, body, null);
 
         Assert.Equal(200, reply.Status);
-        Assert.Equal(Plans.Provenance(await service.AnswerAsync(Plans.Path, Plans.Plan), "recordId"), Plans.Provenance(reply.Json, "recordId"));
+        Assert.Equal(Plans.Provenance(await service.AnswerAsync(Plans.Path, Plans.Plan), "recordId"),
+            Plans.Provenance(reply.Json, "recordId"));
     }
 
     private static byte[] Body => Encoding.UTF8.GetBytes(Plans.Plan.ToJsonString());

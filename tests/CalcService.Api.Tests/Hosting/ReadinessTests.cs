@@ -16,10 +16,12 @@ public sealed class ReadinessTests(Service service)
     {
         await using var factory = new WebApplicationFactory<Program>();
         await using var unproved = factory.WithWebHostBuilder(host => host.ConfigureTestServices(services =>
-            services.Remove(services.Single(added => added.ServiceType == typeof(IHostedService) && added.ImplementationFactory is Func<IServiceProvider, Readiness>))));
+            services.Remove(services.Single(added => added.ServiceType == typeof(IHostedService)
+            && added.ImplementationFactory is Func<IServiceProvider, Readiness>))));
         using var client = unproved.CreateClient();
         var contract = await ServedContract.ReadAsync(service);
-        foreach (var (path, body, type) in contract.Calculations.Select(route => (route.Path, route.Examples[0].Body.ToJsonString(), "application/json"))
+        foreach (var (path, body,
+            type) in contract.Calculations.Select(route => (route.Path, route.Examples[0].Body.ToJsonString(), "application/json"))
             .Concat(contract.Batches.Select(path => (path, "{}", BatchEndpoint.MediaType))))
         {
             using var request = new HttpRequestMessage(HttpMethod.Post, path) { Content = new StringContent(body, Encoding.UTF8, type) };

@@ -11,7 +11,8 @@ public sealed class ServiceSettingsTests
 
     [Theory]
     [MemberData(nameof(Keys))]
-    public void Setting_that_nobody_sets_has_its_default(string key) => Assert.Equal(Find(key).Default, new ServiceSettings(Configured()).Value(Find(key)));
+    public void Setting_that_nobody_sets_has_its_default(string key) =>
+        Assert.Equal(Find(key).Default, new ServiceSettings(Configured()).Value(Find(key)));
 
     [Theory]
     [MemberData(nameof(Keys))]
@@ -27,7 +28,8 @@ public sealed class ServiceSettingsTests
     [MemberData(nameof(Keys))]
     public void Setting_that_is_no_such_number_refuses_the_start_and_says_which(string key)
     {
-        foreach (var text in new[] { "", "-5", "1.5", "a minute", " 7", "0x7", $"{(long)Find(key).Most + 1}", Find(key).Least > 0 ? $"{Find(key).Least - 1}" : "-1" })
+        foreach (var text in new[] { "", "-5", "1.5", "a minute", " 7", "0x7", $"{(long)Find(key).Most + 1}", Find(key).Least > 0
+            ? $"{Find(key).Least - 1}" : "-1" })
         {
             var refused = Assert.Throws<StartRefusedException>(() => new ServiceSettings(Configured((key, text))));
             Assert.Contains(key, refused.Message, StringComparison.Ordinal);
@@ -41,14 +43,16 @@ public sealed class ServiceSettingsTests
     {
         var page = File.ReadAllText(Repository.PathOf("docs", "operations.md"));
 
-        Assert.Contains(FormattableString.Invariant($"| `{key}` | {Find(key).Default} | {Find(key).Least} to {Find(key).Most} |"), page, StringComparison.Ordinal);
+        Assert.Contains(FormattableString.Invariant($"| `{key}` | {Find(key).Default} | {Find(key).Least} to {Find(key).Most} |"), page,
+            StringComparison.Ordinal);
     }
 
     [Theory]
     [InlineData("https://shop.example", 1)]
     [InlineData("https://shop.example:8443, http://localhost:3000", 2)]
     [InlineData("", 0)]
-    public void Origins_are_listed_with_commas(string text, int count) => Assert.Equal(count, CrossOrigin.Origins(Configured((CrossOrigin.Key, text))).Count);
+    public void Origins_are_listed_with_commas(string text, int count) =>
+        Assert.Equal(count, CrossOrigin.Origins(Configured((CrossOrigin.Key, text))).Count);
 
     [Theory]
     [InlineData("*")]
@@ -58,10 +62,13 @@ public sealed class ServiceSettingsTests
     [InlineData("ftp://shop.example")]
     [InlineData("https://a.example https://b.example")]
     public void Origin_that_is_none_refuses_the_start(string text) =>
-        Assert.Contains(CrossOrigin.Key, Assert.Throws<StartRefusedException>(() => CrossOrigin.Origins(Configured((CrossOrigin.Key, text)))).Message, StringComparison.Ordinal);
+        Assert.Contains(CrossOrigin.Key,
+        Assert.Throws<StartRefusedException>(() => CrossOrigin.Origins(Configured((CrossOrigin.Key, text)))).Message,
+        StringComparison.Ordinal);
 
     private static Setting Find(string key) => ServiceSettings.All.Single(setting => setting.Key == key);
 
     private static IConfiguration Configured(params (string Key, string Value)[] values) =>
-        new ConfigurationBuilder().AddInMemoryCollection(values.Select(value => KeyValuePair.Create(value.Key, (string?)value.Value))).Build();
+        new ConfigurationBuilder().AddInMemoryCollection(values.Select(value => KeyValuePair.Create(value.Key, (string?)value.Value)))
+        .Build();
 }

@@ -47,7 +47,8 @@ public sealed class SlowClientTests
     public async Task Body_that_does_not_arrive_leaves_no_error_in_the_log()
     {
         await using var service = await ServiceProcess.StartAsync([(ServiceSettings.BodySeconds.Key, "1")]);
-        await Task.WhenAll(new (long? Length, string Head, string Body)[] { (1000, "", "{"), (null, "", "1\r\n{\r\n"), (1000, "Content-Encoding: gzip\r\n", "\u001f") }.Select(async sent =>
+        await Task.WhenAll(new (long? Length, string Head, string Body)[] { (1000, "", "{"), (null, "", "1\r\n{\r\n"),
+            (1000, "Content-Encoding: gzip\r\n", "\u001f") }.Select(async sent =>
         {
             using var connection = new RawConnection(service.Address);
             await connection.SendHeadAsync(Plans.Path, CalculationEndpoint.MediaType, sent.Length, sent.Head);
@@ -72,7 +73,8 @@ public sealed class SlowClientTests
     {
         await using var service = new Service((ServiceSettings.BytesPerSecond.Key, "1000000"));
         var contract = await ServedContract.ReadAsync(service);
-        var paths = contract.Calculations.Select(route => (route.Path, CalculationEndpoint.MediaType)).Concat(contract.Batches.Select(path => (path, BatchEndpoint.MediaType)));
+        var paths = contract.Calculations.Select(route => (route.Path, CalculationEndpoint.MediaType))
+            .Concat(contract.Batches.Select(path => (path, BatchEndpoint.MediaType)));
         // All at once: the server gives each some seconds of grace.
         await Task.WhenAll(paths.Select(async path =>
         {

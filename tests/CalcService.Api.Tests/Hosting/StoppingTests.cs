@@ -18,7 +18,9 @@ public sealed class StoppingTests
     [Fact]
     public async Task Instance_that_is_told_to_stop_is_unready_answers_and_ends_its_batch_with_a_true_summary()
     {
-        await using var service = await ServiceProcess.StartAsync([(ServiceSettings.UnreadySeconds.Key, "5"), (ServiceSettings.DrainSeconds.Key, "300"), (ServiceSettings.BytesPerSecond.Key, "1")]);
+        await using var service =
+            await ServiceProcess.StartAsync([(ServiceSettings.UnreadySeconds.Key, "5"), (ServiceSettings.DrainSeconds.Key, "300"),
+            (ServiceSettings.BytesPerSecond.Key, "1")]);
         await service.UntilAsync("/health/ready", 200);
         using var batch = await BeginAsync(service);
         await service.TerminateAsync();
@@ -37,7 +39,9 @@ public sealed class StoppingTests
     [Fact]
     public async Task Batch_that_does_not_end_in_the_time_to_drain_has_no_summary()
     {
-        await using var service = await ServiceProcess.StartAsync([(ServiceSettings.UnreadySeconds.Key, "0"), (ServiceSettings.DrainSeconds.Key, "1"), (ServiceSettings.BytesPerSecond.Key, "1")]);
+        await using var service =
+            await ServiceProcess.StartAsync([(ServiceSettings.UnreadySeconds.Key, "0"), (ServiceSettings.DrainSeconds.Key, "1"),
+            (ServiceSettings.BytesPerSecond.Key, "1")]);
         using var batch = await BeginAsync(service);
         await service.TerminateAsync();
 

@@ -35,7 +35,8 @@ public sealed class OpenApiDocumentTests(Service service)
     [Fact]
     public async Task Operation_has_its_own_id_and_says_what_it_answers()
     {
-        var operations = (await ServedContract.ReadAsync(service)).Document["paths"]!.AsObject().SelectMany(path => path.Value!.AsObject()).ToArray();
+        var operations = (await ServedContract.ReadAsync(service)).Document["paths"]!.AsObject().SelectMany(path => path.Value!.AsObject())
+            .ToArray();
 
         Assert.Equal(operations.Length, operations.Select(operation => (string)operation.Value!["operationId"]!).Distinct().Count());
         Assert.All(operations, operation => Assert.NotEmpty((string)operation.Value!["summary"]!));
@@ -80,7 +81,8 @@ public sealed class OpenApiDocumentTests(Service service)
         foreach (var route in contract.Answering)
         {
             var responses = contract.Document["paths"]![route.Path]!.At("/post/responses")!;
-            foreach (var (body, status) in route.Examples.Select(example => (example.Body, 200)).Append((new JsonObject(), 422)).Append((new JsonObject { ["x"] = 1 }, 400)))
+            foreach (var (body, status) in route.Examples.Select(example => (example.Body, 200)).Append((new JsonObject(), 422))
+                .Append((new JsonObject { ["x"] = 1 }, 400)))
             {
                 var reply = await service.PostAsync(route.Path, body);
                 Assert.Equal(status, reply.Status);
@@ -93,11 +95,13 @@ public sealed class OpenApiDocumentTests(Service service)
     public async Task Catalogue_fits_the_schema_that_is_promised()
     {
         var contract = await ServedContract.ReadAsync(service);
-        foreach (var (path, operations) in contract.Document["paths"]!.AsObject().Where(path => path.Value!["get"] is not null && !path.Key.Contains('{', StringComparison.Ordinal)))
+        foreach (var (path, operations) in contract.Document["paths"]!.AsObject()
+            .Where(path => path.Value!["get"] is not null && !path.Key.Contains('{', StringComparison.Ordinal)))
         {
             var reply = await service.GetAsync(path);
             Assert.Equal(200, reply.Status);
-            Assert.Empty(SchemaCheck.Faults(contract, operations!.At("/get/responses/200/content")!["application/json"]!["schema"]!, reply.Json));
+            Assert.Empty(SchemaCheck.Faults(contract, operations!.At("/get/responses/200/content")!["application/json"]!["schema"]!,
+                reply.Json));
         }
     }
 

@@ -13,7 +13,8 @@ public sealed class RequestMemberTests(Service service)
     public void Member_of_a_request_is_read_by_the_work_or_is_said_to_be_kept_only()
     {
         var calls = Calls.In(typeof(ShapeTable).Assembly).Where(call => !IsCheck(call.Caller.DeclaringType!)).ToArray();
-        var read = calls.Where(call => call.Caller.DeclaringType != call.Called.DeclaringType).Select(call => call.Called.Name + " " + call.Called.DeclaringType!.FullName).ToHashSet(StringComparer.Ordinal);
+        var read = calls.Where(call => call.Caller.DeclaringType != call.Called.DeclaringType)
+            .Select(call => call.Called.Name + " " + call.Called.DeclaringType!.FullName).ToHashSet(StringComparer.Ordinal);
         // A table of alike members is read through its shape, by a method that takes any such table.
         var readers = calls.Where(call => call.Called.Name == nameof(ShapeTable.Of) && call.Called.DeclaringType == typeof(ShapeTable))
             .Select(call => call.Caller.MetadataToken).ToHashSet();
@@ -22,7 +23,8 @@ public sealed class RequestMemberTests(Service service)
         var members = RequestTypes.Of(service).SelectMany(shape => shape.Members)
             .Where(member => !IsShared(member.Property) && !tables.Contains(member.Property.DeclaringType!)).ToArray();
 
-        var unread = members.Where(member => !read.Contains(member.Property.GetMethod!.Name + " " + member.Property.DeclaringType!.FullName)).ToArray();
+        var unread = members.Where(member =>
+            !read.Contains(member.Property.GetMethod!.Name + " " + member.Property.DeclaringType!.FullName)).ToArray();
 
         var (kept, found) = (Names(members.Where(member => member.IsKept)), Names(unread));
         Assert.True(kept.SequenceEqual(found), $"Kept: {string.Join(", ", kept)}. Not read: {string.Join(", ", found)}.");
@@ -40,5 +42,6 @@ public sealed class RequestMemberTests(Service service)
 
     /// <summary>What every request has is read through its interface.</summary>
     private static bool IsShared(PropertyInfo property) =>
-        property.DeclaringType!.IsAssignableTo(typeof(ICalculationRequest)) && typeof(ICalculationRequest).GetProperty(property.Name) is not null;
+        property.DeclaringType!.IsAssignableTo(typeof(ICalculationRequest))
+        && typeof(ICalculationRequest).GetProperty(property.Name) is not null;
 }

@@ -31,17 +31,20 @@ internal static class SchemaCheck
         return value switch
         {
             JsonObject members => [.. Members(contract, resolved, members, pointer)],
-            JsonArray items when resolved["items"] is { } item => [.. items.SelectMany((inner, i) => Faults(contract, item, inner, $"{pointer}/{i}"))],
+            JsonArray items when resolved["items"] is { } item =>
+                [.. items.SelectMany((inner, i) => Faults(contract, item, inner, $"{pointer}/{i}"))],
             _ => [],
         };
     }
 
     private static IEnumerable<string> Members(ServedContract contract, JsonObject schema, JsonObject members, string pointer)
     {
-        var missing = (schema["required"]?.AsArray() ?? []).Select(name => (string)name!).Where(name => !members.ContainsKey(name)).Select(name => $"{pointer}/{name} is missing");
+        var missing = (schema["required"]?.AsArray() ?? []).Select(name => (string)name!).Where(name => !members.ContainsKey(name))
+            .Select(name => $"{pointer}/{name} is missing");
         // What an answer has beyond its schema is a promise that nobody wrote down.
         var more = schema["properties"] is JsonObject known
-            ? members.SelectMany(member => known[member.Key] is { } inner ? Faults(contract, inner, member.Value, $"{pointer}/{member.Key}") : [$"{pointer}/{member.Key} is not in the schema"])
+            ? members.SelectMany(member => known[member.Key] is { } inner ? Faults(contract, inner, member.Value, $"{pointer}/{member.Key}")
+            : [$"{pointer}/{member.Key} is not in the schema"])
             : [];
         return missing.Concat(more);
     }

@@ -12,7 +12,8 @@ public sealed class ValidatorTests(Service service)
     [Fact]
     public void Number_of_a_request_has_a_range()
     {
-        var members = RequestTypes.Of(service).SelectMany(shape => shape.Members, (shape, member) => (shape.Type, Member: member)).ToArray();
+        var members = RequestTypes.Of(service).SelectMany(shape => shape.Members, (shape, member) => (shape.Type, Member: member))
+            .ToArray();
 
         Assert.All(members, one => Assert.True(HasRange(one.Member.Shape), $"{one.Type.Name}.{one.Member.Name}"));
         Assert.True(members.Length > 200);

@@ -14,7 +14,10 @@ public sealed record BadInput(string Name, int Status, Func<CalculationRoute, Ba
         new[] { BadSyntax.Rows, BadMembers.Rows, BadNumbers.Rows, BadWords.Rows, BadPairs.Rows, BadTransport.Rows }
             .SelectMany(rows => rows).ToDictionary(row => row.Name, StringComparer.Ordinal);
 
-    /// <summary>Whether it is about the request as a whole, so that a batch is refused as such. Else it is about a body, which can be a line of a batch.</summary>
+    /// <summary>
+    /// Whether it is about the request as a whole, so that a batch is refused as such. Else it is about a body, which can be a line of a
+    /// batch.
+    /// </summary>
     public bool IsWhole { get; init; }
 
     /// <summary>Why it can't be a line of a batch.</summary>

@@ -48,7 +48,8 @@ public sealed class BadInputTests(Service service, DocumentedRoutes routes) : IC
 
     private static (CalculationRoute Route, BadRequest Bad)[] Made(BadInput row, IReadOnlyList<CalculationRoute> routes)
     {
-        var made = routes.Select(route => (Route: route, Bad: row.Make(route))).Where(made => made.Bad is not null).Select(made => (made.Route, made.Bad!)).ToArray();
+        var made = routes.Select(route => (Route: route, Bad: row.Make(route))).Where(made => made.Bad is not null)
+            .Select(made => (made.Route, made.Bad!)).ToArray();
         Assert.True(made.Length > 0, $"{row.Name} reaches nothing.");
         return made;
     }

@@ -14,13 +14,15 @@ internal static class BadPairs
     [
         // Nothing contradicts it, but nobody has such a rope: metres for millimetres.
         At("rope of 38.5 m diameter", 422, place => place.Pointer.EndsWith("/rope/diameter", StringComparison.Ordinal), """{"value":38.5,"unit":"m"}""", "range"),
-        Pair("small end larger than the mouth", IsBasket, ("/smallEndDiameter", NodeEdits.Quantity(45.5, "mm")), ("/largeEndDiameter", NodeEdits.Quantity(45, "mm"))),
+        Pair("small end larger than the mouth", IsBasket, ("/smallEndDiameter", NodeEdits.Quantity(45.5, "mm")),
+        ("/largeEndDiameter", NodeEdits.Quantity(45, "mm"))),
         Pair("lot that ran out before it was made", IsLot, ("/expiresOn", "2026-01-31"), ("/madeOn", "2026-02-01")),
         Pair("forecast whose times go back", IsForecast, ("/0/at", "2026-03-12T20:00:00+01:00"), ("/1/at", "2026-03-12T08:00:00+01:00")),
         Pair("forecast with a time twice", IsForecast, ("/0/at", "2026-03-12T08:00:00+01:00"), ("/1/at", "2026-03-12T07:00:00Z")),
         Pair("compound by name and by sheet", IsCompound, ("/profile", "demonstration"), ("/sheet", Sheet)),
         Pair("doses that do not cover the pouring range", IsCompound,
-            ("", new JsonObject { ["sheet"] = Sheet.DeepClone() }), ("/sheet/doses/0/from", NodeEdits.Quantity(2, "degC")), ("/sheet/pouring/minimum", NodeEdits.Quantity(1, "degC"))),
+            ("", new JsonObject { ["sheet"] = Sheet.DeepClone() }), ("/sheet/doses/0/from", NodeEdits.Quantity(2, "degC")),
+            ("/sheet/pouring/minimum", NodeEdits.Quantity(1, "degC"))),
     ];
 
     private static bool IsBasket(Place place) => Has(place, "smallEndDiameter") && Has(place, "largeEndDiameter");
@@ -34,7 +36,8 @@ internal static class BadPairs
     private static bool Has(Place place, string member) => place.Schema["properties"]?[member] is not null;
 
     /// <summary>Sets members below a place; the last two rule each other out.</summary>
-    private static BadInput Pair(string name, Func<Place, bool> kind, params (string Below, JsonNode Value)[] members) => new(name, 422, route => route.Find(kind) is var (example, place)
+    private static BadInput Pair(string name, Func<Place, bool> kind, params (string Below, JsonNode Value)[] members) =>
+        new(name, 422, route => route.Find(kind) is var (example, place)
         ? BadRequest.Of(
             members.Aggregate(example, (body, member) => body.With(place.Pointer + member.Below, member.Value.DeepClone())).ToJsonString(),
             "contradiction", [.. members[^2..].Select(member => place.Pointer + member.Below)])

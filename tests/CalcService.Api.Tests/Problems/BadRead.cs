@@ -9,10 +9,13 @@ public sealed record BadRead(string Name, int Status, Func<string, HttpRequestMe
     public static IReadOnlyDictionary<string, BadRead> All { get; } = new BadRead[]
     {
         // A body may come with any of them; it is left alone.
-        Method(HttpMethod.Post, "{}"), Method(HttpMethod.Post, "["), Method(HttpMethod.Put, "{}"), Method(HttpMethod.Patch, ""), Method(HttpMethod.Delete, ""),
+        Method(HttpMethod.Post, "{}"), Method(HttpMethod.Post, "["), Method(HttpMethod.Put, "{}"), Method(HttpMethod.Patch, ""),
+            Method(HttpMethod.Delete, ""),
         Method(HttpMethod.Trace, ""), Method(new("PROPFIND"), ""),
-        Query("?x=1"), Query("?detail=full"), Query("?=1"), Query("?%00=%FF"), Query("?a&b"), Query("?code=lot-expired"), Query("?" + new string('x', 4000)),
-        Accept("application/xml"), Accept("text/plain, image/*"), Accept("nonsense"), Accept("application/json;q=0, text/html;q=0, */*;q=0"), Accept(";;;"),
+        Query("?x=1"), Query("?detail=full"), Query("?=1"), Query("?%00=%FF"), Query("?a&b"), Query("?code=lot-expired"),
+        Query("?" + new string('x', 4000)),
+        Accept("application/xml"), Accept("text/plain, image/*"), Accept("nonsense"),
+        Accept("application/json;q=0, text/html;q=0, */*;q=0"), Accept(";;;"),
     }.ToDictionary(row => row.Name, StringComparer.Ordinal);
 
     private static BadRead Method(HttpMethod method, string body) =>

@@ -9,7 +9,9 @@ public sealed class BadReadTests(Service service, DocumentedRoutes routes) : ICl
     public static TheoryData<string> Names => [.. BadRead.All.Keys];
 
     /// <summary>Values of If-None-Match that name nothing that anybody has.</summary>
-    public static TheoryData<string> OddTags => ["", "x", "\"", "\"\"", "\"x", "W/", "W/x", "W/\"x\"", "\"a\" \"b\"", ",,,", "\"*\"", new string('"', 2000), $"\"{new string('x', 20_000)}\""];
+    public static TheoryData<string> OddTags =>
+        ["", "x", "\"", "\"\"", "\"x", "W/", "W/x", "W/\"x\"", "\"a\" \"b\"", ",,,", "\"*\"", new string('"', 2000),
+        $"\"{new string('x', 20_000)}\""];
 
     [Theory]
     [MemberData(nameof(Names))]
@@ -126,5 +128,6 @@ public sealed class BadReadTests(Service service, DocumentedRoutes routes) : ICl
         Assert.DoesNotContain("script", reply.Text, StringComparison.Ordinal);
     }
 
-    private static string? Length(Reply reply) => reply.ContentHeaders.TryGetValues("Content-Length", out var length) ? length.Single() : null;
+    private static string? Length(Reply reply) => reply.ContentHeaders.TryGetValues("Content-Length", out var length) ? length.Single()
+        : null;
 }

@@ -31,7 +31,8 @@ internal static class BadSyntax
         Text("truncated by one byte", 400, body => body.ToJsonString()[..^1], "syntax"),
         Text("truncated in the middle", 400, body => body.ToJsonString()[..(body.ToJsonString().Length / 2)], "syntax"),
         Text("control character in a text", 400, body => body.ToJsonString().Replace(":\"", ":\"\t", StringComparison.Ordinal), "syntax"),
-        Text("line feed in a text", 400, body => body.ToJsonString().Replace(":\"", ":\"\n", StringComparison.Ordinal), "syntax") with { NoLine = LineFeed },
+        Text("line feed in a text", 400, body => body.ToJsonString().Replace(":\"", ":\"\n", StringComparison.Ordinal),
+        "syntax") with { NoLine = LineFeed },
         Text("unknown escape", 400, _ => "{\"reference\":\"\\x41\"}", "syntax"),
         Text("half an escape", 400, _ => "{\"reference\":\"\\u00\"}", "syntax"),
         Text("depth 17", 400, body => body.ToJsonString()[..^1] + $",\"x\":{new string('[', 16)}{new string(']', 16)}}}", "syntax"),
@@ -43,9 +44,11 @@ internal static class BadSyntax
         Of("surrogate in UTF-8", [0xED, 0xA0, 0x80]),
         Of("above U+10FFFF", [0xF4, 0x90, 0x80, 0x80]),
         new("UTF-16 without saying so", 400, route => new() { Body = Encoding.Unicode.GetBytes(route.Examples[0].Body.ToJsonString()) }),
-        new("Latin-1 without saying so", 400, _ => new() { Body = Encoding.Latin1.GetBytes("{\"reference\":\"Muffe \u00FC\"}"), Code = "utf8", Pointers = [""] }),
+        new("Latin-1 without saying so", 400,
+        _ => new() { Body = Encoding.Latin1.GetBytes("{\"reference\":\"Muffe \u00FC\"}"), Code = "utf8", Pointers = [""] }),
     ];
 
     /// <summary>Bytes before an otherwise good body.</summary>
-    private static BadInput Of(string name, byte[] bytes) => new(name, 400, route => new() { Body = [.. bytes, .. Bytes(route.Examples[0].Body)] });
+    private static BadInput Of(string name, byte[] bytes) =>
+        new(name, 400, route => new() { Body = [.. bytes, .. Bytes(route.Examples[0].Body)] });
 }

@@ -20,22 +20,26 @@ internal static class BadTransport
         .. new[] { "text/plain", "application/xml", "text/json", "multipart/form-data; boundary=x", "application/*", "nonsense" }
             .Select(type => Whole("media type " + type, 415, (request, _) => request with { ContentType = type })),
         .. new[] { "charset=utf-16", "charset=iso-8859-1", "charset=bogus", "charset=" }
-            .Select(charset => Whole("media type with " + charset, 415, (request, route) => request with { ContentType = $"{route.MediaType}; {charset}" })),
-        Whole("media type of a batch for one, and of one for a batch", 415, (request, route) => request with { ContentType = route.IsBatch ? CalculationEndpoint.MediaType : BatchEndpoint.MediaType }),
+            .Select(charset =>
+            Whole("media type with " + charset, 415, (request, route) => request with { ContentType = $"{route.MediaType}; {charset}" })),
+        Whole("media type of a batch for one, and of one for a batch", 415,
+        (request, route) => request with { ContentType = route.IsBatch ? CalculationEndpoint.MediaType : BatchEndpoint.MediaType }),
         Whole("no media type", 415, (request, _) => request with { ContentType = null }),
         Whole("UTF-16, said so", 415, (request, route) => request with
         {
             Body = Encoding.Unicode.GetBytes(route.Examples[0].Body.ToJsonString()),
             ContentType = route.MediaType + "; charset=utf-16",
         }),
-        .. new[] { "zstd", "deflate", "compress", "gzip, gzip", "bogus" }.Select(encoding => Whole("encoding " + encoding, 415, (request, _) => request with { Encoding = encoding })),
+        .. new[] { "zstd", "deflate", "compress", "gzip, gzip",
+        "bogus" }.Select(encoding => Whole("encoding " + encoding, 415, (request, _) => request with { Encoding = encoding })),
         Whole("plain text labelled gzip", 400, (request, _) => request with { Encoding = "gzip" }),
         Whole("plain text labelled br", 400, (request, _) => request with { Encoding = "br" }),
         Whole("gzip labelled br", 400, (request, _) => request with { Body = Gzip(request), Encoding = "br" }),
         Whole("truncated gzip", 400, (request, _) => request with { Body = Gzip(request)[..^12], Encoding = "gzip" }),
         Whole("truncated br", 400, (request, _) => request with { Body = BatchOutput.Pack(request.Body, "br")[..^12], Encoding = "br" }),
         Whole("corrupt gzip", 400, (request, _) => request with { Body = Corrupt(Gzip(request)), Encoding = "gzip" }),
-        new("gzip not labelled", 400, route => Good(route) is var request ? request with { Body = Gzip(request) } : null) { NoLine = "What is packed may hold line feeds." },
+        new("gzip not labelled", 400, route => Good(route) is var request ? request with { Body = Gzip(request) }
+        : null) { NoLine = "What is packed may hold line feeds." },
         Bomb("gzip"),
         Bomb("br"),
         Oversize("oversize with Content-Length", limit => limit + 1, isChunked: false),
@@ -44,9 +48,11 @@ internal static class BadTransport
         Oversize("far oversize without Content-Length", limit => 3 * limit, isChunked: true),
         .. new[] { "?details=full", "?detail=Full", "?detail=", "?detail", "?detail=full&detail=full", "?Detail=full", "?=", "?%00=%FF" }
             .Select(query => Whole("query " + query, 400, (request, _) => request with { Query = query })),
-        .. new[] { HttpMethod.Get, HttpMethod.Put, HttpMethod.Patch, HttpMethod.Delete }.Select(method => Whole(method.Method, 405, (request, _) => request with { Method = method })),
+        .. new[] { HttpMethod.Get, HttpMethod.Put, HttpMethod.Patch,
+        HttpMethod.Delete }.Select(method => Whole(method.Method, 405, (request, _) => request with { Method = method })),
         Whole("Accept: application/xml", 406, (request, _) => request with { Accept = "application/xml" }),
-        Whole("Accept without us", 406, (request, route) => request with { Accept = string.Join(", ", route.AnswerTypes.Select(type => type + ";q=0")) }),
+        Whole("Accept without us", 406,
+        (request, route) => request with { Accept = string.Join(", ", route.AnswerTypes.Select(type => type + ";q=0")) }),
     ];
 
     private static BadInput Whole(string name, int status, Func<BadRequest, CalculationRoute, BadRequest> wrap) =>
@@ -63,7 +69,8 @@ internal static class BadTransport
     /// <summary>A batch has no limit to its size; there it is a line too long.</summary>
     private static BadInput Oversize(string name, Func<int, int> length, bool isChunked) => new(name, 413, route => new()
     {
-        Body = Padded(Bytes(route.Examples[0].Body), length(route.Path.StartsWith(ArchivedAnswers.Path, StringComparison.Ordinal) ? VerificationLimit : Limit)),
+        Body = Padded(Bytes(route.Examples[0].Body),
+            length(route.Path.StartsWith(ArchivedAnswers.Path, StringComparison.Ordinal) ? VerificationLimit : Limit)),
         IsChunked = isChunked,
     });
 

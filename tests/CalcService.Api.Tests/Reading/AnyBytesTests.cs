@@ -17,7 +17,8 @@ public sealed class AnyBytesTests(Service service)
         Gen.Byte.Array[0, 200],
         Gen.OneOf("{}[]:,\"\\/ \t\r\n0123456789+-.eEuabfnrtlsx\0"u8.ToArray()).Array[0, 60],
         Gen.String.Select(Encoding.UTF8.GetBytes),
-        Gen.OneOf(JsonCases.All.Where(known => known.Text.Length < 1000).Select(known => known.Text).ToArray()).Select(Encoding.UTF8.GetBytes));
+        Gen.OneOf(JsonCases.All.Where(known => known.Text.Length < 1000).Select(known => known.Text).ToArray())
+        .Select(Encoding.UTF8.GetBytes));
 
     [Fact]
     public async Task Bytes_of_any_kind_are_answered_or_refused_by_every_calculation()
@@ -27,7 +28,8 @@ public sealed class AnyBytesTests(Service service)
         Assert.Equal(routes.Select(route => route.Path).Order(), capabilities.Select(one => "/v1/" + one.Operation).Order());
         foreach (var capability in capabilities)
         {
-            var bodies = routes.Single(route => route.Path == "/v1/" + capability.Operation).Examples.Select(example => Encoding.UTF8.GetBytes(example.Body.ToJsonString())).ToArray();
+            var bodies = routes.Single(route => route.Path == "/v1/" + capability.Operation)
+                .Examples.Select(example => Encoding.UTF8.GetBytes(example.Body.ToJsonString())).ToArray();
             // Spliced into a body, inside its first member or anywhere.
             var spliced = Gen.Select(Gen.OneOf(bodies), Noise, Gen.Int[0, int.MaxValue], Gen.Int[0, 40], (body, noise, at, length) =>
                 (byte[])[.. body[..(at % body.Length)], .. noise, .. body[Math.Min(body.Length, (at % body.Length) + length)..]]);
@@ -44,7 +46,8 @@ public sealed class AnyBytesTests(Service service)
     public async Task Bytes_of_any_kind_never_fail_the_service()
     {
         var contract = await ServedContract.ReadAsync(service);
-        var paths = contract.Calculations.Select(route => (route.Path, Type: "application/json")).Concat(contract.Batches.Select(path => (Path: path, Type: "application/x-ndjson"))).ToArray();
+        var paths = contract.Calculations.Select(route => (route.Path, Type: "application/json"))
+            .Concat(contract.Batches.Select(path => (Path: path, Type: "application/x-ndjson"))).ToArray();
         await Gen.Select(Gen.OneOf(paths), Noise, Gen.OneOf("", "", "gzip", "br")).SampleAsync(async (path, bytes, encoding) =>
         {
             using var content = new ByteArrayContent(bytes);

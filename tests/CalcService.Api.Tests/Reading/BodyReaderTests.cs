@@ -20,14 +20,16 @@ public sealed class BodyReaderTests(Service service)
 
         ProblemAssert.IsProblem(reply, 400);
         Assert.Equal(
-            ["/conditions/airTemperature type", "/ends/0/rope/colour unknown-member", "/ends/0/socket/basket/length required", "/pourAt date-time", "/stock/0/count not-integer"],
+            ["/conditions/airTemperature type", "/ends/0/rope/colour unknown-member", "/ends/0/socket/basket/length required",
+            "/pourAt date-time", "/stock/0/count not-integer"],
             ProblemAssert.Errors(reply.Json).Order(StringComparer.Ordinal));
     }
 
     [Fact]
     public async Task Body_without_an_unreadable_error_is_422()
     {
-        var body = Plans.Plan.Without("/ends/0/socket/basket/length").With("/pourAt", "2026-02-30T08:30:00Z").With("/stock/0/count", 1.5).With("/objective", "cheap");
+        var body = Plans.Plan.Without("/ends/0/socket/basket/length").With("/pourAt", "2026-02-30T08:30:00Z").With("/stock/0/count", 1.5)
+            .With("/objective", "cheap");
 
         var reply = await service.PostAsync(Plans.Path, body);
 
@@ -90,9 +92,12 @@ public sealed class BodyReaderTests(Service service)
     [InlineData(99, true, 400, 100)]
     [InlineData(100, true, 400, 101)]
     [InlineData(500, true, 400, 101)]
-    public async Task Body_with_many_errors_says_when_there_are_more_than_it_lists(int errors, bool unknownMemberAtTheEnd, int status, int listed)
+    public async Task Body_with_many_errors_says_when_there_are_more_than_it_lists(int errors, bool unknownMemberAtTheEnd, int status,
+        int listed)
     {
-        var lots = new JsonArray([.. Enumerable.Range(0, errors).Select(_ => (JsonNode)new JsonObject { ["lot"] = "L", ["kit"] = "small", ["count"] = 1.5 })]);
+        var lots =
+            new JsonArray([.. Enumerable.Range(0, errors)
+            .Select(_ => (JsonNode)new JsonObject { ["lot"] = "L", ["kit"] = "small", ["count"] = 1.5 })]);
         var body = Plans.Plan.With("/stock", lots);
         body = unknownMemberAtTheEnd ? body.With("/zzz", 1) : body;
 
@@ -129,8 +134,10 @@ public sealed class BodyReaderTests(Service service)
             ["compound"] = Plans.Plan["compound"]!.DeepClone(),
             ["ends"] = Plans.Plan["ends"]!.DeepClone(),
         };
-        var nulls = bare.With("/conditions", null).With("/stock", null).With("/crew", null).With("/allowance", null).With("/objective", null)
-            .With("/units", null).With("/rules", null).With("/reference", null).With("/compound/sheet", null).With("/ends/0/rope/certificate", null);
+        var nulls = bare.With("/conditions", null).With("/stock", null).With("/crew", null).With("/allowance", null)
+            .With("/objective", null)
+            .With("/units", null).With("/rules", null).With("/reference", null).With("/compound/sheet", null)
+            .With("/ends/0/rope/certificate", null);
 
         var (without, with) = (await service.AnswerAsync(Plans.Path, bare), await service.AnswerAsync(Plans.Path, nulls));
 
@@ -149,25 +156,30 @@ public sealed class BodyReaderTests(Service service)
         var reply = await service.PostAsync(Plans.Path, Plans.Plan.WithRaw("/ends/0/quantity", token));
 
         Assert.Equal(200, reply.Status);
-        Assert.Equal(Plans.Provenance(await service.AnswerAsync(Plans.Path, Plans.Plan), "recordId"), Plans.Provenance(reply.Json, "recordId"));
+        Assert.Equal(Plans.Provenance(await service.AnswerAsync(Plans.Path, Plans.Plan), "recordId"),
+            Plans.Provenance(reply.Json, "recordId"));
     }
 
     [Fact]
     public async Task Name_with_escapes_is_the_same_name()
     {
-        var reply = await service.PostAsync(Plans.Path, Plans.Plan.ToJsonString().Replace("\"pourAt\"", "\"p\\u006furAt\"", StringComparison.Ordinal));
+        var reply = await service.PostAsync(Plans.Path,
+            Plans.Plan.ToJsonString().Replace("\"pourAt\"", "\"p\\u006furAt\"", StringComparison.Ordinal));
 
         Assert.Equal(200, reply.Status);
-        Assert.Equal(Plans.Provenance(await service.AnswerAsync(Plans.Path, Plans.Plan), "recordId"), Plans.Provenance(reply.Json, "recordId"));
+        Assert.Equal(Plans.Provenance(await service.AnswerAsync(Plans.Path, Plans.Plan), "recordId"),
+            Plans.Provenance(reply.Json, "recordId"));
     }
 
     [Fact]
     public async Task Text_of_a_client_comes_back_escaped_in_problems()
     {
-        var reply = await service.PostAsync(Plans.Path, Plans.Plan.With("/objective", "<b>\u202E\n\u0007\"x").With("/\u0007\u2066member", 1));
+        var reply = await service.PostAsync(Plans.Path,
+            Plans.Plan.With("/objective", "<b>\u202E\n\u0007\"x").With("/\u0007\u2066member", 1));
 
         ProblemAssert.IsProblem(reply, 400);
-        Assert.All(reply.Json.Walk().Select(found => found.Value).OfType<JsonValue>().Where(value => value.GetValueKind() == System.Text.Json.JsonValueKind.String), value =>
+        Assert.All(reply.Json.Walk().Select(found => found.Value).OfType<JsonValue>()
+            .Where(value => value.GetValueKind() == System.Text.Json.JsonValueKind.String), value =>
             Assert.All((string)value!, c => Assert.False(char.IsControl(c) || c is '\u202E' or '\u2066')));
     }
 }

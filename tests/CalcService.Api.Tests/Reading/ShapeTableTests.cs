@@ -28,7 +28,8 @@ public sealed class ShapeTableTests
 
     [Fact]
     public void Object_of_65_members_is_refused() =>
-        Assert.Equal("Short has 65 members; an object of the contract has at most 64.", Assert.Throws<InvalidOperationException>(() => Wide(65)).Message);
+        Assert.Equal("Short has 65 members; an object of the contract has at most 64.",
+        Assert.Throws<InvalidOperationException>(() => Wide(65)).Message);
 
     /// <summary>The shapes of all requests are made when the service starts.</summary>
     [Fact]
@@ -47,7 +48,8 @@ public sealed class ShapeTableTests
     }
 
     private static ReadResult Read(ObjectShape shape, IEnumerable<string> names) =>
-        BodyReader.Read(Encoding.UTF8.GetBytes($"{{{string.Join(',', names.Select(name => $"\"{name}\":\"x\""))}}}"), shape, Unchecked.Objects);
+        BodyReader.Read(Encoding.UTF8.GetBytes($"{{{string.Join(',', names.Select(name => $"\"{name}\":\"x\""))}}}"), shape,
+        Unchecked.Objects);
 
     private sealed record Short
     {
@@ -57,7 +59,8 @@ public sealed class ShapeTableTests
     /// <summary>A type with so many properties that nobody has to write.</summary>
     private static TypeInfo WithProperties(string name, int count)
     {
-        var type = AssemblyBuilder.DefineDynamicAssembly(new AssemblyName(name), AssemblyBuilderAccess.Run).DefineDynamicModule(name).DefineType(name, TypeAttributes.Public);
+        var type = AssemblyBuilder.DefineDynamicAssembly(new AssemblyName(name), AssemblyBuilderAccess.Run).DefineDynamicModule(name)
+            .DefineType(name, TypeAttributes.Public);
         for (var number = 0; number < count; number++)
         {
             var get = type.DefineMethod($"get_P{number}", MethodAttributes.Public, typeof(int), []);

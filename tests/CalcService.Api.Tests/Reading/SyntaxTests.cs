@@ -12,7 +12,8 @@ namespace CalcService.Api.Tests.Reading;
 /// <summary>The verdict of our reader on JSON text against System.Text.Json's own in its strict setting, and against the RFC.</summary>
 public sealed class SyntaxTests
 {
-    private static readonly JsonReaderOptions Strict = new() { MaxDepth = BodyReader.MaxDepth, CommentHandling = JsonCommentHandling.Disallow, AllowTrailingCommas = false };
+    private static readonly JsonReaderOptions Strict = new() { MaxDepth = BodyReader.MaxDepth,
+        CommentHandling = JsonCommentHandling.Disallow, AllowTrailingCommas = false };
 
     private static readonly byte[][] Bodies =
     [
@@ -22,9 +23,11 @@ public sealed class SyntaxTests
     ];
 
     /// <summary>Bytes that mean something to a reader of JSON, and some that never do.</summary>
-    private static readonly byte[] Alphabet = [.. "{}[]:,\"\\/ \t\r\n0123456789+-.eEuabfnrtlsx'#\0\u001f\u007f"u8, 0x80, 0xBF, 0xC2, 0xE2, 0xED, 0xF0, 0xFF];
+    private static readonly byte[] Alphabet = [.. "{}[]:,\"\\/ \t\r\n0123456789+-.eEuabfnrtlsx'#\0\u001f\u007f"u8, 0x80, 0xBF, 0xC2, 0xE2,
+        0xED, 0xF0, 0xFF];
 
-    private static readonly Gen<(int Kind, int At, int Length, byte Byte)> Edit = Gen.Select(Gen.Int[0, 5], Gen.Int[0, int.MaxValue], Gen.Int[1, 12], Gen.OneOf(Alphabet));
+    private static readonly Gen<(int Kind, int At, int Length, byte Byte)> Edit = Gen.Select(Gen.Int[0, 5], Gen.Int[0, int.MaxValue],
+        Gen.Int[1, 12], Gen.OneOf(Alphabet));
 
     [Fact]
     public void Syntax_of_mutated_bodies_is_judged_as_System_Text_Json_judges_it()
@@ -119,7 +122,8 @@ public sealed class SyntaxTests
     private static Gen<string> Value(int depth)
     {
         var text = Gen.String.Select(value => JsonSerializer.Serialize(value));
-        var leaf = Gen.OneOf(text, Gen.Double.Where(double.IsFinite).Select(number => JsonSerializer.Serialize(number)), Gen.OneOf("null", "true", "false", "[]", "{}"));
+        var leaf = Gen.OneOf(text, Gen.Double.Where(double.IsFinite).Select(number => JsonSerializer.Serialize(number)),
+            Gen.OneOf("null", "true", "false", "[]", "{}"));
         if (depth == 0)
         {
             return leaf;
@@ -128,6 +132,7 @@ public sealed class SyntaxTests
         var inner = Value(depth - 1);
         return Gen.OneOf(leaf,
             inner.Array[0, 3].Select(items => $"[ {string.Join(" ,\n", items)}]"),
-            Gen.Select(text, inner).Array[0, 3].Select(members => $"{{{string.Join(",", members.Select(member => $"{member.Item1}: {member.Item2}"))} }}"));
+            Gen.Select(text, inner)
+            .Array[0, 3].Select(members => $"{{{string.Join(",", members.Select(member => $"{member.Item1}: {member.Item2}"))} }}"));
     }
 }

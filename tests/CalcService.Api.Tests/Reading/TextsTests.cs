@@ -16,17 +16,20 @@ public sealed class TextsTests
     {
         var instant = Texts.Instant(text);
 
-        Assert.Equal(new DateTime(2026, 3, 12, 0, 0, 0, DateTimeKind.Utc).AddTicks((long)Math.Round(utcHours * TimeSpan.TicksPerHour)), instant!.Value.UtcDateTime);
+        Assert.Equal(new DateTime(2026, 3, 12, 0, 0, 0, DateTimeKind.Utc).AddTicks((long)Math.Round(utcHours * TimeSpan.TicksPerHour)),
+            instant!.Value.UtcDateTime);
         Assert.Equal(TimeSpan.FromMinutes(offsetMinutes), instant.Value.Offset);
     }
 
     /// <summary>XmlConvert reads RFC 3339 date-times by the rules of XML Schema, which are the same here.</summary>
     [Fact]
     public void Instant_agrees_with_the_XML_Schema_reader_of_the_framework() =>
-        Gen.Select(Gen.Int[1950, 2199], Gen.Int[1, 13], Gen.Int[1, 31], Gen.Int[0, 24], Gen.Int[0, 60], Gen.Int[0, 60], Gen.OneOf("Z", "+01:00", "-12:30", "+14:00"))
+        Gen.Select(Gen.Int[1950, 2199], Gen.Int[1, 13], Gen.Int[1, 31], Gen.Int[0, 24], Gen.Int[0, 60], Gen.Int[0, 60],
+        Gen.OneOf("Z", "+01:00", "-12:30", "+14:00"))
             .Sample((year, month, day, hour, minute, second, offset) =>
             {
-                var text = string.Create(CultureInfo.InvariantCulture, $"{year:0000}-{month:00}-{day:00}T{hour:00}:{minute:00}:{second:00}{offset}");
+                var text = string.Create(CultureInfo.InvariantCulture,
+                    $"{year:0000}-{month:00}-{day:00}T{hour:00}:{minute:00}:{second:00}{offset}");
                 DateTimeOffset? expected = null;
                 try
                 {

@@ -21,7 +21,8 @@ public sealed class PourPlanSheetTests(Service service)
             Assert.Equal((200, "text/html"), (sheet.Status, sheet.MediaType));
             var text = System.Net.WebUtility.HtmlDecode(sheet.Text);
             Assert.Contains($"decision {(string?)answer["decision"]}", text, StringComparison.Ordinal);
-            Assert.All(answer["findings"]!.AsArray(), finding => Assert.Contains((string)finding!["message"]!, text, StringComparison.Ordinal));
+            Assert.All(answer["findings"]!.AsArray(),
+                finding => Assert.Contains((string)finding!["message"]!, text, StringComparison.Ordinal));
             Assert.All(answer["safetyNotes"]!.AsArray(), note => Assert.Contains((string)note!["text"]!, text, StringComparison.Ordinal));
             Assert.Contains((string)answer["provenance"]!["recordId"]!, text, StringComparison.Ordinal);
             Assert.Contains((string)answer["provenance"]!["resultDigest"]!, text, StringComparison.Ordinal);
@@ -44,8 +45,11 @@ public sealed class PourPlanSheetTests(Service service)
     public async Task Sheet_of_a_quote_prints_the_take_off_with_its_money()
     {
         var text = System.Net.WebUtility.HtmlDecode((await service.PostAsync(Path, Plans.Example("quote"))).Text);
-        Assert.Contains("<td>kit large</td><td>1 and 1 spare</td><td>0</td><td>2</td><td>62.00</td><td>124.00</td>", text, StringComparison.Ordinal);
-        Assert.Contains("<td>cut and open</td><td>12 (per end)</td><td>25 min</td><td>300 min</td><td>request</td><td>60.00</td><td>300.00</td>", text, StringComparison.Ordinal);
+        Assert.Contains("<td>kit large</td><td>1 and 1 spare</td><td>0</td><td>2</td><td>62.00</td><td>124.00</td>", text,
+            StringComparison.Ordinal);
+        Assert.Contains(
+            "<td>cut and open</td><td>12 (per end)</td><td>25 min</td><td>300 min</td><td>request</td><td>60.00</td><td>300.00</td>", text,
+            StringComparison.Ordinal);
         Assert.Contains("Materials 151.0114, labour 1363.50, total 1514.5114 (EUR, prices of 2026-04-01).", text, StringComparison.Ordinal);
     }
 
@@ -85,13 +89,15 @@ public sealed class PourPlanSheetTests(Service service)
         larger["socket"]!["basket"]!["length"]!["value"] = 200;
         body["ends"]!.AsArray().Add(larger);
 
-        using var request = new HttpRequestMessage(HttpMethod.Post, Path) { Content = new StringContent(body.ToJsonString(), System.Text.Encoding.UTF8, "application/json") };
+        using var request = new HttpRequestMessage(HttpMethod.Post,
+            Path) { Content = new StringContent(body.ToJsonString(), System.Text.Encoding.UTF8, "application/json") };
         request.Headers.Add("Accept", "image/svg+xml");
         var picture = await Reply.SendAsync(service.Client, request);
 
         Assert.Equal((200, "image/svg+xml"), (picture.Status, picture.MediaType));
         // The resin of a basket is drawn first; its corners are mouth left, mouth right, small end right, small end left.
-        var resin = XDocument.Parse(picture.Text).Descendants(Svg + "polygon").Where(polygon => (string?)polygon.Attribute("stroke") == "none").Select(Corners).ToArray();
+        var resin = XDocument.Parse(picture.Text).Descendants(Svg + "polygon")
+            .Where(polygon => (string?)polygon.Attribute("stroke") == "none").Select(Corners).ToArray();
         Assert.Equal(2, resin.Length);
         var scale = (resin[0][2].Y - resin[0][0].Y) / 100;
         Assert.Equal(200 * scale, resin[1][2].Y - resin[1][0].Y, .05);
@@ -104,13 +110,15 @@ public sealed class PourPlanSheetTests(Service service)
     [InlineData("text/html;q=0.5, image/svg+xml;q=0", 200)]
     public async Task Sheet_is_a_page_or_a_picture(string accept, int status)
     {
-        using var request = new HttpRequestMessage(HttpMethod.Post, Path) { Content = new StringContent(RequestExamples.Of("pour-plans")[0].Body, System.Text.Encoding.UTF8, "application/json") };
+        using var request = new HttpRequestMessage(HttpMethod.Post,
+            Path) { Content = new StringContent(RequestExamples.Of("pour-plans")[0].Body, System.Text.Encoding.UTF8, "application/json") };
         request.Headers.Add("Accept", accept);
         Assert.Equal(status, (await Reply.SendAsync(service.Client, request)).Status);
     }
 
     [Fact]
-    public async Task Sheet_takes_no_query() => Assert.Equal(400, (await service.PostAsync(Path + "?detail=full", RequestExamples.Of("pour-plans")[0].Body)).Status);
+    public async Task Sheet_takes_no_query() =>
+        Assert.Equal(400, (await service.PostAsync(Path + "?detail=full", RequestExamples.Of("pour-plans")[0].Body)).Status);
 
     private static (double X, double Y)[] Corners(XElement polygon) =>
         [.. ((string)polygon.Attribute("points")!).Split(' ', StringSplitOptions.RemoveEmptyEntries)

@@ -20,8 +20,10 @@ public sealed class ProofLoadEvaluationSheetTests(Service service)
             Assert.Equal((200, "text/html"), (sheet.Status, sheet.MediaType));
             var text = System.Net.WebUtility.HtmlDecode(sheet.Text);
             Assert.Contains($"decision {(string?)answer["decision"]}", text, StringComparison.Ordinal);
-            Assert.All(answer["findings"]!.AsArray(), finding => Assert.Contains((string)finding!["message"]!, text, StringComparison.Ordinal));
-            Assert.All(answer.At("/result/checks")!.AsArray(), check => Assert.Contains((string)check!["id"]!, text, StringComparison.Ordinal));
+            Assert.All(answer["findings"]!.AsArray(),
+                finding => Assert.Contains((string)finding!["message"]!, text, StringComparison.Ordinal));
+            Assert.All(answer.At("/result/checks")!.AsArray(),
+                check => Assert.Contains((string)check!["id"]!, text, StringComparison.Ordinal));
             Assert.Contains((string)answer["provenance"]!["recordId"]!, text, StringComparison.Ordinal);
             Assert.DoesNotContain("<script", sheet.Text, StringComparison.OrdinalIgnoreCase);
         }

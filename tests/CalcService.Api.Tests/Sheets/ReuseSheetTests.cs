@@ -22,7 +22,8 @@ public sealed class ReuseSheetTests(Service service)
         Assert.All(answer["findings"]!.AsArray(), finding => Assert.Contains((string)finding!["message"]!, text, StringComparison.Ordinal));
         Assert.All(answer["safetyNotes"]!.AsArray(), note => Assert.Contains((string)note!["text"]!, text, StringComparison.Ordinal));
         Assert.All(answer.At("/result/work")!.AsArray(), work => Assert.Contains((string)work!["task"]!, text, StringComparison.Ordinal));
-        Assert.All(answer.At("/result/checks")!.AsArray(), check => Assert.Contains(((string)check!["id"]!).Replace('-', ' '), text, StringComparison.Ordinal));
+        Assert.All(answer.At("/result/checks")!.AsArray(),
+            check => Assert.Contains(((string)check!["id"]!).Replace('-', ' '), text, StringComparison.Ordinal));
         Assert.Contains((string)answer["provenance"]!["recordId"]!, text, StringComparison.Ordinal);
         Assert.DoesNotContain("<script", sheet.Text, StringComparison.OrdinalIgnoreCase);
     }
@@ -58,8 +59,10 @@ public sealed class ReuseSheetTests(Service service)
         Assert.Equal((70 - 23) / 2.0 * scale, right[2].X - right[3].X, .05);
 
         var sections = Lines(picture, "2").Where(line => line.Y1 == line.Y2).ToArray();
-        Assert.Equal([23.2 * scale, 34.2 * scale, 45.1 * scale], sections.Select(line => line.X2 - line.X1), (a, b) => Math.Abs(a - b) < .05);
-        Assert.Equal([right[3].Y, right[3].Y - (50 * scale), right[0].Y], sections.Select(line => line.Y1), (a, b) => Math.Abs(a - b) < .05);
+        Assert.Equal([23.2 * scale, 34.2 * scale, 45.1 * scale], sections.Select(line => line.X2 - line.X1),
+            (a, b) => Math.Abs(a - b) < .05);
+        Assert.Equal([right[3].Y, right[3].Y - (50 * scale), right[0].Y], sections.Select(line => line.Y1),
+            (a, b) => Math.Abs(a - b) < .05);
 
         // Three sections of growth, then three of ovality; the dashed line is the limit of 2 %.
         var bars = Lines(picture, "7").ToArray();
@@ -71,17 +74,20 @@ public sealed class ReuseSheetTests(Service service)
     [Fact]
     public async Task Picture_of_a_socket_that_nobody_measured_still_shows_its_drawing()
     {
-        var picture = await PictureAsync(Reuses.Sound.Without("/socket/measured").Without("/limits").Without("/socket/nominal/outerDiameter"));
+        var picture =
+            await PictureAsync(Reuses.Sound.Without("/socket/measured").Without("/limits").Without("/socket/nominal/outerDiameter"));
         Assert.Equal(2, picture.Descendants(Svg + "polygon").Count());
         Assert.Contains("not been measured", picture.ToString(), StringComparison.Ordinal);
         Assert.Contains("no limit given", picture.ToString(), StringComparison.Ordinal);
     }
 
-    private static IEnumerable<(double X1, double Y1, double X2, double Y2)> Lines(XDocument picture, string width) => picture.Descendants(Svg + "line")
+    private static IEnumerable<(double X1, double Y1, double X2, double Y2)> Lines(XDocument picture, string width) =>
+        picture.Descendants(Svg + "line")
         .Where(line => (string?)line.Attribute("stroke-width") == width)
         .Select(line => (Number(line, "x1"), Number(line, "y1"), Number(line, "x2"), Number(line, "y2")));
 
-    private static double Number(XElement element, string attribute) => double.Parse((string)element.Attribute(attribute)!, CultureInfo.InvariantCulture);
+    private static double Number(XElement element, string attribute) =>
+        double.Parse((string)element.Attribute(attribute)!, CultureInfo.InvariantCulture);
 
     private static (double X, double Y)[] Points(XElement shape) =>
         [.. ((string)shape.Attribute("points")!).Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(point =>

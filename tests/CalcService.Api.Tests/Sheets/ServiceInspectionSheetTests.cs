@@ -19,7 +19,8 @@ public sealed class ServiceInspectionSheetTests(Service service)
             Assert.Equal((200, "text/html"), (sheet.Status, sheet.MediaType));
             var text = System.Net.WebUtility.HtmlDecode(sheet.Text);
             Assert.Contains($"decision {(string?)answer["decision"]}", text, StringComparison.Ordinal);
-            Assert.All(answer["findings"]!.AsArray(), finding => Assert.Contains((string)finding!["message"]!, text, StringComparison.Ordinal));
+            Assert.All(answer["findings"]!.AsArray(),
+                finding => Assert.Contains((string)finding!["message"]!, text, StringComparison.Ordinal));
             Assert.All(answer.At("/result/checks")!.AsArray().Where(check => (string?)check!["outcome"] != "notApplicable"),
                 check => Assert.Contains((string)check!["rule"]!, text, StringComparison.Ordinal));
             Assert.Contains((string)answer["provenance"]!["recordId"]!, text, StringComparison.Ordinal);
@@ -29,7 +30,8 @@ public sealed class ServiceInspectionSheetTests(Service service)
 
     [Fact]
     public async Task Sheet_that_says_no_takes_the_end_out_of_service() =>
-        Assert.Contains("TAKE OUT OF SERVICE", (await service.PostAsync(Path, Inspections.Example("withdraw"))).Text, StringComparison.Ordinal);
+        Assert.Contains("TAKE OUT OF SERVICE", (await service.PostAsync(Path, Inspections.Example("withdraw"))).Text,
+        StringComparison.Ordinal);
 
     [Fact]
     public async Task Picture_shows_the_wires_and_the_cut()

@@ -21,7 +21,8 @@ public sealed class TerminationMatchSheetTests(Service service)
             Assert.Equal((200, "text/html"), (sheet.Status, sheet.MediaType));
             var text = System.Net.WebUtility.HtmlDecode(sheet.Text);
             Assert.Contains($"decision {(string?)answer["decision"]}", text, StringComparison.Ordinal);
-            Assert.All(answer["findings"]!.AsArray(), finding => Assert.Contains((string)finding!["message"]!, text, StringComparison.Ordinal));
+            Assert.All(answer["findings"]!.AsArray(),
+                finding => Assert.Contains((string)finding!["message"]!, text, StringComparison.Ordinal));
             Assert.All(answer["safetyNotes"]!.AsArray(), note => Assert.Contains((string)note!["text"]!, text, StringComparison.Ordinal));
             Assert.Contains((string)answer["provenance"]!["recordId"]!, text, StringComparison.Ordinal);
             Assert.DoesNotContain("<script", sheet.Text, StringComparison.OrdinalIgnoreCase);
@@ -34,7 +35,8 @@ public sealed class TerminationMatchSheetTests(Service service)
 
     [Fact]
     public async Task Sheet_encodes_what_the_client_sent() =>
-        Assert.Contains("R&amp;D &quot;7&quot;", (await service.PostAsync(Path, Matches.Match.With("/reference", "R&D \"7\""))).Text, StringComparison.Ordinal);
+        Assert.Contains("R&amp;D &quot;7&quot;", (await service.PostAsync(Path, Matches.Match.With("/reference", "R&D \"7\""))).Text,
+        StringComparison.Ordinal);
 
     [Fact]
     public async Task Picture_draws_the_socket_to_scale()
@@ -56,7 +58,8 @@ public sealed class TerminationMatchSheetTests(Service service)
         var pressures = profile.Select(place => (double)place!["pressure"]!["value"]!).ToArray();
         var forces = profile.Select(place => (double)place!["forceLeft"]!["value"]!).ToArray();
         // The load in service is drawn last, over the others: its pressure, then its load.
-        var curves = (await PictureAsync("match")).Descendants(Svg + "polyline").Select(Points).Where(points => points.Length == profile.Count).ToArray();
+        var curves = (await PictureAsync("match")).Descendants(Svg + "polyline").Select(Points)
+            .Where(points => points.Length == profile.Count).ToArray();
         var (pressure, load) = (curves[^2], curves[^1]);
         IsDrawn(pressures, pressure);
         IsDrawn(forces, load);

@@ -29,7 +29,8 @@ public sealed class ExportTests(Service service)
         {
             build = (string)(await sending.GetAsync("/v1/build")).Json["build"]!;
             await sending.AnswerAsync(Plans.Path, Plans.Plan);
-            await SendAsync(sending, () => collector.HasText(Metrics, "http.server.request.duration") && collector.HasText(Traces, "POST /v1/pour-plans"));
+            await SendAsync(sending, () => collector.HasText(Metrics, "http.server.request.duration")
+                && collector.HasText(Traces, "POST /v1/pour-plans"));
         }
 
         Assert.All(["CalcService", "service.version", build, "calcservice.engine"], text =>
@@ -37,7 +38,8 @@ public sealed class ExportTests(Service service)
             Assert.True(collector.HasText(Metrics, text), text);
             Assert.True(collector.HasText(Traces, text), text);
         });
-        Assert.All([Measurements.Duration, "proceedWithCare", "http.server.request.duration"], text => Assert.True(collector.HasText(Metrics, text), text));
+        Assert.All([Measurements.Duration, "proceedWithCare", "http.server.request.duration"],
+            text => Assert.True(collector.HasText(Metrics, text), text));
         Assert.True(collector.HasNumbers(Metrics, Buckets.Calculation));
         Assert.True(collector.HasNumbers(Metrics, Buckets.Request));
         Assert.All(["calculate pour-plans", "POST /v1/pour-plans"], text => Assert.True(collector.HasText(Traces, text), text));

@@ -45,7 +45,8 @@ public sealed class MeasurementsTests
         await using var service = new Service();
         using var collected = new Collected(service);
         var line = Plans.Plan.ToJsonString();
-        await service.PostAsync(Plans.Path + "/batch", new StringContent($"{line}\nno JSON\n\n{line}\n", Encoding.UTF8, "application/x-ndjson"));
+        await service.PostAsync(Plans.Path + "/batch",
+            new StringContent($"{line}\nno JSON\n\n{line}\n", Encoding.UTF8, "application/x-ndjson"));
 
         var lines = collected.Measurements.Where(measured => measured.Instrument == Measurements.Lines).ToArray();
         Assert.All(lines, counted => Assert.Equal("pour-plans", counted.Tags[Measurements.OperationTag]));

@@ -23,7 +23,8 @@ public sealed class RequestLogTests
     public async Task Instance_whose_collector_is_not_there_answers_and_stops_all_the_same()
     {
         // The discard port: nobody listens there.
-        await using var service = await ServiceProcess.StartAsync([("Shutdown:UnreadySeconds", "0")], ("OTEL_EXPORTER_OTLP_ENDPOINT", "http://127.0.0.1:9"));
+        await using var service = await ServiceProcess.StartAsync([("Shutdown:UnreadySeconds", "0")],
+            ("OTEL_EXPORTER_OTLP_ENDPOINT", "http://127.0.0.1:9"));
         using var reply = await service.Client.PostAsync(new Uri(Plans.Path, UriKind.Relative),
             new StringContent(Plans.Plan.ToJsonString(), Encoding.UTF8, "application/json"), TestContext.Current.CancellationToken);
         Assert.True(reply.IsSuccessStatusCode);

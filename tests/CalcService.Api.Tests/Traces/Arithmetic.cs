@@ -9,8 +9,10 @@ namespace CalcService.Api.Tests.Traces;
 /// </summary>
 /// <param name="shown">The formula.</param>
 /// <param name="inItsUnits">An empirical formula takes its numbers in the units they are shown in; any other takes SI.</param>
-/// <param name="moved">Which of the shown numbers is half a unit of its last digit larger, to see what its rounding does; −1 for none.</param>
-/// <param name="isLimit">Whether the formula is 0/0 where it stands, such as (1 − exp(−x))/x at 0: then each number is moved a little.</param>
+/// <param name="moved">Which of the shown numbers is half a unit of its last digit larger, to see what its rounding does; −1 for
+/// none.</param>
+/// <param name="isLimit">Whether the formula is 0/0 where it stands, such as (1 − exp(−x))/x at 0: then each number is moved a
+/// little.</param>
 internal sealed class Arithmetic(string shown, bool inItsUnits, int moved = -1, bool isLimit = false)
 {
     /// <summary>CODATA 2018, J/(mol·K).</summary>
@@ -21,8 +23,10 @@ internal sealed class Arithmetic(string shown, bool inItsUnits, int moved = -1, 
         ["mm"] = 1e-3, ["in"] = .0254, ["mm²"] = 1e-6, ["in²"] = .0254 * .0254, ["cm³"] = 1e-6, ["in³"] = .0254 * .0254 * .0254,
         ["g/mL"] = 1e3, ["kN"] = 1e3, ["lbf"] = .45359237 * 9.80665, ["MPa"] = 1e6, ["psi"] = .45359237 * 9.80665 / (.0254 * .0254),
         ["min"] = 60, ["d"] = 86400, ["%"] = .01, ["ppm"] = 1e-6, ["mg/m³"] = 1e-6, ["kJ/kg"] = 1e3, ["kJ/mol"] = 1e3, ["1/h"] = 1 / 3600.0,
-        ["mg/s"] = 1e-6, ["lb"] = .45359237, ["L/mol"] = 1e-3, ["g/mol"] = 1e-3, ["kg/m"] = 1, ["kg/m³"] = 1, ["K"] = 1, ["J/K"] = 1, ["1/K"] = 1, ["kg"] = 1,
-        ["m/s"] = 1, ["W/(m.K)"] = 1, ["J/(kg.K)"] = 1, ["torr"] = 101325.0 / 760, ["ft/min"] = .3048 / 60, ["cm²"] = 1e-4, ["cm"] = .01, ["atm"] = 101325,
+        ["mg/s"] = 1e-6, ["lb"] = .45359237, ["L/mol"] = 1e-3, ["g/mol"] = 1e-3, ["kg/m"] = 1, ["kg/m³"] = 1, ["K"] = 1, ["J/K"] = 1,
+            ["1/K"] = 1, ["kg"] = 1,
+        ["m/s"] = 1, ["W/(m.K)"] = 1, ["J/(kg.K)"] = 1, ["torr"] = 101325.0 / 760, ["ft/min"] = .3048 / 60, ["cm²"] = 1e-4, ["cm"] = .01,
+            ["atm"] = 101325,
     };
 
     private readonly Dictionary<string, (string Parameter, string Text)> _defined = new(StringComparer.Ordinal);
@@ -161,7 +165,8 @@ internal sealed class Arithmetic(string shown, bool inItsUnits, int moved = -1, 
     private double Number()
     {
         var from = _at;
-        while (_at < _text.Length && (char.IsAsciiDigit(_text[_at]) || _text[_at] is '.' or 'e' || (_text[_at] == '-' && _text[_at - 1] == 'e')))
+        while (_at < _text.Length
+            && (char.IsAsciiDigit(_text[_at]) || _text[_at] is '.' or 'e' || (_text[_at] == '-' && _text[_at - 1] == 'e')))
         {
             _at++;
         }
@@ -211,7 +216,8 @@ internal sealed class Arithmetic(string shown, bool inItsUnits, int moved = -1, 
     private static double Kelvins(double value, string unit) => unit == "°C" ? value + 273.15 : (value + 459.67) / 1.8;
 
     /// <summary>Half a unit of the last digit that an answer shows.</summary>
-    public static double HalfDigit(double value) => value == 0 ? 0 : .5 * Math.Pow(10, Math.Floor(Math.Log10(Math.Abs(value))) - Rounding.AnswerDigits + 1);
+    public static double HalfDigit(double value) => value == 0 ? 0
+        : .5 * Math.Pow(10, Math.Floor(Math.Log10(Math.Abs(value))) - Rounding.AnswerDigits + 1);
 
     private bool Takes(string next)
     {

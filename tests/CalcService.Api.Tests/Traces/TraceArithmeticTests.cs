@@ -5,7 +5,9 @@ using CalcService.Engine.Provenance;
 
 namespace CalcService.Api.Tests.Traces;
 
-/// <summary>Each step of a trace can be worked out by who reads it: the shown formula with the shown numbers gives the shown value.</summary>
+/// <summary>
+/// Each step of a trace can be worked out by who reads it: the shown formula with the shown numbers gives the shown value.
+/// </summary>
 public sealed class TraceArithmeticTests(Service service)
 {
     /// <summary>Formulas that hold in units of their own, with that of their result.</summary>
@@ -43,7 +45,8 @@ public sealed class TraceArithmeticTests(Service service)
                 var reply = await service.PostAsync(path + "?detail=full", body);
                 foreach (var step in reply.Json["trace"]?.AsArray() ?? [])
                 {
-                    var formula = FormulaCatalogue.All.Values.Single(one => $"{one.Symbol} = {one.Expression}" == (string?)step!["formula"] && one.Name == (string?)step["name"]);
+                    var formula = FormulaCatalogue.All.Values.Single(one => $"{one.Symbol} = {one.Expression}" == (string?)step!["formula"]
+                        && one.Name == (string?)step["name"]);
                     held.Add(formula.Id);
                     if (!NotHeld.ContainsKey(formula.Id) && Against(formula, step!) is { } against)
                     {
@@ -57,7 +60,9 @@ public sealed class TraceArithmeticTests(Service service)
         Assert.Equal(FormulaCatalogue.All.Keys.Order(StringComparer.Ordinal), held.Union(NotHeld.Keys).Order(StringComparer.Ordinal));
     }
 
-    /// <summary>What is wrong with a step; null for nothing. It may be off by what the rounding of its numbers and of its value does.</summary>
+    /// <summary>
+    /// What is wrong with a step; null for nothing. It may be off by what the rounding of its numbers and of its value does.
+    /// </summary>
     private static string? Against(FormulaAttribute formula, JsonNode step)
     {
         var text = ((string)step["substituted"]!).Replace(" in g/s", "", StringComparison.Ordinal);
@@ -97,7 +102,8 @@ public sealed class TraceArithmeticTests(Service service)
         .. HttpExample.All.Where(example => example.Status == 200 && OperationExamples.All.Any(operation => operation.Path == example.Path))
             .Select(example => (example.Path, JsonNode.Parse(example.Body!)!)),
         // The changes to the pour plan bring frost.
-        .. OperationExamples.All.SelectMany((operation, i) => operation.Requests.Take(i == 0 ? int.MaxValue : 1).Select(request => (operation.Path, (JsonNode)request))),
+        .. OperationExamples.All.SelectMany((operation, i) =>
+        operation.Requests.Take(i == 0 ? int.MaxValue : 1).Select(request => (operation.Path, (JsonNode)request))),
         (OperationExamples.All[0].Path, WithWeighedSocket(OperationExamples.All[0].Good.DeepClone())),
     ];
 

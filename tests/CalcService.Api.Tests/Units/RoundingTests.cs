@@ -50,7 +50,8 @@ public sealed class RoundingTests
     public void ToDigits_is_the_decimal_formatting_of_the_value_except_at_a_tie() =>
         Gen.Select(Values, Gen.OneOf(6, 12)).Sample((value, digits) =>
             IsNearTie(value, digits)
-            || Rounding.ToDigits(value, digits) == double.Parse(value.ToString("E" + (digits - 1), CultureInfo.InvariantCulture), CultureInfo.InvariantCulture),
+            || Rounding.ToDigits(value, digits) == double.Parse(value.ToString("E" + (digits - 1), CultureInfo.InvariantCulture),
+            CultureInfo.InvariantCulture),
             iter: 50_000);
 
     [Fact]
@@ -74,7 +75,8 @@ public sealed class RoundingTests
     [Fact]
     public void ToDigits_twice_is_ToDigits_once() =>
         Gen.Select(Values, Gen.OneOf(6, 12)).Sample(
-            (value, digits) => Rounding.ToDigits(Rounding.ToDigits(value, digits), digits) == Rounding.ToDigits(value, digits), iter: 50_000);
+            (value, digits) => Rounding.ToDigits(Rounding.ToDigits(value, digits), digits) == Rounding.ToDigits(value, digits),
+            iter: 50_000);
 
     private static Gen<double> Values => Gen.Select(Gen.Double[1, 10], Gen.Int[-20, 20], Gen.Bool)
         .Select((mantissa, power, negative) => (negative ? -mantissa : mantissa) * Math.Pow(10, power));

@@ -18,19 +18,25 @@ public sealed class UnitTableTests
     /// <summary>Kind, unit, factor to SI, offset after the factor.</summary>
     public static TheoryData<string, string, double, double> Factors => new()
     {
-        { "Length", "mm", 1e-3, 0 }, { "Length", "cm", 1e-2, 0 }, { "Length", "m", 1, 0 }, { "Length", "in", Inch, 0 }, { "Length", "ft", Foot, 0 },
+        { "Length", "mm", 1e-3, 0 }, { "Length", "cm", 1e-2, 0 }, { "Length", "m", 1, 0 }, { "Length", "in", Inch, 0 },
+            { "Length", "ft", Foot, 0 },
         { "Area", "mm2", 1e-6, 0 }, { "Area", "m2", 1, 0 }, { "Area", "in2", Inch * Inch, 0 },
         { "Volume", "mL", 1e-6, 0 }, { "Volume", "L", 1e-3, 0 }, { "Volume", "cm3", 1e-6, 0 }, { "Volume", "m3", 1, 0 },
         { "Volume", "in3", Inch * Inch * Inch, 0 }, { "Volume", "ft3", Foot * Foot * Foot, 0 },
         { "LinearDensity", "kg/m", 1, 0 }, { "Density", "kg/m3", 1, 0 }, { "Density", "g/mL", 1e3, 0 },
         { "Force", "N", 1, 0 }, { "Force", "kN", 1e3, 0 }, { "Force", "lbf", PoundForce, 0 }, { "Force", "kgf", 9.80665, 0 },
-        { "Stress", "Pa", 1, 0 }, { "Stress", "MPa", 1e6, 0 }, { "Stress", "N/mm2", 1e6, 0 }, { "Stress", "psi", PoundForce / (Inch * Inch), 0 },
-        { "Temperature", "K", 1, 0 }, { "Temperature", "degC", 1, 273.15 }, { "Temperature", "degF", 5.0 / 9, 459.67 * 5 / 9 }, { "TemperatureDifference", "K", 1, 0 },
+        { "Stress", "Pa", 1, 0 }, { "Stress", "MPa", 1e6, 0 }, { "Stress", "N/mm2", 1e6, 0 },
+            { "Stress", "psi", PoundForce / (Inch * Inch), 0 },
+        { "Temperature", "K", 1, 0 }, { "Temperature", "degC", 1, 273.15 }, { "Temperature", "degF", 5.0 / 9, 459.67 * 5 / 9 },
+            { "TemperatureDifference", "K", 1, 0 },
         { "Duration", "s", 1, 0 }, { "Duration", "min", 60, 0 }, { "Duration", "h", 3600, 0 }, { "Duration", "d", 86400, 0 },
         { "Days", "s", 1, 0 }, { "Days", "d", 86400, 0 }, { "CalendarMonths", "mo", 1, 0 },
-        { "Fraction", "1", 1, 0 }, { "Fraction", "%", 1e-2, 0 }, { "Count", "1", 1, 0 }, { "AirFraction", "1", 1, 0 }, { "AirFraction", "ppm", 1e-6, 0 },
-        { "MassConcentration", "kg/m3", 1, 0 }, { "MassConcentration", "mg/m3", 1e-6, 0 }, { "Angle", "rad", 1, 0 }, { "Angle", "deg", Math.PI / 180, 0 },
-        { "ThermalConductivity", "W/(m.K)", 1, 0 }, { "HeatTransferCoefficient", "W/(m2.K)", 1, 0 }, { "SpecificHeat", "J/(kg.K)", 1, 0 }, { "SpecificEnergy", "J/kg", 1, 0 }, { "SpecificEnergy", "kJ/kg", 1e3, 0 },
+        { "Fraction", "1", 1, 0 }, { "Fraction", "%", 1e-2, 0 }, { "Count", "1", 1, 0 }, { "AirFraction", "1", 1, 0 },
+            { "AirFraction", "ppm", 1e-6, 0 },
+        { "MassConcentration", "kg/m3", 1, 0 }, { "MassConcentration", "mg/m3", 1e-6, 0 }, { "Angle", "rad", 1, 0 },
+            { "Angle", "deg", Math.PI / 180, 0 },
+        { "ThermalConductivity", "W/(m.K)", 1, 0 }, { "HeatTransferCoefficient", "W/(m2.K)", 1, 0 }, { "SpecificHeat", "J/(kg.K)", 1, 0 },
+            { "SpecificEnergy", "J/kg", 1, 0 }, { "SpecificEnergy", "kJ/kg", 1e3, 0 },
         { "MolarEnergy", "J/mol", 1, 0 }, { "MolarEnergy", "kJ/mol", 1e3, 0 }, { "Rate", "1/s", 1, 0 }, { "Rate", "1/h", 1 / 3600.0, 0 },
         { "MassFlow", "kg/s", 1, 0 }, { "MassFlow", "mg/s", 1e-6, 0 }, { "Speed", "m/s", 1, 0 },
         { "Mass", "g", 1e-3, 0 }, { "Mass", "kg", 1, 0 }, { "Mass", "lb", .45359237, 0 },
@@ -55,7 +61,8 @@ public sealed class UnitTableTests
     /// <summary>The library behind it throws where a number overflows; here that is infinity, so a request can be refused.</summary>
     [Theory]
     [MemberData(nameof(Factors))]
-    public void Unit_of_a_number_too_large_is_infinite_and_of_one_that_just_fits_is_its_factor(string kind, string code, double factor, double offset)
+    public void Unit_of_a_number_too_large_is_infinite_and_of_one_that_just_fits_is_its_factor(string kind, string code, double factor,
+        double offset)
     {
         var unit = UnitTable.All.Single(entry => entry.Name == kind).Find(code)!;
 
@@ -125,7 +132,8 @@ public sealed class UnitTableTests
 
     [Fact]
     public void Quantity_of_an_answer_has_six_digits_at_most() =>
-        Gen.Select(Gen.OneOf([.. UnitTable.All]), Gen.Double[1e-9, 1e9], Gen.OneOf(UnitSystem.Metric, UnitSystem.Inch)).Sample((kind, si, system) =>
+        Gen.Select(Gen.OneOf([.. UnitTable.All]), Gen.Double[1e-9, 1e9], Gen.OneOf(UnitSystem.Metric, UnitSystem.Inch))
+        .Sample((kind, si, system) =>
         {
             var text = Math.Abs((decimal)Quantity.From(new(si, kind.Kind), system).Value).ToString(CultureInfo.InvariantCulture);
             return text.Replace(".", "", StringComparison.Ordinal).Trim('0').Length <= 6;

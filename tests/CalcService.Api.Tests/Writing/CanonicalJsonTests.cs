@@ -71,7 +71,8 @@ public sealed class CanonicalJsonTests
         var property = typeof(RfcExample).GetProperty(nameof(RfcExample.String))!;
 
         var shape = new ObjectShape(typeof(RfcExample),
-            [.. names.Select(name => new MemberShape<RfcExample, string>(property, name, new TextShape(1), required: true, nullable: false))]);
+            [.. names.Select(name =>
+            new MemberShape<RfcExample, string>(property, name, new TextShape(1), required: true, nullable: false))]);
 
         Assert.Equal(["\r", "1", "\u0080", "\u00f6", "\u20ac", "\ud83d\ude00", "\ufb33"], shape.Digested.Select(member => member.Name));
     }
@@ -89,7 +90,8 @@ public sealed class CanonicalJsonTests
     [Fact]
     public void Control_characters_are_escaped_the_short_way_where_there_is_one()
     {
-        var example = new RfcExample { Numbers = [], Literals = [], String = string.Concat(Enumerable.Range(0, 0x20).Select(c => (char)c)) + "\u007F\u2028" };
+        var example = new RfcExample { Numbers = [], Literals = [],
+            String = string.Concat(Enumerable.Range(0, 0x20).Select(c => (char)c)) + "\u007F\u2028" };
 
         var text = Canonical(example);
 

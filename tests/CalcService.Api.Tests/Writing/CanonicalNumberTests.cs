@@ -35,7 +35,8 @@ public sealed class CanonicalNumberTests
     [InlineData("becbf647612f3696", "-0.0000033333333333333333")]
     [InlineData("43143ff3c1cb0959", "1424953923781206.2")]
     public void Number_of_the_RFC_is_written_as_the_RFC_has_it(string bits, string text) =>
-        Assert.Equal(text, CanonicalNumber.Write(BitConverter.UInt64BitsToDouble(ulong.Parse(bits, NumberStyles.HexNumber, CultureInfo.InvariantCulture))));
+        Assert.Equal(text,
+        CanonicalNumber.Write(BitConverter.UInt64BitsToDouble(ulong.Parse(bits, NumberStyles.HexNumber, CultureInfo.InvariantCulture))));
 
     /// <summary>ECMA-262, Number::toString, one case for each of its branches; worked out by hand.</summary>
     [Theory]
@@ -73,11 +74,13 @@ public sealed class CanonicalNumberTests
                 Span<byte> bytes = stackalloc byte[CanonicalNumber.MostBytes];
                 var expected = number.ToString("0.############", CultureInfo.InvariantCulture);
                 var value = double.Parse(expected, CultureInfo.InvariantCulture);
-                return CanonicalNumber.Write(value) == expected && Encoding.ASCII.GetString(bytes[..CanonicalNumber.Write(value, bytes)]) == expected;
+                return CanonicalNumber.Write(value) == expected
+                    && Encoding.ASCII.GetString(bytes[..CanonicalNumber.Write(value, bytes)]) == expected;
             },
             iter: 50_000);
 
-    private static string Digits(string text) => text.Split('e', 'E')[0].TrimStart('-').Replace(".", "", StringComparison.Ordinal).Trim('0');
+    private static string Digits(string text) =>
+        text.Split('e', 'E')[0].TrimStart('-').Replace(".", "", StringComparison.Ordinal).Trim('0');
 
     /// <summary>Found by trying one digit more until the double comes back.</summary>
     private static string Shortest(double value) => Enumerable.Range(0, 17)

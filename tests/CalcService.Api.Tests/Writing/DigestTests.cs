@@ -47,18 +47,22 @@ public sealed class DigestTests(Service service)
     {
         foreach (var capability in service.Capabilities)
         {
-            var inch = (JsonObject)OperationExamples.All.Single(operation => operation.Path == "/v1/" + capability.Operation).Good.DeepClone();
+            var inch = (JsonObject)OperationExamples.All.Single(operation => operation.Path == "/v1/" + capability.Operation)
+                .Good.DeepClone();
             inch["units"] = "inch";
             var metric = (JsonObject)inch.DeepClone();
             metric["units"] = "metric";
 
-            Assert.Equal((string?)Answer(capability, metric)["provenance"]!["resultDigest"], (string?)Answer(capability, inch)["provenance"]!["resultDigest"]);
+            Assert.Equal((string?)Answer(capability, metric)["provenance"]!["resultDigest"],
+                (string?)Answer(capability, inch)["provenance"]!["resultDigest"]);
         }
     }
 
     private static JsonNode Answer(ICapability capability, JsonObject request)
     {
-        using var sent = ShapeWriter.WriteAnswer(capability.Process(Encoding.UTF8.GetBytes(request.ToJsonString()), full: false, TestContext.Current.CancellationToken).Body);
+        using var sent =
+            ShapeWriter.WriteAnswer(capability.Process(Encoding.UTF8.GetBytes(request.ToJsonString()), full: false,
+            TestContext.Current.CancellationToken).Body);
         return JsonNode.Parse(sent.Written.Span)!;
     }
 
@@ -70,12 +74,12 @@ public sealed class DigestTests(Service service)
         ["result"] = WithoutWording((string)answer["provenance"]!["operation"]!, answer["result"]!.DeepClone()),
     }));
 
-    /// <summary>As docs/records.md has it: these only word what the other members say.</summary>
+    /// <summary>As docs/records.md has it: these only word what the other members say, or where it comes from.</summary>
     private static JsonNode WithoutWording(string operation, JsonNode result)
     {
         foreach (var members in result.Walk().Select(place => place.Value).OfType<JsonObject>().ToArray())
         {
-            foreach (var name in new[] { "text", "by", "label" })
+            foreach (var name in new[] { "text", "by", "label", "source" })
             {
                 members.Remove(name);
             }
@@ -98,18 +102,24 @@ public sealed class DigestTests(Service service)
     }
 
     private static JsonArray Each(JsonNode? items, params string[] members) =>
-        [.. items!.AsArray().Select(item => new JsonObject(members.Select(member => KeyValuePair.Create(member, item![member]?.DeepClone()))))];
+        [.. items!.AsArray()
+        .Select(item => new JsonObject(members.Select(member => KeyValuePair.Create(member, item![member]?.DeepClone()))))];
 
     /// <summary>Sorted members and no white space; numbers as they are sent, an amount without the zeros that it came with.</summary>
     private static string Plain(JsonNode? node) => node switch
     {
         null => "null",
-        JsonObject members => "{" + string.Join(',', members.OrderBy(member => member.Key, StringComparer.Ordinal).Select(member => $"\"{member.Key}\":{Plain(member.Value)}")) + "}",
+        JsonObject members =>
+        "{" + string.Join(',',
+        members.OrderBy(member => member.Key, StringComparer.Ordinal).Select(member => $"\"{member.Key}\":{Plain(member.Value)}")) + "}",
         JsonArray items => "[" + string.Join(',', items.Select(Plain)) + "]",
-        JsonValue value when value.TryGetValue<string>(out var text) => "\"" + text.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal) + "\"",
-        _ when node.ToJsonString() is var number && number.Contains('.', StringComparison.Ordinal) && !number.Contains('e', StringComparison.Ordinal) => number.TrimEnd('0').TrimEnd('.'),
+        JsonValue value when value.TryGetValue<string>(out var text) =>
+        "\"" + text.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal) + "\"",
+        _ when node.ToJsonString() is var number && number.Contains('.', StringComparison.Ordinal)
+        && !number.Contains('e', StringComparison.Ordinal) => number.TrimEnd('0').TrimEnd('.'),
         _ => node.ToJsonString(),
     };
 
-    private static string Digest(string canonical) => "sha256:" + Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(canonical)));
+    private static string Digest(string canonical) =>
+        "sha256:" + Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(canonical)));
 }

@@ -40,7 +40,8 @@ public sealed class EnvironmentTests(Service service)
     [InlineData("ar-SA")]
     public void Problem_in_another_culture_is_the_same_bytes(string culture)
     {
-        var bad = Plans.Plan.With("/ends/0/rope/diameter/value", 38500.5).With("/ends/0/quantity", -1).With("/compound/profile", "\u0130ng").ToJsonString();
+        var bad = Plans.Plan.With("/ends/0/rope/diameter/value", 38500.5).With("/ends/0/quantity", -1).With("/compound/profile", "\u0130ng")
+            .ToJsonString();
 
         Assert.Equal(AnswerIn(Invariant, bad), AnswerIn(culture, bad));
     }

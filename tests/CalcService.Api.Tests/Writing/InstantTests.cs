@@ -11,7 +11,8 @@ public sealed class InstantTests
 {
     private static readonly Gen<DateTimeOffset> Instants =
         from ticks in Gen.Long[new DateTime(1950, 1, 2).Ticks, new DateTime(2199, 12, 30).Ticks]
-        from unit in Gen.OneOf(1L, 1000L, TimeSpan.TicksPerMillisecond, TimeSpan.TicksPerSecond, TimeSpan.TicksPerMinute, TimeSpan.TicksPerDay)
+        from unit in Gen.OneOf(1L, 1000L, TimeSpan.TicksPerMillisecond, TimeSpan.TicksPerSecond, TimeSpan.TicksPerMinute,
+            TimeSpan.TicksPerDay)
         from minutes in Gen.Int[-840, 840]
         select new DateTimeOffset(ticks / unit * unit, TimeSpan.FromMinutes(minutes));
 

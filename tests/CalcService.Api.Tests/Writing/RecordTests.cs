@@ -55,7 +55,8 @@ public sealed class RecordTests(Service service)
     public async Task Request_in_other_units_order_and_spacing_is_the_same_record()
     {
         var plan = Plans.Plan;
-        var rewritten = new JsonObject(plan.Reverse().Select(member => KeyValuePair.Create<string, JsonNode?>(member.Key, Reordered(member.Value!))))
+        var rewritten =
+            new JsonObject(plan.Reverse().Select(member => KeyValuePair.Create<string, JsonNode?>(member.Key, Reordered(member.Value!))))
             .With("/units", "inch")
             .With("/conditions/airTemperature", NodeEdits.Quantity(48.2, "degF"))
             .With("/conditions/steelTemperature", NodeEdits.Quantity(281.15, "K"))
@@ -90,7 +91,8 @@ public sealed class RecordTests(Service service)
         Assert.Equal("demonstration", (string?)byProfile.At("/provenance/compound/profile"));
         Assert.Null(bySheet.At("/provenance/compound/profile"));
         Assert.Equal((string?)byProfile.At("/provenance/compound/digest"), (string?)bySheet.At("/provenance/compound/digest"));
-        var listed = (await service.GetAsync("/v1/compounds")).Json["compounds"]!.AsArray().Single(entry => (string?)entry!["id"] == "demonstration");
+        var listed = (await service.GetAsync("/v1/compounds")).Json["compounds"]!.AsArray()
+            .Single(entry => (string?)entry!["id"] == "demonstration");
         Assert.Equal((string?)listed!["digest"], (string?)byProfile.At("/provenance/compound/digest"));
     }
 
@@ -137,7 +139,9 @@ public sealed class RecordTests(Service service)
 
     private static JsonNode Reordered(JsonNode node) => node switch
     {
-        JsonObject members => new JsonObject(members.Reverse().Select(member => KeyValuePair.Create<string, JsonNode?>(member.Key, Reordered(member.Value!)))),
+        JsonObject members =>
+            new JsonObject(members.Reverse()
+            .Select(member => KeyValuePair.Create<string, JsonNode?>(member.Key, Reordered(member.Value!)))),
         JsonArray items => new JsonArray([.. items.Select(item => Reordered(item!))]),
         _ => node.DeepClone(),
     };

@@ -18,7 +18,8 @@ internal static class BatchClient
         var sending = Task.Run(async () =>
         {
             await SendAllAsync(socket, Encoding.ASCII.GetBytes(string.Create(CultureInfo.InvariantCulture,
-                $"POST /v1/pour-plans/batch HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\nContent-Type: application/x-ndjson\r\nContent-Length: {(long)lines.Length * times}\r\n\r\n")));
+                $"POST /v1/pour-plans/batch HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\nContent-Type: "
+                    + $"application/x-ndjson\r\nContent-Length: {(long)lines.Length * times}\r\n\r\n")));
             for (var i = 0; i < times; i++)
             {
                 await SendAllAsync(socket, lines);

@@ -22,7 +22,8 @@ internal sealed record Contender(string Name, Func<int, double> Run)
 internal static class Interleaved
 {
     /// <summary>The median of each over the rounds, and with two or more the median of its ratio to the first in the same round.</summary>
-    public static IReadOnlyList<(double Median, double Ratio)> Measure(int warmUp, int rounds, int times, params IReadOnlyList<Contender> contenders)
+    public static IReadOnlyList<(double Median, double Ratio)> Measure(int warmUp, int rounds, int times,
+        params IReadOnlyList<Contender> contenders)
     {
         for (var round = 0; round < warmUp; round++)
         {

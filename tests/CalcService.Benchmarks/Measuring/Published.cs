@@ -10,7 +10,8 @@ internal sealed class Published : IDisposable
 {
     private readonly Process _process;
 
-    private Published(Process process, int port, double secondsToReady) => (_process, Port, SecondsToReady) = (process, port, secondsToReady);
+    private Published(Process process, int port, double secondsToReady) =>
+        (_process, Port, SecondsToReady) = (process, port, secondsToReady);
 
     public int Port { get; }
 
@@ -20,7 +21,8 @@ internal sealed class Published : IDisposable
     public static void Publish(string folder)
     {
         using var publish = Process.Start(new ProcessStartInfo("dotnet",
-            ["publish", Path.Combine(Root(), "src/CalcService.Api"), "-c", "Release", "-r", "linux-x64", "--no-self-contained", "-o", folder])
+            ["publish", Path.Combine(Root(), "src/CalcService.Api"), "-c", "Release", "-r", "linux-x64", "--no-self-contained", "-o",
+            folder])
         {
             RedirectStandardOutput = true,
         })!;

@@ -32,7 +32,8 @@ internal static class BatchRows
         var rate = Interleaved.Median(rates);
         return
         [
-            new($"batch of {Lines} lines over HTTP, its rate against parse, calculate and write in process", $"{100 * rate:0} %", "≥ 50 %", .5 / rate),
+            new($"batch of {Lines} lines over HTTP, its rate against parse, calculate and write in process", $"{100 * rate:0} %", "≥ 50 %",
+                .5 / rate),
             new("for comparison: its CPU, client included", $"{Interleaved.Median(costs):0.00} ×"),
         ];
     }

@@ -31,7 +31,8 @@ internal static class CureRows
         var kinetics = CureKinetics.For(Sheet, 0, new(40e3, 50e3, 60e3), new(.05, .9))!;
         var week = Week();
         var found = Interleaved.Measure(warmUp: 50, rounds: 15, times: 200,
-            [Contender.OnThread("age", () => GelAge.Along(kinetics.Latest, week, kinetics.Ceiling)), Contender.OnThread("schedule", () => Schedule())]);
+            [Contender.OnThread("age", () => GelAge.Along(kinetics.Latest, week, kinetics.Ceiling)),
+            Contender.OnThread("schedule", () => Schedule())]);
         return
         [
             Row("gel and cure along a week of hourly forecast, the compound as warm as the air", found[0].Median, BarNs),
@@ -46,12 +47,15 @@ internal static class CureRows
             Doses = 0,
             MixedAt = Mixed,
             ThermalModel = ThermalModel.Uniform,
-            Conditions = new() { AirSeries = [.. Enumerable.Range(0, 169).Select(hour => new AirPoint(Mixed.AddHours(hour), Air(hour)))], SteelK = 9 + Zero, CompoundK = 18 + Zero },
-            Ends = [new("A", 1, new() { DiameterM = .020, Construction = "6x36", Core = RopeCore.Iwrc }, new() { SmallEndDiameterM = .023, LargeEndDiameterM = .045, LengthM = .100 })],
+            Conditions = new() { AirSeries = [.. Enumerable.Range(0, 169).Select(hour => new AirPoint(Mixed.AddHours(hour), Air(hour)))],
+            SteelK = 9 + Zero, CompoundK = 18 + Zero },
+            Ends = [new("A", 1, new() { DiameterM = .020, Construction = "6x36", Core = RopeCore.Iwrc },
+            new() { SmallEndDiameterM = .023, LargeEndDiameterM = .045, LengthM = .100 })],
         },
         Editions.Known.Current, new Budget(Budget.DefaultSteps), CancellationToken.None);
 
-    private static TemperatureHistory Week() => new([.. Enumerable.Range(0, 169).Select(hour => hour * 3600.0)], [.. Enumerable.Range(0, 169).Select(Air)]);
+    private static TemperatureHistory Week() =>
+        new([.. Enumerable.Range(0, 169).Select(hour => hour * 3600.0)], [.. Enumerable.Range(0, 169).Select(Air)]);
 
     /// <summary>Cool days, colder nights.</summary>
     private static double Air(int hour) => 10 + Zero + (6 * Math.Cos((hour - 6) * Math.PI / 12));

@@ -24,7 +24,8 @@ internal static class JobRow
         var proven = plan.Optimality is { IsOptimal: true } ? "proven optimal" : "not proven";
         return
         [
-            new($"job of 30 baskets of 5 sizes with 3 lots in {plan.Mixes.Count} mixes, {proven}", $"{median:0.00} s of CPU (first {first:0.00} s)", "1 s, proven optimal",
+            new($"job of 30 baskets of 5 sizes with 3 lots in {plan.Mixes.Count} mixes, {proven}",
+                $"{median:0.00} s of CPU (first {first:0.00} s)", "1 s, proven optimal",
                 plan.Optimality is { IsOptimal: true } ? median : double.PositiveInfinity),
         ];
     }

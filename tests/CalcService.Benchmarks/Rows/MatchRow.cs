@@ -5,7 +5,10 @@ using CalcService.Benchmarks.Measuring;
 
 namespace CalcService.Benchmarks.Rows;
 
-/// <summary>The first example of a match, 20 mm 6x36 in its socket, from bytes to bytes: rules, load in the cone at three loads, full contact, what it depends on.</summary>
+/// <summary>
+/// The first example of a match, 20 mm 6x36 in its socket, from bytes to bytes: rules, load in the cone at three loads, full contact, what
+/// it depends on.
+/// </summary>
 internal static class MatchRow
 {
     private const double BarNs = 5e6;
@@ -17,7 +20,8 @@ internal static class MatchRow
     {
         var found = Interleaved.Measure(warmUp: 50, rounds: 15, times: 50,
             [Contender.OnThread("match", () => Answer(full: false)), Contender.OnThread("full", () => Answer(full: true))]);
-        return [Row("match of a 20 mm rope and its socket, from bytes to bytes", found[0].Median), Row("the same with ?detail=full", found[1].Median)];
+        return [Row("match of a 20 mm rope and its socket, from bytes to bytes", found[0].Median),
+            Row("the same with ?detail=full", found[1].Median)];
     }
 
     private static Processed Answer(bool full) => Capability.Process(Body, full, CancellationToken.None);

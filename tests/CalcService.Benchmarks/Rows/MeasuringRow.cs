@@ -6,7 +6,9 @@ using Microsoft.Extensions.DependencyInjection;
 
 namespace CalcService.Benchmarks.Rows;
 
-/// <summary>What a plan pays for being measured while no collector is named: around nothing, so that the plan's own time doesn't hide it.</summary>
+/// <summary>
+/// What a plan pays for being measured while no collector is named: around nothing, so that the plan's own time doesn't hide it.
+/// </summary>
 internal static class MeasuringRow
 {
     public static IReadOnlyList<Row> Measure()
@@ -18,7 +20,8 @@ internal static class MeasuringRow
             Contender.OnThread("plan", () => Work.Capability.Process(Work.Body, full: false, CancellationToken.None)),
             Times(1000, "measured nothing", () => measurements.ProcessSingle(nothing, Work.Body, full: false, CancellationToken.None)),
             Times(1000, "nothing", () => nothing.Process(Work.Body, full: false, CancellationToken.None)));
-        return [new("measuring a plan while no collector is named, CPU against the plan itself", FormattableString.Invariant($"{found[1].Ratio - found[2].Ratio:0.00000}"))];
+        return [new("measuring a plan while no collector is named, CPU against the plan itself",
+            FormattableString.Invariant($"{found[1].Ratio - found[2].Ratio:0.00000}"))];
     }
 
     private static Contender Times(int more, string name, Action work)

@@ -16,7 +16,8 @@ internal static class MillionRow
             Published.Publish(folder.FullName);
             var (few, _) = await SendAsync(folder.FullName, 1);
             var (all, seconds) = await SendAsync(folder.FullName, Times);
-            return [new("batch of 1,000,000 lines: peak memory, against one of 20,000", $"{all:0} MiB, {few:0} MiB; {Times * BatchRows.Lines / seconds:0} lines a second")];
+            return [new("batch of 1,000,000 lines: peak memory, against one of 20,000",
+                $"{all:0} MiB, {few:0} MiB; {Times * BatchRows.Lines / seconds:0} lines a second")];
         }
         finally
         {
@@ -29,7 +30,9 @@ internal static class MillionRow
         using var service = Published.Start(folder);
         var watch = Stopwatch.StartNew();
         var end = await BatchClient.SendAsync(service.Port, BatchRows.Repeat(BatchRows.Lines), times);
-        var lines = FormattableString.Invariant($"\"summary\":{{\"lines\":{times * BatchRows.Lines},\"answered\":{times * BatchRows.Lines}");
-        return end.Contains(lines, StringComparison.Ordinal) ? (service.MiB("VmHWM"), watch.Elapsed.TotalSeconds) : throw new InvalidOperationException(end);
+        var lines =
+            FormattableString.Invariant($"\"summary\":{{\"lines\":{times * BatchRows.Lines},\"answered\":{times * BatchRows.Lines}");
+        return end.Contains(lines, StringComparison.Ordinal) ? (service.MiB("VmHWM"), watch.Elapsed.TotalSeconds)
+            : throw new InvalidOperationException(end);
     }
 }

@@ -5,7 +5,8 @@ namespace CalcService.Benchmarks.Rows;
 /// <summary>Where the time of a pour plan goes, as shares of the framework's own parse and write of the same bodies.</summary>
 internal static class PartRows
 {
-    public static IReadOnlyList<Row> Measure() => [Measure("parts of a pour plan", full: false), Measure("the same with ?detail=full", full: true)];
+    public static IReadOnlyList<Row> Measure() =>
+        [Measure("parts of a pour plan", full: false), Measure("the same with ?detail=full", full: true)];
 
     private static Row Measure(string work, bool full)
     {

@@ -47,6 +47,7 @@ internal static class StartRows
         await BatchClient.SendAsync(service.Port, lines);
         var once = service.MiB("VmHWM");
         await BatchClient.SendAsync(service.Port, lines, times: 4);
-        return [new("peak memory after a batch of 20,000 lines, and after one four times as long", $"{once:0} MiB, {service.MiB("VmHWM"):0} MiB")];
+        return [new("peak memory after a batch of 20,000 lines, and after one four times as long",
+            $"{once:0} MiB, {service.MiB("VmHWM"):0} MiB")];
     }
 }

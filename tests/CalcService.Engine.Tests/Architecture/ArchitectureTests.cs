@@ -31,8 +31,10 @@ public sealed class ArchitectureTests
         {
             var pairs = new TheoryData<string, string>();
             // Records alone may call the entries of the other rooms; nobody calls Records.
-            pairs.AddRange(Rooms.Where(room => room != "Records").SelectMany(room => Rooms.Where(other => other != room), (room, other) => (room, other)));
-            pairs.AddRange(Shared.Where(shared => shared != "SelfTest").Intersect(Namespaces).SelectMany(shared => Rooms, (shared, room) => (shared, room)));
+            pairs.AddRange(Rooms.Where(room => room != "Records")
+                .SelectMany(room => Rooms.Where(other => other != room), (room, other) => (room, other)));
+            pairs.AddRange(Shared.Where(shared => shared != "SelfTest").Intersect(Namespaces)
+                .SelectMany(shared => Rooms, (shared, room) => (shared, room)));
             pairs.AddRange(Namespaces.Where(name => name != "Numerics").Select(name => ("Numerics", name)));
             pairs.AddRange(Namespaces.Where(name => name != "Provenance").Select(name => ("Provenance", name)));
             pairs.AddRange(Namespaces.Where(name => name != "SelfTest").Select(name => (name, "SelfTest")));
@@ -64,14 +66,16 @@ public sealed class ArchitectureTests
     [InlineData("^(Serilog|UnitsNet|FluentValidation|Swashbuckle|CalcService\\.Api)")]
     public void Engine_knows_no_web_no_wire_no_log_and_no_units_library(string stranger)
     {
-        var known = Engine.Types.SelectMany(type => type.Dependencies).Select(dependency => dependency.Target.FullName).Distinct().ToArray();
+        var known = Engine.Types.SelectMany(type => type.Dependencies).Select(dependency => dependency.Target.FullName).Distinct()
+            .ToArray();
         Assert.Contains("System.Math", known);
         Assert.DoesNotContain(known, name => Regex.IsMatch(name, stranger));
         Assert.DoesNotContain(typeof(Budget).Assembly.GetReferencedAssemblies(), assembly => Regex.IsMatch(assembly.Name!, stranger));
     }
 
     private static TypesShouldConjunction DoesNotDepend(string part, string stranger) =>
-        Types().That().ResideInNamespaceMatching(Pattern(part)).Should().NotDependOnAny(Types().That().ResideInNamespaceMatching(Pattern(stranger)));
+        Types().That().ResideInNamespaceMatching(Pattern(part)).Should()
+        .NotDependOnAny(Types().That().ResideInNamespaceMatching(Pattern(stranger)));
 
     private static string Pattern(string part) => $"^{Regex.Escape(Root)}\\.{part}(\\.|$)";
 }

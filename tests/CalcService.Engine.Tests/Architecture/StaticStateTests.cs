@@ -12,7 +12,8 @@ public sealed class StaticStateTests
 
     // Caches that the compiler writes for lambdas hold no state of anybody.
     private static readonly Type[] Types =
-        [.. typeof(Budget).Assembly.GetTypes().Where(type => !type.IsDefined(typeof(CompilerGeneratedAttribute)) && !type.ContainsGenericParameters)];
+        [.. typeof(Budget).Assembly.GetTypes()
+        .Where(type => !type.IsDefined(typeof(CompilerGeneratedAttribute)) && !type.ContainsGenericParameters)];
 
     [Fact]
     public void Static_field_is_written_once() =>
@@ -22,12 +23,14 @@ public sealed class StaticStateTests
     [Fact]
     public void Static_that_others_see_can_not_be_changed_by_them()
     {
-        var seen = Types.SelectMany(type => type.GetProperties(Statics)).Where(property => property.GetIndexParameters().Length == 0).ToArray();
+        var seen = Types.SelectMany(type => type.GetProperties(Statics)).Where(property => property.GetIndexParameters().Length == 0)
+            .ToArray();
         Assert.NotEmpty(seen);
         Assert.All(seen, property =>
         {
             Assert.Null(property.SetMethod);
-            Assert.False(property.GetValue(null) is IList { IsReadOnly: false } or IDictionary { IsReadOnly: false }, $"{property.DeclaringType}.{property.Name} can be changed");
+            Assert.False(property.GetValue(null) is IList { IsReadOnly: false } or IDictionary { IsReadOnly: false },
+                $"{property.DeclaringType}.{property.Name} can be changed");
         });
     }
 

@@ -11,14 +11,14 @@ namespace CalcService.Engine.Tests.Audits;
 
 public sealed class AuditFindingTests
 {
-    public static TheoryData<int, string> Cases => RoomFindings.Numbered(AuditCases.All);
+    public static TheoryData<int, string> Cases => CatalogueCases.Numbered(AuditCases.All);
 
-    public static TheoryData<int, string> Gaps => RoomFindings.Numbered(AuditGaps.All);
+    public static TheoryData<int, string> Gaps => CatalogueCases.Numbered(AuditGaps.All);
 
     [Theory]
     [MemberData(nameof(Cases))]
     public void Record_with_one_thing_wrong_has_that_finding_and_no_other(int index, string what) =>
-        RoomFindings.Raises(AuditCases.All[index], what, AuditCases.All[index].Audit().Findings);
+        CatalogueCases.Raises(AuditCases.All[index], what, AuditCases.All[index].Audit().Findings);
 
     [Theory]
     [MemberData(nameof(Cases))]
@@ -33,7 +33,8 @@ public sealed class AuditFindingTests
 
         var check = one.Audit().Result.Checks.Single(check => check.Id == one.Check);
         // No row forbids what the decision allows.
-        var expected = one.Severity switch { Severity.Stop => CheckOutcome.Fail, Severity.Note => CheckOutcome.Pass, _ => CheckOutcome.Undetermined };
+        var expected = one.Severity switch { Severity.Stop => CheckOutcome.Fail, Severity.Note => CheckOutcome.Pass,
+            _ => CheckOutcome.Undetermined };
         Assert.True(expected == check.Outcome, $"{what}: {check}");
     }
 
@@ -46,35 +47,40 @@ public sealed class AuditFindingTests
         var result = one.Audit().Result;
         Assert.Contains(one.Pointer, result.Missing);
         Assert.NotEqual(RecordStanding.Accepted, result.Standing);
-        Assert.All(result.Checks.Where(check => check.Missing.Contains(one.Pointer)), check => Assert.True(check.Outcome is CheckOutcome.Undetermined or CheckOutcome.Fail, $"{what}: {check}"));
+        Assert.All(result.Checks.Where(check => check.Missing.Contains(one.Pointer)),
+            check => Assert.True(check.Outcome is CheckOutcome.Undetermined or CheckOutcome.Fail, $"{what}: {check}"));
     }
 
     [Theory]
     [MemberData(nameof(Cases))]
-    public void Finding_fills_every_word_of_its_message(int index, string what) => RoomFindings.FillTheirWords(what, AuditCases.All[index].Audit().Findings);
+    public void Finding_fills_every_word_of_its_message(int index, string what) =>
+        CatalogueCases.FillTheirWords(what, AuditCases.All[index].Audit().Findings);
 
     [Theory]
     [MemberData(nameof(Cases))]
     public void Decision_is_that_of_the_worst_finding(int index, string what)
     {
         var audit = AuditCases.All[index].Audit();
-        RoomFindings.DecidesByTheWorst(audit.Decision, what, audit.Findings);
+        CatalogueCases.DecidesByTheWorst(audit.Decision, what, audit.Findings);
     }
 
     [Fact]
-    public void Cases_raise_every_finding_in_each_of_its_severities() => RoomFindings.AreAllRaised(AuditFindings.All, [.. AuditCases.All, .. FitCases.OfRopeAndBasket]);
+    public void Cases_raise_every_finding_in_each_of_its_severities() =>
+        CatalogueCases.AreAllRaised(AuditFindings.All, [.. AuditCases.All, .. FitCases.OfRopeAndBasket]);
 
     [Fact]
-    public void Catalogue_holds_every_definition_of_the_room_once_in_the_order_of_codes() => RoomFindings.AreCatalogued(AuditFindings.All, typeof(AuditFindings));
+    public void Catalogue_holds_every_definition_of_the_room_once_in_the_order_of_codes() =>
+        CatalogueCases.AreCatalogued(AuditFindings.All, typeof(AuditFindings));
 
     [Fact]
     public void Code_that_two_rooms_raise_is_one_definition() =>
-        RoomFindings.AreOneDefinition(AuditFindings.All, PouringFindings.All.Union(CuringFindings.All).Union(MatchingFindings.All).Union(ProofFindings.All));
+        CatalogueCases.AreOneDefinition(AuditFindings.All,
+        PouringFindings.All.Union(CuringFindings.All).Union(MatchingFindings.All).Union(ProofFindings.All));
 
     [Fact]
-    public void Definition_says_what_it_means_what_to_do_and_where_it_comes_from() => RoomFindings.SayWhatTheyMean(AuditFindings.All);
+    public void Definition_says_what_it_means_what_to_do_and_where_it_comes_from() => CatalogueCases.SayWhatTheyMean(AuditFindings.All);
 
     [Fact]
     public void Rule_from_memory_or_practice_alone_never_stops() =>
-        RoomFindings.NeverStopOnMemory(AuditFindings.All, AuditCases.All.SelectMany(one => one.Audit().Findings));
+        CatalogueCases.NeverStopOnMemory(AuditFindings.All, AuditCases.All.SelectMany(one => one.Audit().Findings));
 }

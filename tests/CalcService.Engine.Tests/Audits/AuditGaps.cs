@@ -16,7 +16,8 @@ public static class AuditGaps
     private static IEnumerable<AuditCase> Facts =>
     [
         Missing("/rope", "rope-papers", input => input with { Rope = null }),
-        Missing("/rope/certificate/breakingForce", "rope-papers", input => input with { Rope = input.Rope! with { CertifiedBreakingForceN = null } }),
+        Missing("/rope/certificate/breakingForce", "rope-papers",
+        input => input with { Rope = input.Rope! with { CertifiedBreakingForceN = null } }),
         Missing("/socket/basket", "socket-papers", Socketed(socket => socket with { Basket = null })),
         Missing("/socket/breakingForce", "socket-papers", Socketed(socket => socket with { BreakingForceN = null })),
         Missing("/mix/kits", "lot-dates", Mixed(mix => mix with { Kits = null })),
@@ -25,7 +26,8 @@ public static class AuditGaps
         Missing("/mix/kits/0/hardenerExpiresOn", "lot-dates", Kit(lot => lot with { ExpiresOn = null, ResinExpiresOn = new(2027, 1, 1) })),
         Missing("/mix/dosesPerKit", "dose", Mixed(mix => mix with { DosesPerKit = null })),
         Missing("/socket/material/kind", "socket-metal", Socketed(socket => socket with { Metal = SocketMetal.Unknown })),
-        new(Fact, Severity.Unknown, "/mix/doseAdded", "dose-moment", Mixed(mix => mix with { DoseAdded = DoseMoment.Unknown, DosesPerKit = 2 }),
+        new(Fact, Severity.Unknown, "/mix/doseAdded", "dose-moment",
+        Mixed(mix => mix with { DoseAdded = DoseMoment.Unknown, DosesPerKit = 2 }),
             "dose-contradicts-sheet", "loaded-before-cured", "poured-beyond-pot-life"),
         Missing("/conditions/air", "readings", Read(read => read with { AirSeries = [] })),
         Missing("/conditions/air", "dew-point", Read(read => read with { AirSeries = [] })),
@@ -82,7 +84,8 @@ public static class AuditGaps
         Missing("/mix/kits/0/quarantined", "lot-state", Kit(lot => lot with { Quarantined = Engine.Findings.Fact.Unknown })),
         Missing("/mix/kits/0/quarantined", "lot-state", Kit(lot => lot with { Quarantined = null })),
         Untraced("/mix/kits/0/storage", "lot-state", input => Stored(Kit(lot => lot with { Storage = null })(input))),
-        Missing("/mix/kits/0/storage", "lot-state", input => Stored(Kit(lot => lot with { Storage = new(null, null, Engine.Findings.Fact.Unknown) })(input))),
+        Missing("/mix/kits/0/storage", "lot-state",
+        input => Stored(Kit(lot => lot with { Storage = new(null, null, Engine.Findings.Fact.Unknown) })(input))),
         Untraced("/proof/ratedLoad", "proof-load", Loaded(proof => proof with { RatedN = null })),
         Untraced("/mix/baskets", "kits", Mixed(mix => mix with { Baskets = null })),
         Untraced("/mix/volume", "volume", Mixed(mix => mix with { VolumeM3 = null })),
@@ -91,13 +94,16 @@ public static class AuditGaps
         Untraced("/people", "people", input => input with { People = [.. input.People.Where(person => person.Role != WorkRole.Mixer)] }),
         Untraced("/people/2/name", "people", Person(2, person => person with { Name = null })),
         Untraced("/people/3/qualifiedUntil", "qualifications", Person(3, person => person with { QualifiedUntil = null })),
-        Untraced("/people/0/role", "people", input => input with { People = [new(WorkRole.Unknown, "R. Vos", new(2026, 12, 31)), .. input.People] }),
+        Untraced("/people/0/role", "people",
+        input => input with { People = [new(WorkRole.Unknown, "R. Vos", new(2026, 12, 31)), .. input.People] }),
     ];
 
     /// <summary>The sheet has a range of storage, so that a rule reads it.</summary>
     private static AuditInput Stored(AuditInput input) => Sheeted(sheet => sheet with { Storage = new(278, 298) })(input);
 
-    private static AuditCase Missing(string pointer, string check, Func<AuditInput, AuditInput> change) => new(Fact, Severity.Unknown, pointer, check, change);
+    private static AuditCase Missing(string pointer, string check, Func<AuditInput, AuditInput> change) =>
+        new(Fact, Severity.Unknown, pointer, check, change);
 
-    private static AuditCase Untraced(string pointer, string check, Func<AuditInput, AuditInput> change) => new(Trail, Severity.Caution, pointer, check, change);
+    private static AuditCase Untraced(string pointer, string check, Func<AuditInput, AuditInput> change) =>
+        new(Trail, Severity.Caution, pointer, check, change);
 }

@@ -32,8 +32,10 @@ public sealed class ChartFormulaTests
     [Verifies("ewma", Check.WorkedExample, Handbook + "6.3.2.4")]
     public void Moving_average_goes_as_the_handbook_lists_it()
     {
-        double[] data = [52.0, 47.0, 53.0, 49.3, 50.1, 47.0, 51.0, 50.1, 51.2, 50.5, 49.6, 47.6, 49.9, 51.3, 47.8, 51.2, 52.6, 52.4, 53.6, 52.1];
-        double[] printed = [50.60, 49.52, 50.56, 50.18, 50.16, 49.21, 49.75, 49.85, 50.26, 50.33, 50.11, 49.36, 49.52, 50.05, 49.38, 49.92, 50.73, 51.23, 51.94, 51.99];
+        double[] data = [52.0, 47.0, 53.0, 49.3, 50.1, 47.0, 51.0, 50.1, 51.2, 50.5, 49.6, 47.6, 49.9, 51.3, 47.8, 51.2, 52.6, 52.4, 53.6,
+            52.1];
+        double[] printed = [50.60, 49.52, 50.56, 50.18, 50.16, 49.21, 49.75, 49.85, 50.26, 50.33, 50.11, 49.36, 49.52, 50.05, 49.38, 49.92,
+            50.73, 51.23, 51.94, 51.99];
         var average = 50.0;
         foreach (var (value, expected) in data.Zip(printed))
         {
@@ -51,7 +53,10 @@ public sealed class ChartFormulaTests
         Assert.Equal(47.4116, 50 - width, 1e-4);
     }
 
-    /// <summary>NIST/SEMATECH 7.2.6.3 prints 2.9110 for ten values; the others are the three decimals of the published tables (ISO 16269-6, Odeh and Owen), from memory.</summary>
+    /// <summary>
+    /// NIST/SEMATECH 7.2.6.3 prints 2.9110 for ten values; the others are the three decimals of the published tables (ISO 16269-6, Odeh and
+    /// Owen), from memory.
+    /// </summary>
     [Theory]
     [InlineData(10, .95, .95, 2.9110, 1e-4)]
     [InlineData(3, .95, .95, 7.656, 1e-3)]

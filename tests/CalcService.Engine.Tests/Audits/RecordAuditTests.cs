@@ -19,7 +19,9 @@ public sealed class RecordAuditTests
         Assert.Empty(audit.Result.Missing);
     }
 
-    /// <summary>The contract's example: 75.504 cm³; the sheet at 20 °C: gel after 24 min, pot life three quarters, full strength 90 min after gel.</summary>
+    /// <summary>
+    /// The contract's example: 75.504 cm³; the sheet at 20 °C: gel after 24 min, pot life three quarters, full strength 90 min after gel.
+    /// </summary>
     [Fact]
     public void Numbers_of_the_plan_come_out_as_the_sheet_and_the_contract_have_them()
     {
@@ -41,7 +43,9 @@ public sealed class RecordAuditTests
     public void Ratio_is_the_gel_that_was_seen_over_the_expected_one(double minutes, double ratio) =>
         Assert.Equal(ratio, Audit(At(times => times with { GelAt = After(minutes) })(Input)).Result.Recomputed.Gel.Ratio!.Value, 1e-9);
 
-    /// <summary>A cold night after the pour moves the earliest load: it is recomputed from the recorded air, not from the reading at mixing.</summary>
+    /// <summary>
+    /// A cold night after the pour moves the earliest load: it is recomputed from the recorded air, not from the reading at mixing.
+    /// </summary>
     [Fact]
     public void Cold_night_moves_the_earliest_load()
     {
@@ -53,7 +57,9 @@ public sealed class RecordAuditTests
     [Fact]
     public void Empty_record_with_an_expired_lot_is_refused()
     {
-        var audit = Audit(new() { AuditedOn = new(2026, 3, 20), Compound = Sheet, Times = new() { MixedAt = MixedAt }, Mix = new() { Kits = [new("A", "small", 1, new(2026, 3, 1), null)] } });
+        var audit =
+            Audit(new() { AuditedOn = new(2026, 3, 20), Compound = Sheet, Times = new() { MixedAt = MixedAt },
+            Mix = new() { Kits = [new("A", "small", 1, new(2026, 3, 1), null)] } });
         Assert.Equal(RecordStanding.Refused, audit.Result.Standing);
         Assert.Equal(CheckOutcome.Fail, audit.Result.Checks.Single(check => check.Id == "lot-dates").Outcome);
     }
@@ -65,7 +71,8 @@ public sealed class RecordAuditTests
         Assert.Equal(RecordStanding.Incomplete, audit.Result.Standing);
         Assert.Equal(["time-of-audit", "time-order"],
             audit.Result.Checks.Where(check => check.Outcome == CheckOutcome.Pass).Select(check => check.Id).Order(StringComparer.Ordinal));
-        Assert.Equal(Audit(Input).Result.Checks.Select(check => check.Id).Order(StringComparer.Ordinal), audit.Result.Checks.Select(check => check.Id).Order(StringComparer.Ordinal));
+        Assert.Equal(Audit(Input).Result.Checks.Select(check => check.Id).Order(StringComparer.Ordinal),
+            audit.Result.Checks.Select(check => check.Id).Order(StringComparer.Ordinal));
     }
 
     [Fact]
@@ -85,7 +92,9 @@ public sealed class RecordAuditTests
     [Fact]
     public void Late_gel_on_cold_steel_is_no_stranger_in_the_family()
     {
-        var cold = Read(read => read with { SteelK = 10 + Zero })(Input) with { Times = Input.Times with { GelAt = After(36), MovedAt = After(80), ReleasedAt = After(600), ProofAt = After(700) } };
+        var cold = Read(read =>
+            read with { SteelK = 10 + Zero })(Input) with { Times = Input.Times with { GelAt = After(36), MovedAt = After(80),
+            ReleasedAt = After(600), ProofAt = After(700) } };
         Assert.DoesNotContain(Audit(cold).Findings, finding => finding.Definition.Code == "gel-out-of-family");
     }
 }

@@ -100,5 +100,6 @@ public sealed class RecordStatisticsTests
         Assert.Equal(1, lot.Mean!.Value, 1e-12);
     }
 
-    private static AuditedRecord Record(long line, string lot, double? ratio) => new(line, $"N{line}", [lot], ["R. Vos"], ratio, Decision.Proceed);
+    private static AuditedRecord Record(long line, string lot, double? ratio) =>
+        new(line, $"N{line}", [lot], ["R. Vos"], ratio, Decision.Proceed);
 }

@@ -15,7 +15,8 @@ internal static class Chain
 
     /// <summary>How many random jobs each relation is held against; a command of DEVELOPERS.md asks for ten thousand.</summary>
     public static int Count { get; } =
-        int.TryParse(Environment.GetEnvironmentVariable("CALCSERVICE_CHAINS"), NumberStyles.None, CultureInfo.InvariantCulture, out var asked) ? asked : 200;
+        int.TryParse(Environment.GetEnvironmentVariable("CALCSERVICE_CHAINS"), NumberStyles.None, CultureInfo.InvariantCulture,
+        out var asked) ? asked : 200;
 
     /// <summary>Cones that are followed by their heat cost a hundred times as much.</summary>
     public static int CoupledCount => Math.Max(5, Count / 20);
@@ -34,12 +35,15 @@ internal static class Chain
             SteelK = job.Steel + Zero,
             CompoundK = job.Compound + Zero,
         },
-        Ends = [new("A", 1, job.Rope, job.Basket) { OuterAtSmallEndM = job.Basket.SmallEndDiameterM * job.Wall, OuterAtMouthM = job.Basket.LargeEndDiameterM * job.Wall }],
+        Ends = [new("A", 1, job.Rope, job.Basket) { OuterAtSmallEndM = job.Basket.SmallEndDiameterM * job.Wall,
+        OuterAtMouthM = job.Basket.LargeEndDiameterM * job.Wall }],
         PourTimeS = 120,
-        Observations = job.Seen is { } seen && Expected(job) is { } expected ? [new("A", MixedAt.AddSeconds(Math.Max(60, Math.Round(seen * expected))), job.Place)] : [],
+        Observations = job.Seen is { } seen && Expected(job) is { } expected
+        ? [new("A", MixedAt.AddSeconds(Math.Max(60, Math.Round(seen * expected))), job.Place)] : [],
     };
 
-    public static IReadOnlyList<AirPoint> Series(double[] celsius) => celsius.Length == 1 ? [] : [.. celsius.Select((c, i) => new AirPoint(MixedAt.AddHours(Hours[i]), c + Zero))];
+    public static IReadOnlyList<AirPoint> Series(double[] celsius) => celsius.Length == 1 ? []
+        : [.. celsius.Select((c, i) => new AirPoint(MixedAt.AddHours(Hours[i]), c + Zero))];
 
     public static Outcome<CureScheduleResult> Schedule(CureScheduleInput input) =>
         CureSchedule.Calculate(input, Editions.Known.Current, new Budget(Budget.DefaultSteps), TestContext.Current.CancellationToken);
@@ -51,5 +55,6 @@ internal static class Chain
     /// <summary>Minutes from mixing.</summary>
     public static double? Minutes(DateTimeOffset? at) => (at - MixedAt)?.TotalMinutes;
 
-    private static double? Expected(VirtualJob job) => End(job with { Seen = null }).GelAt.Expected is { } gel ? (gel - MixedAt).TotalSeconds : null;
+    private static double? Expected(VirtualJob job) => End(job with { Seen = null }).GelAt.Expected is { } gel
+        ? (gel - MixedAt).TotalSeconds : null;
 }

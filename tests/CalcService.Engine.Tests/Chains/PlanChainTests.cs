@@ -13,7 +13,9 @@ using static CalcService.Engine.Tests.Chains.Chain;
 
 namespace CalcService.Engine.Tests.Chains;
 
-/// <summary>One end, asked of plan, schedule, match, proof and audit. The names tell the relations by their numbers in docs/relations.md.</summary>
+/// <summary>
+/// One end, asked of plan, schedule, match, proof and audit. The names tell the relations by their numbers in docs/relations.md.
+/// </summary>
 public sealed class PlanChainTests
 {
     private const double Zero = VirtualJob.Zero;
@@ -21,7 +23,8 @@ public sealed class PlanChainTests
     private static readonly string[] OnTheDay = ["outside-pouring-range", "dose-contradicts-sheet", "dose-unknown"];
 
     /// <summary>A sheet with two doses, by whichever temperature, and a day with its humidity.</summary>
-    private static readonly Gen<(VirtualJob Job, double Humidity)> Days = Gen.Select(VirtualJob.Any, Gen.Enum<DosePlace>(), Gen.Double[.2, 1], (job, place, humidity) => (job with
+    private static readonly Gen<(VirtualJob Job, double Humidity)> Days = Gen.Select(VirtualJob.Any, Gen.Enum<DosePlace>(),
+        Gen.Double[.2, 1], (job, place, humidity) => (job with
     {
         Air = [job.Air[0]],
         Sheet = job.Sheet with
@@ -37,7 +40,8 @@ public sealed class PlanChainTests
     {
         if (Plan(day.Job, day.Humidity).Decision <= Decision.ProceedWithCare)
         {
-            Assert.DoesNotContain(Schedule(Cure(day.Job)).Findings, finding => finding.Severity == Severity.Stop && OnTheDay.Contains(finding.Definition.Code));
+            Assert.DoesNotContain(Schedule(Cure(day.Job)).Findings, finding => finding.Severity == Severity.Stop
+                && OnTheDay.Contains(finding.Definition.Code));
         }
     }, iter: Count);
 
@@ -54,7 +58,8 @@ public sealed class PlanChainTests
     {
         var planned = Plan(day.Job, day.Humidity).Result.Gel?.InCone.LatestS;
         var scheduled = Minutes(End(day.Job).GelAt.Latest) * 60;
-        Assert.True((planned is null) == (scheduled is null) && (planned is null || Math.Abs(planned.Value - scheduled!.Value) <= .5), $"{planned} {scheduled}");
+        Assert.True((planned is null) == (scheduled is null) && (planned is null || Math.Abs(planned.Value - scheduled!.Value) <= .5),
+            $"{planned} {scheduled}");
     }, iter: Count);
 
     [Fact]
@@ -63,7 +68,8 @@ public sealed class PlanChainTests
         var plan = Plan(day.Job, day.Humidity);
         var audit = Record(day.Job, day.Humidity, plan.Result.Dose?.PerKit);
         Assert.Equal(plan.Result.Gel?.PotLifeS, audit.Result.Recomputed.PotLifeS);
-        Assert.Equal((plan.Result.DewPointK, plan.Result.FrostPointK), (audit.Result.Recomputed.DewPointK, audit.Result.Recomputed.FrostPointK));
+        Assert.Equal((plan.Result.DewPointK, plan.Result.FrostPointK),
+            (audit.Result.Recomputed.DewPointK, audit.Result.Recomputed.FrostPointK));
         foreach (var code in new[] { "steel-at-dew-point", "steel-near-dew-point" })
         {
             Assert.Equal(Raises(plan.Findings, code), Raises(audit.Findings, code));
@@ -74,7 +80,9 @@ public sealed class PlanChainTests
     public void Relation_16_resin_of_the_plan_is_that_of_the_audit_and_its_kits_are_enough() => Days.Sample(day =>
     {
         var plan = Plan(day.Job, day.Humidity);
-        var kits = plan.Result.Mixes.SelectMany(mix => mix.Kits).Select(kit => new StockLot("L", kit.Kit, kit.Count, new(2030, 1, 1), null) { State = LotState.Sealed, Quarantined = Fact.No }).ToArray();
+        var kits = plan.Result.Mixes.SelectMany(mix => mix.Kits)
+            .Select(kit => new StockLot("L", kit.Kit, kit.Count, new(2030, 1, 1), null) { State = LotState.Sealed, Quarantined = Fact.No })
+            .ToArray();
         var audit = Record(day.Job, day.Humidity, plan.Result.Dose?.PerKit, kits);
         var (planned, audited) = (plan.Result.Ends[0].Fill, audit.Result.Recomputed.Fill!);
         Assert.Equal((planned.LowM3, planned.NominalM3, planned.HighM3), (audited.LowM3, audited.NominalM3, audited.HighM3));
@@ -86,13 +94,16 @@ public sealed class PlanChainTests
 
     /// <summary>Ropes from far too thick to far too thin for their socket, of sockets from far too weak to strong.</summary>
     [Fact]
-    public void Relation_19_fit_and_strength_are_one_verdict_everywhere() => Gen.Select(VirtualJob.Any, Gen.Double[.5, 1.6], Gen.Double[.6, 1.5]).Sample((job, size, strength) =>
+    public void Relation_19_fit_and_strength_are_one_verdict_everywhere() =>
+        Gen.Select(VirtualJob.Any, Gen.Double[.5, 1.6], Gen.Double[.6, 1.5]).Sample((job, size, strength) =>
     {
         var end = job with { Rope = job.Rope with { DiameterM = job.Rope.DiameterM * size, CertifiedBreakingForceN = null } };
         var socketN = strength * 356 * 1770 * Math.Pow(end.Rope.DiameterM, 2) * 1e3;
         var (plan, schedule, match, audit) = (Plan(end, .4, socketN).Findings, Schedule(Cure(end) is var cure
-            ? cure with { Ends = [cure.Ends[0] with { SocketBreakingForceN = socketN }] } : null!).Findings, Match(end, socketN).Findings, Record(end, .4, 0, socketN: socketN).Findings);
-        foreach (var code in new[] { "wires-do-not-fit", "rope-does-not-enter", "socket-weaker-than-rope", "basket-no-cone", "basket-too-short" })
+            ? cure with { Ends = [cure.Ends[0] with { SocketBreakingForceN = socketN }] } : null!).Findings, Match(end, socketN).Findings,
+            Record(end, .4, 0, socketN: socketN).Findings);
+        foreach (var code in new[] { "wires-do-not-fit", "rope-does-not-enter", "socket-weaker-than-rope", "basket-no-cone",
+            "basket-too-short" })
         {
             var verdict = Raises(plan, code);
             Assert.True(verdict == Raises(schedule, code) && verdict == Raises(match, code) && verdict == Raises(audit, code),
@@ -112,7 +123,8 @@ public sealed class PlanChainTests
         var loadN = .35 * 356 * 1770 * Math.Pow(job.Rope.DiameterM, 2) * 1e3;
         var test = Load(job, from, loadN, null);
         Assert.DoesNotContain(test.Findings, finding => finding.Definition.Code == "not-cured-for-proof");
-        Assert.Contains(Load(job, from, loadN, null, from.AddMinutes(-1)).Findings, finding => finding.Definition.Code == "not-cured-for-proof");
+        Assert.Contains(Load(job, from, loadN, null, from.AddMinutes(-1)).Findings,
+            finding => finding.Definition.Code == "not-cured-for-proof");
         if (test.Result.Expected is not { } band)
         {
             return;
@@ -123,16 +135,20 @@ public sealed class PlanChainTests
         var audit = Record(job, .4, 0, moved: still, loaded: from, loadN: loadN, seatingM: seatedM).Result.Checks;
         foreach (var id in new[] { "moved", "released-cured", "proof-cured", "service-cured", "proof-load", "proof-rating", "seating" })
         {
-            Assert.True(after.Decision == Decision.DoNotProceed || audit.Single(check => check.Id == id).Outcome == CheckOutcome.Pass, $"{id} {after.Decision}");
+            Assert.True(after.Decision == Decision.DoNotProceed || audit.Single(check => check.Id == id).Outcome == CheckOutcome.Pass,
+                $"{id} {after.Decision}");
         }
     }, iter: Count);
 
-    private static Outcome<PourPlanResult> Plan(VirtualJob job, double humidity, double? socketN = null) => GoodPour.Plan(GoodPour.Input with
+    private static Outcome<PourPlanResult> Plan(VirtualJob job, double humidity, double? socketN = null) =>
+        GoodPour.Plan(GoodPour.Input with
     {
         PourAt = MixedAt,
         Compound = job.Sheet,
-        Conditions = GoodPour.Input.Conditions with { AirK = job.Air[0] + Zero, SteelK = job.Steel + Zero, CompoundK = job.Compound + Zero, RelativeHumidity = humidity },
-        Ends = [GoodPour.End("A", 1) with { Rope = job.Rope, Basket = job.Basket, SocketBreakingForceN = socketN ?? Strong(job), DriedAt = MixedAt.AddHours(-1) }],
+        Conditions = GoodPour.Input.Conditions with { AirK = job.Air[0] + Zero, SteelK = job.Steel + Zero, CompoundK = job.Compound + Zero,
+        RelativeHumidity = humidity },
+        Ends = [GoodPour.End("A", 1) with { Rope = job.Rope, Basket = job.Basket, SocketBreakingForceN = socketN ?? Strong(job),
+        DriedAt = MixedAt.AddHours(-1) }],
     });
 
     private static Outcome<MatchResult> Match(VirtualJob job, double socketN) => GoodMatch.Match(GoodMatch.Input with
@@ -142,12 +158,14 @@ public sealed class PlanChainTests
         Duty = GoodMatch.Input.Duty with { TypeTested = false },
         Socket = GoodMatch.Input.Socket with
         {
-            Basket = job.Basket, OuterAtSmallEndM = job.Basket.SmallEndDiameterM * job.Wall, OuterAtMouthM = job.Basket.LargeEndDiameterM * job.Wall,
+            Basket = job.Basket, OuterAtSmallEndM = job.Basket.SmallEndDiameterM * job.Wall,
+                OuterAtMouthM = job.Basket.LargeEndDiameterM * job.Wall,
             BreakingForceN = socketN, RopeRange = null,
         },
     });
 
-    private static Outcome<ProofResult> Load(VirtualJob job, DateTimeOffset from, double loadN, double? seatedM, DateTimeOffset? at = null) => GoodProof.Evaluate((seatedM is null ? GoodProof.Before : GoodProof.After) with
+    private static Outcome<ProofResult> Load(VirtualJob job, DateTimeOffset from, double loadN, double? seatedM,
+        DateTimeOffset? at = null) => GoodProof.Evaluate((seatedM is null ? GoodProof.Before : GoodProof.After) with
     {
         TestedAt = at ?? from,
         RuleSet = "general",
@@ -164,25 +182,30 @@ public sealed class PlanChainTests
     });
 
     private static Outcome<AuditResult> Record(VirtualJob job, double humidity, int? doses, StockLot[]? kits = null, double? socketN = null,
-        DateTimeOffset? moved = null, DateTimeOffset? loaded = null, double? loadN = null, double? seatingM = null) => GoodRecord.Audit(GoodRecord.Input with
+        DateTimeOffset? moved = null, DateTimeOffset? loaded = null, double? loadN = null, double? seatingM = null) =>
+        GoodRecord.Audit(GoodRecord.Input with
     {
         AuditedOn = new(2027, 1, 1),
         Compound = job.Sheet with { Cured = GoodProof.Sheet.Cured },
         Rope = job.Rope with { CertifiedBreakingForceN = socketN is null ? Strength(job) : null },
         Socket = GoodRecord.Input.Socket with
         {
-            Basket = job.Basket, OuterAtSmallEndM = job.Basket.SmallEndDiameterM * job.Wall, OuterAtMouthM = job.Basket.LargeEndDiameterM * job.Wall,
+            Basket = job.Basket, OuterAtSmallEndM = job.Basket.SmallEndDiameterM * job.Wall,
+                OuterAtMouthM = job.Basket.LargeEndDiameterM * job.Wall,
             BreakingForceN = socketN ?? Strong(job), ProofRatingN = loadN ?? GoodRecord.Input.Socket.ProofRatingN,
         },
         Readings = Cure(job).Conditions is var day
-            ? new() { ConstantAirK = day.ConstantAirK, AirSeries = day.AirSeries, SteelK = day.SteelK, CompoundK = day.CompoundK, RelativeHumidity = humidity } : new(),
+            ? new() { ConstantAirK = day.ConstantAirK, AirSeries = day.AirSeries, SteelK = day.SteelK, CompoundK = day.CompoundK,
+            RelativeHumidity = humidity } : new(),
         Mix = GoodRecord.Input.Mix with { DosesPerKit = doses, Baskets = 1, Kits = kits ?? GoodRecord.Input.Mix.Kits },
         GelSeenIn = GelPlace.Unknown,
         Times = GoodRecord.Input.Times with
         {
-            MixedAt = MixedAt, PouredAt = MixedAt.AddSeconds(30), GelAt = null, MovedAt = moved, ReleasedAt = loaded, ProofAt = loaded, InServiceAt = loaded,
+            MixedAt = MixedAt, PouredAt = MixedAt.AddSeconds(30), GelAt = null, MovedAt = moved, ReleasedAt = loaded, ProofAt = loaded,
+                InServiceAt = loaded,
         },
-        Proof = GoodRecord.Input.Proof with { AskedN = loadN ?? GoodRecord.Input.Proof.AskedN, LoadN = loadN ?? GoodRecord.Input.Proof.LoadN, SeatingM = seatingM ?? GoodRecord.Input.Proof.SeatingM },
+        Proof = GoodRecord.Input.Proof with { AskedN = loadN ?? GoodRecord.Input.Proof.AskedN,
+        LoadN = loadN ?? GoodRecord.Input.Proof.LoadN, SeatingM = seatingM ?? GoodRecord.Input.Proof.SeatingM },
     });
 
     private static double Strength(VirtualJob job) => 356 * 1770 * Math.Pow(job.Rope.DiameterM, 2) * 1e3;

@@ -8,7 +8,10 @@ using static CalcService.Engine.Tests.Chains.Chain;
 
 namespace CalcService.Engine.Tests.Chains;
 
-/// <summary>What a schedule allows, the audit of its record accepts on that very minute. The names tell the relations by their numbers in docs/relations.md.</summary>
+/// <summary>
+/// What a schedule allows, the audit of its record accepts on that very minute. The names tell the relations by their numbers in
+/// docs/relations.md.
+/// </summary>
 public sealed class RecordChainTests
 {
     private static readonly string[] Rest = ["moved"], Loads = ["released-cured", "proof-cured", "service-cured"];
@@ -16,7 +19,8 @@ public sealed class RecordChainTests
     [Theory]
     [InlineData(ThermalModel.Uniform)]
     [InlineData(ThermalModel.Coupled)]
-    public void Relation_2_record_at_the_minutes_of_its_schedule_passes_and_a_minute_before_does_not(ThermalModel model) => VirtualJob.Watched.Sample(job =>
+    public void Relation_2_record_at_the_minutes_of_its_schedule_passes_and_a_minute_before_does_not(ThermalModel model) =>
+        VirtualJob.Watched.Sample(job =>
     {
         var input = Cure(job, model);
         if (End(input) is not { UndisturbedUntil: { } still, ProofLoadFrom: { } load })
@@ -41,14 +45,17 @@ public sealed class RecordChainTests
         }
     }, iter: CoupledCount);
 
-    private static AuditResult Audit(VirtualJob job, CureScheduleInput cure, DateTimeOffset moved, DateTimeOffset loaded) => GoodRecord.Audit(GoodRecord.Input with
+    private static AuditResult Audit(VirtualJob job, CureScheduleInput cure, DateTimeOffset moved, DateTimeOffset loaded) =>
+        GoodRecord.Audit(GoodRecord.Input with
     {
         AuditedOn = DateOnly.FromDateTime(loaded.DateTime.AddDays(30)),
         Compound = job.Sheet,
         ThermalModel = cure.ThermalModel,
         Rope = job.Rope with { CertifiedBreakingForceN = 252e3 },
-        Socket = GoodRecord.Input.Socket with { Basket = job.Basket, OuterAtSmallEndM = cure.Ends[0].OuterAtSmallEndM, OuterAtMouthM = cure.Ends[0].OuterAtMouthM },
-        Readings = new() { ConstantAirK = cure.Conditions.ConstantAirK, AirSeries = cure.Conditions.AirSeries, SteelK = cure.Conditions.SteelK, CompoundK = cure.Conditions.CompoundK, RelativeHumidity = .3 },
+        Socket = GoodRecord.Input.Socket with { Basket = job.Basket, OuterAtSmallEndM = cure.Ends[0].OuterAtSmallEndM,
+        OuterAtMouthM = cure.Ends[0].OuterAtMouthM },
+        Readings = new() { ConstantAirK = cure.Conditions.ConstantAirK, AirSeries = cure.Conditions.AirSeries,
+        SteelK = cure.Conditions.SteelK, CompoundK = cure.Conditions.CompoundK, RelativeHumidity = .3 },
         Mix = GoodRecord.Input.Mix with { DosesPerKit = 0 },
         GelSeenIn = job.Place,
         Times = GoodRecord.Input.Times with

@@ -15,7 +15,8 @@ public sealed class ReleaseChainTests
     [Theory]
     [InlineData(ThermalModel.Uniform)]
     [InlineData(ThermalModel.Coupled)]
-    public void Relation_1_load_waits_at_least_the_warmest_rows_time_after_the_latest_gel(ThermalModel model) => VirtualJob.Watched.Sample(job =>
+    public void Relation_1_load_waits_at_least_the_warmest_rows_time_after_the_latest_gel(ThermalModel model) =>
+        VirtualJob.Watched.Sample(job =>
     {
         var end = End(job, model);
         if (end is { ProofLoadFrom: { } load, GelAt.Latest: { } gel })
@@ -26,18 +27,21 @@ public sealed class ReleaseChainTests
     }, iter: CountOf(model));
 
     [Fact]
-    public void Relation_3_warmer_is_never_released_later() => Gen.Select(VirtualJob.Any, Gen.Double[0, 4], Gen.Double[0, 4], Gen.Double[0, 4]).Sample((job, air, steel, compound) =>
+    public void Relation_3_warmer_is_never_released_later() =>
+        Gen.Select(VirtualJob.Any, Gen.Double[0, 4], Gen.Double[0, 4], Gen.Double[0, 4]).Sample((job, air, steel, compound) =>
     {
         // Warmer than its bands of doses the sheet has no dose, and nothing is released.
         static double Within(double celsius) => Math.Min(celsius, VirtualJob.Warmest);
-        var warmer = job with { Air = [.. job.Air.Select(celsius => Within(celsius + air))], Steel = Within(job.Steel + steel), Compound = job.Compound + compound };
+        var warmer = job with { Air = [.. job.Air.Select(celsius => Within(celsius + air))], Steel = Within(job.Steel + steel),
+            Compound = job.Compound + compound };
         Later(End(job).ProofLoadFrom, End(warmer).ProofLoadFrom);
     }, iter: Count);
 
     [Theory]
     [InlineData(ThermalModel.Uniform)]
     [InlineData(ThermalModel.Coupled)]
-    public void Relation_4_gel_that_came_early_moves_no_load_and_a_late_one_only_makes_it_later(ThermalModel model) => VirtualJob.Watched.Sample(job =>
+    public void Relation_4_gel_that_came_early_moves_no_load_and_a_late_one_only_makes_it_later(ThermalModel model) =>
+        VirtualJob.Watched.Sample(job =>
     {
         var (without, with) = (End(job with { Seen = null }, model).ProofLoadFrom, End(job, model).ProofLoadFrom);
         Later(with, without);
@@ -54,7 +58,8 @@ public sealed class ReleaseChainTests
     [Theory]
     [InlineData(ThermalModel.Uniform)]
     [InlineData(ThermalModel.Coupled)]
-    public void Relation_5_series_cut_after_the_release_changes_nothing_and_before_it_tells_none(ThermalModel model) => VirtualJob.Any.Where(job => job.Air.Length > 1).Sample(job =>
+    public void Relation_5_series_cut_after_the_release_changes_nothing_and_before_it_tells_none(ThermalModel model) =>
+        VirtualJob.Any.Where(job => job.Air.Length > 1).Sample(job =>
     {
         var input = Cure(job, model);
         var whole = Schedule(input);
@@ -65,7 +70,8 @@ public sealed class ReleaseChainTests
 
         var after = Schedule(Cut(input, load.AddMinutes(1)));
         // The solver steps from point to point, and a cut makes one.
-        Assert.InRange((after.Result.Ends[0].ProofLoadFrom!.Value - load).Duration().TotalMinutes, 0, model == ThermalModel.Uniform ? 0 : 1);
+        Assert.InRange((after.Result.Ends[0].ProofLoadFrom!.Value - load).Duration().TotalMinutes, 0, model == ThermalModel.Uniform ? 0
+            : 1);
         Assert.Equal(whole.Decision, after.Decision);
         Assert.Null(Schedule(Cut(input, load.AddMinutes(-2))).Result.Ends[0].ProofLoadFrom);
     }, iter: CountOf(model));
@@ -73,18 +79,23 @@ public sealed class ReleaseChainTests
     [Theory]
     [InlineData(ThermalModel.Uniform)]
     [InlineData(ThermalModel.Coupled)]
-    public void Relation_6_constant_air_is_a_flat_series(ThermalModel model) => VirtualJob.Any.Where(job => job.Air.Length == 1).Sample(job =>
+    public void Relation_6_constant_air_is_a_flat_series(ThermalModel model) =>
+        VirtualJob.Any.Where(job => job.Air.Length == 1).Sample(job =>
     {
-        var (constant, flat) = (Minutes(End(job, model).ProofLoadFrom), Minutes(End(job with { Air = [.. Enumerable.Repeat(job.Air[0], 5)] }, model).ProofLoadFrom));
+        var (constant, flat) = (Minutes(End(job, model).ProofLoadFrom),
+            Minutes(End(job with { Air = [.. Enumerable.Repeat(job.Air[0], 5)] }, model).ProofLoadFrom));
         // The solver steps from point to point; a series ends, a constant doesn't.
         Near(constant, flat, model == ThermalModel.Uniform ? 0 : 1);
         Assert.True(flat is null || constant is not null);
     }, iter: CountOf(model));
 
     [Fact]
-    public void Relation_7_more_heat_of_reaction_leaves_the_sheets_clock_alone() => Gen.Select(VirtualJob.Any, Gen.Double[1, 2]).Sample((job, more) =>
+    public void Relation_7_more_heat_of_reaction_leaves_the_sheets_clock_alone() =>
+        Gen.Select(VirtualJob.Any, Gen.Double[1, 2]).Sample((job, more) =>
     {
-        var hotter = job with { Sheet = job.Sheet with { Reaction = job.Sheet.Reaction! with { HeatJPerKg = job.Sheet.Reaction.HeatJPerKg * more } } };
+        var hotter =
+            job with { Sheet =
+            job.Sheet with { Reaction = job.Sheet.Reaction! with { HeatJPerKg = job.Sheet.Reaction.HeatJPerKg * more } } };
         var (cool, hot) = (End(job, ThermalModel.Coupled), End(hotter, ThermalModel.Coupled));
         Assert.Equal(cool.Release?.SheetFrom, hot.Release?.SheetFrom);
         // A cone is followed until it is cured, the hotter one not as long: what warmer air adds to the other later is no heat of its own.
@@ -110,11 +121,13 @@ public sealed class ReleaseChainTests
             Sheet = job.Sheet with { Reaction = job.Sheet.Reaction! with { HeatJPerKg = 1 } },
         };
         var (uniform, coupled) = (Minutes(End(flat).ProofLoadFrom), Minutes(End(flat, ThermalModel.Coupled).ProofLoadFrom));
-        Assert.True(uniform is null == coupled is null && (uniform is null || Math.Abs(uniform.Value - coupled!.Value) <= 1), $"{uniform} {coupled}");
+        Assert.True(uniform is null == coupled is null && (uniform is null || Math.Abs(uniform.Value - coupled!.Value) <= 1),
+            $"{uniform} {coupled}");
     }, iter: CoupledCount);
 
     [Fact]
-    public void Relation_9_colder_and_slower_row_never_releases_earlier() => Gen.Select(VirtualJob.Any, Gen.Double[1.5, 3]).Where((job, _) => job.Sheet.FullStrength.Count == 1).Sample((job, slower) =>
+    public void Relation_9_colder_and_slower_row_never_releases_earlier() =>
+        Gen.Select(VirtualJob.Any, Gen.Double[1.5, 3]).Where((job, _) => job.Sheet.FullStrength.Count == 1).Sample((job, slower) =>
     {
         // Slower than the line through the one row by 60 kJ/mol would be.
         var row = job.Sheet.FullStrength[0];
@@ -123,7 +136,8 @@ public sealed class ReleaseChainTests
     }, iter: Count);
 
     [Fact]
-    public void Relation_34_all_times_of_the_sheet_longer_makes_all_times_longer() => Gen.Select(VirtualJob.Any, Gen.Double[1, 3]).Where((job, _) => job.Air.Length == 1).Sample((job, k) =>
+    public void Relation_34_all_times_of_the_sheet_longer_makes_all_times_longer() =>
+        Gen.Select(VirtualJob.Any, Gen.Double[1, 3]).Where((job, _) => job.Air.Length == 1).Sample((job, k) =>
     {
         var slower = job with
         {
@@ -141,14 +155,16 @@ public sealed class ReleaseChainTests
     }, iter: Count);
 
     [Fact]
-    public void Relation_35_all_dates_later_shift_all_times_and_nothing_else() => Gen.Select(VirtualJob.Watched, Gen.Int[1, 100_000]).Sample((job, minutes) =>
+    public void Relation_35_all_dates_later_shift_all_times_and_nothing_else() =>
+        Gen.Select(VirtualJob.Watched, Gen.Int[1, 100_000]).Sample((job, minutes) =>
     {
         var input = Cure(job);
         var shift = TimeSpan.FromMinutes(minutes);
         var later = input with
         {
             MixedAt = input.MixedAt + shift,
-            Conditions = input.Conditions with { AirSeries = [.. input.Conditions.AirSeries.Select(point => point with { At = point.At + shift })] },
+            Conditions =
+            input.Conditions with { AirSeries = [.. input.Conditions.AirSeries.Select(point => point with { At = point.At + shift })] },
             Observations = [.. input.Observations.Select(seen => seen with { GelAt = seen.GelAt + shift })],
         };
         var (one, other) = (Schedule(input), Schedule(later));
@@ -178,18 +194,21 @@ public sealed class ReleaseChainTests
 
     private static CureScheduleInput Cut(CureScheduleInput input, DateTimeOffset at)
     {
-        var history = new TemperatureHistory([.. input.Conditions.AirSeries.Select(point => (point.At - input.MixedAt).TotalSeconds)], [.. input.Conditions.AirSeries.Select(point => point.Kelvins)]);
+        var history = new TemperatureHistory([.. input.Conditions.AirSeries.Select(point => (point.At - input.MixedAt).TotalSeconds)],
+            [.. input.Conditions.AirSeries.Select(point => point.Kelvins)]);
         return input with
         {
             Conditions = input.Conditions with
             {
-                AirSeries = [.. input.Conditions.AirSeries.Where(point => point.At < at), new(at, history.At((at - input.MixedAt).TotalSeconds))],
+                AirSeries = [.. input.Conditions.AirSeries.Where(point => point.At < at),
+                    new(at, history.At((at - input.MixedAt).TotalSeconds))],
             },
         };
     }
 
     /// <summary>One is no earlier than the other; what is never released is later than anything.</summary>
-    private static void Later(DateTimeOffset? late, DateTimeOffset? early) => Assert.True(late is null || (early is not null && late >= early), $"{early:u} {late:u}");
+    private static void Later(DateTimeOffset? late, DateTimeOffset? early) =>
+        Assert.True(late is null || (early is not null && late >= early), $"{early:u} {late:u}");
 
     private static void Near(double? expected, double? actual, double within) =>
         Assert.True(expected is null || actual is null || Math.Abs(expected.Value - actual.Value) <= within, $"{expected} {actual}");

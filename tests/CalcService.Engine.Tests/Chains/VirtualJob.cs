@@ -15,21 +15,25 @@ public sealed record VirtualJob
     public const double Warmest = 34;
 
     private static readonly Gen<(double MinutesAt5, double At20, double At35)> Gels =
-        Gen.Select(Gen.Double[40, 160], Gen.Double[.25, .5], Gen.Double[.3, .6], (cold, mid, warm) => (cold, cold * mid, cold * mid * warm));
+        Gen.Select(Gen.Double[40, 160], Gen.Double[.25, .5], Gen.Double[.3, .6],
+        (cold, mid, warm) => (cold, cold * mid, cold * mid * warm));
 
     /// <summary>Rows of full strength: one, two or three, colder is slower; the first by far the most common on sheets.</summary>
-    private static readonly Gen<FullStrength[]> Rows = Gen.Select(Gen.Int[1, 3], Gen.Double[30, 240], Gen.Double[1.05, 2.5], Gen.Double[1.05, 2.5], (count, warm, step1, step2) => count switch
+    private static readonly Gen<FullStrength[]> Rows = Gen.Select(Gen.Int[1, 3], Gen.Double[30, 240], Gen.Double[1.05, 2.5],
+        Gen.Double[1.05, 2.5], (count, warm, step1, step2) => count switch
     {
         1 => new FullStrength[] { new(20 + Zero, warm * 60) },
         2 => [new(10 + Zero, warm * step1 * 60), new(20 + Zero, warm * 60)],
         _ => [new(10 + Zero, warm * step1 * step2 * 60), new(20 + Zero, warm * step1 * 60), new(30 + Zero, warm * 60)],
     });
 
-    private static readonly Gen<CompoundSheet> Sheets = Gen.Select(Gels, Rows, Gen.Double[0, 60], Gen.Bool, Gen.Double[.5, .9], Gen.Double[100e3, 400e3], (gel, rows, hold, isPoor, potLife, heat) => GoodCure.Coupled.Compound with
+    private static readonly Gen<CompoundSheet> Sheets = Gen.Select(Gels, Rows, Gen.Double[0, 60], Gen.Bool, Gen.Double[.5, .9],
+        Gen.Double[100e3, 400e3], (gel, rows, hold, isPoor, potLife, heat) => GoodCure.Coupled.Compound with
     {
         GelTimes = isPoor
             ? [new(20 + Zero, 0, gel.At20 * 60) { SelfHeating = SelfHeating.Unknown }]
-            : [.. new[] { (5.0, gel.MinutesAt5), (20, gel.At20), (35, gel.At35) }.Select(row => new GelTime(row.Item1 + Zero, 0, row.Item2 * 60) { SelfHeating = SelfHeating.No })],
+            : [.. new[] { (5.0, gel.MinutesAt5), (20, gel.At20),
+            (35, gel.At35) }.Select(row => new GelTime(row.Item1 + Zero, 0, row.Item2 * 60) { SelfHeating = SelfHeating.No })],
         FullStrength = rows,
         MinimumHoldS = isPoor ? null : hold * 60,
         LowestCureK = isPoor ? null : 2 + Zero,
@@ -43,9 +47,11 @@ public sealed record VirtualJob
     });
 
     /// <summary>Air at hours from an hour before mixing: constant, or through five temperatures.</summary>
-    private static readonly Gen<double[]> Weathers = Gen.OneOf(Gen.Double[3, 32].Select(celsius => new[] { celsius }), Gen.Double[3, 32].Array[5]);
+    private static readonly Gen<double[]> Weathers = Gen.OneOf(Gen.Double[3, 32].Select(celsius => new[] { celsius }),
+        Gen.Double[3, 32].Array[5]);
 
-    private static readonly Gen<(double Diameter, double Small, double Large, double Length)> Sizes = Gen.Select(Gen.Double[.010, .048], Gen.Double[1.08, 1.3], Gen.Double[1.7, 2.3], Gen.Double[4.5, 6],
+    private static readonly Gen<(double Diameter, double Small, double Large, double Length)> Sizes = Gen.Select(Gen.Double[.010, .048],
+        Gen.Double[1.08, 1.3], Gen.Double[1.7, 2.3], Gen.Double[4.5, 6],
         (d, small, large, length) => (d, d * small, d * large, d * length));
 
     public required CompoundSheet Sheet { get; init; }
@@ -69,7 +75,8 @@ public sealed record VirtualJob
 
     public GelPlace Place { get; init; }
 
-    public static Gen<VirtualJob> Any { get; } = Gen.Select(Sheets, Weathers, Gen.Double[3, 32], Gen.Double[5, 30], Sizes, Gen.Double[1.4, 1.9], (sheet, air, steel, compound, size, wall) => new VirtualJob
+    public static Gen<VirtualJob> Any { get; } = Gen.Select(Sheets, Weathers, Gen.Double[3, 32], Gen.Double[5, 30], Sizes,
+        Gen.Double[1.4, 1.9], (sheet, air, steel, compound, size, wall) => new VirtualJob
     {
         Sheet = sheet,
         Air = air,
@@ -81,5 +88,6 @@ public sealed record VirtualJob
     });
 
     /// <summary>The same with a gel that somebody saw.</summary>
-    public static Gen<VirtualJob> Watched { get; } = Gen.Select(Any, Gen.Double[.6, 1.6], Gen.Enum<GelPlace>(), (job, seen, place) => job with { Seen = seen, Place = place });
+    public static Gen<VirtualJob> Watched { get; } = Gen.Select(Any, Gen.Double[.6, 1.6], Gen.Enum<GelPlace>(),
+        (job, seen, place) => job with { Seen = seen, Place = place });
 }

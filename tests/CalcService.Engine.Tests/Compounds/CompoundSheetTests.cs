@@ -33,7 +33,8 @@ public sealed class CompoundSheetTests
     [InlineData(null, "2025-12-31", 2, "2026-02-28")] // the month ends before the day comes
     [InlineData(null, "2026-01-10", null, null)]
     [InlineData(null, null, 14, null)]
-    public void Last_good_day_is_the_printed_one_else_from_the_date_of_manufacture(string? expires, string? made, int? months, string? expected) =>
+    public void Last_good_day_is_the_printed_one_else_from_the_date_of_manufacture(string? expires, string? made, int? months,
+        string? expected) =>
         Assert.Equal(Day(expected), new LotDates(new("A", "small", 1, Day(expires), Day(made)), months, withDose: false).Earliest?.Day);
 
     private static DateOnly? Day(string? text) =>

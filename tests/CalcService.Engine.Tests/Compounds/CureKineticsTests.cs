@@ -23,12 +23,14 @@ public sealed class CureKineticsTests
         foreach (var row in Sheet.GelTimes.Where(row => row.Doses == doses))
         {
             // By a plain integration of the rate, which knows nothing of ages and closed forms.
-            var gelled = Reference.RungeKutta(alpha => kinetics.LawAt(row.TemperatureK).RatePerS(alpha, row.TemperatureK), 0, row.TimeS, 4000);
+            var gelled = Reference.RungeKutta(alpha => kinetics.LawAt(row.TemperatureK).RatePerS(alpha, row.TemperatureK), 0, row.TimeS,
+                4000);
             Printed.Matches(.05, gelled, 1e-6);
         }
 
         var gelTime = kinetics.Expected.TimeS(20 + Zero);
-        Printed.Matches(.90, Reference.RungeKutta(alpha => kinetics.LawAt(20 + Zero).RatePerS(alpha, 20 + Zero), 0, gelTime + 5400, 8000), 1e-6);
+        Printed.Matches(.90, Reference.RungeKutta(alpha => kinetics.LawAt(20 + Zero).RatePerS(alpha, 20 + Zero), 0, gelTime + 5400, 8000),
+            1e-6);
     }
 
     [Theory]
@@ -92,7 +94,8 @@ public sealed class CureKineticsTests
         {
             // The cup without loss of heat gives the sheet's time: integrated plainly in time, temperature tied to the degree.
             var law = kinetics.LawAt(row.TemperatureK);
-            Printed.Matches(.05, Reference.RungeKutta(alpha => law.RatePerS(alpha, row.TemperatureK + (126 * alpha)), 0, row.TimeS, 4000), 1e-6);
+            Printed.Matches(.05, Reference.RungeKutta(alpha => law.RatePerS(alpha, row.TemperatureK + (126 * alpha)), 0, row.TimeS, 4000),
+                1e-6);
             Assert.True(kinetics.Expected.TimeS(row.TemperatureK) > row.TimeS);
             Printed.Matches(row.TimeS, kinetics.Earliest.TimeS(row.TemperatureK), 1e-10);
         }

@@ -10,7 +10,8 @@ public sealed class CureLawTests
 {
     private const double Zero = 273.15;
 
-    // Bogetti and Gillespie, J. Compos. Mater. 25 (1991) 239: polyester, A = 3.7e22 1/min, E = 167.4 kJ/mol, m = 0.524, n = 1.476; k₁ = 0, seed 1e-6.
+    // Bogetti and Gillespie, J. Compos. Mater. 25 (1991) 239: polyester, A = 3.7e22 1/min, E = 167.4 kJ/mol, m = 0.524, n = 1.476; k₁ = 0,
+    // seed 1e-6.
     private static readonly CureLaw Bogetti = new(0, 0, 3.7e22 / 60, 167.4e3, .524, 1.476);
 
     // S1, an invented law with m = n = 1: k₁ 2.0e-5 and k₂ 4.0e-3 1/s at 20 °C, 65 kJ/mol.
@@ -39,12 +40,14 @@ public sealed class CureLawTests
     [InlineData(10, 26.042)]
     [InlineData(20, 10.154)]
     [InlineData(30, 4.213)]
-    [Verifies("cup-time", Check.IndependentCode, "law S1 solved with an independent solver: α = .05 after 26.042, 10.154, 4.213 min at 10, 20, 30 °C")]
+    [Verifies("cup-time", Check.IndependentCode,
+        "law S1 solved with an independent solver: α = .05 after 26.042, 10.154, 4.213 min at 10, 20, 30 °C")]
     public void Law_S1_gels_when_an_independent_solver_says(double celsius, double minutes) =>
         Printed.Agrees(minutes, WarmingCup.TimeS(S1, celsius + Zero, 0, .05, Trace.None) / 60, minutes < 10 ? 4 : 5);
 
     [Fact]
-    [Verifies("cup-time", Check.IndependentCode, "law S2 from 20 °C solved with an independent solver: 11.71 min held, 10.14 min without loss of heat")]
+    [Verifies("cup-time", Check.IndependentCode,
+        "law S2 from 20 °C solved with an independent solver: 11.71 min held, 10.14 min without loss of heat")]
     [Verifies("adiabatic-rise", Check.WorkedExample, "by hand: .45·350 kJ/kg/(1250 J/(kg·K)) = 126 K")]
     public void Cup_that_keeps_its_heat_gels_sooner_by_what_an_independent_solver_says()
     {

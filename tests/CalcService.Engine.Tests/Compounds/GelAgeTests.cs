@@ -11,7 +11,8 @@ public sealed class GelAgeTests
     private const double Zero = 273.15;
 
     [Fact]
-    [Verifies("gel-age", Check.IndependentCode, "ramp 10 → 30 °C in 60 min, 30 min at 20 °C, 60 kJ/mol: gel at 38.713 min, computed with an independent quadrature")]
+    [Verifies("gel-age", Check.IndependentCode,
+        "ramp 10 → 30 °C in 60 min, 30 min at 20 °C, 60 kJ/mol: gel at 38.713 min, computed with an independent quadrature")]
     public void Gel_on_a_ramp_comes_when_an_independent_quadrature_says()
     {
         var curve = new GelCurve([new(0, 20 + Zero, 30 * 60, 60e3)]);
@@ -20,7 +21,8 @@ public sealed class GelAgeTests
     }
 
     [Fact]
-    [Verifies("gel-age", Check.IndependentCode, "equivalent age in the form of ASTM C1074, 10 → 30 °C in 1 h, Q 5000 K, 20 °C: 1.050201 h, computed with an independent quadrature")]
+    [Verifies("gel-age", Check.IndependentCode, "equivalent age in the form of ASTM C1074, 10 → 30 °C in 1 h, Q 5000 K, 20 °C: 1.050201 "
+        + "h, computed with an independent quadrature")]
     public void Equivalent_age_on_a_ramp_is_more_than_that_of_its_mean_temperature()
     {
         var energy = 5000 * GelModel.GasConstant;
@@ -32,7 +34,9 @@ public sealed class GelAgeTests
     [Fact]
     public void Age_over_irregular_pieces_and_bends_of_the_curve_is_the_integral()
     {
-        var curve = new GelCurve([new(0, 278, 4000, 46e3), new(293, 293, 4000 * Math.Exp(46e3 / GelModel.GasConstant * ((1 / 293.0) - (1 / 278.0))), 44e3)]);
+        var curve =
+            new GelCurve([new(0, 278, 4000, 46e3),
+            new(293, 293, 4000 * Math.Exp(46e3 / GelModel.GasConstant * ((1 / 293.0) - (1 / 278.0))), 44e3)]);
         var history = new TemperatureHistory([-600, 0, 100, 7000, 7001, 40000], [300, 285, 310, 262, 295, 291]);
         var age = GelAge.Along(curve, history);
 
@@ -42,7 +46,8 @@ public sealed class GelAgeTests
     }
 
     [Fact]
-    public void Time_of_an_age_is_where_it_has_that_age() => Gen.Select(Gen.Double[250, 320].Array[2, 12], Gen.Double[.001, .999]).Sample((kelvins, share) =>
+    public void Time_of_an_age_is_where_it_has_that_age() =>
+        Gen.Select(Gen.Double[250, 320].Array[2, 12], Gen.Double[.001, .999]).Sample((kelvins, share) =>
     {
         var curve = new GelCurve([new(0, 290, 3000, 55e3)]);
         var age = GelAge.Along(curve, new([.. kelvins.Select((_, i) => i * 3600.0)], kelvins));

@@ -22,7 +22,8 @@ public sealed class GelModelTests
     }
 
     [Fact]
-    [Verifies("gel-time", Check.IndependentCode, "ramp 10 → 30 °C in 60 min, 30 min at 20 °C, 60 kJ/mol: gel at 38.713 min, computed with an independent quadrature")]
+    [Verifies("gel-time", Check.IndependentCode,
+        "ramp 10 → 30 °C in 60 min, 30 min at 20 °C, 60 kJ/mol: gel at 38.713 min, computed with an independent quadrature")]
     public void Gel_on_a_ramp_comes_when_its_age_is_one()
     {
         double Rate(double seconds) => 1 / GelModel.GelTimeS(30 * 60, 20 + Zero, 60e3, 10 + Zero + (seconds / 180), Trace.None);
@@ -31,7 +32,8 @@ public sealed class GelModelTests
     }
 
     [Fact]
-    [Verifies("gel-activation-energy", Check.WorkedExample, "by hand: a time that halves from 20 to 30 °C, R·ln 2/(1/293.15 K − 1/303.15 K) = 51.2 kJ/mol")]
+    [Verifies("gel-activation-energy", Check.WorkedExample,
+        "by hand: a time that halves from 20 to 30 °C, R·ln 2/(1/293.15 K − 1/303.15 K) = 51.2 kJ/mol")]
     public void Energy_of_a_time_that_halves_over_10_K_is_51_kJ_per_mol() =>
         Printed.Agrees(51.2, GelModel.ActivationEnergyJPerMol(20 + Zero, 20, 30 + Zero, 10, Trace.None) / 1000, 3);
 

@@ -47,7 +47,8 @@ public sealed class ConeCheckValueTests
     [Theory]
     [InlineData(false, 120e3, .422, .294, .284, 2.661, 70)]
     [InlineData(true, 250e3, .432, .317, .251, 2.444, 149)]
-    public void Cone_is_near_the_finite_elements(bool wires, double loadN, double lower, double middle, double upper, double seatMm, double atFiveMpa)
+    public void Cone_is_near_the_finite_elements(bool wires, double loadN, double lower, double middle, double upper, double seatMm,
+        double atFiveMpa)
     {
         var state = (wires ? SomeCones.Full : SomeCones.Plain).At(loadN, 60);
         Assert.Equal(lower, state.Shares!.Lower, .03);

@@ -8,7 +8,8 @@ namespace CalcService.Engine.Tests.Cones;
 public sealed class ConeFormulaTests
 {
     [Fact]
-    [Verifies("cone-radial-stiffness", Check.Analytic, "plane plug: u/r = −(1 − ν)p/E; Lamé tube: u/r from the hoop strain (σ_θ + ν·p)/E at the bore")]
+    [Verifies("cone-radial-stiffness", Check.Analytic,
+        "plane plug: u/r = −(1 − ν)p/E; Lamé tube: u/r from the hoop strain (σ_θ + ν·p)/E at the bore")]
     public void Radial_stiffness_closes_the_gap_between_plug_and_tube()
     {
         double p = 50e6, plug = 9e9, nu = .25, steel = 205e9, nuSteel = .29;
@@ -37,14 +38,16 @@ public sealed class ConeFormulaTests
     [Theory]
     [InlineData(2.69802, 120e3, 0, 6e9, .002, 83.687)]
     [InlineData(2.41958, 250e3, 184e-6, 9e9, .006, 156.045)]
-    [Verifies("cone-pressure", Check.WorkedExample, "independent collocation (SciPy): pressure at the edge from the seating and the load that it prints, to the digits of the seating")]
+    [Verifies("cone-pressure", Check.WorkedExample,
+        "independent collocation (SciPy): pressure at the edge from the seating and the load that it prints, to the digits of the seating")]
     public void Pressure_at_the_edge_follows_from_the_seating_of_an_independent_solution(
         double seatMm, double loadN, double wires, double radial, double shrinkage, double expectedMpa)
     {
         double area = Math.PI * .0115 * .0115;
         var stiffness = ConeFormulas.RadialStiffnessPa(radial, .25, 1.6, 205e9, .29, Trace.None);
         var axial = ConeFormulas.AxialStiffnessN(200e9, wires, 6e9, area, Trace.None);
-        var pressure = ConeFormulas.PressurePa(stiffness, seatMm * 1e-3, .11, .0115, shrinkage, .25, loadN, axial, .29, 205e9 * area * 1.56, Trace.None);
+        var pressure = ConeFormulas.PressurePa(stiffness, seatMm * 1e-3, .11, .0115, shrinkage, .25, loadN, axial, .29, 205e9 * area * 1.56,
+            Trace.None);
         Printed.Matches(expectedMpa, pressure * 1e-6, 1e-5);
     }
 

@@ -20,7 +20,8 @@ public sealed class ConeLimitTests
     {
         Printed.Agrees(42.1045, SomeCones.Rigid.At(Load).MeanPressurePa * 1e-6, 6);
         // Without friction F·tan α/[π·(r_L² − r_0²)·tan α].
-        Printed.Matches(Load / (Math.PI * ((.028 * .028) - (.014 * .014))), (SomeCones.Rigid with { Friction = 0 }).At(Load).MeanPressurePa);
+        Printed.Matches(Load / (Math.PI * ((.028 * .028) - (.014 * .014))),
+            (SomeCones.Rigid with { Friction = 0 }).At(Load).MeanPressurePa);
     }
 
     [Fact]
@@ -99,7 +100,8 @@ public sealed class ConeLimitTests
     [Theory]
     [InlineData(10, 20, 100, 166.667)]
     [InlineData(20, 30, 50, 130)]
-    [Verifies("cone-hoop-stress", Check.WorkedExample, "Lamé: bore 10, outside 20 mm, 100 MPa: 166.667 MPa; 20 and 30 mm, 50 MPa by hand: 130 MPa")]
+    [Verifies("cone-hoop-stress", Check.WorkedExample,
+        "Lamé: bore 10, outside 20 mm, 100 MPa: 166.667 MPa; 20 and 30 mm, 50 MPa by hand: 130 MPa")]
     public void Hoop_stress_is_that_of_Lame(double bore, double outside, double pressure, double expected) =>
         Printed.Agrees(expected, ConeFormulas.HoopStressPa(pressure, outside / bore, Trace.None), 6);
 }

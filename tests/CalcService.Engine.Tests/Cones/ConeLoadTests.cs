@@ -32,7 +32,8 @@ public sealed class ConeLoadTests
     {
         var cone = SomeCones.Full;
         var trace = new Trace(on: true);
-        var fine = ConeLoad.Solve(cone, loadN, new Budget(Budget.DefaultSteps), TestContext.Current.CancellationToken, 2400, trace)!.Stations;
+        var fine = ConeLoad.Solve(cone, loadN, new Budget(Budget.DefaultSteps), TestContext.Current.CancellationToken, 2400,
+            trace)!.Stations;
         var lost = ((3 * fine[0].ForceN) - (4 * fine[1].ForceN) + fine[2].ForceN) / (2 * fine[1].XM);
         var pressure = lost / (2 * Math.PI * .0115 * (((.045 - .023) / .2) + cone.Friction));
 
@@ -53,7 +54,8 @@ public sealed class ConeLoadTests
 
     [Fact]
     public void Load_that_overflows_gives_no_answer() =>
-        Assert.Null(ConeLoad.Solve(SomeCones.Full, double.MaxValue, new Budget(Budget.DefaultSteps), TestContext.Current.CancellationToken));
+        Assert.Null(ConeLoad.Solve(SomeCones.Full, double.MaxValue, new Budget(Budget.DefaultSteps),
+        TestContext.Current.CancellationToken));
 
     [Theory]
     [InlineData(.023, .072)]

@@ -67,7 +67,8 @@ public sealed class ConePropertyTests
         {
             var larger = cone with
             {
-                Basket = new() { SmallEndDiameterM = k * cone.Basket.SmallEndDiameterM, LargeEndDiameterM = k * cone.Basket.LargeEndDiameterM, LengthM = k * cone.Basket.LengthM },
+                Basket = new() { SmallEndDiameterM = k * cone.Basket.SmallEndDiameterM,
+                    LargeEndDiameterM = k * cone.Basket.LargeEndDiameterM, LengthM = k * cone.Basket.LengthM },
                 OuterAtSmallEndM = k * cone.OuterAtSmallEndM,
                 OuterAtMouthM = k * cone.OuterAtMouthM,
                 WireAreaM2 = k * k * cone.WireAreaM2,

@@ -69,9 +69,12 @@ public sealed class MarchedCone(Cone cone, double loadN, int steps = 2000)
         var ez = ((_ew * _aw) + (_em * (area - _aw))) / area;
         var epsZ = cone.Shrinkage * _em * (area - _aw) / (ez * area);
         var wall = area * (ratio2 - 1);
-        var c = ((1 - cone.PoissonRatio) / (cone.RadialModulusPa * 1e-6)) + ((((ratio2 + 1) / (ratio2 - 1)) + cone.SocketPoissonRatio) / _es);
-        var p = Math.Max(0, ((s * _t / r) - cone.Shrinkage - (cone.PoissonRatio * n / (ez * area)) - (cone.SocketPoissonRatio * n / (_es * wall))) / c);
-        var slopeS = (-n / (ez * area)) - (2 * cone.PoissonRatio * p / ez) + epsZ - (n / (_es * wall)) - (2 * cone.SocketPoissonRatio * p / (_es * (ratio2 - 1)));
+        var c = ((1 - cone.PoissonRatio) / (cone.RadialModulusPa * 1e-6))
+            + ((((ratio2 + 1) / (ratio2 - 1)) + cone.SocketPoissonRatio) / _es);
+        var p = Math.Max(0,
+            ((s * _t / r) - cone.Shrinkage - (cone.PoissonRatio * n / (ez * area)) - (cone.SocketPoissonRatio * n / (_es * wall))) / c);
+        var slopeS = (-n / (ez * area)) - (2 * cone.PoissonRatio * p / ez)
+            + epsZ - (n / (_es * wall)) - (2 * cone.SocketPoissonRatio * p / (_es * (ratio2 - 1)));
         return (slopeS, -2 * Math.PI * r * p * (_t + cone.Friction), p);
     }
 }

@@ -47,5 +47,6 @@ public static class SomeCones
         ConeLoad.FullContactLoadN(cone, new Budget(Budget.DefaultSteps), TestContext.Current.CancellationToken)!.Value;
 
     /// <summary>The station at a share of the length that is one.</summary>
-    public static ConeStation Station(this ConeState state, double share) => state.Stations[(int)Math.Round(share * (state.Stations.Count - 1))];
+    public static ConeStation Station(this ConeState state, double share) =>
+        state.Stations[(int)Math.Round(share * (state.Stations.Count - 1))];
 }

@@ -15,11 +15,13 @@ public sealed class CoupledScheduleTests
     {
         var schedule = GoodCure.Schedule(GoodCure.Coupled);
         Assert.Empty(schedule.Findings);
-        Assert.Equal(["/conditions", "/ends/0/rope/metallicArea"], schedule.Assumptions.Select(assumption => assumption.Pointer).Order(StringComparer.Ordinal));
+        Assert.Equal(["/conditions", "/ends/0/rope/metallicArea"],
+            schedule.Assumptions.Select(assumption => assumption.Pointer).Order(StringComparer.Ordinal));
         var end = schedule.Result.Ends[0];
         Assert.True(end.EnergyBalanceError < 1e-6);
         Assert.True(end.GelAt.Earliest < end.GelAt.Expected && end.GelAt.Expected < end.GelAt.Latest);
-        Assert.True(end.GelAt.Latest <= end.UndisturbedUntil && end.UndisturbedUntil < end.ProofLoadFrom && end.ProofLoadFrom <= end.ServiceFrom);
+        Assert.True(end.GelAt.Latest <= end.UndisturbedUntil && end.UndisturbedUntil < end.ProofLoadFrom
+            && end.ProofLoadFrom <= end.ServiceFrom);
         Assert.Equal("sheet", end.GovernedBy.ServiceFrom);
         Assert.Equal(.90, end.LeastCured!.DegreeOfCure, 1e-6);
         Assert.Equal(49, end.Curve.Count);
@@ -28,14 +30,16 @@ public sealed class CoupledScheduleTests
     [Fact]
     public void Cold_steel_holds_the_cone_back_though_the_air_is_warm()
     {
-        CuredEnd With(double steel) => GoodCure.First(GoodCure.Coupled with { Conditions = GoodCure.Coupled.Conditions with { SteelK = steel + Zero } });
+        CuredEnd With(double steel) =>
+            GoodCure.First(GoodCure.Coupled with { Conditions = GoodCure.Coupled.Conditions with { SteelK = steel + Zero } });
         Assert.True(With(10).ServiceFrom > With(20).ServiceFrom);
     }
 
     [Fact]
     public void Cold_compound_starts_late()
     {
-        CuredEnd With(double compound) => GoodCure.First(GoodCure.Coupled with { Conditions = GoodCure.Coupled.Conditions with { CompoundK = compound + Zero } });
+        CuredEnd With(double compound) =>
+            GoodCure.First(GoodCure.Coupled with { Conditions = GoodCure.Coupled.Conditions with { CompoundK = compound + Zero } });
         Assert.True(With(8).GelAt.Expected > With(20).GelAt.Expected);
     }
 
@@ -60,7 +64,8 @@ public sealed class CoupledScheduleTests
         });
         var fixedEnergy = GoodCure.First(GoodCure.Coupled with
         {
-            Compound = GoodCure.Coupled.Compound with { GelTimes = [new(30 + Zero, 0, 900) { SelfHeating = SelfHeating.No }], ActivationEnergyJPerMol = 50e3 },
+            Compound = GoodCure.Coupled.Compound with { GelTimes = [new(30 + Zero, 0, 900) { SelfHeating = SelfHeating.No }],
+                ActivationEnergyJPerMol = 50e3 },
         });
         Assert.True(end.GelAt.Earliest < fixedEnergy.GelAt.Earliest && end.GelAt.Latest > fixedEnergy.GelAt.Latest);
         // The shape of the cure goes by the slowest gel times of the sheet, so that the band reaches the expected gel by a second.
@@ -81,7 +86,9 @@ public sealed class CoupledScheduleTests
     public void Cone_hotter_than_it_may_serve_waits_until_it_has_cooled()
     {
         var peak = GoodCure.First(GoodCure.Coupled).Peak!.Kelvins;
-        var end = GoodCure.First(GoodCure.Coupled with { Compound = GoodCure.Coupled.Compound with { Service = new(240, 293.15 + ((peak - 293.15) * .2)) } });
+        var end =
+            GoodCure.First(
+            GoodCure.Coupled with { Compound = GoodCure.Coupled.Compound with { Service = new(240, 293.15 + ((peak - 293.15) * .2)) } });
         Assert.Equal("cooling", end.GovernedBy.ServiceFrom);
         Assert.True(end.ServiceFrom > GoodCure.First(GoodCure.Coupled).ServiceFrom);
     }

@@ -15,14 +15,17 @@ public sealed class CureScheduleTests
     [Fact]
     public void Cure_at_65_degF_gels_in_15_minutes_and_is_full_60_minutes_later()
     {
-        // Common practice, no source: at 65 °F gel in about 15 minutes, full strength 60 minutes after gel. The sheet is made here for that.
+        // Common practice, no source: at 65 °F gel in about 15 minutes, full strength 60 minutes after gel. The sheet is made here for
+        // that.
         var f65 = ((65 - 32) / 1.8) + Zero;
         var sheet = new CompoundSheet
         {
             Name = "common practice, no source", Kits = [], GelTimes = [new(f65, 0, 900)], FullStrength = [new(f65, 3600)],
             Pouring = new(275, 310), Doses = [new(275, 310, 0)],
         };
-        var end = GoodCure.First(GoodCure.Input with { Compound = sheet, Conditions = new() { ConstantAirK = f65, SteelK = f65, CompoundK = f65 } });
+        var end =
+            GoodCure.First(GoodCure.Input with { Compound = sheet,
+            Conditions = new() { ConstantAirK = f65, SteelK = f65, CompoundK = f65 } });
 
         Assert.Equal(new(GoodCure.After(15), GoodCure.After(15), GoodCure.After(15)), end.GelAt);
         Assert.Equal(GoodCure.After(15), end.UndisturbedUntil);
@@ -45,7 +48,9 @@ public sealed class CureScheduleTests
     {
         // 10 → 30 °C in 60 min, 30 min at 20 °C, 60 kJ/mol: 38.713 min.
         var ramp = GoodCure.Through((0, 10), (1, 30), (9, 30));
-        var end = GoodCure.First(ramp with { Compound = GoodCure.Sheet with { GelTimes = [new(20 + Zero, 0, 1800)], ActivationEnergyJPerMol = 60e3 } });
+        var end =
+            GoodCure.First(ramp with { Compound = GoodCure.Sheet with { GelTimes = [new(20 + Zero, 0, 1800)],
+            ActivationEnergyJPerMol = 60e3 } });
         Assert.Equal(38.713, (end.GelAt.Expected!.Value - GoodCure.MixedAt).TotalMinutes, .5 / 60);
     }
 
@@ -79,7 +84,8 @@ public sealed class CureScheduleTests
         Assert.Equal(new(GoodCure.After(10), GoodCure.After(24), GoodCure.After(66)), end.GelAt);
         Assert.Equal(("steel", "sheet"), (end.GovernedBy.GelAt, end.GovernedBy.ProofLoadFrom));
         // After gel too the steel is taken; below the sheet's row by 60 kJ/mol, the upper end of the published band.
-        Assert.Equal(GoodCure.After(Math.Ceiling(66 + (90 * Math.Exp(60e3 / 8.31446261815324 * ((1 / (5 + Zero)) - (1 / (20 + Zero))))))), end.ProofLoadFrom);
+        Assert.Equal(GoodCure.After(Math.Ceiling(66 + (90 * Math.Exp(60e3 / 8.31446261815324 * ((1 / (5 + Zero)) - (1 / (20 + Zero))))))),
+            end.ProofLoadFrom);
     }
 
     [Theory]
@@ -109,7 +115,8 @@ public sealed class CureScheduleTests
     public void Forecast_that_ends_early_is_said_though_nobody_read_the_steel()
     {
         var input = GoodCure.Through((0, 20), (1, 20));
-        var codes = GoodCure.Schedule(input with { Conditions = input.Conditions with { SteelK = null } }).Findings.Select(finding => finding.Definition.Code);
+        var codes = GoodCure.Schedule(input with { Conditions = input.Conditions with { SteelK = null } })
+            .Findings.Select(finding => finding.Definition.Code);
         Assert.Equal(["forecast-too-short", "reading-missing"], codes.Order(StringComparer.Ordinal));
     }
 
@@ -123,13 +130,16 @@ public sealed class CureScheduleTests
             Compound = GoodCure.Sheet with { DoseByTemperatureOf = place },
             Conditions = GoodCure.Input.Conditions with { SteelK = 6 + Zero },
         }).Result.Doses;
-        Assert.Equal([2, 2, 0, 2, 0], new[] { DosePlace.Unknown, DosePlace.Colder, DosePlace.Air, DosePlace.Steel, DosePlace.Compound }.Select(place => Of(place)!.Value));
+        Assert.Equal([2, 2, 0, 2, 0],
+            new[] { DosePlace.Unknown, DosePlace.Colder, DosePlace.Air, DosePlace.Steel,
+            DosePlace.Compound }.Select(place => Of(place)!.Value));
     }
 
     [Fact]
     public void Dose_that_is_not_given_is_that_of_the_colder_of_air_and_steel()
     {
-        var schedule = GoodCure.Schedule(GoodCure.Input with { Doses = null, Conditions = GoodCure.Input.Conditions with { SteelK = 6 + Zero } });
+        var schedule =
+            GoodCure.Schedule(GoodCure.Input with { Doses = null, Conditions = GoodCure.Input.Conditions with { SteelK = 6 + Zero } });
         Assert.Equal(2, schedule.Result.Doses);
         Assert.Contains(schedule.Assumptions, assumption => assumption.Pointer == "/doses" && assumption.Value == Measure.Count(2));
     }
@@ -138,7 +148,8 @@ public sealed class CureScheduleTests
     public void From_time_is_the_next_whole_minute_and_not_one_more()
     {
         DateTimeOffset? After(double afterGelS) =>
-            GoodCure.First(GoodCure.Input with { Compound = GoodCure.Sheet with { FullStrength = [new(20 + Zero, afterGelS)] } }).ProofLoadFrom;
+            GoodCure.First(GoodCure.Input with { Compound = GoodCure.Sheet with { FullStrength = [new(20 + Zero, afterGelS)] } })
+            .ProofLoadFrom;
         Assert.Equal(GoodCure.After(24 + 75), After(4500.000001));
         Assert.Equal(GoodCure.After(24 + 76), After(4500.5));
         Assert.Equal(GoodCure.After(24 + 75), After(4499.999999));
@@ -160,7 +171,8 @@ public sealed class CureScheduleTests
     {
         var curve = GoodCure.First(GoodCure.Through((0, 20), (2, 12), (30, 16))).Curve;
         Assert.Equal(0, curve[0].CureCentre);
-        Assert.All(curve.Zip(curve.Skip(1)), pair => Assert.True(pair.First.CureCentre < pair.Second.CureCentre && pair.First.At < pair.Second.At));
+        Assert.All(curve.Zip(curve.Skip(1)),
+            pair => Assert.True(pair.First.CureCentre < pair.Second.CureCentre && pair.First.At < pair.Second.At));
         Assert.True(curve[^1].CureLatest >= .899);
         Assert.All(curve, point => Assert.True(point.CureLatest <= point.CureCentre && point.CureCentre <= point.CureEarliest));
     }
@@ -171,14 +183,17 @@ public sealed class CureScheduleTests
         var one = GoodCure.Through((-1, 14), (3, 22), (30, 9));
         var other = one with
         {
-            Conditions = one.Conditions with { AirSeries = [.. one.Conditions.AirSeries.Select((point, i) => point with { At = point.At.ToOffset(TimeSpan.FromHours(i - 7)) })] },
+            Conditions =
+                one.Conditions with { AirSeries =
+                [.. one.Conditions.AirSeries.Select((point, i) => point with { At = point.At.ToOffset(TimeSpan.FromHours(i - 7)) })] },
         };
         Assert.Equal(GoodCure.First(one).ServiceFrom, GoodCure.First(other).ServiceFrom);
         Assert.Equal(TimeSpan.FromHours(1), GoodCure.First(other).ServiceFrom!.Value.Offset);
     }
 
     [Fact]
-    [Verifies("gel-posterior", Check.WorkedExample, "by hand: spreads 10 % and 5 %, one gel at 1.25 times: weight 400/(100 + 400), 1.25^0.8 = 1.1954")]
+    [Verifies("gel-posterior", Check.WorkedExample,
+        "by hand: spreads 10 % and 5 %, one gel at 1.25 times: weight 400/(100 + 400), 1.25^0.8 = 1.1954")]
     [Verifies("gel-posterior", Check.Analytic, "many gels seen leave nothing of the prior")]
     public void Observed_gel_weighs_against_the_spread_of_lots()
     {

@@ -48,7 +48,8 @@ public static class GoodCure
     public static CureScheduleInput Thick { get; } = Coupled with
     {
         Compound = Coupled.Compound with { Reaction = new(350e3, .90) },
-        Ends = [Coupled.Ends[0] with { Basket = new() { SmallEndDiameterM = .060, LargeEndDiameterM = .090, LengthM = .200 }, OuterAtSmallEndM = .130, OuterAtMouthM = .130 }],
+        Ends = [Coupled.Ends[0] with { Basket = new() { SmallEndDiameterM = .060, LargeEndDiameterM = .090, LengthM = .200 },
+        OuterAtSmallEndM = .130, OuterAtMouthM = .130 }],
     };
 
     public static CureEnd End(string id, int quantity) => GoodPour.End(id, quantity) is var end

@@ -25,7 +25,8 @@ public sealed class ShopTests
     {
         var input = GoodCure.Through((-1, 18), (hours, 17));
         var schedule = Schedule(GoodCure.Coupled with { Conditions = input.Conditions, Shop = Shop, Ends = [GoodCure.End("A", 2)] });
-        Assert.True(schedule.Decision == Decision.Undetermined || schedule.Result.Shop!.Tasks.Where(task => task.Task == "proof").All(task => task.From <= GoodCure.MixedAt.AddHours(hours)));
+        Assert.True(schedule.Decision == Decision.Undetermined
+            || schedule.Result.Shop!.Tasks.Where(task => task.Task == "proof").All(task => task.From <= GoodCure.MixedAt.AddHours(hours)));
     }
 
     [Theory]
@@ -34,7 +35,9 @@ public sealed class ShopTests
     public void Shift_beyond_what_a_constant_temperature_is_followed_is_no_fault(ThermalModel model)
     {
         var late = Start.AddDays(20);
-        var schedule = Schedule((model == ThermalModel.Coupled ? GoodCure.Coupled : GoodCure.Input) with { Ends = [GoodCure.End("A", 1)], Shop = Shop with { Shifts = [.. Shop.Shifts, new(late, late.AddHours(8))] } });
+        var schedule =
+            Schedule((model == ThermalModel.Coupled ? GoodCure.Coupled : GoodCure.Input) with { Ends = [GoodCure.End("A", 1)],
+            Shop = Shop with { Shifts = [.. Shop.Shifts, new(late, late.AddHours(8))] } });
         Assert.Equal(Decision.Proceed, schedule.Decision);
     }
 
@@ -43,7 +46,8 @@ public sealed class ShopTests
     {
         var shop = Schedule(GoodCure.Input with { Ends = [GoodCure.End("A", 1)], Shop = Shop }).Result.Shop!;
 
-        // By hand: 40 + 15 min, ready 55 min after the shift began, but mixed 60 min after it at the earliest; gel 24 min and 90 more, 20 min proof, 10 min record.
+        // By hand: 40 + 15 min, ready 55 min after the shift began, but mixed 60 min after it at the earliest; gel 24 min and 90 more, 20
+        // min proof, 10 min record.
         Assert.Equal(GoodCure.After(24 + 90 + 20 + 10), shop.FinishedAt);
         Assert.True(shop.IsOptimal);
         Assert.Equal(0, shop.Gap);
@@ -57,7 +61,8 @@ public sealed class ShopTests
     [Fact]
     public void Shop_of_sixty_ends_and_a_cold_night_breaks_no_rule()
     {
-        var input = GoodCure.Through((-1, 18), (6, 20), (16, 11), (48, 11)) with { Ends = [GoodCure.End("A", 40), GoodCure.End("B", 20)], Shop = Shop };
+        var input = GoodCure.Through((-1, 18), (6, 20), (16, 11), (48, 11)) with { Ends = [GoodCure.End("A", 40), GoodCure.End("B", 20)],
+            Shop = Shop };
         input = input with { Shop = Shop with { Crew = 6, Mixers = 2, Stands = 12, TestBeds = 2 } };
         var shop = Schedule(input).Result.Shop!;
 
@@ -66,11 +71,15 @@ public sealed class ShopTests
         Assert.InRange(shop.Gap, 0, 1);
         foreach (var (resource, most) in new[] { ("crew", 6), ("mixer", 2), ("stand", 12), ("test bed", 2) })
         {
-            var uses = shop.Tasks.SelectMany(task => task.On.Split(", ").Where(on => on.StartsWith(resource, StringComparison.Ordinal)).Select(on => (on, task))).ToArray();
-            Assert.All(uses, use => Assert.InRange(int.Parse(use.on[(resource.Length + 1)..], System.Globalization.CultureInfo.InvariantCulture), 1, most));
+            var uses = shop.Tasks.SelectMany(task =>
+                task.On.Split(", ").Where(on => on.StartsWith(resource, StringComparison.Ordinal)).Select(on => (on, task))).ToArray();
+            Assert.All(uses,
+                use => Assert.InRange(int.Parse(use.on[(resource.Length + 1)..], System.Globalization.CultureInfo.InvariantCulture), 1,
+                most));
             // Nobody and nothing is in two tasks of different ends at once.
             Assert.All(uses.GroupBy(use => use.on), own => Assert.DoesNotContain(own, one => own.Any(other =>
-                (one.task.End, one.task.Unit) != (other.task.End, other.task.Unit) && one.task.From < other.task.To && other.task.From < one.task.To)));
+                (one.task.End, one.task.Unit) != (other.task.End, other.task.Unit) && one.task.From < other.task.To
+                && other.task.From < one.task.To)));
         }
 
         foreach (var unit in shop.Tasks.GroupBy(task => (task.End, task.Unit)))
@@ -101,7 +110,8 @@ public sealed class ShopTests
         // From the second hour on it is too cold for the dose: everything is poured before.
         var input = GoodCure.Through((-1, 9), (1.5, 9), (1.6, 6), (12, 6)) with { Ends = [GoodCure.End("A", 2)], Shop = Shop };
         input = input with { Conditions = input.Conditions with { SteelK = 9 + GoodCure.Zero, CompoundK = 12 + GoodCure.Zero } };
-        Assert.All(Schedule(input).Result.Shop!.Tasks.Where(task => task.Task == "pour"), pour => Assert.True(pour.From <= GoodCure.After(96)));
+        Assert.All(Schedule(input).Result.Shop!.Tasks.Where(task => task.Task == "pour"),
+            pour => Assert.True(pour.From <= GoodCure.After(96)));
     }
 
     [Fact]

@@ -50,7 +50,8 @@ public sealed class FindingListTests
         var list = new FindingList();
         foreach (var i in new[] { 10, 2, 0, 7, 3 })
         {
-            list.Add(Make(Severity.Stop, $"/ends/{i}/tilt", "a") with { Words = [new("end", $"E{i}"), new("why", "so")], Related = ["/pourAt"] });
+            list.Add(Make(Severity.Stop, $"/ends/{i}/tilt", "a") with { Words = [new("end", $"E{i}"), new("why", "so")],
+                Related = ["/pourAt"] });
         }
 
         list.Add(Make(Severity.Stop, "/ends/4/tilt", "a") with { Words = [new("end", "E4"), new("why", "otherwise")] });
@@ -64,5 +65,6 @@ public sealed class FindingListTests
     }
 
     private static Finding Make(Severity severity, string pointer, string code) =>
-        new(new FindingDefinition(code, "2026-12", Actor.Lead, [severity], "", "", "", _ => Source.CommonPractice, _ => []), severity, pointer);
+        new(new FindingDefinition(code, "2026-12", Actor.Lead, [severity], "", "", "", _ => Source.CommonPractice, _ => []), severity,
+        pointer);
 }

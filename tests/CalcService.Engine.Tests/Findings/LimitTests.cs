@@ -20,7 +20,7 @@ public sealed partial class LimitTests
     /// <summary>Files that show limits, and the one that compares them.</summary>
     private static readonly string[] Shown =
     [
-        "Findings/Judged.cs", "Findings/Finding.cs", "Findings/RoomCheck.cs", "Findings/RoomScope.cs", "Rules/RuleBook.cs",
+        "Findings/Judged.cs", "Findings/Finding.cs", "Findings/CheckRow.cs", "Findings/CalculationScope.cs", "Rules/RuleBook.cs",
             "Pouring/Preparation/HoldPoints.cs",
         "Pouring/Preparation/EndSteps.cs", "Proof/ProofLoadEvaluation.cs", "Audits/ProofDayChecks.cs", "Matching/FactorChecks.cs",
     ];

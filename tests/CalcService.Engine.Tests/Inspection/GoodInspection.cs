@@ -15,14 +15,16 @@ public static class GoodInspection
         Name = "invented for tests",
         Kits = [new("small", 300e-6, 19)],
         Service = new(-15 + Zero, 60 + Zero),
-        Chemicals = [new("sea water", ChemicalEffect.Resists), new("diesel", ChemicalEffect.Limited), new("acetone", ChemicalEffect.Attacked)],
+        Chemicals = [new("sea water", ChemicalEffect.Resists), new("diesel", ChemicalEffect.Limited),
+        new("acetone", ChemicalEffect.Attacked)],
     };
 
     public static InspectionInput Input { get; } = new()
     {
         AssessedOn = new(2026, 3, 12),
         RuleSet = InspectionRules.ConstructionCrane,
-        Rope = new() { DiameterM = .020, Construction = "6x36", Core = RopeCore.Iwrc, MeasuredDiameterM = .0198, Function = RopeFunction.Running, LayLengthM = .130 },
+        Rope = new() { DiameterM = .020, Construction = "6x36", Core = RopeCore.Iwrc, MeasuredDiameterM = .0198,
+        Function = RopeFunction.Running, LayLengthM = .130 },
         Compound = Sheet,
         BrokenWires = [],
         Cracks = false,

@@ -7,7 +7,9 @@ using CalcService.Engine.Tests.Numerics;
 
 namespace CalcService.Engine.Tests.Inspection;
 
-/// <summary>What the checks of an inspection hold as evidence: numbers worked by hand, limits by the clauses that RuleRowTests names.</summary>
+/// <summary>
+/// What the checks of an inspection hold as evidence: numbers worked by hand, limits by the clauses that RuleRowTests names.
+/// </summary>
 public sealed class InspectionEvidenceTests
 {
     private const string Crane = InspectionRules.ConstructionCrane;
@@ -26,7 +28,8 @@ public sealed class InspectionEvidenceTests
     [InlineData(Platform, "resocketing", 12, 24, .5)]
     [InlineData(Crane, "broken-wires-running-lay", 3, 6, .5)]
     [InlineData(Crane, "broken-wires-running-strand", 2, 3, 2 / 3.0)]
-    public void Check_shows_what_was_found_what_is_allowed_and_the_share_between(string ruleSet, string id, double measured, double limit, double use)
+    public void Check_shows_what_was_found_what_is_allowed_and_the_share_between(string ruleSet, string id, double measured, double limit,
+        double use)
     {
         var input = GoodInspection.Under(ruleSet) with { StrengthLoss = .025, BrokenWires = [new(3, WirePlace.Lay, 4, 2)] };
         var check = GoodInspection.Inspect(input).Result.Checks.Single(check => check.Id == id);
@@ -39,7 +42,9 @@ public sealed class InspectionEvidenceTests
     /// <summary>9 of 6 wires are half as many again.</summary>
     [Fact]
     public void Row_that_rejects_shows_how_far_it_is_exceeded() =>
-        Printed.Matches(1.5, GoodInspection.Inspect(GoodInspection.With(RopeFunction.Running, new BrokenWires(9, WirePlace.Lay, 4, 1))).Result.Strictest!.Use!.Value);
+        Printed.Matches(1.5,
+        GoodInspection.Inspect(GoodInspection.With(RopeFunction.Running, new BrokenWires(9, WirePlace.Lay, 4, 1)))
+        .Result.Strictest!.Use!.Value);
 
     /// <summary>Where no turn is left there is no share of three turns.</summary>
     [Theory]
@@ -47,7 +52,8 @@ public sealed class InspectionEvidenceTests
     [InlineData(.5, true)]
     public void Drum_without_a_turn_left_fails_without_a_share(double turns, bool isCut)
     {
-        var check = GoodInspection.Inspect(GoodInspection.Under(Mine) with { DrumTurnsLeft = turns, Cracks = isCut }).Result.Checks.Single(check => check.Id == "drum-turns");
+        var check = GoodInspection.Inspect(GoodInspection.Under(Mine) with { DrumTurnsLeft = turns, Cracks = isCut })
+            .Result.Checks.Single(check => check.Id == "drum-turns");
         Assert.Equal((CheckOutcome.Fail, null), (check.Outcome, check.Use));
     }
 
@@ -58,7 +64,10 @@ public sealed class InspectionEvidenceTests
         Assert.Equal((45 + GoodInspection.Zero, 60 + GoodInspection.Zero), (check.Measured!.Value.Si, ((Measure?)check.Limit)!.Value.Si));
     }
 
-    /// <summary>docs/service-inspections.md: a set's own limits are asked, those of others where it has none; what it doesn't know is not applicable.</summary>
+    /// <summary>
+    /// docs/service-inspections.md: a set's own limits are asked, those of others where it has none; what it doesn't know is not
+    /// applicable.
+    /// </summary>
     [Theory]
     [InlineData(Crane, "diameter-nominal diameter-baseline attachment")]
     [InlineData(Mine, "diameter-baseline attachment")]
@@ -71,37 +80,51 @@ public sealed class InspectionEvidenceTests
         Assert.All(checks, check => Assert.True(check.Outcome is CheckOutcome.Pass or CheckOutcome.NotApplicable));
     }
 
-    /// <summary>Elsewhere than in a mine a baseline counts where somebody took it, a strength where somebody tested it, turns where somebody counted them.</summary>
+    /// <summary>
+    /// Elsewhere than in a mine a baseline counts where somebody took it, a strength where somebody tested it, turns where somebody counted
+    /// them.
+    /// </summary>
     [Fact]
     public void What_nobody_measured_is_asked_in_mines_alone()
     {
         var checks = GoodInspection.Inspect(GoodInspection.Input with { SocketedOn = null }).Result.Checks.ToDictionary(check => check.Id);
-        Assert.All(["diameter-baseline", "strength", "drum-turns", "resocketing", "attachment"], id => Assert.Equal((CheckOutcome.NotApplicable, Severity.Note), (checks[id].Outcome, checks[id].Severity)));
+        Assert.All(["diameter-baseline", "strength", "drum-turns", "resocketing", "attachment"],
+            id => Assert.Equal((CheckOutcome.NotApplicable, Severity.Note), (checks[id].Outcome, checks[id].Severity)));
     }
 
-    /// <summary>Edges belong to what is allowed: the sheet's warmest service, the remembered +115 °C where it has none, and +70 °C of BS 7035 where nobody names the resin.</summary>
+    /// <summary>
+    /// Edges belong to what is allowed: the sheet's warmest service, the remembered +115 °C where it has none, and +70 °C of BS 7035 where
+    /// nobody names the resin.
+    /// </summary>
     [Fact]
     public void Temperature_at_its_limit_passes()
     {
         Assert.Empty(GoodInspection.Inspect(GoodInspection.Input with { HighestTemperatureK = 60 + GoodInspection.Zero }).Findings);
-        var unknown = GoodInspection.Inspect(GoodInspection.Input with { Compound = null, Chemicals = [], HighestTemperatureK = 70 + GoodInspection.Zero });
+        var unknown =
+            GoodInspection.Inspect(GoodInspection.Input with { Compound = null, Chemicals = [],
+            HighestTemperatureK = 70 + GoodInspection.Zero });
         Assert.Equal(["compound-not-known"], unknown.Findings.Select(finding => finding.Definition.Code));
     }
 
     /// <summary>Without a sheet nobody knows what a substance does.</summary>
     [Fact]
     public void Substance_is_unlisted_where_there_is_no_sheet() =>
-        Assert.Contains(GoodInspection.Inspect(GoodInspection.Input with { Compound = null }).Findings, finding => finding is { Severity: Severity.Unknown, Definition.Code: "met-unlisted-chemical" });
+        Assert.Contains(GoodInspection.Inspect(GoodInspection.Input with { Compound = null }).Findings,
+        finding => finding is { Severity: Severity.Unknown, Definition.Code: "met-unlisted-chemical" });
 
-    /// <summary>30 CFR 57.19025 and 75.1435: 80 % hold; what fails fails whatever else is missing, and each missing member is named.</summary>
+    /// <summary>
+    /// 30 CFR 57.19025 and 75.1435: 80 % hold; what fails fails whatever else is missing, and each missing member is named.
+    /// </summary>
     [Theory]
     [InlineData(.8, true, CheckOutcome.Pass, "")]
     [InlineData(.79, null, CheckOutcome.Fail, "/attachment/resinByDesign")]
     [InlineData(null, false, CheckOutcome.Fail, "/attachment/efficiency")]
     [InlineData(null, null, CheckOutcome.Undetermined, "/attachment/resinByDesign /attachment/efficiency")]
-    public void Attachment_in_a_mine_fails_by_what_is_there_and_names_what_is_missing(double? efficiency, bool? byDesign, CheckOutcome outcome, string missing)
+    public void Attachment_in_a_mine_fails_by_what_is_there_and_names_what_is_missing(double? efficiency, bool? byDesign,
+        CheckOutcome outcome, string missing)
     {
-        var check = GoodInspection.Inspect(GoodInspection.Under(Mine) with { Attachment = new(efficiency, byDesign) }).Result.Checks.Single(check => check.Id == "attachment");
+        var check = GoodInspection.Inspect(GoodInspection.Under(Mine) with { Attachment = new(efficiency, byDesign) })
+            .Result.Checks.Single(check => check.Id == "attachment");
         Assert.Equal((outcome, missing), (check.Outcome, string.Join(' ', check.Missing)));
     }
 
@@ -113,7 +136,8 @@ public sealed class InspectionEvidenceTests
     public void Age_of_a_socketing_counts_full_months(string made, string assessed, double months)
     {
         static DateOnly Day(string text) => DateOnly.ParseExact(text, "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
-        var checks = GoodInspection.Inspect(GoodInspection.Under(Platform) with { SocketedOn = Day(made), AssessedOn = Day(assessed) }).Result.Checks;
+        var checks = GoodInspection.Inspect(GoodInspection.Under(Platform) with { SocketedOn = Day(made), AssessedOn = Day(assessed) })
+            .Result.Checks;
         Assert.Equal(months, checks.Single(check => check.Id == "resocketing").Measured!.Value.Si);
     }
 
@@ -134,7 +158,9 @@ public sealed class InspectionEvidenceTests
         Assert.Equal((CheckOutcome.Fail, document, Severity.Stop), (check.Outcome, check.Limit.Source.Document, check.Severity));
     }
 
-    /// <summary>29 CFR 1926.1413(a)(4)(i): a competent person determines at once; the law itself takes nothing out, our own rule does until then.</summary>
+    /// <summary>
+    /// 29 CFR 1926.1413(a)(4)(i): a competent person determines at once; the law itself takes nothing out, our own rule does until then.
+    /// </summary>
     [Fact]
     public void Stop_for_what_a_competent_person_has_to_decide_is_our_own_and_says_so() => Assert.All(
         Editions.Known.Current.Inspection.Conditions.Where(rule => rule.Limit.RuleSet == Crane),
@@ -145,7 +171,9 @@ public sealed class InspectionEvidenceTests
             Assert.EndsWith("(a)(4)(i)", rule.Limit.Source.Clause, StringComparison.Ordinal);
         });
 
-    /// <summary>docs/service-inspections.md: what is exceeded, then what is open, the limit of another set among it, then what leaves least.</summary>
+    /// <summary>
+    /// docs/service-inspections.md: what is exceeded, then what is open, the limit of another set among it, then what leaves least.
+    /// </summary>
     [Fact]
     public void Strictest_follows_the_order_of_stop_open_and_least_left()
     {
@@ -172,29 +200,44 @@ public sealed class InspectionEvidenceTests
     public static TheoryData<RopeFunction, bool, BrokenWires[], string, string> Unplaced => new()
     {
         // At an end connection all of the lay at it counts: place and distance tell, and the length of the lay.
-        { RopeFunction.Standing, false, [new(2, WirePlace.Unknown, null, 1)], "standing-end", "/inspection/brokenWires/0/place /inspection/brokenWires/0/fromMouth /rope/layLength" },
-        { RopeFunction.Standing, false, [new(1, WirePlace.Mouth, null, 1), new(1, WirePlace.Lay, .06, 1)], "standing-end", "/rope/layLength" },
-        { RopeFunction.Pendant, true, [new(1, WirePlace.Mouth, null, 1), new(1, WirePlace.Lay, null, 1)], "standing-end", "/inspection/brokenWires/1/fromMouth" },
+        { RopeFunction.Standing, false, [new(2, WirePlace.Unknown, null, 1)], "standing-end",
+            "/inspection/brokenWires/0/place /inspection/brokenWires/0/fromMouth /rope/layLength" },
+        { RopeFunction.Standing, false, [new(1, WirePlace.Mouth, null, 1), new(1, WirePlace.Lay, .06, 1)], "standing-end",
+        "/rope/layLength" },
+        { RopeFunction.Pendant, true, [new(1, WirePlace.Mouth, null, 1), new(1, WirePlace.Lay, null, 1)], "standing-end",
+        "/inspection/brokenWires/1/fromMouth" },
         // Three and three lie in one lay if the lay is long enough.
         { RopeFunction.Running, false, [new(3, WirePlace.Lay, 4, 1), new(3, WirePlace.Lay, 4.5, 1)], "running-lay", "/rope/layLength" },
         // Six and thirty diameters need no lay.
-        { RopeFunction.RotationResistant, false, [new(1, WirePlace.Lay, 4, 1), new(1, WirePlace.Lay, null, 1)], "rotation-resistant-six-diameters", "/inspection/brokenWires/1/fromMouth" },
-        { RopeFunction.RotationResistant, false, [new(1, WirePlace.Lay, 4, 1), new(1, WirePlace.Lay, 4.2, 1), new(1, WirePlace.Lay, 4.4, 1), new(1, WirePlace.Lay, null, 1)], "rotation-resistant-thirty-diameters", "/inspection/brokenWires/3/fromMouth" },
+        { RopeFunction.RotationResistant, false, [new(1, WirePlace.Lay, 4, 1), new(1, WirePlace.Lay, null, 1)],
+            "rotation-resistant-six-diameters", "/inspection/brokenWires/1/fromMouth" },
+        { RopeFunction.RotationResistant, false,
+        [new(1, WirePlace.Lay, 4, 1), new(1, WirePlace.Lay, 4.2, 1), new(1, WirePlace.Lay, 4.4, 1), new(1, WirePlace.Lay, null, 1)],
+        "rotation-resistant-thirty-diameters", "/inspection/brokenWires/3/fromMouth" },
         // What is known to lie farther apart is not counted as certain.
-        { RopeFunction.RotationResistant, true, [new(1, WirePlace.Lay, 4, 1), new(1, WirePlace.Lay, 6, 1), new(1, WirePlace.Lay, null, 1)], "rotation-resistant-six-diameters", "/inspection/brokenWires/2/fromMouth" },
-        { RopeFunction.RotationResistant, true, [new(1, WirePlace.Lay, 4, 1), new(1, WirePlace.Lay, 4.2, 1), new(1, WirePlace.Lay, 4.4, 1), new(1, WirePlace.Lay, 6, 1), new(1, WirePlace.Lay, null, 1)], "rotation-resistant-thirty-diameters", "/inspection/brokenWires/4/fromMouth" },
+        { RopeFunction.RotationResistant, true, [new(1, WirePlace.Lay, 4, 1), new(1, WirePlace.Lay, 6, 1), new(1, WirePlace.Lay, null, 1)],
+            "rotation-resistant-six-diameters", "/inspection/brokenWires/2/fromMouth" },
+        { RopeFunction.RotationResistant, true,
+        [new(1, WirePlace.Lay, 4, 1), new(1, WirePlace.Lay, 4.2, 1), new(1, WirePlace.Lay, 4.4, 1), new(1, WirePlace.Lay, 6, 1),
+        new(1, WirePlace.Lay, null, 1)], "rotation-resistant-thirty-diameters", "/inspection/brokenWires/4/fromMouth" },
         // Of unknown place it may be at the end and not beyond it.
-        { RopeFunction.Standing, true, [new(2, WirePlace.Lay, 4, 1), new(1, WirePlace.Unknown, 4.05, 1)], "standing-lay", "/inspection/brokenWires/1/place" },
-        { RopeFunction.Standing, true, [new(2, WirePlace.Unknown, null, 1), new(1, WirePlace.Lay, 4, 1)], "standing-lay", "/inspection/brokenWires/0/place /inspection/brokenWires/0/fromMouth" },
-        { RopeFunction.Running, true, [new(2, WirePlace.Lay, 4, null), new(1, WirePlace.Lay, 4.1, 1)], "running-strand", "/inspection/brokenWires/0/inOneStrand" },
+        { RopeFunction.Standing, true, [new(2, WirePlace.Lay, 4, 1), new(1, WirePlace.Unknown, 4.05, 1)], "standing-lay",
+            "/inspection/brokenWires/1/place" },
+        { RopeFunction.Standing, true, [new(2, WirePlace.Unknown, null, 1), new(1, WirePlace.Lay, 4, 1)], "standing-lay",
+        "/inspection/brokenWires/0/place /inspection/brokenWires/0/fromMouth" },
+        { RopeFunction.Running, true, [new(2, WirePlace.Lay, 4, null), new(1, WirePlace.Lay, 4.1, 1)], "running-strand",
+        "/inspection/brokenWires/0/inOneStrand" },
         // Two strands with two each may be one strand: nothing is missing but another look.
-        { RopeFunction.Running, true, [new(2, WirePlace.Lay, 4, 2), new(2, WirePlace.Lay, 4.1, 2)], "running-strand", "/inspection/brokenWires" },
-        { RopeFunction.Standing, true, [new(1, WirePlace.Valley, 4, 1), new(1, WirePlace.Unknown, 4.1, 1)], "mine-valley", "/inspection/brokenWires/1/place" },
+        { RopeFunction.Running, true, [new(2, WirePlace.Lay, 4, 2), new(2, WirePlace.Lay, 4.1, 2)], "running-strand",
+            "/inspection/brokenWires" },
+        { RopeFunction.Standing, true, [new(1, WirePlace.Valley, 4, 1), new(1, WirePlace.Unknown, 4.1, 1)], "mine-valley",
+        "/inspection/brokenWires/1/place" },
     };
 
     [Theory]
     [MemberData(nameof(Unplaced))]
-    public void Count_that_may_reject_names_what_would_settle_it(RopeFunction function, bool laid, BrokenWires[] wires, string row, string missing)
+    public void Count_that_may_reject_names_what_would_settle_it(RopeFunction function, bool laid, BrokenWires[] wires, string row,
+        string missing)
     {
         var good = GoodInspection.With(function, wires);
         var inspection = GoodInspection.Inspect(good with { Rope = good.Rope with { LayLengthM = laid ? .13 : null } });
@@ -210,7 +253,9 @@ public sealed class InspectionEvidenceTests
     public void Row_of_another_function_is_no_stricter_rule() =>
         Assert.Empty(GoodInspection.Inspect(GoodInspection.With(RopeFunction.Standing, new BrokenWires(2, WirePlace.Lay, 4, 2))).Findings);
 
-    /// <summary>docs/service-inspections.md: beyond the farthest broken wire of known place where wires reject, else beyond the socket.</summary>
+    /// <summary>
+    /// docs/service-inspections.md: beyond the farthest broken wire of known place where wires reject, else beyond the socket.
+    /// </summary>
     [Fact]
     public void Cut_reaches_as_far_as_the_damage_that_rejects()
     {
@@ -266,37 +311,51 @@ public sealed class InspectionEvidenceTests
     [InlineData(Mine, true, null, 3.582, .5, false, "drum-turns-few")]
     [InlineData(Mine, true, .9144, 3.582, .5, false, "drum-turns-few")]
     [InlineData(Mine, true, .9144, 2.9, null, false, "drum-turns-few")]
-    public void Rope_left_is_enough_where_nothing_known_says_no(string ruleSet, bool isCut, double? spareM, double? turns, double? drumM, bool? enough, string codes)
+    public void Rope_left_is_enough_where_nothing_known_says_no(string ruleSet, bool isCut, double? spareM, double? turns, double? drumM,
+        bool? enough, string codes)
     {
-        var inspection = GoodInspection.Inspect(GoodInspection.Under(ruleSet) with { Cracks = isCut, LengthLeftM = spareM, DrumTurnsLeft = turns, DrumDiameterM = drumM });
+        var inspection =
+            GoodInspection.Inspect(GoodInspection.Under(ruleSet) with { Cracks = isCut, LengthLeftM = spareM, DrumTurnsLeft = turns,
+            DrumDiameterM = drumM });
         Assert.Equal(enough, inspection.Result.Left.Enough);
         Assert.Equal(codes.Split(' ', StringSplitOptions.RemoveEmptyEntries).Order(),
-            inspection.Findings.Select(finding => finding.Definition.Code).Where(code => code.StartsWith("drum", StringComparison.Ordinal) || code.StartsWith("rope-left", StringComparison.Ordinal) || code.StartsWith("limit", StringComparison.Ordinal)).Order());
+            inspection.Findings.Select(finding => finding.Definition.Code)
+            .Where(code => code.StartsWith("drum", StringComparison.Ordinal) || code.StartsWith("rope-left", StringComparison.Ordinal)
+            || code.StartsWith("limit", StringComparison.Ordinal)).Order());
     }
 
     /// <summary>A mine asks for turns whatever else is known, and so needs no word about the length that is left.</summary>
     [Fact]
     public void Mine_asks_for_turns_and_not_for_length()
     {
-        var findings = GoodInspection.Inspect(GoodInspection.Under(Mine) with { Cracks = true, DrumTurnsLeft = null }).Findings.Select(finding => finding.Definition.Code).ToArray();
+        var findings = GoodInspection.Inspect(GoodInspection.Under(Mine) with { Cracks = true, DrumTurnsLeft = null })
+            .Findings.Select(finding => finding.Definition.Code).ToArray();
         Assert.Contains("drum-turns-missing", findings);
         Assert.DoesNotContain("rope-left-unknown", findings);
     }
 
-    /// <summary>29 CFR 1926.1413(a)(2)(ii)(A)(3): three in a lay beyond the ends, or two at one: three of unknown place reject in any; two may pass, far from the end.</summary>
+    /// <summary>
+    /// 29 CFR 1926.1413(a)(2)(ii)(A)(3): three in a lay beyond the ends, or two at one: three of unknown place reject in any; two may pass,
+    /// far from the end.
+    /// </summary>
     [Theory]
     [InlineData(3, ServiceDisposition.Withdraw, "broken-wires-reject")]
     [InlineData(200, ServiceDisposition.Withdraw, "broken-wires-reject")]
     [InlineData(2, ServiceDisposition.Hold, "broken-wires-not-placed")]
     public void Wires_that_reject_in_every_place_reject_without_one(int count, ServiceDisposition disposition, string code)
     {
-        var inspection = GoodInspection.Inspect(GoodInspection.With(RopeFunction.Pendant, new BrokenWires(count, WirePlace.Unknown, null, 1)) with { LengthLeftM = 50 });
+        var inspection =
+            GoodInspection.Inspect(GoodInspection.With(RopeFunction.Pendant,
+            new BrokenWires(count, WirePlace.Unknown, null, 1)) with { LengthLeftM = 50 });
         Assert.Equal(disposition, inspection.Result.Disposition);
         Assert.Equal(code, Assert.Single(inspection.Findings, finding => finding.Severity >= Severity.Unknown).Definition.Code);
         Assert.Equal((null, null), (inspection.Result.CutFromM, inspection.Result.Left.Enough));
     }
 
-    /// <summary>29 CFR 1926.1413(a)(2)(ii)(A)(2): two in six diameters, four in thirty, whatever else the rope does, and by its class where nobody says so.</summary>
+    /// <summary>
+    /// 29 CFR 1926.1413(a)(2)(ii)(A)(2): two in six diameters, four in thirty, whatever else the rope does, and by its class where nobody
+    /// says so.
+    /// </summary>
     [Theory]
     [InlineData(Crane, RopeFunction.Running, ServiceDisposition.Withdraw)]
     [InlineData(Crane, RopeFunction.Standing, ServiceDisposition.Withdraw)]
@@ -304,14 +363,18 @@ public sealed class InspectionEvidenceTests
     [InlineData(PouringRules.General, RopeFunction.Running, ServiceDisposition.Withdraw)]
     [InlineData(Naval, RopeFunction.Running, ServiceDisposition.Hold)]
     [InlineData(Mine, RopeFunction.Running, ServiceDisposition.Hold)]
-    public void Class_of_many_strands_is_held_against_the_rows_of_rotation_resistant_rope(string ruleSet, RopeFunction function, ServiceDisposition disposition)
+    public void Class_of_many_strands_is_held_against_the_rows_of_rotation_resistant_rope(string ruleSet, RopeFunction function,
+        ServiceDisposition disposition)
     {
         var good = GoodInspection.Under(ruleSet);
         foreach (var construction in new[] { "18x7", "19x7", "34x7" })
         {
             var rope = good.Rope with { Construction = construction, Function = function };
-            Assert.Equal(disposition, GoodInspection.Inspect(good with { Rope = rope, BrokenWires = [new(2, WirePlace.Lay, 3, 1)] }).Result.Disposition);
-            Assert.Equal(disposition, GoodInspection.Inspect(good with { Rope = rope, BrokenWires = [new(2, WirePlace.Lay, 3, 1), new(2, WirePlace.Lay, 3.3, 1)] }).Result.Disposition);
+            Assert.Equal(disposition,
+                GoodInspection.Inspect(good with { Rope = rope, BrokenWires = [new(2, WirePlace.Lay, 3, 1)] }).Result.Disposition);
+            Assert.Equal(disposition,
+                GoodInspection.Inspect(good with { Rope = rope,
+                BrokenWires = [new(2, WirePlace.Lay, 3, 1), new(2, WirePlace.Lay, 3.3, 1)] }).Result.Disposition);
         }
     }
 
@@ -319,11 +382,14 @@ public sealed class InspectionEvidenceTests
     [Fact]
     public void Enough_rope_is_left_only_where_it_is_known_what_has_to_go()
     {
-        static (double? Cut, bool? Enough) Left(InspectionInput input) => GoodInspection.Inspect(input with { LengthLeftM = 50, DrumTurnsLeft = null }).Result is var result ? (result.CutFromM, result.Left.Enough) : default;
+        static (double? Cut, bool? Enough) Left(InspectionInput input) =>
+            GoodInspection.Inspect(input with { LengthLeftM = 50, DrumTurnsLeft = null }).Result is var result
+            ? (result.CutFromM, result.Left.Enough) : default;
         var good = GoodInspection.Input;
         Assert.Equal((.9144, true), Left(good with { HighestTemperatureK = 90 + GoodInspection.Zero }));
         Assert.Equal((null, null), Left(GoodInspection.With(RopeFunction.Running, new BrokenWires(9, WirePlace.Unknown, null, 1))));
-        Assert.Equal((.9144, null), Left(GoodInspection.With(RopeFunction.Running, new BrokenWires(9, WirePlace.Unknown, null, 1)) with { Cracks = true }));
+        Assert.Equal((.9144, null),
+            Left(GoodInspection.With(RopeFunction.Running, new BrokenWires(9, WirePlace.Unknown, null, 1)) with { Cracks = true }));
         Assert.Equal((null, null), Left(good with { Rope = good.Rope with { MeasuredDiameterM = .018 } }));
         Assert.Equal((.9144, null), Left(good with { Cracks = true, Wear = Degree.Unknown }));
         Assert.Equal((null, null), Left(good with { RuleSet = Platform, SocketedOn = null }));
@@ -358,8 +424,10 @@ public sealed class InspectionEvidenceTests
     public void Diameter_of_another_rope_leaves_it_open(double measured, double baseline, int said)
     {
         var good = GoodInspection.Under(Mine);
-        var inspection = GoodInspection.Inspect(good with { BaselineDiameterM = baseline, Rope = good.Rope with { MeasuredDiameterM = measured } });
-        Assert.Equal(new[] { "diameter-implausible", "rope-thick" }.Take(said), inspection.Findings.Select(finding => finding.Definition.Code));
+        var inspection =
+            GoodInspection.Inspect(good with { BaselineDiameterM = baseline, Rope = good.Rope with { MeasuredDiameterM = measured } });
+        Assert.Equal(new[] { "diameter-implausible", "rope-thick" }.Take(said),
+            inspection.Findings.Select(finding => finding.Definition.Code));
         Assert.Equal(said > 0 ? ServiceDisposition.Hold : ServiceDisposition.Serve, inspection.Result.Disposition);
     }
 
@@ -385,7 +453,8 @@ public sealed class InspectionEvidenceTests
     public void Wires_that_reject_in_every_function_reject_where_nobody_tells_it()
     {
         var good = GoodInspection.Input;
-        InspectionInput With(int count) => good with { Rope = good.Rope with { Function = RopeFunction.Unknown }, BrokenWires = [new(count, WirePlace.Lay, 5, 2)] };
+        InspectionInput With(int count) =>
+            good with { Rope = good.Rope with { Function = RopeFunction.Unknown }, BrokenWires = [new(count, WirePlace.Lay, 5, 2)] };
         var (few, many) = (GoodInspection.Inspect(With(4)), GoodInspection.Inspect(With(20)));
         Assert.Equal((Decision.Undetermined, Decision.DoNotProceed), (few.Decision, many.Decision));
         Assert.Single(many.Findings, finding => finding.Definition.Code == "broken-wires-reject");
@@ -402,7 +471,8 @@ public sealed class InspectionEvidenceTests
     public void Lay_length_that_can_not_be_one_tells_nothing(double? layM, Decision decision)
     {
         var good = GoodInspection.Input;
-        var end = good with { Rope = good.Rope with { LayLengthM = layM }, BrokenWires = [new(3, WirePlace.Lay, 5, 1), new(3, WirePlace.Lay, 5.1, 1)] };
+        var end = good with { Rope = good.Rope with { LayLengthM = layM },
+            BrokenWires = [new(3, WirePlace.Lay, 5, 1), new(3, WirePlace.Lay, 5.1, 1)] };
         Assert.Equal(decision, GoodInspection.Inspect(end).Decision);
     }
 }

@@ -10,7 +10,7 @@ namespace CalcService.Engine.Tests.Inspection;
 
 public sealed class InspectionFindingTests
 {
-    public static TheoryData<int, string> Cases => RoomFindings.Numbered(InspectionCases.All);
+    public static TheoryData<int, string> Cases => CatalogueCases.Numbered(InspectionCases.All);
 
     public static TheoryData<string> RuleSets => [.. InspectionRules.RuleSets];
 
@@ -29,7 +29,7 @@ public sealed class InspectionFindingTests
     [Theory]
     [MemberData(nameof(Cases))]
     public void End_with_one_thing_wrong_has_that_finding(int index, string what) =>
-        RoomFindings.Raises(InspectionCases.All[index], what, InspectionCases.All[index].Inspect().Findings);
+        CatalogueCases.Raises(InspectionCases.All[index], what, InspectionCases.All[index].Inspect().Findings);
 
     [Theory]
     [MemberData(nameof(Cases))]
@@ -48,9 +48,10 @@ public sealed class InspectionFindingTests
     public void Decision_is_the_worst_severity_and_the_disposition_that_of_the_findings_on_the_end(int index, string what)
     {
         var inspection = InspectionCases.All[index].Inspect();
-        RoomFindings.DecidesByTheWorst(inspection.Decision, what, inspection.Findings);
+        CatalogueCases.DecidesByTheWorst(inspection.Decision, what, inspection.Findings);
         string[] beside = ["/inspection/drumTurnsLeft", "/inspection/drumDiameter", "/inspection/lengthLeft"];
-        var onTheEnd = inspection.Findings.Where(finding => finding.Definition.Code != "compound-demonstration" && !beside.Contains(finding.Pointer)).Select(finding => finding.Severity).ToArray();
+        var onTheEnd = inspection.Findings.Where(finding => finding.Definition.Code != "compound-demonstration"
+            && !beside.Contains(finding.Pointer)).Select(finding => finding.Severity).ToArray();
         Assert.Equal(
             (onTheEnd.Length == 0 ? Severity.Note : onTheEnd.Max()) switch
             {
@@ -62,7 +63,9 @@ public sealed class InspectionFindingTests
             inspection.Result.Disposition);
     }
 
-    /// <summary>A sound end is sound where the drum has too few turns or the compound is invented; what is then done is another matter.</summary>
+    /// <summary>
+    /// A sound end is sound where the drum has too few turns or the compound is invented; what is then done is another matter.
+    /// </summary>
     [Fact]
     public void Sound_end_with_too_few_turns_on_the_drum_serves_and_stops_the_work()
     {
@@ -78,25 +81,29 @@ public sealed class InspectionFindingTests
 
     [Theory]
     [MemberData(nameof(Cases))]
-    public void Finding_fills_every_word_of_its_message(int index, string what) => RoomFindings.FillTheirWords(what, InspectionCases.All[index].Inspect().Findings);
+    public void Finding_fills_every_word_of_its_message(int index, string what) =>
+        CatalogueCases.FillTheirWords(what, InspectionCases.All[index].Inspect().Findings);
 
     private static string Word(InspectionCheck check) => check.Outcome == CheckOutcome.Fail ? check.Severity.ToString()
         : check.Missing is ["/ruleSet"] ? "elsewhere" : check.Missing is ["/compound"] ? "sheet" : "open";
 
     [Fact]
-    public void Cases_raise_every_finding_in_each_of_its_severities() => RoomFindings.AreAllRaised(InspectionFindings.All, InspectionCases.All);
+    public void Cases_raise_every_finding_in_each_of_its_severities() =>
+        CatalogueCases.AreAllRaised(InspectionFindings.All, InspectionCases.All);
 
     [Fact]
-    public void Catalogue_holds_every_definition_of_the_room_once_in_the_order_of_codes() => RoomFindings.AreCatalogued(InspectionFindings.All, typeof(InspectionFindings));
+    public void Catalogue_holds_every_definition_of_the_room_once_in_the_order_of_codes() =>
+        CatalogueCases.AreCatalogued(InspectionFindings.All, typeof(InspectionFindings));
 
     [Fact]
     public void Code_that_two_rooms_raise_is_one_definition() =>
-        RoomFindings.AreOneDefinition(InspectionFindings.All, PouringFindings.All.Union(MatchingFindings.All).Union(ReuseFindings.All));
+        CatalogueCases.AreOneDefinition(InspectionFindings.All, PouringFindings.All.Union(MatchingFindings.All).Union(ReuseFindings.All));
 
     [Fact]
-    public void Definition_says_what_it_means_what_to_do_and_where_it_comes_from() => RoomFindings.SayWhatTheyMean(InspectionFindings.All);
+    public void Definition_says_what_it_means_what_to_do_and_where_it_comes_from() =>
+        CatalogueCases.SayWhatTheyMean(InspectionFindings.All);
 
     [Fact]
     public void Rule_from_memory_or_practice_alone_never_stops() =>
-        RoomFindings.NeverStopOnMemory(InspectionFindings.All, InspectionCases.All.SelectMany(one => one.Inspect().Findings));
+        CatalogueCases.NeverStopOnMemory(InspectionFindings.All, InspectionCases.All.SelectMany(one => one.Inspect().Findings));
 }

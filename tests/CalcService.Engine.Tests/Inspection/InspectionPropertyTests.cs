@@ -9,11 +9,14 @@ namespace CalcService.Engine.Tests.Inspection;
 /// <summary>What holds for every end.</summary>
 public sealed class InspectionPropertyTests
 {
-    private static readonly Gen<BrokenWires> AnyWires = Gen.Select(Gen.Int[1, 7], Gen.Enum<WirePlace>(), Gen.Double[0, 3], Gen.Bool, Gen.Int[1, 7], Gen.Bool)
-        .Select((count, place, from, placed, strand, told) => new BrokenWires(count, place, placed ? from : null, told ? Math.Min(strand, count) : null));
+    private static readonly Gen<BrokenWires> AnyWires = Gen.Select(Gen.Int[1, 7], Gen.Enum<WirePlace>(), Gen.Double[0, 3], Gen.Bool,
+        Gen.Int[1, 7], Gen.Bool)
+        .Select((count, place, from, placed, strand, told) =>
+        new BrokenWires(count, place, placed ? from : null, told ? Math.Min(strand, count) : null));
 
     private static readonly Gen<InspectionInput> AnyEnd =
-        Gen.Select(Gen.Int[0, 5].Select(set => set < 5 ? InspectionRules.RuleSets[set] : null), Gen.Enum<RopeFunction>(), Gen.Bool, AnyWires.Array[0, 4], Gen.Bool, Gen.Double[0, 6], Gen.Bool)
+        Gen.Select(Gen.Int[0, 5].Select(set => set < 5 ? InspectionRules.RuleSets[set] : null), Gen.Enum<RopeFunction>(), Gen.Bool,
+        AnyWires.Array[0, 4], Gen.Bool, Gen.Double[0, 6], Gen.Bool)
             .Select((ruleSet, function, laid, wires, drum, turns, spare) => GoodInspection.Under(ruleSet) with
             {
                 Rope = GoodInspection.Input.Rope with { Function = function, LayLengthM = laid ? .13 : null },
@@ -33,14 +36,21 @@ public sealed class InspectionPropertyTests
         }
 
         var before = GoodInspection.Inspect(end).Result.Checks.ToDictionary(check => check.Id);
-        var told = end with { BrokenWires = [.. end.BrokenWires!.Select(one => one with { Place = one.Place != WirePlace.Unknown ? one.Place : one.FromMouthM is null ? WirePlace.Mouth : WirePlace.Lay, FromMouthM = one.FromMouthM ?? 0, InOneStrand = one.InOneStrand ?? one.Count })] };
-        Assert.All(GoodInspection.Inspect(told).Result.Checks.Where(check => check.Outcome == CheckOutcome.Fail && check.Id.StartsWith("broken-wires", StringComparison.Ordinal)),
+        var told =
+            end with { BrokenWires =
+            [.. end.BrokenWires!.Select(one =>
+            one with { Place = one.Place != WirePlace.Unknown ? one.Place : one.FromMouthM is null ? WirePlace.Mouth : WirePlace.Lay,
+            FromMouthM = one.FromMouthM ?? 0, InOneStrand = one.InOneStrand ?? one.Count })] };
+        Assert.All(GoodInspection.Inspect(told)
+            .Result.Checks.Where(check => check.Outcome == CheckOutcome.Fail
+            && check.Id.StartsWith("broken-wires", StringComparison.Ordinal)),
             check => Assert.NotEqual(CheckOutcome.Pass, before[check.Id].Outcome));
     }, iter: 2000);
 
     [Fact]
     public void More_broken_wires_never_improve_a_decision() => Gen.Select(AnyEnd, AnyWires).Sample((end, more) =>
-        Assert.True(GoodInspection.Inspect(end).Decision <= GoodInspection.Inspect(end with { BrokenWires = [.. end.BrokenWires!, more] }).Decision), iter: 3000);
+        Assert.True(GoodInspection.Inspect(end).Decision <= GoodInspection.Inspect(end with { BrokenWires = [.. end.BrokenWires!, more] })
+        .Decision), iter: 3000);
 
     [Fact]
     public void More_broken_wires_at_one_place_never_improve_a_decision() => AnyEnd.Sample(end =>
@@ -48,12 +58,15 @@ public sealed class InspectionPropertyTests
         var wires = end.BrokenWires!;
         if (wires.Count > 0)
         {
-            Assert.True(GoodInspection.Inspect(end).Decision <= GoodInspection.Inspect(end with { BrokenWires = [wires[0] with { Count = wires[0].Count + 1 }, .. wires.Skip(1)] }).Decision);
+            Assert.True(GoodInspection.Inspect(end)
+                .Decision <= GoodInspection.Inspect(end with { BrokenWires = [wires[0] with { Count = wires[0].Count + 1 },
+                .. wires.Skip(1)] }).Decision);
         }
     }, iter: 2000);
 
     [Fact]
-    public void Thinner_rope_never_improves_a_decision() => Gen.Select(AnyEnd, Gen.Double[.017, .021], Gen.Double[0, .002]).Sample((end, diameter, less) =>
+    public void Thinner_rope_never_improves_a_decision() =>
+        Gen.Select(AnyEnd, Gen.Double[.017, .021], Gen.Double[0, .002]).Sample((end, diameter, less) =>
     {
         Decision Of(double measured) => GoodInspection.Inspect(end with { Rope = end.Rope with { MeasuredDiameterM = measured } }).Decision;
         Assert.True(Of(diameter) <= Of(diameter - less));

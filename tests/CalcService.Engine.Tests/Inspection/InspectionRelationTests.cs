@@ -7,7 +7,9 @@ using CsCheck;
 
 namespace CalcService.Engine.Tests.Inspection;
 
-/// <summary>What has to hold between the answers to two ends that differ in one thing. The numbers are those of the list of relations.</summary>
+/// <summary>
+/// What has to hold between the answers to two ends that differ in one thing. The numbers are those of the list of relations.
+/// </summary>
 public sealed class InspectionRelationTests
 {
     /// <summary>Facts, each with what takes it away and the members that a finding would name where it did not satisfy its rule.</summary>
@@ -19,9 +21,12 @@ public sealed class InspectionRelationTests
         (["/rope/function", "/inspection/brokenWires"], end => end with { Rope = end.Rope with { Function = RopeFunction.Unknown } }),
         (["/rope/layLength", "/inspection/brokenWires"], end => end with { Rope = end.Rope with { LayLengthM = null } }),
         (["/inspection/brokenWires"], end => end with { BrokenWires = null }),
-        (["/inspection/brokenWires"], end => end with { BrokenWires = end.BrokenWires?.Select(one => one with { FromMouthM = null }).ToArray() }),
-        (["/inspection/brokenWires"], end => end with { BrokenWires = end.BrokenWires?.Select(one => one with { InOneStrand = null }).ToArray() }),
-        (["/inspection/brokenWires"], end => end with { BrokenWires = end.BrokenWires?.Select(one => one with { Place = WirePlace.Unknown }).ToArray() }),
+        (["/inspection/brokenWires"],
+        end => end with { BrokenWires = end.BrokenWires?.Select(one => one with { FromMouthM = null }).ToArray() }),
+        (["/inspection/brokenWires"],
+        end => end with { BrokenWires = end.BrokenWires?.Select(one => one with { InOneStrand = null }).ToArray() }),
+        (["/inspection/brokenWires"],
+        end => end with { BrokenWires = end.BrokenWires?.Select(one => one with { Place = WirePlace.Unknown }).ToArray() }),
         (["/inspection/cracks"], end => end with { Cracks = null }),
         (["/inspection/corrosion"], end => end with { Corrosion = Degree.Unknown }),
         (["/inspection/wear"], end => end with { Wear = Degree.Unknown }),
@@ -42,20 +47,25 @@ public sealed class InspectionRelationTests
         (["/attachment/resinByDesign"], end => end with { Attachment = end.Attachment with { ResinByDesign = null } }),
     ];
 
-    private static readonly Gen<BrokenWires> AnyWires = Gen.Select(Gen.Int[1, 4], Gen.Enum<WirePlace>(), Gen.Double[0, 1], Gen.Bool, Gen.Int[1, 4], Gen.Bool)
-        .Select((count, place, from, placed, strand, told) => new BrokenWires(count, place, placed ? from : null, told ? Math.Min(strand, count) : null));
+    private static readonly Gen<BrokenWires> AnyWires = Gen.Select(Gen.Int[1, 4], Gen.Enum<WirePlace>(), Gen.Double[0, 1], Gen.Bool,
+        Gen.Int[1, 4], Gen.Bool)
+        .Select((count, place, from, placed, strand, told) =>
+        new BrokenWires(count, place, placed ? from : null, told ? Math.Min(strand, count) : null));
 
     private static readonly Gen<bool?> AnyFact = Gen.Int[0, 5].Select(choice => choice switch { 0 => (bool?)null, 1 => true, _ => false });
 
-    private static readonly Gen<Degree> AnyDegree = Gen.Int[0, 5].Select(choice => choice switch { 0 => Degree.Unknown, 1 => Degree.Light, 2 => Degree.Heavy, _ => Degree.None });
+    private static readonly Gen<Degree> AnyDegree = Gen.Int[0,
+        5].Select(choice => choice switch { 0 => Degree.Unknown, 1 => Degree.Light, 2 => Degree.Heavy, _ => Degree.None });
 
     private static readonly Gen<InspectionInput> AnyFound = Gen.Select(
-        Gen.Select(Gen.Int[0, 5].Select(set => set < 5 ? InspectionRules.RuleSets[set] : null), Gen.Enum<RopeFunction>(), Gen.Bool, AnyWires.Array[0, 3]),
+        Gen.Select(Gen.Int[0, 5].Select(set => set < 5 ? InspectionRules.RuleSets[set] : null), Gen.Enum<RopeFunction>(), Gen.Bool,
+        AnyWires.Array[0, 3]),
         Gen.Select(AnyFact, AnyDegree, AnyDegree, AnyFact),
         Gen.Select(Gen.Double[.0186, .0204], Gen.Double[0, .13], Gen.Double[1, 8], Gen.Double[0, 8], Gen.Double[-20, 80]))
         .Select((end, seen, sizes) => GoodInspection.Under(end.Item1) with
         {
-            Rope = GoodInspection.Input.Rope with { Function = end.Item2, LayLengthM = end.Item3 ? .13 : null, MeasuredDiameterM = sizes.Item1 },
+            Rope = GoodInspection.Input.Rope with { Function = end.Item2, LayLengthM = end.Item3 ? .13 : null,
+                MeasuredDiameterM = sizes.Item1 },
             BrokenWires = end.Item4,
             Cracks = seen.Item1,
             Corrosion = seen.Item2,
@@ -69,14 +79,17 @@ public sealed class InspectionRelationTests
 
     /// <summary>2,000 random ends, each made worse in one of nine ways.</summary>
     [Fact]
-    public void Relation_26_more_wear_more_broken_wires_or_less_rope_left_never_betters_the_end() => Gen.Select(AnyFound, AnyWires, Gen.Int[0, 8], Gen.Double[0, .004]).Sample((end, wires, way, more) =>
+    public void Relation_26_more_wear_more_broken_wires_or_less_rope_left_never_betters_the_end() =>
+        Gen.Select(AnyFound, AnyWires, Gen.Int[0, 8], Gen.Double[0, .004]).Sample((end, wires, way, more) =>
     {
         var worse = way switch
         {
             0 => end with { BrokenWires = [.. end.BrokenWires!, wires] },
-            1 when end.BrokenWires!.Count > 0 => end with { BrokenWires = [end.BrokenWires[0] with { Count = end.BrokenWires[0].Count + 1 }, .. end.BrokenWires.Skip(1)] },
+            1 when end.BrokenWires!.Count > 0 =>
+            end with { BrokenWires = [end.BrokenWires[0] with { Count = end.BrokenWires[0].Count + 1 }, .. end.BrokenWires.Skip(1)] },
             2 => end with { Wear = end.Wear == Degree.Unknown ? Degree.Unknown : (Degree)Math.Min((int)end.Wear + 1, (int)Degree.Heavy) },
-            3 => end with { Corrosion = end.Corrosion == Degree.Unknown ? Degree.Unknown : (Degree)Math.Min((int)end.Corrosion + 1, (int)Degree.Heavy) },
+            3 => end with { Corrosion = end.Corrosion == Degree.Unknown ? Degree.Unknown
+            : (Degree)Math.Min((int)end.Corrosion + 1, (int)Degree.Heavy) },
             4 => end with { Rope = end.Rope with { MeasuredDiameterM = end.Rope.MeasuredDiameterM - more } },
             5 => end with { StrengthLoss = end.StrengthLoss + (10 * more) },
             6 => end with { LengthLeftM = Math.Max(0, end.LengthLeftM!.Value - (1000 * more)) },
@@ -90,7 +103,8 @@ public sealed class InspectionRelationTests
 
     /// <summary>2,000 random ends, each with one of its facts taken away that no finding names.</summary>
     [Fact]
-    public void Relation_27_fact_that_satisfied_its_rule_absent_or_unknown_never_betters_the_answer() => Gen.Select(AnyFound, Gen.Int[0, Facts.Length - 1]).Sample((end, fact) =>
+    public void Relation_27_fact_that_satisfied_its_rule_absent_or_unknown_never_betters_the_answer() =>
+        Gen.Select(AnyFound, Gen.Int[0, Facts.Length - 1]).Sample((end, fact) =>
     {
         var before = GoodInspection.Inspect(end);
         var (pointers, remove) = Facts[fact];
@@ -128,13 +142,17 @@ public sealed class InspectionRelationTests
             _ => rules with { BrokenWires = wires },
         };
         Outcome<InspectionResult> Inspect(InspectionRules by) =>
-            ServiceInspection.Calculate(end, book with { Inspection = by }, new Budget(Budget.DefaultSteps), TestContext.Current.CancellationToken);
+            ServiceInspection.Calculate(end, book with { Inspection = by }, new Budget(Budget.DefaultSteps),
+            TestContext.Current.CancellationToken);
         Assert.True(Inspect(rules).Decision <= Inspect(stricter).Decision);
     }, iter: 1000);
 
-    /// <summary>2,000 random ends with up to 200 wires broken, under every rule set: a row that is reached, by whatever set, never passes.</summary>
+    /// <summary>
+    /// 2,000 random ends with up to 200 wires broken, under every rule set: a row that is reached, by whatever set, never passes.
+    /// </summary>
     [Fact]
-    public void Limit_that_is_reached_by_any_rule_set_that_is_asked_never_passes() => Gen.Select(AnyFound, AnyWires, Gen.Int[1, 200]).Sample((end, wires, count) =>
+    public void Limit_that_is_reached_by_any_rule_set_that_is_asked_never_passes() =>
+        Gen.Select(AnyFound, AnyWires, Gen.Int[1, 200]).Sample((end, wires, count) =>
     {
         var inspection = GoodInspection.Inspect(end with { BrokenWires = [.. end.BrokenWires!, wires with { Count = count }] });
         var reached = inspection.Result.Checks.Where(check => check.Id.StartsWith("broken-wires", StringComparison.Ordinal)
@@ -147,7 +165,8 @@ public sealed class InspectionRelationTests
     }, iter: 2000);
 
     private static bool IsNamed(Outcome<InspectionResult> inspection, string[] pointers) => inspection.Findings.Any(finding =>
-        finding.Related.Append(finding.Pointer).Any(named => pointers.Any(pointer => named == pointer || named.StartsWith(pointer + "/", StringComparison.Ordinal))));
+        finding.Related.Append(finding.Pointer)
+        .Any(named => pointers.Any(pointer => named == pointer || named.StartsWith(pointer + "/", StringComparison.Ordinal))));
 
     private static RuleLimit Scaled(RuleLimit limit, double by) => (Measure?)limit is { } number
         ? new(limit.RuleSet, limit.Text, number with { Si = number.Si * by }, limit.Source) : limit;

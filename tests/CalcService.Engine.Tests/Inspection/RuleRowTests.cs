@@ -30,8 +30,10 @@ public sealed class RuleRowTests
         // (A)(2): rotation resistant ropes, two in six diameters or four in thirty; 6·20 and 30·20 mm.
         { Crane, RopeFunction.RotationResistant, [Lay(1, 4, 1), Lay(1, 4.121, 1)], "rotation-resistant-six-diameters", false },
         { Crane, RopeFunction.RotationResistant, [Lay(1, 4, 1), Lay(1, 4.12, 1)], "rotation-resistant-six-diameters", true },
-        { Crane, RopeFunction.RotationResistant, [Lay(1, 4, 1), Lay(1, 4.2, 1), Lay(1, 4.4, 1), Lay(1, 4.601, 1)], "rotation-resistant-thirty-diameters", false },
-        { Crane, RopeFunction.RotationResistant, [Lay(1, 4, 1), Lay(1, 4.2, 1), Lay(1, 4.4, 1), Lay(1, 4.6, 1)], "rotation-resistant-thirty-diameters", true },
+        { Crane, RopeFunction.RotationResistant, [Lay(1, 4, 1), Lay(1, 4.2, 1), Lay(1, 4.4, 1), Lay(1, 4.601, 1)],
+            "rotation-resistant-thirty-diameters", false },
+        { Crane, RopeFunction.RotationResistant, [Lay(1, 4, 1), Lay(1, 4.2, 1), Lay(1, 4.4, 1), Lay(1, 4.6, 1)],
+        "rotation-resistant-thirty-diameters", true },
         // (A)(3): pendants and standing ropes, more than two in one lay beyond end connections, more than one at an end connection.
         { Crane, RopeFunction.Standing, [Lay(2, 4, 1)], "standing-lay", false },
         { Crane, RopeFunction.Standing, [Lay(3, 4, 1)], "standing-lay", true },
@@ -63,9 +65,12 @@ public sealed class RuleRowTests
 
     [Theory]
     [MemberData(nameof(Wires))]
-    public void Broken_wires_reject_from_the_number_of_their_row_on(string ruleSet, RopeFunction function, BrokenWires[] wires, string row, bool rejects)
+    public void Broken_wires_reject_from_the_number_of_their_row_on(string ruleSet, RopeFunction function, BrokenWires[] wires, string row,
+        bool rejects)
     {
-        var inspection = GoodInspection.Inspect(GoodInspection.Under(ruleSet) with { Rope = GoodInspection.Input.Rope with { Function = function }, BrokenWires = wires });
+        var inspection =
+            GoodInspection.Inspect(GoodInspection.Under(ruleSet) with { Rope = GoodInspection.Input.Rope with { Function = function },
+            BrokenWires = wires });
         var check = inspection.Result.Checks.Single(check => check.Id == "broken-wires-" + row);
         Assert.Equal(rejects ? CheckOutcome.Fail : CheckOutcome.Pass, check.Outcome);
         if (rejects)
@@ -79,18 +84,24 @@ public sealed class RuleRowTests
     [InlineData(Crane, 1, ServiceDisposition.Serve)]
     [InlineData(Crane, 2, ServiceDisposition.Withdraw)]
     [InlineData(Naval, 1, ServiceDisposition.Withdraw)]
-    public void Wires_at_the_end_of_a_standing_rope_reject_from_two_on_under_the_crane_rule_and_from_one_on_under_the_naval(string ruleSet, int count, ServiceDisposition disposition) =>
-        Assert.Equal(disposition, GoodInspection.Inspect(GoodInspection.With(RopeFunction.Standing, Mouth(count)) with { RuleSet = ruleSet }).Result.Disposition);
+    public void Wires_at_the_end_of_a_standing_rope_reject_from_two_on_under_the_crane_rule_and_from_one_on_under_the_naval(string ruleSet,
+        int count, ServiceDisposition disposition) =>
+        Assert.Equal(disposition,
+        GoodInspection.Inspect(GoodInspection.With(RopeFunction.Standing, Mouth(count)) with { RuleSet = ruleSet }).Result.Disposition);
 
     [Fact]
     public void Row_of_another_function_is_not_asked()
     {
         var checks = GoodInspection.Inspect(GoodInspection.With(RopeFunction.Standing)).Result.Checks.Select(check => check.Id).ToArray();
         Assert.Contains("broken-wires-standing-end", checks);
-        Assert.DoesNotContain(checks, id => id.Contains("running", StringComparison.Ordinal) || id.Contains("rotation", StringComparison.Ordinal));
+        Assert.DoesNotContain(checks, id => id.Contains("running", StringComparison.Ordinal)
+            || id.Contains("rotation", StringComparison.Ordinal));
     }
 
-    /// <summary>Sizes of the law on both sides: 5 % of nominal (29 CFR 1926.1413(a)(2)(ii)(B)), 6 % of baseline and 10 % strength (30 CFR 77.1434(g), (h)), three turns (77.1436(b)); turns dispose of no end.</summary>
+    /// <summary>
+    /// Sizes of the law on both sides: 5 % of nominal (29 CFR 1926.1413(a)(2)(ii)(B)), 6 % of baseline and 10 % strength (30 CFR
+    /// 77.1434(g), (h)), three turns (77.1436(b)); turns dispose of no end.
+    /// </summary>
     [Theory]
     [InlineData(Crane, .0190, .020, 0, 5, true)]
     [InlineData(Crane, .01899, .020, 0, 5, false)]
@@ -99,12 +110,14 @@ public sealed class RuleRowTests
     [InlineData(Mine, .0190, .020, .10, 5, true)]
     [InlineData(Mine, .0190, .020, .101, 5, false)]
     [InlineData(Mine, .0190, .020, 0, 3, true)]
-    public void Sizes_are_held_against_the_law(string ruleSet, double measuredM, double baselineM, double strengthLoss, double turns, bool serves)
+    public void Sizes_are_held_against_the_law(string ruleSet, double measuredM, double baselineM, double strengthLoss, double turns,
+        bool serves)
     {
         var good = GoodInspection.Under(ruleSet);
         var inspection = GoodInspection.Inspect(good with
         {
-            Rope = good.Rope with { MeasuredDiameterM = measuredM }, BaselineDiameterM = baselineM, StrengthLoss = strengthLoss, DrumTurnsLeft = turns,
+            Rope = good.Rope with { MeasuredDiameterM = measuredM }, BaselineDiameterM = baselineM, StrengthLoss = strengthLoss,
+                DrumTurnsLeft = turns,
         });
         Assert.Equal(serves ? ServiceDisposition.Serve : ServiceDisposition.Withdraw, inspection.Result.Disposition);
     }
@@ -135,7 +148,9 @@ public sealed class RuleRowTests
     [InlineData(true, Decision.Proceed)]
     public void End_at_the_drum_of_a_platform_has_no_day(bool? isAtDrum, Decision decision)
     {
-        var inspection = GoodInspection.Inspect(GoodInspection.Under(InspectionRules.Platform) with { SocketedOn = new(2024, 3, 11), IsAtDrum = isAtDrum });
+        var inspection =
+            GoodInspection.Inspect(GoodInspection.Under(InspectionRules.Platform) with { SocketedOn = new(2024, 3, 11),
+            IsAtDrum = isAtDrum });
         Assert.Equal((decision, isAtDrum == true), (inspection.Decision, inspection.Result.NextDue is null));
     }
 
@@ -153,7 +168,8 @@ public sealed class RuleRowTests
     public void Cut_lies_beyond_the_farthest_wire()
     {
         Printed.Matches(.9144, GoodInspection.Inspect(GoodInspection.With(RopeFunction.Standing, Mouth(2))).Result.CutFromM!.Value);
-        Printed.Matches(4.9144, GoodInspection.Inspect(GoodInspection.With(RopeFunction.Standing, Mouth(2), Lay(1, 4, 1))).Result.CutFromM!.Value);
+        Printed.Matches(4.9144,
+            GoodInspection.Inspect(GoodInspection.With(RopeFunction.Standing, Mouth(2), Lay(1, 4, 1))).Result.CutFromM!.Value);
     }
 
     private static BrokenWires Lay(int count, double fromMouthM, int inOneStrand) => new(count, WirePlace.Lay, fromMouthM, inOneStrand);

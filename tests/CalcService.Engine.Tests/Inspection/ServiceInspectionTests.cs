@@ -36,7 +36,9 @@ public sealed class ServiceInspectionTests
         var inspection = GoodInspection.Inspect(GoodInspection.With(RopeFunction.Running, new BrokenWires(3, WirePlace.Lay, 4, 3)));
         Assert.Equal("broken-wires-running-strand", inspection.Result.Strictest!.Id);
         // Without a rule set one wire at the fitting is the strictest known.
-        var general = GoodInspection.Inspect(GoodInspection.With(RopeFunction.Standing, new BrokenWires(1, WirePlace.Mouth, null, 1)) with { RuleSet = PouringRules.General });
+        var general =
+            GoodInspection.Inspect(GoodInspection.With(RopeFunction.Standing,
+            new BrokenWires(1, WirePlace.Mouth, null, 1)) with { RuleSet = PouringRules.General });
         Assert.Equal("broken-wires-naval-fitting", general.Result.Strictest!.Id);
         Assert.Equal(ServiceDisposition.Withdraw, general.Result.Disposition);
     }
@@ -46,7 +48,8 @@ public sealed class ServiceInspectionTests
     {
         var inspection = GoodInspection.Inspect(new() { AssessedOn = new(2026, 3, 12), Rope = new() { DiameterM = .020 } });
         Assert.Equal(ServiceDisposition.Hold, inspection.Result.Disposition);
-        Assert.All(inspection.Result.Checks.Where(check => check.Outcome == CheckOutcome.Undetermined), check => Assert.NotEmpty(check.Missing));
+        Assert.All(inspection.Result.Checks.Where(check => check.Outcome == CheckOutcome.Undetermined),
+            check => Assert.NotEmpty(check.Missing));
         Assert.DoesNotContain(inspection.Result.Checks, check => check.Outcome == CheckOutcome.Pass);
     }
 
@@ -54,7 +57,8 @@ public sealed class ServiceInspectionTests
     public void Trace_holds_the_formulas_of_the_inspection()
     {
         var mine = GoodInspection.Under(MatchingRules.MineHoist) with { BrokenWires = [new(2, WirePlace.Mouth, null, 1)] };
-        Assert.Equal(["diameter-loss", "turns-after-cut"], GoodInspection.Inspect(mine, trace: true).Trace.Select(step => step.Formula.Id).Distinct().Order(StringComparer.Ordinal));
+        Assert.Equal(["diameter-loss", "turns-after-cut"],
+            GoodInspection.Inspect(mine, trace: true).Trace.Select(step => step.Formula.Id).Distinct().Order(StringComparer.Ordinal));
         Assert.Empty(GoodInspection.Inspect(mine).Trace);
     }
 

@@ -21,7 +21,8 @@ public sealed class CommonPracticeTests
 
     [Fact]
     public void Type_tested_end_holds_the_full_strength_of_the_rope() =>
-        Assert.DoesNotContain(GoodMatch.Match(GoodMatch.Input).Findings, finding => finding.Definition.Code.StartsWith("efficiency", StringComparison.Ordinal));
+        Assert.DoesNotContain(GoodMatch.Match(GoodMatch.Input).Findings,
+        finding => finding.Definition.Code.StartsWith("efficiency", StringComparison.Ordinal));
 
     [Fact]
     public void Socket_of_no_standard_is_a_question_to_its_maker() =>

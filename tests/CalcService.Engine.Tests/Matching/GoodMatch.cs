@@ -19,7 +19,8 @@ public static class GoodMatch
         {
             CompressiveStrengthPa = 120e6, ModulusPa = 6e9, PoissonRatio = .25, VolumetricShrinkage = .02, ShrinkageAfterGel = .006,
         },
-        Chemicals = [new("sea water", ChemicalEffect.Resists), new("diesel", ChemicalEffect.Limited), new("acetone", ChemicalEffect.Attacked)],
+        Chemicals = [new("sea water", ChemicalEffect.Resists), new("diesel", ChemicalEffect.Limited),
+        new("acetone", ChemicalEffect.Attacked)],
     };
 
     public static MatchInput Input { get; } = new()
@@ -27,7 +28,8 @@ public static class GoodMatch
         Compound = Sheet,
         Rope = new()
         {
-            DiameterM = .020, Construction = "6x36", Core = RopeCore.Iwrc, Grade = 1770, Finish = WireFinish.Bright, CertifiedBreakingForceN = 252e3,
+            DiameterM = .020, Construction = "6x36", Core = RopeCore.Iwrc, Grade = 1770, Finish = WireFinish.Bright,
+                CertifiedBreakingForceN = 252e3,
         },
         Socket = new()
         {

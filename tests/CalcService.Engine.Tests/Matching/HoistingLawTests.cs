@@ -6,14 +6,16 @@ using CalcService.Engine.Rules;
 namespace CalcService.Engine.Tests.Matching;
 
 /// <summary>
-/// 29 CFR 1926.1414(e)(2): a rotation resistant hoist rope has a design factor of at least 3.5 (ii); of type I 5 unless the makers of rope and
+/// 29 CFR 1926.1414(e)(2): a rotation resistant hoist rope has a design factor of at least 3.5 (ii); of type I 5 unless the makers of rope
+/// and
 /// equipment both approve less in writing (iii); of types II and III 5 except under (e)(3) (iv), and never on duty cycle (i).
 /// 29 CFR 1926.1431(g)(3): what hangs a personnel platform holds five times what is meant to hang, rotation resistant rope ten times.
 /// </summary>
 public sealed class HoistingLawTests
 {
     private const RopeFunction Running = RopeFunction.Running, Resistant = RopeFunction.RotationResistant, NotSaid = RopeFunction.Unknown;
-    private const RotationResistance TypeI = RotationResistance.TypeI, TypeII = RotationResistance.TypeII, TypeIII = RotationResistance.TypeIII;
+    private const RotationResistance TypeI = RotationResistance.TypeI, TypeII = RotationResistance.TypeII,
+        TypeIII = RotationResistance.TypeIII;
 
     [Theory]
     [InlineData(Running, null, 3.5, null, null, Decision.Proceed, null)]
@@ -37,7 +39,8 @@ public sealed class HoistingLawTests
     public void Hoist_rope_that_resists_rotation_has_the_factors_of_the_law(
         RopeFunction function, RotationResistance? type, double factor, bool? approval, bool? dutyCycle, Decision decision, string? pointer)
     {
-        var match = Hoist(function, d => d with { DesignFactor = factor, RotationResistance = type, MakersApproval = approval, DutyCycle = dutyCycle });
+        var match = Hoist(function,
+            d => d with { DesignFactor = factor, RotationResistance = type, MakersApproval = approval, DutyCycle = dutyCycle });
         Assert.Equal(decision, match.Decision);
         Assert.Equal(pointer, match.Findings.SingleOrDefault()?.Pointer);
     }
@@ -56,7 +59,8 @@ public sealed class HoistingLawTests
     [InlineData(DutyUse.Mooring, Running, 5, Decision.Proceed)]
     [InlineData(DutyUse.HoistRope, Running, 4.99, Decision.Undetermined)]
     [InlineData(DutyUse.HoistRope, Resistant, 9.99, Decision.Undetermined)]
-    public void What_hangs_persons_holds_five_times_and_rotation_resistant_rope_ten_times(DutyUse use, RopeFunction function, double factor, Decision decision)
+    public void What_hangs_persons_holds_five_times_and_rotation_resistant_rope_ten_times(DutyUse use, RopeFunction function, double factor,
+        Decision decision)
     {
         var match = GoodMatch.Match(GoodMatch.Input with
         {
@@ -85,7 +89,8 @@ public sealed class HoistingLawTests
     [InlineData(RotationResistance.Unknown, 3.5, "/duty/rotationResistance")]
     [InlineData(RotationResistance.Unknown, 5, null)]
     [InlineData(null, 3.5, null)]
-    public void Type_that_is_said_to_be_unknown_asks_for_five(RotationResistance? type, double factor, string? pointer) => Assert.Equal(pointer,
+    public void Type_that_is_said_to_be_unknown_asks_for_five(RotationResistance? type, double factor, string? pointer) =>
+        Assert.Equal(pointer,
         Hoist(Running, d => d with { DesignFactor = factor, RotationResistance = type }).Findings.SingleOrDefault()?.Pointer);
 
     /// <summary>A rope of many strands is laid in several layers against rotation, whatever nobody says.</summary>
@@ -105,7 +110,8 @@ public sealed class HoistingLawTests
     [InlineData(NotSaid, null, null, 5, null)]
     [InlineData(Resistant, TypeII, null, 5, null)]
     [InlineData(Resistant, TypeI, true, 3.5, null)]
-    public void Factor_that_is_not_given_is_the_laws(RopeFunction function, RotationResistance? type, bool? approval, double factor, string? code)
+    public void Factor_that_is_not_given_is_the_laws(RopeFunction function, RotationResistance? type, bool? approval, double factor,
+        string? code)
     {
         var match = Hoist(function, d => d with { DesignFactor = null, RotationResistance = type, MakersApproval = approval });
         Assert.Equal((factor, "ruleSet"), (match.Result.Working.DesignFactor!.Value, match.Result.Working.FactorFrom));
@@ -128,7 +134,8 @@ public sealed class HoistingLawTests
         Assert.Equal(severity, match.Findings.Single(finding => finding.Definition.Code == "load-above-working-limit").Severity);
     }
 
-    private static Outcome<MatchResult> Hoist(RopeFunction function, Func<MatchDuty, MatchDuty> change) => GoodMatch.Match(GoodMatch.Input with
+    private static Outcome<MatchResult> Hoist(RopeFunction function, Func<MatchDuty, MatchDuty> change) =>
+        GoodMatch.Match(GoodMatch.Input with
     {
         Rope = GoodMatch.Input.Rope with { Function = function },
         Duty = change(GoodMatch.Input.Duty with { Use = DutyUse.HoistRope }),

@@ -15,7 +15,8 @@ namespace CalcService.Engine.Tests.Matching;
 /// <param name="Change">What is wrong with the match.</param>
 /// <param name="Besides">Codes that follow from the same fault.</param>
 public sealed record MatchCase(
-    string Code, Severity Severity, string Pointer, Func<MatchInput, MatchInput> Change, params IReadOnlyList<string> Besides) : IFindingCase
+    string Code, Severity Severity, string Pointer, Func<MatchInput, MatchInput> Change, params IReadOnlyList<string> Besides)
+    : IFindingCase
 {
     public long Steps { get; init; } = Budget.DefaultSteps;
 
@@ -39,7 +40,9 @@ public static class MatchCases
         new("rope-outside-socket-range", Severity.Caution, "/socket/ropeRange", Socket(s => s with { RopeRange = new(.016, .018) })),
         new("rope-does-not-enter", Severity.Stop, Basket + "/smallEndDiameter", BasketOf(b => b with { SmallEndDiameterM = .020 })),
         new("rope-loose", Severity.Note, Basket + "/smallEndDiameter",
-            input => Socket(s => s with { OuterAtSmallEndM = .060, OuterAtMouthM = .090 })(BasketOf(b => b with { SmallEndDiameterM = .0405, LargeEndDiameterM = .060 })(input))),
+            input => Socket(s =>
+            s with { OuterAtSmallEndM = .060,
+            OuterAtMouthM = .090 })(BasketOf(b => b with { SmallEndDiameterM = .0405, LargeEndDiameterM = .060 })(input))),
         new("wires-do-not-fit", Severity.Stop, Basket, RopeOf(r => r with { MetallicAreaM2 = 380e-6 })),
         new("fit-depends-on-tolerance", Severity.Caution, Basket + "/tolerance", BasketOf(b => b with { ToleranceM = .003 })),
         new("wires-crowded", Severity.Caution, Basket, RopeOf(r => r with { OuterWireDiameterM = .0018 })),
@@ -53,11 +56,16 @@ public static class MatchCases
         new("plastic-filled-rope", Severity.Caution, "/rope/plasticFilled",
             input => RopeOf(r => r with { PlasticFilled = Fact.Yes })(input with { Preparation = null })),
         new("geometry-from-memory", Severity.Caution, Basket + "/sizesFrom", Socket(s => s with { SizesFrom = SizesFrom.Memory })),
-        new("rope-does-not-enter", Severity.Stop, Basket + "/smallEndDiameter", RopeOf(r => r with { MeasuredDiameterM = .0235 }), "rope-thick"),
+        new("rope-does-not-enter", Severity.Stop, Basket + "/smallEndDiameter", RopeOf(r => r with { MeasuredDiameterM = .0235 }),
+        "rope-thick"),
         new("rope-strength-missing", Severity.Unknown, "/rope/certificate/breakingForce",
-            RopeOf(r => r with { CertifiedBreakingForceN = null, Construction = "locked coil", MetallicAreaM2 = 184e-6, WireCount = 265, OuterWireDiameterM = .00094 }), "load-transfer-not-computed"),
-        new("rope-strength-estimated", Severity.Caution, "/rope/certificate/breakingForce", RopeOf(r => r with { CertifiedBreakingForceN = null })),
-        new("wire-fit-unknown", Severity.Unknown, "/rope/wireCount", RopeOf(r => r with { Construction = "locked coil", MetallicAreaM2 = 184e-6 })),
+            RopeOf(r =>
+            r with { CertifiedBreakingForceN = null, Construction = "locked coil", MetallicAreaM2 = 184e-6, WireCount = 265,
+            OuterWireDiameterM = .00094 }), "load-transfer-not-computed"),
+        new("rope-strength-estimated", Severity.Caution, "/rope/certificate/breakingForce",
+        RopeOf(r => r with { CertifiedBreakingForceN = null })),
+        new("wire-fit-unknown", Severity.Unknown, "/rope/wireCount",
+        RopeOf(r => r with { Construction = "locked coil", MetallicAreaM2 = 184e-6 })),
         new("wire-fit-unknown", Severity.Unknown, "/rope/wireCount",
             RopeOf(r => r with { Construction = "locked coil", WireCount = 100, OuterWireDiameterM = .001 }), "load-transfer-not-computed"),
         new("rope-identity-missing", Severity.Unknown, "/rope/construction",
@@ -74,30 +82,38 @@ public static class MatchCases
     private static IEnumerable<MatchCase> Duties =>
     [
         new("duty-missing", Severity.Unknown, "/duty/use", Duty(d => d with { Use = DutyUse.Unknown })),
-        new("design-factor-missing", Severity.Unknown, "/duty/designFactor", Duty(d => d with { Use = DutyUse.Other, DesignFactor = null })),
+        new("design-factor-missing", Severity.Unknown, "/duty/designFactor",
+        Duty(d => d with { Use = DutyUse.Other, DesignFactor = null })),
         new("design-factor-from-memory", Severity.Caution, "/duty/designFactor", Duty(d => d with { DesignFactor = null })),
         new("design-factor-below-rule", Severity.Unknown, "/duty/designFactor", Duty(d => d with { DesignFactor = 4.9 })),
-        new("design-factor-below-law", Severity.Stop, "/duty/designFactor", Duty(d => d with { DesignFactor = 4.9, LiftsPersons = Fact.Yes })),
+        new("design-factor-below-law", Severity.Stop, "/duty/designFactor",
+        Duty(d => d with { DesignFactor = 4.9, LiftsPersons = Fact.Yes })),
         new("design-factor-below-law", Severity.Unknown, "/rope/function", Hoist(RopeFunction.Unknown, d => d with { DesignFactor = 4.9 })),
         new("load-above-working-limit", Severity.Stop, "/duty/load", Duty(d => d with { LoadN = 51e3 })),
-        new("load-above-working-limit", Severity.Unknown, "/duty/load", Duty(d => d with { LoadN = 51e3, DesignFactor = null }), "design-factor-from-memory"),
+        new("load-above-working-limit", Severity.Unknown, "/duty/load", Duty(d => d with { LoadN = 51e3, DesignFactor = null }),
+        "design-factor-from-memory"),
         new("load-above-socket-rating", Severity.Stop, "/duty/load", Socket(s => s with { RatedLoadN = 24e3 })),
         new("facts-taken", Severity.Caution, "/socket/ratedLoad", Socket(s => s with { RatedLoadN = null })),
         new("facts-taken", Severity.Caution, "/socket/proofRating",
             input => Socket(s => s with { ProofRatingN = null })(Duty(d => d with { ProofLoadN = 50e3 })(input))),
         new("proof-below-rule", Severity.Stop, "/duty/proofLoad", Duty(d => d with { ProofLoadN = 10e3 })),
         // Nothing is remembered for other uses, and a proof load of twice this would reach the breaking force.
-        new("design-factor-below-rule", Severity.Unknown, "/duty/designFactor", Duty(d => d with { Use = DutyUse.Other, DesignFactor = 1.9 })),
+        new("design-factor-below-rule", Severity.Unknown, "/duty/designFactor",
+            Duty(d => d with { Use = DutyUse.Other, DesignFactor = 1.9 })),
         // As high as the rope's breaking force, by a factor that allows it.
         new("load-above-working-limit", Severity.Stop, "/duty/load", input => Socket(s => s with { RatedLoadN = 305e3 })(
-            Duty(d => d with { Use = DutyUse.Other, DesignFactor = 1, LoadN = 252e3 })(input)), "design-factor-below-rule", "compound-overstressed"),
-        new("proof-below-rated-load", Severity.Unknown, "/duty/proofLoad", Duty(d => d with { Use = DutyUse.Other, ProofLoadN = d.LoadN * .9 })),
+            Duty(d => d with { Use = DutyUse.Other, DesignFactor = 1, LoadN = 252e3 })(input)), "design-factor-below-rule",
+            "compound-overstressed"),
+        new("proof-below-rated-load", Severity.Unknown, "/duty/proofLoad",
+        Duty(d => d with { Use = DutyUse.Other, ProofLoadN = d.LoadN * .9 })),
         new("rated-load-missing", Severity.Unknown, "/duty/load", Duty(d => d with { ProofLoadN = 10e3, LoadN = null })),
         new("proof-above-socket-rating", Severity.Stop, "/duty/proofLoad", Socket(s => s with { ProofRatingN = 49e3 })),
         new("proof-above-half-breaking", Severity.Caution, "/duty/proofLoad",
-            input => Socket(s => s with { ProofRatingN = 200e3 })(Duty(d => d with { ProofLoadN = 127e3 })(input)), "compound-overstressed"),
+            input => Socket(s => s with { ProofRatingN = 200e3 })(Duty(d => d with { ProofLoadN = 127e3 })(input)),
+            "compound-overstressed"),
         new("proof-at-breaking-force", Severity.Stop, "/duty/proofLoad",
-            input => Socket(s => s with { ProofRatingN = 300e3 })(Duty(d => d with { ProofLoadN = 252e3 })(input)), "compound-overstressed"),
+            input => Socket(s => s with { ProofRatingN = 300e3 })(Duty(d => d with { ProofLoadN = 252e3 })(input)),
+            "compound-overstressed"),
         new("efficiency-not-tested", Severity.Note, "/duty/typeTested", Duty(d => d with { TypeTested = null })),
         new("efficiency-not-tested", Severity.Note, "/duty/typeTested", Duty(d => d with { TypeTested = false })),
     ];
@@ -133,16 +149,21 @@ public static class MatchCases
         new("chemical-attacks", Severity.Stop, "/service/chemicals/0", Service(s => s with { Chemicals = ["acetone"] })),
         new("left-in-broom", Severity.Stop, "/preparation/core", Fibre(CoreTreatment.LeftIn)),
         new("left-in-broom", Severity.Stop, "/preparation/core", Fibre(CoreTreatment.Unlaid)),
-        new("left-in-broom", Severity.Stop, "/preparation/plasticLeftIn", input => input with { Preparation = new(CoreTreatment.Unlaid, BroomCleaner.Solvent, PlasticLeftIn: true) }),
-        new("cleaner-forbidden", Severity.Stop, "/preparation/cleaner", input => input with { Preparation = new(CoreTreatment.Unlaid, BroomCleaner.Acid, PlasticLeftIn: false) }),
-        new("cleaner-forbidden", Severity.Stop, "/preparation/cleaner", input => input with { Preparation = new(CoreTreatment.Unlaid, BroomCleaner.Flux, PlasticLeftIn: false) }),
+        new("left-in-broom", Severity.Stop, "/preparation/plasticLeftIn",
+        input => input with { Preparation = new(CoreTreatment.Unlaid, BroomCleaner.Solvent, PlasticLeftIn: true) }),
+        new("cleaner-forbidden", Severity.Stop, "/preparation/cleaner",
+        input => input with { Preparation = new(CoreTreatment.Unlaid, BroomCleaner.Acid, PlasticLeftIn: false) }),
+        new("cleaner-forbidden", Severity.Stop, "/preparation/cleaner",
+        input => input with { Preparation = new(CoreTreatment.Unlaid, BroomCleaner.Flux, PlasticLeftIn: false) }),
     ];
 
     private static IEnumerable<MatchCase> Cones =>
     [
-        new("load-transfer-not-computed", Severity.Caution, "/compound/sheet/cured", Sheet(s => s with { Cured = s.Cured with { ModulusPa = null } })),
+        new("load-transfer-not-computed", Severity.Caution, "/compound/sheet/cured",
+            Sheet(s => s with { Cured = s.Cured with { ModulusPa = null } })),
         new("load-transfer-not-computed", Severity.Caution, "/socket/basket", input => input) { Steps = 100 },
-        new("compound-overstressed", Severity.Caution, "/compound/sheet/cured/compressiveStrength", Sheet(s => s with { Cured = s.Cured with { CompressiveStrengthPa = 60e6 } })),
+        new("compound-overstressed", Severity.Caution, "/compound/sheet/cured/compressiveStrength",
+        Sheet(s => s with { Cured = s.Cured with { CompressiveStrengthPa = 60e6 } })),
         new("socket-wall-assumed", Severity.Note, "/socket/outerAtSmallEnd", Socket(s => s with { OuterAtSmallEndM = null })),
         new("socket-wall-assumed", Severity.Note, "/socket/outerAtMouth", Socket(s => s with { OuterAtMouthM = null })),
         new("cone-not-self-locking", Severity.Note, "/cone/friction", input => input with { Friction = .1 }),
@@ -150,11 +171,13 @@ public static class MatchCases
 
     private static Func<MatchInput, MatchInput> RopeOf(Func<Rope, Rope> change) => input => input with { Rope = change(input.Rope) };
 
-    private static Func<MatchInput, MatchInput> Socket(Func<MatchSocket, MatchSocket> change) => input => input with { Socket = change(input.Socket) };
+    private static Func<MatchInput, MatchInput> Socket(Func<MatchSocket, MatchSocket> change) => input =>
+        input with { Socket = change(input.Socket) };
 
     private static Func<MatchInput, MatchInput> BasketOf(Func<Basket, Basket> change) => Socket(s => s with { Basket = change(s.Basket) });
 
-    private static Func<MatchInput, MatchInput> Duty(Func<MatchDuty, MatchDuty> change) => input => input with { Duty = change(input.Duty) };
+    private static Func<MatchInput, MatchInput> Duty(Func<MatchDuty, MatchDuty> change) => input =>
+        input with { Duty = change(input.Duty) };
 
     private static Func<MatchInput, MatchInput> Hoist(RopeFunction function, Func<MatchDuty, MatchDuty> change) => input =>
         RopeOf(r => r with { Function = function })(Duty(d => change(d with { Use = DutyUse.HoistRope }))(input));
@@ -166,9 +189,11 @@ public static class MatchCases
         Duty(d => d with { Use = DutyUse.Lift, DesignFactor = 12, LoadN = 15e3 })(
             BasketOf(b => b with { SmallEndDiameterM = smallEnd, LargeEndDiameterM = mouth, LengthM = length })(input));
 
-    private static Func<MatchInput, MatchInput> Service(Func<MatchService, MatchService> change) => input => input with { Service = change(input.Service) };
+    private static Func<MatchInput, MatchInput> Service(Func<MatchService, MatchService> change) => input =>
+        input with { Service = change(input.Service) };
 
-    private static Func<MatchInput, MatchInput> Sheet(Func<CompoundSheet, CompoundSheet> change) => input => input with { Compound = change(input.Compound) };
+    private static Func<MatchInput, MatchInput> Sheet(Func<CompoundSheet, CompoundSheet> change) => input =>
+        input with { Compound = change(input.Compound) };
 
     private static Func<MatchInput, MatchInput> Fibre(CoreTreatment treatment) => input => input with
     {

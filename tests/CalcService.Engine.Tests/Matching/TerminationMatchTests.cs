@@ -11,7 +11,8 @@ namespace CalcService.Engine.Tests.Matching;
 public sealed class TerminationMatchTests
 {
     [Fact]
-    [Verifies("working-load-limit", Check.WorkedExample, "by hand: 252 kN at a design factor of 5 are 50.4 kN, at an efficiency of 90 % 45.36 kN")]
+    [Verifies("working-load-limit", Check.WorkedExample,
+        "by hand: 252 kN at a design factor of 5 are 50.4 kN, at an efficiency of 90 % 45.36 kN")]
     public void Working_load_limit_is_that_worked_by_hand()
     {
         Printed.Matches(50.4e3, GoodMatch.Match(GoodMatch.Input).Result.Working.LimitN!.Value);
@@ -19,7 +20,8 @@ public sealed class TerminationMatchTests
     }
 
     [Fact]
-    [Verifies("bond-needed", Check.WorkedExample, "by hand: a wire of 1 mm breaks at 1770·π/4 N; over π·1·100 mm² of wall that is 4.425 MPa")]
+    [Verifies("bond-needed", Check.WorkedExample,
+        "by hand: a wire of 1 mm breaks at 1770·π/4 N; over π·1·100 mm² of wall that is 4.425 MPa")]
     public void Bond_needed_holds_the_wire_to_its_breaking_stress()
     {
         var breaking = 1770 * Math.PI / 4;
@@ -32,7 +34,8 @@ public sealed class TerminationMatchTests
     {
         // NAVEDTRA 14080.
         Printed.Matches(50e3, GoodMatch.Match(GoodMatch.Input).Result.Working.ProofLoadN!.Value);
-        Assert.Null(GoodMatch.Match(GoodMatch.Input with { Duty = GoodMatch.Input.Duty with { Use = DutyUse.Pendant } }).Result.Working.ProofLoadN);
+        Assert.Null(GoodMatch.Match(GoodMatch.Input with { Duty = GoodMatch.Input.Duty with { Use = DutyUse.Pendant } })
+            .Result.Working.ProofLoadN);
     }
 
     [Fact]
@@ -69,7 +72,9 @@ public sealed class TerminationMatchTests
     [Fact]
     public void Lower_third_takes_two_thirds_under_little_load_only()
     {
-        double Lower(double loadN) => GoodMatch.Match(GoodMatch.Input with { Duty = GoodMatch.Input.Duty with { LoadN = loadN } }).Result.Transfer!.Cases[0].State.Shares!.Lower;
+        double Lower(double loadN) =>
+            GoodMatch.Match(GoodMatch.Input with { Duty = GoodMatch.Input.Duty with { LoadN = loadN } })
+            .Result.Transfer!.Cases[0].State.Shares!.Lower;
         Assert.True(Lower(25e3) > 2.0 / 3);
         Assert.True(Lower(50.4e3) < 2.0 / 3);
         Assert.True(Lower(50.4e3) > 1.0 / 2);
@@ -84,8 +89,10 @@ public sealed class TerminationMatchTests
         Assert.All(transfer.Sensitivity, one =>
         {
             Assert.True(one.Low < one.High);
-            Assert.InRange(own.Shares!.Lower, Math.Min(one.AtLow.Shares!.Lower, one.AtHigh.Shares!.Lower), Math.Max(one.AtLow.Shares.Lower, one.AtHigh.Shares.Lower));
-            Assert.InRange(own.SeatAtMouthM, Math.Min(one.AtLow.SeatAtMouthM, one.AtHigh.SeatAtMouthM), Math.Max(one.AtLow.SeatAtMouthM, one.AtHigh.SeatAtMouthM));
+            Assert.InRange(own.Shares!.Lower, Math.Min(one.AtLow.Shares!.Lower, one.AtHigh.Shares!.Lower),
+                Math.Max(one.AtLow.Shares.Lower, one.AtHigh.Shares.Lower));
+            Assert.InRange(own.SeatAtMouthM, Math.Min(one.AtLow.SeatAtMouthM, one.AtHigh.SeatAtMouthM),
+                Math.Max(one.AtLow.SeatAtMouthM, one.AtHigh.SeatAtMouthM));
         });
     }
 
@@ -93,7 +100,8 @@ public sealed class TerminationMatchTests
     public void Cases_are_the_working_load_the_proof_load_and_the_breaking_force()
     {
         var transfer = GoodMatch.Match(GoodMatch.Input).Result.Transfer!;
-        Assert.Equal([("workingLoad", 25e3), ("proofLoad", 50e3), ("breakingForce", 252e3)], transfer.Cases.Select(one => (one.Name, one.State.LoadN)));
+        Assert.Equal([("workingLoad", 25e3), ("proofLoad", 50e3), ("breakingForce", 252e3)],
+            transfer.Cases.Select(one => (one.Name, one.State.LoadN)));
         // The factor is that of finite elements against this model.
         Assert.All(transfer.Cases, one => Printed.Matches(1.4 * one.State.LipPressurePa, one.LipPressurePa));
         Assert.All(transfer.Cases, one => Printed.Matches(one.LipPressurePa / 120e6, one.Utilisation!.Value));
@@ -132,13 +140,15 @@ public sealed class TerminationMatchTests
     {
         var trace = GoodMatch.Match(GoodMatch.Input, trace: true).Trace;
         Assert.Superset(
-            new HashSet<string> { "working-load-limit", "bond-needed", "included-angle", "wire-spacing", "cone-shrinkage", "cone-radial-stiffness", "cone-hoop-stress", "cone-mean-pressure" },
+            new HashSet<string> { "working-load-limit", "bond-needed", "included-angle", "wire-spacing", "cone-shrinkage",
+            "cone-radial-stiffness", "cone-hoop-stress", "cone-mean-pressure" },
             trace.Select(step => step.Formula.Id).ToHashSet());
         Assert.Empty(GoodMatch.Match(GoodMatch.Input).Trace);
         // The trail leads to the number that the solution has.
         var match = GoodMatch.Match(GoodMatch.Input, trace: true);
         Assert.All(match.Result.Transfer!.Cases, one =>
-            Printed.Matches(one.State.EdgePressurePa, match.Trace.Single(step => step.Of == one.Name && step.Formula.Id == "cone-pressure").Value.Si, 1e-9));
+            Printed.Matches(one.State.EdgePressurePa,
+            match.Trace.Single(step => step.Of == one.Name && step.Formula.Id == "cone-pressure").Value.Si, 1e-9));
     }
 
     /// <summary>Sockets of one family, scaled with the rope: what is a ratio stays, what is a load grows with the square.</summary>
@@ -153,7 +163,8 @@ public sealed class TerminationMatchTests
                 Rope = input.Rope with { DiameterM = k * .020, CertifiedBreakingForceN = k * k * 252e3 },
                 Socket = input.Socket with
                 {
-                    Basket = new() { SmallEndDiameterM = k * basket.SmallEndDiameterM, LargeEndDiameterM = k * basket.LargeEndDiameterM, LengthM = k * basket.LengthM },
+                    Basket = new() { SmallEndDiameterM = k * basket.SmallEndDiameterM, LargeEndDiameterM = k * basket.LargeEndDiameterM,
+                        LengthM = k * basket.LengthM },
                     OuterAtSmallEndM = k * .040, OuterAtMouthM = k * .070,
                 },
                 Duty = input.Duty with { LoadN = k * k * 25e3 },
@@ -185,14 +196,17 @@ public sealed class TerminationMatchTests
             var match = TerminationMatch.Calculate(
                 input with
                 {
-                    Rope = input.Rope with { DiameterM = smallEnd * .9, MetallicAreaM2 = Between(1e-3, .9, one.Item4) * smallEnd * smallEnd, CertifiedBreakingForceN = Between(100, 50e6, one.Item5) },
+                    Rope = input.Rope with { DiameterM = smallEnd * .9, MetallicAreaM2 = Between(1e-3, .9, one.Item4) * smallEnd * smallEnd,
+                        CertifiedBreakingForceN = Between(100, 50e6, one.Item5) },
                     Socket = input.Socket with
                     {
                         Basket = new() { SmallEndDiameterM = smallEnd, LargeEndDiameterM = mouth, LengthM = length },
                         OuterAtSmallEndM = smallEnd * Between(1.01, 50, two.Item1), OuterAtMouthM = mouth * Between(1.01, 50, two.Item2),
                     },
                     Duty = input.Duty with { LoadN = Between(1, 50e6, two.Item3) },
-                    Compound = input.Compound with { Cured = input.Compound.Cured with { ModulusPa = Between(1e8, 1e11, two.Item4), PoissonRatio = poisson, ShrinkageAfterGel = .05 * two.Item5 } },
+                    Compound =
+                    input.Compound with { Cured = input.Compound.Cured with { ModulusPa = Between(1e8, 1e11, two.Item4),
+                    PoissonRatio = poisson, ShrinkageAfterGel = .05 * two.Item5 } },
                     Friction = one.Item1,
                 },
                 Editions.Known.Current, budget, TestContext.Current.CancellationToken);
@@ -202,7 +216,9 @@ public sealed class TerminationMatchTests
                 Assert.All(transfer.Cases, found =>
                 {
                     Assert.Equal(1, found.State.Shares!.Lower + found.State.Shares.Middle + found.State.Shares.Upper, 1e-9);
-                    Assert.All(found.State.Stations, station => Assert.True(double.IsFinite(station.SeatM) && station.PressurePa >= 0 && double.IsFinite(station.HoopPa)));
+                    Assert.All(found.State.Stations,
+                        station =>
+                        Assert.True(double.IsFinite(station.SeatM) && station.PressurePa >= 0 && double.IsFinite(station.HoopPa)));
                 });
             }
             else

@@ -59,8 +59,10 @@ public static class BruteForce
 
             if (job.Anchor is { } anchor)
             {
-                long Until(int release) => starts[j][anchor] / problem.Slot < job.Releases[release].NotBefore.Count ? job.Releases[release].NotBefore[(int)(starts[j][anchor] / problem.Slot)] : long.MaxValue;
-                if (Enumerable.Range(0, job.Releases.Count).Any(release => Until(release) < 0 || starts[j][job.Releases[release].Step] < Until(release)))
+                long Until(int release) => starts[j][anchor] / problem.Slot < job.Releases[release].NotBefore.Count
+                    ? job.Releases[release].NotBefore[(int)(starts[j][anchor] / problem.Slot)] : long.MaxValue;
+                if (Enumerable.Range(0, job.Releases.Count)
+                    .Any(release => Until(release) < 0 || starts[j][job.Releases[release].Step] < Until(release)))
                 {
                     return false;
                 }

@@ -58,7 +58,8 @@ public sealed class CoveringSearchTests
     private static void AssertSameCover(CoverItem[] items, int demand, CoverObjective objective, long factor) =>
         Assert.Equal(
             Search(items, demand, objective),
-            CoveringTable.Solve([.. items.Select(item => item with { Cost = item.Cost * factor, Value = item.Value * factor })], demand, objective,
+            CoveringTable.Solve([.. items.Select(item => item with { Cost = item.Cost * factor, Value = item.Value * factor })], demand,
+            objective,
                 new Budget(Budget.DefaultSteps), CancellationToken.None));
 
     private static int[]? Search(CoverItem[] items, int demand, CoverObjective objective)

@@ -35,7 +35,8 @@ public sealed class CoveringTableTests
     public void Cover_beyond_the_limits_is_none() => Assert.Null(Solve([new(3, 1, 0, 2), new(5, 1, 0, 1)], 12, CoverObjective.Cost));
 
     [Fact]
-    public void Cover_of_all_there_is_takes_all() => Assert.Equal([2, 1], Solve([new(3, 1, 0, 2), new(5, 1, 0, 1)], 11, CoverObjective.Cost));
+    public void Cover_of_all_there_is_takes_all() =>
+        Assert.Equal([2, 1], Solve([new(3, 1, 0, 2), new(5, 1, 0, 1)], 11, CoverObjective.Cost));
 
     // One pair for each place in the order of the objective: all before it are equal.
     [Theory]
@@ -53,8 +54,10 @@ public sealed class CoveringTableTests
     [InlineData(CoverObjective.Number, 4, 2, 0, 9, 4, 1, 9, 9, 4, "0 1")]
     [InlineData(CoverObjective.Number, 4, 1, 2, 9, 4, 1, 1, 9, 4, "0 1")]
     public void Tie_goes_by_the_next_place_in_the_order(
-        CoverObjective objective, int sizeA, long costA, long valueA, int limitA, int sizeB, long costB, long valueB, int limitB, long demand, string taken) =>
-        Assert.Equal(taken, string.Join(' ', Solve([new(sizeA, costA, valueA, limitA), new(sizeB, costB, valueB, limitB)], demand, objective)!));
+        CoverObjective objective, int sizeA, long costA, long valueA, int limitA, int sizeB, long costB, long valueB, int limitB,
+        long demand, string taken) =>
+        Assert.Equal(taken,
+        string.Join(' ', Solve([new(sizeA, costA, valueA, limitA), new(sizeB, costB, valueB, limitB)], demand, objective)!));
 
     [Fact]
     public void Budget_that_ends_first_gives_no_answer_and_keeps_its_steps()

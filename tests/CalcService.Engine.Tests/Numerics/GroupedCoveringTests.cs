@@ -6,7 +6,8 @@ namespace CalcService.Engine.Tests.Numerics;
 public sealed class GroupedCoveringTests
 {
     private static readonly CoverItem[] Kits = [new(300, 19, 0, null), new(700, 41, 0, null), new(1100, 62, 0, null)];
-    private static readonly CoverDemand[] Six = [new(220, 4, 1), new(340, 5, 1), new(410, 6, 1), new(560, 7, 1), new(180, 3, 1), new(300, 5, 1)];
+    private static readonly CoverDemand[] Six = [new(220, 4, 1), new(340, 5, 1), new(410, 6, 1), new(560, 7, 1), new(180, 3, 1),
+        new(300, 5, 1)];
 
     /// <summary>Optima computed independently with an integer programme, invented costs.</summary>
     [Theory]
@@ -21,7 +22,9 @@ public sealed class GroupedCoveringTests
 
     public static TheoryData<string, int, string> Bins =>
         [.. File.ReadLines(Path.Combine(AppContext.BaseDirectory, "Data", "orlib-u120.csv")).Skip(2).Select(line => line.Split(','))
-            .Select(cells => new TheoryDataRow<string, int, string>(cells[0], int.Parse(cells[1], System.Globalization.CultureInfo.InvariantCulture), cells[2]))];
+            .Select(cells =>
+            new TheoryDataRow<string, int, string>(cells[0], int.Parse(cells[1], System.Globalization.CultureInfo.InvariantCulture),
+            cells[2]))];
 
     /// <summary>
     /// Bin packing as mixes: one kit as large as a bin, and time for one kit a mix. Each instance is far beyond a job (120
@@ -33,7 +36,8 @@ public sealed class GroupedCoveringTests
     public void Mixes_pack_published_bins_within_the_gap_that_they_state(string instance, int bins, string sizes)
     {
         var demands = sizes.Split(' ').GroupBy(size => size)
-            .Select(same => new CoverDemand(int.Parse(same.Key, System.Globalization.CultureInfo.InvariantCulture), 0, same.Count())).ToArray();
+            .Select(same => new CoverDemand(int.Parse(same.Key, System.Globalization.CultureInfo.InvariantCulture), 0, same.Count()))
+            .ToArray();
         var cover = Solve(new() { Items = [new(150, 1, 0, null)], Demands = demands, TimeLimit = 1, RoundTime = 1 })!;
 
         Assert.All(cover.Groups, group => Assert.True(group.Served.Zip(demands, (count, demand) => count * demand.Size).Sum() <= 150));
@@ -79,7 +83,8 @@ public sealed class GroupedCoveringTests
             RoundTime = roundTime,
         })!;
         Assert.All(cover.Groups, group => Assert.True(
-            group.Taken.Select((count, i) => (long)count * items[i].Size).Sum() >= group.Served.Select((count, i) => count * (301L + (5 * i))).Sum()));
+            group.Taken.Select((count, i) => (long)count * items[i].Size)
+            .Sum() >= group.Served.Select((count, i) => count * (301L + (5 * i))).Sum()));
         Assert.Equal(3 * demands, cover.Groups.Sum(group => group.Served.Sum()));
     }
 
@@ -107,7 +112,8 @@ public sealed class GroupedCoveringTests
         {
             var items = group.Taken.Sum();
             Assert.InRange((90 * items) + group.Served.Select((count, d) => count * demands[d].Time).Sum(), 0, 1200);
-            Assert.InRange(group.Served.Select((count, d) => count * demands[d].Size).Sum(), 0, group.Taken.Select((count, i) => count * Kits[i].Size).Sum());
+            Assert.InRange(group.Served.Select((count, d) => count * demands[d].Size).Sum(), 0,
+                group.Taken.Select((count, i) => count * Kits[i].Size).Sum());
         });
         Assert.False(cover.IsOptimal);
         Assert.InRange(cover.Gap, 0, 1);

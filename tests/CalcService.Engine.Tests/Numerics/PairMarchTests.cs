@@ -48,7 +48,8 @@ public sealed class PairMarchTests
     [Fact]
     public void March_that_overflows_or_spends_its_budget_has_no_end()
     {
-        Assert.Null(new PairMarch<Blowup>(default, 1e-10, new Budget(100000), TestContext.Current.CancellationToken).Go(0, 1000, new(1, 1)));
+        Assert.Null(new PairMarch<Blowup>(default, 1e-10, new Budget(100000), TestContext.Current.CancellationToken)
+            .Go(0, 1000, new(1, 1)));
         Assert.Null(new PairMarch<Oscillator>(default, 1e-12, new Budget(5), TestContext.Current.CancellationToken).Go(0, 10, new(1, 0)));
     }
 

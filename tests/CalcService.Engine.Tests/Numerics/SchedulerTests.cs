@@ -25,17 +25,21 @@ public sealed class SchedulerTests
             Capacities = [1, 1, 1, 1, 1, 1],
             Windows = [],
             Horizon = 200,
-            Jobs = [.. Ft06.Select((row, j) => new SchedulingJob { Kind = j, Steps = [.. row.Chunk(2).Select(step => new SchedulingStep(step[1], [step[0]], InWindow: false))] })],
+            Jobs = [.. Ft06.Select((row, j) =>
+            new SchedulingJob { Kind = j,
+            Steps = [.. row.Chunk(2).Select(step => new SchedulingStep(step[1], [step[0]], InWindow: false))] })],
         })!;
         Assert.Equal((55, true, 0.0), (schedule.Finish, schedule.IsOptimal, schedule.Gap));
     }
 
     [Fact]
-    public void Flow_shop_of_two_machines_is_as_short_as_Johnsons_rule() => Gen.Select(Gen.Int[1, 9].Array[2].Array[2, 7], Gen.Int[100, 1000]).Sample(
+    public void Flow_shop_of_two_machines_is_as_short_as_Johnsons_rule() =>
+        Gen.Select(Gen.Int[1, 9].Array[2].Array[2, 7], Gen.Int[100, 1000]).Sample(
         (times, horizon) =>
         {
             // Johnson (1954): those shorter on the first machine in rising order of it, then the others in falling order of the second.
-            var order = times.Where(t => t[0] < t[1]).OrderBy(t => t[0]).Concat(times.Where(t => t[0] >= t[1]).OrderByDescending(t => t[1]));
+            var order = times.Where(t => t[0] < t[1]).OrderBy(t => t[0])
+                .Concat(times.Where(t => t[0] >= t[1]).OrderByDescending(t => t[1]));
             var (first, second) = (0, 0);
             foreach (var t in order)
             {
@@ -53,10 +57,12 @@ public sealed class SchedulerTests
 
     [Fact]
     public void Small_shop_is_as_short_as_the_best_of_all_that_can_be_tried() =>
-        Gen.Select(Gen.Int[1, 2].Array[3], Gen.Int[1, 3].Array[2], Gen.Int[3, 6], Gen.Int[0, 4].Array[14].Array[2], Gen.Int[0, 3], Gen.Bool).Sample(
+        Gen.Select(Gen.Int[1, 2].Array[3], Gen.Int[1, 3].Array[2], Gen.Int[3, 6], Gen.Int[0, 4].Array[14].Array[2], Gen.Int[0, 3], Gen.Bool)
+        .Sample(
             (durations, capacities, opens, waits, cures, alike) =>
             {
-                // Two ends: position and pour by one hand, a stand held until the gel, then a load. A later pour may gel sooner, and at some times none can start.
+                // Two ends: position and pour by one hand, a stand held until the gel, then a load. A later pour may gel sooner, and at
+                // some times none can start.
                 SchedulingJob Job(int kind)
                 {
                     long[] still = [.. waits[kind].Select((wait, t) => wait == 0 ? -1L : t + wait)];
@@ -71,11 +77,13 @@ public sealed class SchedulerTests
                     };
                 }
 
-                var problem = new SchedulingProblem { Capacities = capacities, Windows = [(0, opens), (opens + 2, 14)], Horizon = 14, Jobs = [Job(0), Job(alike ? 0 : 1)] };
+                var problem = new SchedulingProblem { Capacities = capacities, Windows = [(0, opens), (opens + 2, 14)], Horizon = 14,
+                    Jobs = [Job(0), Job(alike ? 0 : 1)] };
                 var schedule = Solve(problem);
                 var best = BruteForce.Finish(problem);
                 Assert.Equal(best, schedule?.Finish);
-                Assert.True(schedule is null || (schedule.IsOptimal && BruteForce.IsAllowed(problem, [.. schedule.Jobs.Select(one => one.Starts.ToArray())])));
+                Assert.True(schedule is null
+                    || (schedule.IsOptimal && BruteForce.IsAllowed(problem, [.. schedule.Jobs.Select(one => one.Starts.ToArray())])));
             }, iter: 100);
 
     [Theory]
@@ -83,7 +91,8 @@ public sealed class SchedulerTests
     [InlineData(60)]
     public void Shop_whose_only_hand_is_never_idle_ends_when_its_work_is_done(int quantity)
     {
-        // By hand: a pour and a load of 10 each, releases 50 after the pour, later ones slower. The first load waits for the first cure and by then others are
+        // By hand: a pour and a load of 10 each, releases 50 after the pour, later ones slower. The first load waits for the first cure and
+        // by then others are
         // poured, so the hand works through every shift of 240, of which 24 tasks fill each; the last task ends with the work.
         var tasks = 2 * quantity;
         var finish = ((tasks - 1) / 24 * 1000) + ((((tasks - 1) % 24) + 1) * 10);
@@ -94,7 +103,8 @@ public sealed class SchedulerTests
             Windows = [.. Enumerable.Range(0, 6).Select(shift => (shift * 1000L, (shift * 1000L) + 240))],
             Horizon = 5240,
             Slot = 5,
-            Jobs = [.. Enumerable.Repeat(new SchedulingJob { Kind = 0, Steps = [new(10, [0], true), new(10, [0], true)], Anchor = 0, Releases = [new(1, cured)] }, quantity)],
+            Jobs = [.. Enumerable.Repeat(new SchedulingJob { Kind = 0, Steps = [new(10, [0], true), new(10, [0], true)], Anchor = 0,
+            Releases = [new(1, cured)] }, quantity)],
         };
         var schedule = Solve(problem)!;
         Assert.Equal((finish, true, 0.0), (schedule.Finish, schedule.IsOptimal, schedule.Gap));
@@ -104,9 +114,11 @@ public sealed class SchedulerTests
     [Fact]
     public void Work_that_the_shifts_cannot_hold_has_no_schedule()
     {
-        // By hand: 13 jobs of 20 are 260 of work, the two shifts have 250, no job is too long for either and nothing else stands in the way.
+        // By hand: 13 jobs of 20 are 260 of work, the two shifts have 250, no job is too long for either and nothing else stands in the
+        // way.
         var job = new SchedulingJob { Kind = 0, Steps = [new(10, [0], true), new(10, [0], true)] };
-        Assert.Null(Solve(new() { Capacities = [1], Windows = [(0, 125), (500, 625)], Horizon = 625, Jobs = [.. Enumerable.Repeat(job, 13)] }));
+        Assert.Null(Solve(new() { Capacities = [1], Windows = [(0, 125), (500, 625)], Horizon = 625,
+            Jobs = [.. Enumerable.Repeat(job, 13)] }));
     }
 
     [Fact]
@@ -117,7 +129,8 @@ public sealed class SchedulerTests
 
     [Fact]
     public void Uses_that_fit_the_capacity_get_one_each() =>
-        Assert.Equal([0, 1, 0, 1], Scheduler.Assign([(0, 5, 0), (2, 9, 0), (5, 8, 0), (9, 10, 0)], [2]).Select((one, i) => i == 3 ? 1 - one : one));
+        Assert.Equal([0, 1, 0, 1],
+        Scheduler.Assign([(0, 5, 0), (2, 9, 0), (5, 8, 0), (9, 10, 0)], [2]).Select((one, i) => i == 3 ? 1 - one : one));
 
     private static Schedule? Solve(SchedulingProblem problem) => Scheduler.Solve(problem, TestContext.Current.CancellationToken);
 }

@@ -23,7 +23,8 @@ public static class BroomCases
         new("used-rope", Severity.Caution, At + "/rope/used", End(end => end with { Rope = end.Rope with { IsUsed = true } })),
         new("broom-too-wide", Severity.Note, At + "/broomAngle", End(end => end with { BroomAngleRad = 91 * Math.PI / 180 })),
         new("broom-too-narrow", Severity.Caution, At + "/broomAngle", End(end => end with { BroomAngleRad = 19.9 * Math.PI / 180 })),
-        new("broom-dried-long-ago", Severity.Caution, At + "/driedAt", End(end => end with { DriedAt = GoodPour.Input.PourAt.AddHours(-12).AddSeconds(-1) })),
+        new("broom-dried-long-ago", Severity.Caution, At + "/driedAt",
+        End(end => end with { DriedAt = GoodPour.Input.PourAt.AddHours(-12).AddSeconds(-1) })),
         new("rope-tilted", Severity.Unknown, At + "/tilt", End(end => end with { TiltRad = 5.1 * Math.PI / 180 })),
         new("no-straight-rope", Severity.Stop, At + "/straightBelow", End(end => end with { StraightBelowM = 0 })),
         new("straight-rope-short", Severity.Caution, At + "/straightBelow", End(end => end with { StraightBelowM = .001 })),
@@ -39,24 +40,34 @@ public static class BroomCases
         new("serving-fit-unknown", Severity.Unknown, At + "/servingDiameter",
             End(end => end with { Basket = end.Basket with { LengthM = .120 }, ServingInBasketM = .020 }), "serving-shortens-grip"),
         new("serving-does-not-fit", Severity.Stop, At + "/servingDiameter",
-            End(end => end with { Basket = end.Basket with { LengthM = .120 }, ServingInBasketM = .020, ServingDiameterM = .023 }), "serving-shortens-grip"),
+            End(end => end with { Basket = end.Basket with { LengthM = .120 }, ServingInBasketM = .020, ServingDiameterM = .023 }),
+            "serving-shortens-grip"),
         new("fit-depends-on-tolerance", Severity.Caution, At + "/socket/basket/tolerance",
-            End(end => end with { Basket = end.Basket with { LengthM = .120 }, ServingInBasketM = .020, ServingDiameterM = .0226 }), "serving-shortens-grip"),
+            End(end => end with { Basket = end.Basket with { LengthM = .120 }, ServingInBasketM = .020, ServingDiameterM = .0226 }),
+            "serving-shortens-grip"),
         new("basket-short", Severity.Note, At + "/socket/basket/length", End(end => end with { WireEndsBelowMouthM = .002 })),
-        new("rope-does-not-enter", Severity.Stop, At + "/socket/basket/smallEndDiameter", End(end => end with { Rope = end.Rope with { MeasuredDiameterM = .023 } }), "rope-thick"),
-        new("geometry-from-memory", Severity.Caution, At + "/socket/basket/sizesFrom", End(end => end with { SizesFrom = SizesFrom.Memory })),
+        new("rope-does-not-enter", Severity.Stop, At + "/socket/basket/smallEndDiameter",
+        End(end => end with { Rope = end.Rope with { MeasuredDiameterM = .023 } }), "rope-thick"),
+        new("geometry-from-memory", Severity.Caution, At + "/socket/basket/sizesFrom",
+        End(end => end with { SizesFrom = SizesFrom.Memory })),
         new("vent-small-basket", Severity.Note, At + "/rope/diameter", End(end => end with
         {
-            Rope = end.Rope with { DiameterM = .016 }, Basket = end.Basket with { SmallEndDiameterM = .019, LargeEndDiameterM = .037, LengthM = .085 },
+            Rope = end.Rope with { DiameterM = .016 },
+                Basket = end.Basket with { SmallEndDiameterM = .019, LargeEndDiameterM = .037, LengthM = .085 },
         })),
-        new("outside-pouring-range", Severity.Stop, At + "/socket/temperature", End(end => end with { SocketTemperatureK = 35 + GoodPour.Zero })),
-        new("outside-pouring-range", Severity.Stop, At + "/rope/temperature", End(end => end with { Rope = end.Rope with { TemperatureK = 35 + GoodPour.Zero } })),
-        new("steel-near-dew-point", Severity.Caution, At + "/socket/temperature", End(end => end with { SocketTemperatureK = 12.5 + GoodPour.Zero })),
+        new("outside-pouring-range", Severity.Stop, At + "/socket/temperature",
+        End(end => end with { SocketTemperatureK = 35 + GoodPour.Zero })),
+        new("outside-pouring-range", Severity.Stop, At + "/rope/temperature",
+        End(end => end with { Rope = end.Rope with { TemperatureK = 35 + GoodPour.Zero } })),
+        new("steel-near-dew-point", Severity.Caution, At + "/socket/temperature",
+        End(end => end with { SocketTemperatureK = 12.5 + GoodPour.Zero })),
         new("dose-edge", Severity.Caution, At + "/rope/temperature", pour => pour with
         {
-            Conditions = pour.Conditions with { RelativeHumidity = .2 }, Ends = [pour.Ends[0] with { Rope = pour.Ends[0].Rope with { TemperatureK = 6 + GoodPour.Zero } }],
+            Conditions = pour.Conditions with { RelativeHumidity = .2 },
+                Ends = [pour.Ends[0] with { Rope = pour.Ends[0].Rope with { TemperatureK = 6 + GoodPour.Zero } }],
         }, "gel-time-extrapolated"),
     ];
 
-    private static Func<PourPlanInput, PourPlanInput> End(Func<PourEnd, PourEnd> change) => pour => pour with { Ends = [change(pour.Ends[0])] };
+    private static Func<PourPlanInput, PourPlanInput> End(Func<PourEnd, PourEnd> change) => pour =>
+        pour with { Ends = [change(pour.Ends[0])] };
 }

@@ -54,7 +54,8 @@ public sealed class CommonPracticeTests
     [InlineData("2025-04-11", false)]
     public void Kit_keeps_as_long_as_the_sheet_says(string madeOn, bool good)
     {
-        var lot = new StockLot("A", "small", 4, null, DateOnly.Parse(madeOn, System.Globalization.CultureInfo.InvariantCulture)) { Storage = GoodPour.Stored };
+        var lot = new StockLot("A", "small", 4, null,
+            DateOnly.Parse(madeOn, System.Globalization.CultureInfo.InvariantCulture)) { Storage = GoodPour.Stored };
         var plan = GoodPour.Plan(GoodPour.Input with { Compound = Sheet, Stock = [lot] });
         Assert.Equal(good, plan.Result.Mixes.All(mix => mix.Kits.All(kit => kit.Lot == "A")));
     }
@@ -63,19 +64,23 @@ public sealed class CommonPracticeTests
     public void Broom_of_60_degrees_and_vent_of_a_half_inch_rope_are_inside_what_the_rules_say()
     {
         var end = GoodPour.End("A", 1);
-        bool Has(PourEnd with, FindingDefinition definition) => GoodPour.Plan(GoodPour.Input with { Ends = [with] }).Findings.Any(finding => finding.Definition == definition);
+        bool Has(PourEnd with, FindingDefinition definition) =>
+            GoodPour.Plan(GoodPour.Input with { Ends = [with] }).Findings.Any(finding => finding.Definition == definition);
         Assert.False(Has(end with { BroomAngleRad = Math.PI / 3 }, PouringFindings.BroomWide));
         Assert.True(Has(end with { Rope = end.Rope with { DiameterM = .0127 } }, PouringFindings.VentSmallBasket));
     }
 
     [Fact]
     public void Kits_are_mixed_whole() =>
-        Assert.All(At(72).Result.Mixes, mix => Assert.Equal(mix.MixedM3, mix.Kits.Sum(kit => kit.Count * Sheet.Kits.Single(known => known.Code == kit.Kit).VolumeM3), 1e-15));
+        Assert.All(At(72).Result.Mixes,
+        mix => Assert.Equal(mix.MixedM3, mix.Kits.Sum(kit => kit.Count * Sheet.Kits.Single(known => known.Code == kit.Kit).VolumeM3),
+        1e-15));
 
     private static Outcome<PourPlanResult> At(double fahrenheit) => GoodPour.Plan(GoodPour.Input with
     {
         Compound = Sheet,
-        Conditions = GoodPour.Input.Conditions with { AirK = Fahrenheit(fahrenheit), SteelK = Fahrenheit(fahrenheit), CompoundK = Fahrenheit(fahrenheit), RelativeHumidity = .3 },
+        Conditions = GoodPour.Input.Conditions with { AirK = Fahrenheit(fahrenheit), SteelK = Fahrenheit(fahrenheit),
+        CompoundK = Fahrenheit(fahrenheit), RelativeHumidity = .3 },
     });
 
     private static double Fahrenheit(double degrees) => (degrees + 459.67) * 5 / 9;

@@ -20,7 +20,8 @@ public sealed class DeterminismTests
     public void Cultures_of_the_test_differ_where_a_careless_engine_would_show_it()
     {
         Assert.Equal("1,5", In(new CultureInfo("de-DE"), () => $"{1.5}"));
-        Assert.NotEqual("2026-03-11", In(new CultureInfo("ar-SA"), () => new DateTime(2026, 3, 11).ToString("yyyy-MM-dd", CultureInfo.CurrentCulture)));
+        Assert.NotEqual("2026-03-11",
+            In(new CultureInfo("ar-SA"), () => new DateTime(2026, 3, 11).ToString("yyyy-MM-dd", CultureInfo.CurrentCulture)));
         Assert.NotEqual("I", In(new CultureInfo("tr-TR"), () => "i".ToUpper(CultureInfo.CurrentCulture)));
     }
 

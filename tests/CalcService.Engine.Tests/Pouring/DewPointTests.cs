@@ -77,7 +77,8 @@ public sealed class DewPointTests
     }
 
     [Fact]
-    [Verifies("frost-point", Check.Analytic, "water and ice have the same vapour pressure at 0 °C; below it ice has less, so that frost comes first")]
+    [Verifies("frost-point", Check.Analytic,
+        "water and ice have the same vapour pressure at 0 °C; below it ice has less, so that frost comes first")]
     public void Frost_comes_before_dew_below_freezing()
     {
         Assert.Equal(Zero, DewPoint.OverIceK(Zero, 1, Trace.None), 1e-10);

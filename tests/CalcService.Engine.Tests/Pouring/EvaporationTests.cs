@@ -8,14 +8,16 @@ namespace CalcService.Engine.Tests.Pouring;
 public sealed class EvaporationTests
 {
     [Fact]
-    [Verifies("styrene-vapour-pressure", Check.WorkedExample, "Perry's Chemical Engineers' Handbook, Table 2-8, evaluated by hand at 20 °C: 599.4 Pa")]
+    [Verifies("styrene-vapour-pressure", Check.WorkedExample,
+        "Perry's Chemical Engineers' Handbook, Table 2-8, evaluated by hand at 20 °C: 599.4 Pa")]
     public void Styrene_at_20_degrees_has_599_4_Pa() =>
         Printed.Agrees(599.4, Evaporation.StyreneVapourPressurePa(293.15, Trace.None), 4);
 
     [Theory]
     [InlineData(242.54, 1.0613e1)]
     [InlineData(636.00, 3.8234e6)]
-    [Verifies("styrene-vapour-pressure", Check.WorkedExample, "Perry's Chemical Engineers' Handbook, Table 2-8, pressures printed at both ends of the range (from memory)")]
+    [Verifies("styrene-vapour-pressure", Check.WorkedExample,
+        "Perry's Chemical Engineers' Handbook, Table 2-8, pressures printed at both ends of the range (from memory)")]
     public void Styrene_has_the_pressures_that_the_table_prints_at_its_ends(double kelvins, double pascals) =>
         Printed.Agrees(pascals, Evaporation.StyreneVapourPressurePa(kelvins, Trace.None), 4);
 
@@ -28,7 +30,8 @@ public sealed class EvaporationTests
     }
 
     [Fact]
-    [Verifies("evaporation-rate", Check.WorkedExample, "US EPA ChemSTEER user guide, low-speed relation evaluated by hand in its own units: 6.6563e-3 g/s")]
+    [Verifies("evaporation-rate", Check.WorkedExample,
+        "US EPA ChemSTEER user guide, low-speed relation evaluated by hand in its own units: 6.6563e-3 g/s")]
     public void Evaporation_of_the_example_is_6_6563_mg_per_s()
     {
         var rate = Evaporation.RateKgPerS(

@@ -11,7 +11,8 @@ namespace CalcService.Engine.Tests.Pouring;
 /// <param name="Change">What is wrong with the pour.</param>
 /// <param name="Besides">Codes that follow from the same fault.</param>
 public sealed record FindingCase(
-    string Code, Severity Severity, string Pointer, Func<PourPlanInput, PourPlanInput> Change, params IReadOnlyList<string> Besides) : IFindingCase
+    string Code, Severity Severity, string Pointer, Func<PourPlanInput, PourPlanInput> Change, params IReadOnlyList<string> Besides)
+    : IFindingCase
 {
     public long Steps { get; init; } = Budget.DefaultSteps;
 

@@ -11,10 +11,12 @@ namespace CalcService.Engine.Tests.Pouring;
 public static class FindingCases
 {
     private const double Zero = GoodPour.Zero;
-    private const string Air = "/conditions/airTemperature", Steel = "/conditions/steelTemperature", Compound = "/conditions/compoundTemperature";
+    private const string Air = "/conditions/airTemperature", Steel = "/conditions/steelTemperature",
+        Compound = "/conditions/compoundTemperature";
     private const string Room = "/conditions/room", Rope = "/ends/0/rope", Basket = "/ends/0/socket/basket";
 
-    public static IReadOnlyList<FindingCase> All { get; } = [.. Readings, .. Sheets, .. DoseAndGel, .. Time, .. Kits, .. LotCases.All, .. RopeAndSocket, .. BroomCases.All, .. StatedCases.All, .. Bounds, .. Vapour];
+    public static IReadOnlyList<FindingCase> All { get; } = [.. Readings, .. Sheets, .. DoseAndGel, .. Time, .. Kits, .. LotCases.All,
+        .. RopeAndSocket, .. BroomCases.All, .. StatedCases.All, .. Bounds, .. Vapour];
 
     private static IEnumerable<FindingCase> Readings =>
     [
@@ -30,7 +32,8 @@ public static class FindingCases
         new("reading-missing", Severity.Unknown, "/conditions/relativeHumidity", At(c => c with { RelativeHumidity = null })),
         new("readings-old", Severity.Caution, "/conditions/readAt", At(c => c with { ReadAt = GoodPour.Input.PourAt.AddMinutes(-61) })),
         new("readings-old", Severity.Caution, "/ends/0/socket/temperature/readAt",
-            pour => pour with { Ends = [pour.Ends[0] with { SocketTemperatureK = 20 + Zero, SocketReadAt = pour.PourAt.AddMinutes(-61) }] }),
+            pour => pour with { Ends =
+            [pour.Ends[0] with { SocketTemperatureK = 20 + Zero, SocketReadAt = pour.PourAt.AddMinutes(-61) }] }),
         new("read-again-during-pour", Severity.Note, "/conditions/readAt",
             pour => pour with { Ends = [GoodPour.End("A", 9)], Conditions = pour.Conditions with { ValidForS = 60 } }),
     ];
@@ -39,14 +42,17 @@ public static class FindingCases
     [
         new("sheet-silent", Severity.Unknown, "/compound/sheet/pouring", Sheet(s => s with { Pouring = null })),
         new("sheet-old", Severity.Caution, "/compound/sheet/issuedOn", Sheet(s => s with { IssuedOn = new(2024, 3, 11) })),
-        new("dose-contradicts-sheet", Severity.Stop, "/dose/perKit", pour => pour with { IntendedDose = new(2, DoseMoment.BeforeHardener) }),
+        new("dose-contradicts-sheet", Severity.Stop, "/dose/perKit",
+        pour => pour with { IntendedDose = new(2, DoseMoment.BeforeHardener) }),
         new("dose-above-maximum", Severity.Stop, "/dose/perKit", pour => pour with
         {
             IntendedDose = new(5, DoseMoment.BeforeHardener), Compound = pour.Compound with { MaximumDoses = 2 },
         }, "dose-contradicts-sheet"),
-        new("dose-above-maximum", Severity.Stop, "/compound/sheet/doses", Sheet(s => s with { MaximumDoses = 0, Doses = [new(2 + Zero, 34 + Zero, 2)] }), "gel-time-extrapolated"),
+        new("dose-above-maximum", Severity.Stop, "/compound/sheet/doses",
+        Sheet(s => s with { MaximumDoses = 0, Doses = [new(2 + Zero, 34 + Zero, 2)] }), "gel-time-extrapolated"),
         new("dose-after-hardener", Severity.Stop, "/dose/added", pour => pour with { IntendedDose = new(null, DoseMoment.AfterHardener) }),
-        new("dose-after-hardener", Severity.Stop, "/compound/sheet/mixingOrder", Sheet(s => s with { MixingOrder = [MixPart.Resin, MixPart.Hardener, MixPart.Dose] })),
+        new("dose-after-hardener", Severity.Stop, "/compound/sheet/mixingOrder",
+        Sheet(s => s with { MixingOrder = [MixPart.Resin, MixPart.Hardener, MixPart.Dose] })),
     ];
 
     private static IEnumerable<FindingCase> DoseAndGel =>
@@ -57,9 +63,12 @@ public static class FindingCases
         new("dose-uncertain", Severity.Caution, Steel, At(c => c with { AirK = 8 + Zero, SteelK = 7.5 + Zero, UncertaintyK = 1 })),
         new("dose-edge", Severity.Caution, Steel, At(c => c with { AirK = 8 + Zero, SteelK = 6 + Zero })),
         new("gel-time-unknown", Severity.Unknown, "/compound/sheet/gelTimes", Sheet(s => s with { GelTimes = [new(20 + Zero, 1, 780)] })),
-        new("gel-time-extrapolated", Severity.Caution, Air, Sheet(s => s with { GelTimes = [new(5 + Zero, 0, 3960), new(21 + Zero, 0, 1380)] })),
-        new("gel-time-extrapolated", Severity.Caution, Compound, Sheet(s => s with { GelTimes = [new(21 + Zero, 0, 1380), new(35 + Zero, 0, 600)] })),
-        new("gel-time-from-one-point", Severity.Caution, "/compound/sheet/gelTimes", Sheet(s => s with { GelTimes = [new(20 + Zero, 0, 1440)] })),
+        new("gel-time-extrapolated", Severity.Caution, Air,
+        Sheet(s => s with { GelTimes = [new(5 + Zero, 0, 3960), new(21 + Zero, 0, 1380)] })),
+        new("gel-time-extrapolated", Severity.Caution, Compound,
+        Sheet(s => s with { GelTimes = [new(21 + Zero, 0, 1380), new(35 + Zero, 0, 600)] })),
+        new("gel-time-from-one-point", Severity.Caution, "/compound/sheet/gelTimes",
+        Sheet(s => s with { GelTimes = [new(20 + Zero, 0, 1440)] })),
     ];
 
     private static IEnumerable<FindingCase> Time =>
@@ -88,7 +97,8 @@ public static class FindingCases
             Stock(GoodPour.Lot("A", "small", 4, null), GoodPour.Lot("B", "small", 4, "2026-12-31"))),
         new("expiry-beyond-shelf-life", Severity.Caution, "/stock/0/expiresOn",
             Stock(GoodPour.Lot("A", "small", 4, "2027-03-02") with { MadeOn = new(2026, 1, 1) })),
-        new("stock-short", Severity.Caution, "/stock", pour => Stock(GoodPour.Lot("A", "small", 1, "2026-12-31"))(pour with { Ends = [GoodPour.End("A", 9)] })),
+        new("stock-short", Severity.Caution, "/stock",
+        pour => Stock(GoodPour.Lot("A", "small", 1, "2026-12-31"))(pour with { Ends = [GoodPour.End("A", 9)] })),
         new("budget-spent", Severity.Unknown, "/ends", pour => pour) { Steps = 10 },
         new("compound-demonstration", Severity.Caution, "/compound", Sheet(s => s with { Demonstration = true })),
     ];
@@ -97,10 +107,12 @@ public static class FindingCases
     [
         new("rope-area-unknown", Severity.Unknown, Rope + "/construction",
             End(r => r with { Construction = "locked coil", WireCount = 100, OuterWireDiameterM = .001 }), "facts-not-stated"),
-        new("wire-fit-unknown", Severity.Unknown, Rope + "/wireCount", End(r => r with { Construction = "locked coil", MetallicAreaM2 = 184e-6 }), "facts-not-stated"),
+        new("wire-fit-unknown", Severity.Unknown, Rope + "/wireCount",
+        End(r => r with { Construction = "locked coil", MetallicAreaM2 = 184e-6 }), "facts-not-stated"),
         new("wires-do-not-fit", Severity.Stop, Basket, End(r => r with { MetallicAreaM2 = 380e-6 })),
         new("fit-depends-on-tolerance", Severity.Caution, Basket + "/tolerance", End(r => r with { MetallicAreaM2 = 370e-6 })),
-        new("fit-depends-on-tolerance", Severity.Caution, Basket + "/tolerance", End(r => r with { DiameterM = .0226, MetallicAreaM2 = 184e-6, CertifiedBreakingForceN = 252e3 }), "basket-short"),
+        new("fit-depends-on-tolerance", Severity.Caution, Basket + "/tolerance",
+        End(r => r with { DiameterM = .0226, MetallicAreaM2 = 184e-6, CertifiedBreakingForceN = 252e3 }), "basket-short"),
         new("rope-loose", Severity.Note, Basket + "/smallEndDiameter", End(r => r with { DiameterM = .011 }), "vent-small-basket"),
         new("rope-identity-missing", Severity.Unknown, Rope + "/construction",
             End(r => r with { Construction = null, MetallicAreaM2 = 184e-6, WireCount = 265, OuterWireDiameterM = .001 })),
@@ -109,7 +121,8 @@ public static class FindingCases
         // One fact, one finding: area, wires and strength follow from what the rope is.
         new("rope-identity-missing", Severity.Unknown, Rope + "/core", End(r => r with { Core = RopeCore.Unknown })),
         new("rope-identity-missing", Severity.Unknown, Rope + "/construction", End(r => r with { Construction = null })),
-        new("socket-weaker-than-rope", Severity.Stop, "/ends/0/socket/breakingForce", pour => pour with { Ends = [pour.Ends[0] with { SocketBreakingForceN = 252e3 }] }),
+        new("socket-weaker-than-rope", Severity.Stop, "/ends/0/socket/breakingForce",
+        pour => pour with { Ends = [pour.Ends[0] with { SocketBreakingForceN = 252e3 }] }),
         new("rope-does-not-enter", Severity.Stop, Basket + "/smallEndDiameter", Socket(b => b with { SmallEndDiameterM = .020 })),
         new("grade-above-ordinary", Severity.Caution, Rope + "/grade", End(r => r with { Grade = 2160 })),
         new("rope-fact-missing", Severity.Caution, Rope + "/grade", End(r => r with { Grade = null }), "facts-not-stated"),
@@ -122,12 +135,14 @@ public static class FindingCases
 
     private static IEnumerable<FindingCase> Bounds =>
     [
-        .. FitCases.All.Select(one => new FindingCase(one.Code, one.Severity, "/ends/0" + one.Pointer, one.In, [.. one.Besides, .. one.BesidesInAPlan])),
+        .. FitCases.All.Select(one =>
+        new FindingCase(one.Code, one.Severity, "/ends/0" + one.Pointer, one.In, [.. one.Besides, .. one.BesidesInAPlan])),
     ];
 
     private static IEnumerable<FindingCase> Vapour =>
     [
-        new("vapour-above-own-limit", Severity.Stop, "/conditions/airLimits/shortTerm", At(c => c with { AirLimits = new(.01e-6, null, "rule 4 of the yard") })),
+        new("vapour-above-own-limit", Severity.Stop, "/conditions/airLimits/shortTerm",
+            At(c => c with { AirLimits = new(.01e-6, null, "rule 4 of the yard") })),
         new("vapour-above-own-limit", Severity.Caution, "/conditions/airLimits/timeWeighted",
             At(c => c with { MixingFactor = null, Room = new(40, 20.0 / 3600), AirLimits = new(null, .5e-6, null) })),
         new("vapour-above-law", Severity.Stop, Room, At(c => c with { Room = new(5, 0) })),

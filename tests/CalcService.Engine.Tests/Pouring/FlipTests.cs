@@ -12,7 +12,8 @@ public sealed class FlipTests
     [Fact]
     public void Good_pour_flips_at_the_edges_that_the_sheet_and_the_air_set()
     {
-        // Sheet of the test: pouring 2 to 34 °C, one dose below 7 °C, gel times without a dose from 5 °C on. Air 22 °C at 50 %: dew point 11.0946 °C (Magnus by hand),
+        // Sheet of the test: pouring 2 to 34 °C, one dose below 7 °C, gel times without a dose from 5 °C on. Air 22 °C at 50 %: dew point
+        // 11.0946 °C (Magnus by hand),
         // and three kelvins above it are asked for.
         var flips = GoodPour.Plan(GoodPour.Input).Result.Flips;
 
@@ -57,7 +58,8 @@ public sealed class FlipTests
          {
              Conditions = GoodPour.Input.Conditions with
              {
-                 AirK = air + Zero, SteelK = steel + Zero, CompoundK = compound + Zero, RelativeHumidity = humidity, UncertaintyK = uncertain,
+                 AirK = air + Zero, SteelK = steel + Zero, CompoundK = compound + Zero, RelativeHumidity = humidity,
+                     UncertaintyK = uncertain,
              },
          }).Sample(
             pour =>

@@ -39,7 +39,8 @@ public static class GoodPour
         Compound = Sheet,
         Conditions = new()
         {
-            AirK = 22 + Zero, SteelK = 20 + Zero, CompoundK = 20 + Zero, RelativeHumidity = .5, Room = new(5000, 6.0 / 3600), MixingFactor = 10,
+            AirK = 22 + Zero, SteelK = 20 + Zero, CompoundK = 20 + Zero, RelativeHumidity = .5, Room = new(5000, 6.0 / 3600),
+                MixingFactor = 10,
             IgnitionSource = Fact.No, Place = PourPlace.Indoors, Workplace = Workplace.GeneralIndustry, Jurisdiction = "US",
         },
         Ends = [End("A", 2)],
@@ -54,7 +55,8 @@ public static class GoodPour
     public static PourEnd End(string id, int quantity) => new(
         id,
         quantity,
-        new() { DiameterM = .020, Construction = "6x36", Core = RopeCore.Iwrc, Grade = 1770, Finish = WireFinish.Bright, PlasticFilled = Fact.No },
+        new() { DiameterM = .020, Construction = "6x36", Core = RopeCore.Iwrc, Grade = 1770, Finish = WireFinish.Bright,
+        PlasticFilled = Fact.No },
         new() { SmallEndDiameterM = .023, LargeEndDiameterM = .045, LengthM = .100, ToleranceM = .0005 },
         ToleranceStated: true,
         SocketBreakingForceN: 310e3)

@@ -2,7 +2,9 @@ using CalcService.Engine.Tests.Numerics;
 
 namespace CalcService.Engine.Tests.Pouring;
 
-/// <summary>Pressures of water vapour in balance with water and ice. Coefficients from memory; the published check values hold them.</summary>
+/// <summary>
+/// Pressures of water vapour in balance with water and ice. Coefficients from memory; the published check values hold them.
+/// </summary>
 public static class Iapws
 {
     /// <summary>IAPWS-IF97, region 4, equation 30: saturation over water from 273.15 to 647.096 K, in Pa.</summary>
@@ -23,7 +25,9 @@ public static class Iapws
             + (27.3203819 * Math.Pow(theta, 1.20666667)) - (6.1059813 * Math.Pow(theta, 1.70333333))) / theta);
     }
 
-    /// <summary>Murphy and Koop, Q. J. R. Meteorol. Soc. 131 (2005) 1539, equation 10: over supercooled water from 123 to 332 K, in Pa.</summary>
+    /// <summary>
+    /// Murphy and Koop, Q. J. R. Meteorol. Soc. 131 (2005) 1539, equation 10: over supercooled water from 123 to 332 K, in Pa.
+    /// </summary>
     public static double OverSupercooledWaterPa(double kelvins) => Math.Exp(54.842763 - (6763.22 / kelvins) - (4.210 * Math.Log(kelvins))
         + (.000367 * kelvins) + (Math.Tanh(.0415 * (kelvins - 218.8))
             * (53.878 - (1331.22 / kelvins) - (9.44523 * Math.Log(kelvins)) + (.014025 * kelvins))));

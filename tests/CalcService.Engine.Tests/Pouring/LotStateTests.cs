@@ -67,7 +67,8 @@ public sealed class LotStateTests
     public void Storage_is_asked_for_where_nobody_can_tell(double? lowest, double? highest, Fact? known, bool range, Severity? asked)
     {
         var plan = Plan(range ? WithRange : pour => pour, Good with { Storage = new(lowest + Zero, highest + Zero, known) });
-        Assert.Equal(asked is { } severity ? [("facts-not-stated", severity)] : [], plan.Findings.Select(finding => (finding.Definition.Code, finding.Severity)));
+        Assert.Equal(asked is { } severity ? [("facts-not-stated", severity)] : [],
+            plan.Findings.Select(finding => (finding.Definition.Code, finding.Severity)));
     }
 
     [Fact]
@@ -76,7 +77,8 @@ public sealed class LotStateTests
         // Thirty ends take three large kits; two mixes of the same lot would ask twice.
         var plan = Plan(
             pour => pour with { Ends = [GoodPour.End("A", 30)], PourTimeS = 60 },
-            Unstored("FIRST", 1, "2026-04-30"), Unstored("SECOND", 9, "2026-05-31"), Unstored("SPARE", 9, "2027-12-31"), Unstored("NONE", 0, "2026-04-01"));
+            Unstored("FIRST", 1, "2026-04-30"), Unstored("SECOND", 9, "2026-05-31"), Unstored("SPARE", 9, "2027-12-31"),
+            Unstored("NONE", 0, "2026-04-01"));
 
         Assert.True(plan.Result.Mixes.Count > 1);
         var asked = plan.Findings.Single(finding => finding.Definition == StatedFacts.NotStated);
@@ -88,7 +90,8 @@ public sealed class LotStateTests
     {
         var plan = Plan(WithRange, Good with
         {
-            ExpiresOn = new(2026, 3, 11), State = LotState.Damaged, Quarantined = Fact.Yes, ReservedFor = "X", Storage = new(0 + Zero, 60 + Zero, Fact.Yes),
+            ExpiresOn = new(2026, 3, 11), State = LotState.Damaged, Quarantined = Fact.Yes, ReservedFor = "X",
+                Storage = new(0 + Zero, 60 + Zero, Fact.Yes),
         });
         Assert.Equal(["lot-expired"], plan.Findings.Select(finding => finding.Definition.Code));
     }
@@ -111,13 +114,15 @@ public sealed class LotStateTests
             pour => pour with { Ends = [GoodPour.End("A", 5)] },
             Good with { Count = 1, State = LotState.Opened }, Good with { Count = 1, Quarantined = Fact.Yes });
         Assert.Equal(["lot-quarantined", "lot-not-sealed"],
-            plan.Findings.Where(finding => finding.Severity == Severity.Stop).Select(finding => finding.Definition.Code).OrderByDescending(code => code, StringComparer.Ordinal));
+            plan.Findings.Where(finding => finding.Severity == Severity.Stop).Select(finding => finding.Definition.Code)
+                .OrderByDescending(code => code, StringComparer.Ordinal));
     }
 
     private static PourPlanInput WithRange(PourPlanInput pour) =>
         pour with { Compound = pour.Compound with { Storage = new(5 + Zero, 25 + Zero) } };
 
-    private static StockLot Unstored(string lot, int count, string expiresOn) => GoodPour.Lot(lot, "large", count, expiresOn) with { Storage = null };
+    private static StockLot Unstored(string lot, int count, string expiresOn) =>
+        GoodPour.Lot(lot, "large", count, expiresOn) with { Storage = null };
 
     private static bool IsUsed(StockLot lot, Func<PourPlanInput, PourPlanInput>? change = null) =>
         Plan(change ?? (pour => pour), lot).Result.Mixes[0].Kits.Any(kit => kit.Lot is not null);

@@ -32,7 +32,8 @@ public sealed class MixTests
         var plan = GoodPour.Plan(GoodPour.Input with
         {
             Compound = GoodPour.Sheet with { GelTimes = [new(30 + GoodPour.Zero, 0, 600_000), new(31 + GoodPour.Zero, 0, 60)] },
-            Conditions = GoodPour.Input.Conditions with { AirK = 8 + GoodPour.Zero, SteelK = 8 + GoodPour.Zero, CompoundK = 8 + GoodPour.Zero },
+            Conditions = GoodPour.Input.Conditions with { AirK = 8 + GoodPour.Zero, SteelK = 8 + GoodPour.Zero,
+            CompoundK = 8 + GoodPour.Zero },
         });
 
         Assert.True(plan.Result.Gel!.PotLifeS > TimeSpan.MaxValue.TotalSeconds);
@@ -45,7 +46,8 @@ public sealed class MixTests
         var plan = GoodPour.Plan(GoodPour.Input with
         {
             Ends = [GoodPour.End("A", 30)],
-            Stock = [GoodPour.Lot("LATE", "large", 9, "2027-06-30"), GoodPour.Lot("SOON", "large", 2, "2026-03-31"), GoodPour.Lot("OLD", "large", 9, "2026-01-31")],
+            Stock = [GoodPour.Lot("LATE", "large", 9, "2027-06-30"), GoodPour.Lot("SOON", "large", 2, "2026-03-31"),
+                GoodPour.Lot("OLD", "large", 9, "2026-01-31")],
         });
 
         var lots = plan.Result.Mixes.SelectMany(mix => mix.Kits).Select(kit => kit.Lot).ToArray();
@@ -84,7 +86,8 @@ public sealed class MixTests
         var plan = GoodPour.Plan(GoodPour.Input with
         {
             Ends = ends,
-            Stock = [GoodPour.Lot("A", "small", 6, "2026-12-31"), GoodPour.Lot("B", "medium", 3, "2026-06-30"), GoodPour.Lot("C", "large", 1, "2026-09-30")],
+            Stock = [GoodPour.Lot("A", "small", 6, "2026-12-31"), GoodPour.Lot("B", "medium", 3, "2026-06-30"),
+            GoodPour.Lot("C", "large", 1, "2026-09-30")],
         });
 
         Assert.Equal(30, plan.Result.Mixes.Sum(mix => mix.Fills.Sum(fill => fill.Count)));
@@ -95,12 +98,15 @@ public sealed class MixTests
     public void Job_whose_best_mixes_take_too_long_to_find_still_gets_mixes()
     {
         // Colder air than compound: the pot life is longer, so there are many more ways to make a mix.
-        var ends = new[] { 16, 20, 24, 28, 32 }.Select((millimetres, i) => Sized($"E{i}", 8 - i, millimetres) with { SocketBreakingForceN = null }).ToArray();
+        var ends = new[] { 16, 20, 24, 28,
+            32 }.Select((millimetres, i) => Sized($"E{i}", 8 - i, millimetres) with { SocketBreakingForceN = null }).ToArray();
         var plan = GoodPour.Plan(GoodPour.Input with
         {
             Ends = ends,
-            Conditions = GoodPour.Input.Conditions with { AirK = 9 + GoodPour.Zero, SteelK = 8 + GoodPour.Zero, CompoundK = 18 + GoodPour.Zero },
-            Stock = [GoodPour.Lot("A", "small", 6, "2026-12-31"), GoodPour.Lot("B", "medium", 3, "2026-06-30"), GoodPour.Lot("C", "large", 1, "2026-09-30")],
+            Conditions = GoodPour.Input.Conditions with { AirK = 9 + GoodPour.Zero, SteelK = 8 + GoodPour.Zero,
+            CompoundK = 18 + GoodPour.Zero },
+            Stock = [GoodPour.Lot("A", "small", 6, "2026-12-31"), GoodPour.Lot("B", "medium", 3, "2026-06-30"),
+            GoodPour.Lot("C", "large", 1, "2026-09-30")],
         });
 
         Assert.Equal(30, plan.Result.Mixes.Sum(mix => mix.Fills.Sum(fill => fill.Count)));

@@ -43,7 +43,9 @@ public sealed class PourBoundaryTests
         // One fact, however many readings show it.
         var outside = plan.Findings.Where(finding => finding.Definition == CompoundFindings.OutsidePouringRange).ToArray();
         Assert.Equal(stops ? 1 : 0, outside.Length);
-        Assert.All(outside, finding => Assert.Equal(["/conditions/compoundTemperature", "/conditions/steelTemperature", "/compound/sheet/pouring"], finding.Related));
+        Assert.All(outside,
+            finding =>
+            Assert.Equal(["/conditions/compoundTemperature", "/conditions/steelTemperature", "/compound/sheet/pouring"], finding.Related));
     }
 
     [Theory]
@@ -70,7 +72,8 @@ public sealed class PourBoundaryTests
 
         Assert.True(frostPoint > plan.Result.DewPointK);
         Assert.Equal(frostPoint, plan.Result.FrostPointK);
-        Assert.Equal(Measure.Temperature(frostPoint), Assert.Single(plan.Findings, f => f.Definition == SteelFindings.SteelAtDewPoint).Limit);
+        Assert.Equal(Measure.Temperature(frostPoint),
+            Assert.Single(plan.Findings, f => f.Definition == SteelFindings.SteelAtDewPoint).Limit);
     }
 
     [Fact]
@@ -110,21 +113,25 @@ public sealed class PourBoundaryTests
 
     [Fact]
     public void Lot_marked_good_until_the_last_day_of_its_shelf_life_is_marked_right() =>
-        Assert.Empty(GoodPour.Plan(GoodPour.Input with { Stock = [GoodPour.Lot("A", "small", 4, "2027-03-01") with { MadeOn = new(2026, 1, 1) }] }).Findings);
+        Assert.Empty(
+        GoodPour.Plan(GoodPour.Input with { Stock = [GoodPour.Lot("A", "small", 4, "2027-03-01") with { MadeOn = new(2026, 1, 1) }] })
+        .Findings);
 
     [Theory]
     [InlineData(1, 60, "vapour-may-exceed-law peak")]
     [InlineData(2, 60, "vapour-above-recommended peak")]
     [InlineData(5, 0, "vapour-above-law eight-hour mean")]
     [InlineData(8, 0, "vapour-above-recommended eight-hour mean")]
-    public void Peak_and_mean_are_each_held_against_their_own_limits_and_the_one_passed_furthest_is_found(double volumeM3, double changesPerHour, string expected)
+    public void Peak_and_mean_are_each_held_against_their_own_limits_and_the_one_passed_furthest_is_found(double volumeM3,
+        double changesPerHour, string expected)
     {
         // A ventilated cabinet has a high peak and a low mean, a closed one keeps its peak all day. Only where nothing is
         // ventilated is the law exceeded without an assumed mixing factor.
         var plan = Plan(c => c with { Room = new(volumeM3, changesPerHour / 3600), MixingFactor = null });
         var findings = plan.Findings;
         Assert.Equal(expected, string.Join(", ", findings
-            .Select(finding => $"{finding.Definition.Code} {finding.Words.Single(word => word.Name == "which").Text}").Order(StringComparer.Ordinal)));
+            .Select(finding => $"{finding.Definition.Code} {finding.Words.Single(word => word.Name == "which").Text}")
+            .Order(StringComparer.Ordinal)));
         foreach (var finding in findings)
         {
             var peak = finding.Words.Any(word => word.Text == "peak");

@@ -43,7 +43,8 @@ public sealed class PourPlanTests
     [InlineData(20, 20, 20, 20, 20)]
     [InlineData(22, 18, 20, 22, 18)] // the vessel takes the warmer air, the cone may take the colder steel
     [InlineData(10, 9, 18, 18, 9)]
-    public void Gel_goes_by_the_warm_vessel_first_and_the_cold_cone_last(double air, double steel, double compound, double vessel, double coldest)
+    public void Gel_goes_by_the_warm_vessel_first_and_the_cold_cone_last(double air, double steel, double compound, double vessel,
+        double coldest)
     {
         var gel = Plan(c => c with { AirK = air + Zero, SteelK = steel + Zero, CompoundK = compound + Zero }).Result.Gel!;
 
@@ -141,7 +142,8 @@ public sealed class PourPlanTests
         // Those of the take-off have tests of their own.
         var defaults = plan.Assumptions.Where(assumption =>
             assumption.Origin == AssumptionOrigin.Default && !assumption.Pointer.StartsWith("/quote/", StringComparison.Ordinal));
-        Assert.Equal(["/allowance", "/conditions/readAt", "/crew/mixers", "/ends/0/socket/basket/tolerance", "/objective", "/vesselResidue"],
+        Assert.Equal(["/allowance", "/conditions/readAt", "/crew/mixers", "/ends/0/socket/basket/tolerance", "/objective",
+            "/vesselResidue"],
             defaults.Select(assumption => assumption.Pointer).Order(StringComparer.Ordinal));
         Assert.Equal(GoodPour.Plan(GoodPour.Input).Result.NeededM3, plan.Result.NeededM3);
     }

@@ -26,7 +26,8 @@ public sealed class PourPropertyTests
         from ends in AnyEnd.Array[1, 4]
         from stock in AnyLot.Array[0, 5]
         from objective in OneOf(PourObjective.LeastCost, PourObjective.LeastWaste, PourObjective.FewestKits)
-        select GoodPour.Input with { Ends = [.. ends.Select((end, i) => end with { Id = $"E{i}" })], Stock = stock, Objective = objective, PourTimeS = 1, Mixers = 1000 };
+        select GoodPour.Input with { Ends = [.. ends.Select((end, i) => end with { Id = $"E{i}" })], Stock = stock, Objective = objective,
+            PourTimeS = 1, Mixers = 1000 };
 
     [Fact]
     public void Kits_cover_the_need_and_come_from_good_lots_as_far_as_they_reach() =>
@@ -39,8 +40,10 @@ public sealed class PourPropertyTests
                 Assert.All(result.Kits, kit =>
                 {
                     Assert.InRange(kit.FromStock, 0, good.Where(lot => lot.Kit == kit.Kit).Sum(lot => lot.Count));
-                    Assert.Equal(kit.FromStock, result.Mixes[0].Kits.Where(mixed => mixed.Kit == kit.Kit && mixed.Lot is not null).Sum(mixed => mixed.Count));
-                    Assert.Equal(kit.ToBuy, result.Mixes[0].Kits.Where(mixed => mixed.Kit == kit.Kit && mixed.Lot is null).Sum(mixed => mixed.Count));
+                    Assert.Equal(kit.FromStock,
+                        result.Mixes[0].Kits.Where(mixed => mixed.Kit == kit.Kit && mixed.Lot is not null).Sum(mixed => mixed.Count));
+                    Assert.Equal(kit.ToBuy,
+                        result.Mixes[0].Kits.Where(mixed => mixed.Kit == kit.Kit && mixed.Lot is null).Sum(mixed => mixed.Count));
                 });
                 Assert.All(result.Mixes[0].Kits.Where(mixed => mixed.Lot is not null),
                     mixed => Assert.Contains(good, lot => lot.Lot == mixed.Lot && lot.Kit == mixed.Kit && lot.Count >= mixed.Count));
@@ -74,7 +77,8 @@ public sealed class PourPropertyTests
         AnyPour.Sample(
             pour => AssertSameTotals(
                 GoodPour.Plan(pour).Result,
-                GoodPour.Plan(pour with { Ends = [.. pour.Ends.SelectMany(end => Enumerable.Repeat(end with { Quantity = 1 }, end.Quantity))] }).Result),
+                GoodPour.Plan(
+                pour with { Ends = [.. pour.Ends.SelectMany(end => Enumerable.Repeat(end with { Quantity = 1 }, end.Quantity))] }).Result),
             iter: 300);
 
     [Fact]
@@ -119,7 +123,8 @@ public sealed class PourPropertyTests
             Rope = end.Rope with { DiameterM = diameter, Construction = construction },
             Basket = end.Basket with
             {
-                SmallEndDiameterM = diameter * 1.15, LargeEndDiameterM = diameter * 1.15 * opening, LengthM = diameter * 5, ToleranceM = .0002,
+                SmallEndDiameterM = diameter * 1.15, LargeEndDiameterM = diameter * 1.15 * opening, LengthM = diameter * 5,
+                    ToleranceM = .0002,
             },
         };
     }

@@ -24,7 +24,8 @@ public sealed class PouringFormulaTests
         Assert.Equal(expected, UseTime(kits, mixers, mixS, baskets, pourS), 1e-9);
 
     [Fact]
-    [Verifies("use-time", Check.IndependentCode, "a clock for each mixer: the next kit goes to whoever is free first, then one pourer fills")]
+    [Verifies("use-time", Check.IndependentCode,
+        "a clock for each mixer: the next kit goes to whoever is free first, then one pourer fills")]
     public void Use_time_is_that_of_a_crew_followed_kit_by_kit() =>
         Gen.Select(Gen.Int[1, 12], Gen.Int[1, 4], Gen.Int[1, 300], Gen.Int[1, 9], Gen.Int[1, 300]).Sample(
             (kits, mixers, mixS, baskets, pourS) =>
@@ -46,7 +47,8 @@ public sealed class PouringFormulaTests
             iter: 200);
 
     [Fact]
-    [Verifies("needed-volume", Check.WorkedExample, "by hand: 6 baskets of 100 mL and 2 of 250 mL with 10 % and 40 mL left in the vessel are 1250 mL")]
+    [Verifies("needed-volume", Check.WorkedExample,
+        "by hand: 6 baskets of 100 mL and 2 of 250 mL with 10 % and 40 mL left in the vessel are 1250 mL")]
     public void Needed_volume_is_that_worked_by_hand()
     {
         var plan = GoodPour.Plan(GoodPour.Input with

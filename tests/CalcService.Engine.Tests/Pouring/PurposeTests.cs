@@ -29,7 +29,9 @@ public sealed class PurposeTests
     public void Quote_still_says_what_can_not_be()
     {
         var end = Bare.Ends[0];
-        Assert.Equal(Decision.DoNotProceed, GoodPour.Plan(Bare with { Purpose = Purpose.Quote, Ends = [end with { Basket = end.Basket with { LargeEndDiameterM = .0235 } }] }).Decision);
+        Assert.Equal(Decision.DoNotProceed,
+            GoodPour.Plan(Bare with { Purpose = Purpose.Quote,
+            Ends = [end with { Basket = end.Basket with { LargeEndDiameterM = .0235 } }] }).Decision);
     }
 
     [Fact]
@@ -39,12 +41,15 @@ public sealed class PurposeTests
         var lot = GoodPour.Lot("A", "small", 9, "2026-12-31") with { State = null, Quarantined = Fact.Unknown, Storage = null };
         var ahead = GoodPour.Plan(GoodPour.Input with
         {
-            Purpose = Purpose.Plan, Ends = [end, end with { Id = "B" }], Stock = [lot], Conditions = new() { Room = GoodPour.Input.Conditions.Room, Jurisdiction = "US" },
+            Purpose = Purpose.Plan, Ends = [end, end with { Id = "B" }], Stock = [lot],
+                Conditions = new() { Room = GoodPour.Input.Conditions.Room, Jurisdiction = "US" },
         });
         var finding = Assert.Single(ahead.Findings);
         Assert.Equal((StatedFacts.NotStated, Severity.Caution), (finding.Definition, finding.Severity));
-        Assert.Superset(new HashSet<string> { "/ends/0/socket/bore", "/ends/1/socket/bore", "/stock/0/quarantined", "/conditions/steelTemperature" }, finding.Related.Append(finding.Pointer).ToHashSet());
-        Assert.Superset(new HashSet<string> { "broom", "alignment", "steel", "lots", "ignition", "fit" }, ahead.Result.HoldPoints.Select(point => point.What).ToHashSet());
+        Assert.Superset(new HashSet<string> { "/ends/0/socket/bore", "/ends/1/socket/bore", "/stock/0/quarantined",
+            "/conditions/steelTemperature" }, finding.Related.Append(finding.Pointer).ToHashSet());
+        Assert.Superset(new HashSet<string> { "broom", "alignment", "steel", "lots", "ignition", "fit" },
+            ahead.Result.HoldPoints.Select(point => point.What).ToHashSet());
     }
 
     [Fact]
@@ -52,7 +57,8 @@ public sealed class PurposeTests
     {
         var pour = GoodPour.Plan(Bare);
         Assert.Equal(Decision.Undetermined, pour.Decision);
-        Assert.Equal(Purpose.Pour, new PourPlanInput { PourAt = Bare.PourAt, Compound = Bare.Compound, Conditions = Bare.Conditions, Ends = Bare.Ends }.Purpose);
+        Assert.Equal(Purpose.Pour,
+            new PourPlanInput { PourAt = Bare.PourAt, Compound = Bare.Compound, Conditions = Bare.Conditions, Ends = Bare.Ends }.Purpose);
     }
 
     /// <summary>A finding is news: an ordinary job with everything said gives at most two besides the demonstration's.</summary>
@@ -70,11 +76,13 @@ public sealed class PurposeTests
         {
             Rope = new()
             {
-                DiameterM = diameter, Construction = "6x36", Core = isFibre ? RopeCore.Fibre : RopeCore.Iwrc, Grade = 1770, Finish = WireFinish.Galvanized, PlasticFilled = Fact.No,
+                DiameterM = diameter, Construction = "6x36", Core = isFibre ? RopeCore.Fibre : RopeCore.Iwrc, Grade = 1770,
+                    Finish = WireFinish.Galvanized, PlasticFilled = Fact.No,
                 Lubricant = Lubricant.Light,
             },
             FibreCore = isFibre ? BroomPart.Removed : null,
-            Basket = new() { SmallEndDiameterM = diameter * 1.15, LargeEndDiameterM = diameter * 2.25, LengthM = diameter * 5.2, ToleranceM = diameter * .01 },
+            Basket = new() { SmallEndDiameterM = diameter * 1.15, LargeEndDiameterM = diameter * 2.25, LengthM = diameter * 5.2,
+            ToleranceM = diameter * .01 },
             SocketBreakingForceN = 1770e6 * .4 * diameter * diameter,
         };
         foreach (var (air, steel, compound) in new[] { (8.0, 7.5, 16.0), (14, 13, 17), (22, 21, 20), (29, 28, 24) })
@@ -85,7 +93,8 @@ public sealed class PurposeTests
                 // A shop of ordinary size, whose air near the work nobody measured.
                 Conditions = GoodPour.Input.Conditions with
                 {
-                    AirK = air + GoodPour.Zero, SteelK = steel + GoodPour.Zero, CompoundK = compound + GoodPour.Zero, RelativeHumidity = .5, Room = new(1500, 6.0 / 3600), MixingFactor = null,
+                    AirK = air + GoodPour.Zero, SteelK = steel + GoodPour.Zero, CompoundK = compound + GoodPour.Zero, RelativeHumidity = .5,
+                        Room = new(1500, 6.0 / 3600), MixingFactor = null,
                     Place = PourPlace.Indoors,
                 },
                 Ends = [end, end with { Id = "B", Quantity = 2 }],
@@ -101,7 +110,8 @@ public sealed class PurposeTests
     [Fact]
     public void Outdoors_said_is_no_finding()
     {
-        var plan = GoodPour.Plan(GoodPour.Input with { Conditions = GoodPour.Input.Conditions with { Place = PourPlace.Outdoors, Room = null } });
+        var plan =
+            GoodPour.Plan(GoodPour.Input with { Conditions = GoodPour.Input.Conditions with { Place = PourPlace.Outdoors, Room = null } });
         Assert.Empty(plan.Findings);
         Assert.Contains(plan.Assumptions, assumption => assumption.Pointer == "/conditions/place");
     }
@@ -112,7 +122,8 @@ public sealed class PurposeTests
         var end = Bare.Ends[0];
         var plan = GoodPour.Plan(Bare with { Ends = [.. Enumerable.Range(0, 1000).Select(i => end with { Id = $"E{i}", Quantity = 1 })] });
         Assert.InRange(plan.Findings.Count, 1, 9);
-        var asked = plan.Findings.Single(finding => finding.Definition == StatedFacts.NotStated && finding.Pointer == "/ends/0/socket/bore");
+        var asked = plan.Findings.Single(finding => finding.Definition == StatedFacts.NotStated
+            && finding.Pointer == "/ends/0/socket/bore");
         Assert.Contains("/ends/999/socket/bore", asked.Related);
     }
 }

@@ -13,7 +13,8 @@ public sealed class RoomAirTests
     [InlineData(10, .1535)]
     [InlineData(40, .4866)]
     [InlineData(160, .9305)]
-    [Verifies("room-concentration", Check.WorkedExample, "well-mixed room with one air change an hour, share of the final concentration, by hand: 1 − e^{−t}")]
+    [Verifies("room-concentration", Check.WorkedExample,
+        "well-mixed room with one air change an hour, share of the final concentration, by hand: 1 − e^{−t}")]
     public void Room_with_one_change_an_hour_fills_as_the_table_says(double minutes, double share)
     {
         // G = n·V·C∞ with C∞ = 1.
@@ -78,8 +79,10 @@ public sealed class RoomAirTests
     }
 
     [Fact]
-    [Verifies("room-peak-time", Check.WorkedExample, "G0 50 mg/min, k 0.05/min, V 60 m³, Q 6 m³/min, by hand: ln 2/0.05 min, peak 25/6 mg/m³")]
-    [Verifies("room-concentration", Check.WorkedExample, "G0 50 mg/min, k 0.05/min, V 60 m³, Q 6 m³/min, by hand: ln 2/0.05 min, peak 25/6 mg/m³")]
+    [Verifies("room-peak-time", Check.WorkedExample,
+        "G0 50 mg/min, k 0.05/min, V 60 m³, Q 6 m³/min, by hand: ln 2/0.05 min, peak 25/6 mg/m³")]
+    [Verifies("room-concentration", Check.WorkedExample,
+        "G0 50 mg/min, k 0.05/min, V 60 m³, Q 6 m³/min, by hand: ln 2/0.05 min, peak 25/6 mg/m³")]
     public void Fading_source_peaks_where_the_hand_calculation_says()
     {
         var room = new RoomAir(50e-6 / 60, .05 / 60, 60, 6.0 / 60 / 60);

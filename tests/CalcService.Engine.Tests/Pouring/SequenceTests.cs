@@ -31,7 +31,9 @@ public sealed class SequenceTests
     [InlineData(RopeCore.Iwrc, "Open the wire core too")]
     [InlineData(RopeCore.Unknown, "Find out what the core is")]
     public void Core_is_treated_by_what_it_is(RopeCore core, string words) =>
-        Assert.StartsWith(words, Steps(Rope(rope => rope with { Core = core })).Single(step => step.Definition.Task == "core").Definition.Text, StringComparison.Ordinal);
+        Assert.StartsWith(words,
+        Steps(Rope(rope => rope with { Core = core })).Single(step => step.Definition.Task == "core").Definition.Text,
+        StringComparison.Ordinal);
 
     [Theory]
     [InlineData(WireFinish.Bright, "with fresh solvent")]
@@ -49,7 +51,8 @@ public sealed class SequenceTests
     [Fact]
     public void Lubricant_plastic_and_a_small_basket_add_their_steps()
     {
-        var tasks = Steps(Rope(rope => rope with { Lubricant = Lubricant.Heavy, PlasticFilled = Fact.Yes, DiameterM = .012 })).Select(step => step.Definition.Task).ToArray();
+        var tasks = Steps(Rope(rope => rope with { Lubricant = Lubricant.Heavy, PlasticFilled = Fact.Yes, DiameterM = .012 }))
+            .Select(step => step.Definition.Task).ToArray();
         Assert.Equal(["plastic", "degrease", "clean"], tasks.SkipWhile(task => task != "plastic").Take(3));
         Assert.Contains("vent", tasks);
     }
@@ -69,13 +72,15 @@ public sealed class SequenceTests
         {
             Compound = GoodPour.Sheet with
             {
-                MixingOrder = [Engine.Compounds.MixPart.Filler, Engine.Compounds.MixPart.Resin, Engine.Compounds.MixPart.Dose, Engine.Compounds.MixPart.Hardener],
+                MixingOrder = [Engine.Compounds.MixPart.Filler, Engine.Compounds.MixPart.Resin, Engine.Compounds.MixPart.Dose,
+                    Engine.Compounds.MixPart.Hardener],
                 Vessels = ["clean steel pail"],
             },
             Conditions = GoodPour.Input.Conditions with { SteelK = 6 + Zero, RelativeHumidity = .2 },
         };
         var words = Steps(pour).Single(step => step.Definition.Task == "mix").Words;
-        Assert.Equal("the filler, then the resin, then 2 doses, stirred in, then the hardener", words.Single(word => word.Name == "order").Text);
+        Assert.Equal("the filler, then the resin, then 2 doses, stirred in, then the hardener",
+            words.Single(word => word.Name == "order").Text);
         Assert.Equal(", in clean steel pail", words.Single(word => word.Name == "vessel").Text);
     }
 
@@ -101,14 +106,16 @@ public sealed class SequenceTests
     public void Hold_points_say_what_was_read_and_what_is_allowed()
     {
         var points = GoodPour.Plan(GoodPour.Input).Result.HoldPoints;
-        // Sheet of the test: 2 to 34 °C. Air 22 °C at 50 %: dew point 11.0946 °C by hand, and three kelvins more for the steel. Steel at 20 °C:
+        // Sheet of the test: 2 to 34 °C. Air 22 °C at 50 %: dew point 11.0946 °C by hand, and three kelvins more for the steel. Steel at 20
+        // °C:
         // air of 22 °C wets steel of 17 °C at e(17)/e(22) = 19.37/26.44 hPa (Magnus by hand), 73.3 %.
         var steel = points.Single(point => point.What == "steel");
         Printed.Agrees(20, steel.Reading!.Value.Si - Zero, 3);
         Printed.Agrees(14.0946, steel.Minimum!.Value.Si - Zero, 6);
         Printed.Agrees(34, steel.Maximum!.Value.Si - Zero, 4);
         Printed.Agrees(73.3, points.Single(point => point.What == "humidity").Maximum!.Value.Si * 100, 3);
-        Assert.Equal(["fit", "broom", "alignment", "air", "steel", "compound", "humidity", "lots", "ignition", "stopPouring", "gel"], points.Select(point => point.What));
+        Assert.Equal(["fit", "broom", "alignment", "air", "steel", "compound", "humidity", "lots", "ignition", "stopPouring", "gel"],
+            points.Select(point => point.What));
         Assert.All(points, point => Assert.Contains(StepCatalogue.All, step => step.Task == point.Task));
     }
 
@@ -118,14 +125,17 @@ public sealed class SequenceTests
             new[]
             {
                 GoodPour.Input,
-                GoodPour.Input with { Ends = [GoodPour.End("A", 1) with { WireEndsBelowMouthM = .003, TiltRad = null, StraightBelowM = null }] },
+                GoodPour.Input with { Ends =
+                [GoodPour.End("A", 1) with { WireEndsBelowMouthM = .003, TiltRad = null, StraightBelowM = null }] },
                 Rope(rope => rope with { Construction = "locked coil" }),
                 GoodPour.Input with { Compound = GoodPour.Sheet with { MixingTimeS = null, GelTimes = [] }, Conditions = new() },
             }.SelectMany(Steps),
             step =>
             {
-                var given = step.Values.Select(value => value.Name).Concat(step.Words.Select(word => word.Name)).ToHashSet(StringComparer.Ordinal);
-                Assert.All(step.Definition.Text.Split('{').Skip(1).Select(part => part[..part.IndexOf('}', StringComparison.Ordinal)]), name => Assert.Contains(name, given));
+                var given = step.Values.Select(value => value.Name).Concat(step.Words.Select(word => word.Name))
+                    .ToHashSet(StringComparer.Ordinal);
+                Assert.All(step.Definition.Text.Split('{').Skip(1).Select(part => part[..part.IndexOf('}', StringComparison.Ordinal)]),
+                    name => Assert.Contains(name, given));
             });
 
     [Fact]

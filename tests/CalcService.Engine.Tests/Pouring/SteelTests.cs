@@ -13,7 +13,8 @@ public sealed class SteelTests
     private const double Zero = GoodPour.Zero;
 
     [Fact]
-    [Verifies("evened-temperature", Check.WorkedExample, "resin 165 J/K at 18 °C, wires 67 J/K and socket 1050 J/K at 8 °C, by hand: 9.3 °C")]
+    [Verifies("evened-temperature", Check.WorkedExample,
+        "resin 165 J/K at 18 °C, wires 67 J/K and socket 1050 J/K at 8 °C, by hand: 9.3 °C")]
     public void Warm_compound_in_a_cold_socket_takes_the_temperature_of_the_socket() =>
         Printed.Agrees(9.3, EvenedTemperature.Of(165, 18 + Zero, 67, 8 + Zero, 1050, 8 + Zero, Trace.None) - Zero, 2);
 
@@ -49,7 +50,8 @@ public sealed class SteelTests
         var conditions = GoodPour.Input.Conditions with { SteelK = null };
         var read = GoodPour.End("A", 1) with { SocketTemperatureK = 20 + Zero };
         Assert.Equal(Decision.Proceed, GoodPour.Plan(GoodPour.Input with { Conditions = conditions, Ends = [read] }).Decision);
-        Assert.Equal(Decision.Undetermined, GoodPour.Plan(GoodPour.Input with { Conditions = conditions, Ends = [read, GoodPour.End("B", 1)] }).Decision);
+        Assert.Equal(Decision.Undetermined,
+            GoodPour.Plan(GoodPour.Input with { Conditions = conditions, Ends = [read, GoodPour.End("B", 1)] }).Decision);
     }
 
     [Theory]

@@ -34,12 +34,17 @@ public sealed class WorkplaceTests
     [InlineData("US", Workplace.Unknown, false, "US construction")]
     [InlineData(null, Workplace.GeneralIndustry, false, "California")]
     [InlineData(null, Workplace.Unknown, false, "US construction, California")]
-    public void Peak_above_a_construction_ceiling_stops_on_a_construction_site_and_is_told_where_it_may_be_one(string? jurisdiction, Workplace workplace, bool stops, string? named)
+    public void Peak_above_a_construction_ceiling_stops_on_a_construction_site_and_is_told_where_it_may_be_one(string? jurisdiction,
+        Workplace workplace, bool stops, string? named)
     {
-        var plan = GoodPour.Plan(GoodPour.Input with { Conditions = GoodPour.Input.Conditions with { Room = new(5.5, 1.0 / 3600), Jurisdiction = jurisdiction, Workplace = workplace, MixingFactor = 1 } });
+        var plan =
+            GoodPour.Plan(GoodPour.Input with { Conditions = GoodPour.Input.Conditions with { Room = new(5.5, 1.0 / 3600),
+            Jurisdiction = jurisdiction, Workplace = workplace, MixingFactor = 1 } });
         Assert.InRange(plan.Result.Vapour!.Peak, 100e-6, 200e-6);
         Assert.InRange(plan.Result.Vapour.TimeWeighted, 0, 100e-6);
         Assert.Equal(stops, plan.Findings.Any(finding => finding.Definition == PouringFindings.VapourAboveLaw));
-        Assert.Equal(named, plan.Findings.SingleOrDefault(finding => finding.Definition == PouringFindings.VapourAboveStricterLaw)?.Words.Single(word => word.Name == "law").Text);
+        Assert.Equal(named,
+            plan.Findings.SingleOrDefault(finding => finding.Definition == PouringFindings.VapourAboveStricterLaw)?.Words.Single(word =>
+            word.Name == "law").Text);
     }
 }

@@ -11,7 +11,7 @@ namespace CalcService.Engine.Tests.Proof;
 
 public sealed class ProofFindingTests
 {
-    public static TheoryData<int, string> Cases => RoomFindings.Numbered(ProofCases.All);
+    public static TheoryData<int, string> Cases => CatalogueCases.Numbered(ProofCases.All);
 
     [Fact]
     public void Test_with_nothing_wrong_passes_before_and_after()
@@ -28,7 +28,7 @@ public sealed class ProofFindingTests
     [Theory]
     [MemberData(nameof(Cases))]
     public void Test_with_one_thing_wrong_has_that_finding(int index, string what) =>
-        RoomFindings.Raises(ProofCases.All[index], what, ProofCases.All[index].Evaluate().Findings);
+        CatalogueCases.Raises(ProofCases.All[index], what, ProofCases.All[index].Evaluate().Findings);
 
     [Theory]
     [MemberData(nameof(Cases))]
@@ -43,7 +43,8 @@ public sealed class ProofFindingTests
         }
 
         var check = open.Single(check => check.Id == one.Check);
-        // A seating that can't be compared is a caution about a fact that is missing; another caution leaves its check open too, since a row
+        // A seating that can't be compared is a caution about a fact that is missing; another caution leaves its check open too, since a
+        // row
         // that fails forbids.
         var isMissing = one.Severity == Severity.Unknown || one.Check == "seating" || one.Code == "facts-not-stated";
         Assert.True((one.Severity == Severity.Stop ? CheckOutcome.Fail : CheckOutcome.Undetermined) == check.Outcome, what);
@@ -68,7 +69,8 @@ public sealed class ProofFindingTests
     public void Row_fails_only_where_the_decision_is_no(int index, string what)
     {
         var evaluation = ProofCases.All[index].Evaluate();
-        Assert.True(evaluation.Decision == Decision.DoNotProceed || evaluation.Result.Checks.All(check => check.Outcome != CheckOutcome.Fail), what);
+        Assert.True(evaluation.Decision == Decision.DoNotProceed
+            || evaluation.Result.Checks.All(check => check.Outcome != CheckOutcome.Fail), what);
     }
 
     [Theory]
@@ -76,7 +78,7 @@ public sealed class ProofFindingTests
     public void Decision_is_the_worst_severity_and_the_verdict_its_twin(int index, string what)
     {
         var evaluation = ProofCases.All[index].Evaluate();
-        RoomFindings.DecidesByTheWorst(evaluation.Decision, what, evaluation.Findings);
+        CatalogueCases.DecidesByTheWorst(evaluation.Decision, what, evaluation.Findings);
         Assert.Equal(
             evaluation.Decision switch
             {
@@ -90,22 +92,26 @@ public sealed class ProofFindingTests
 
     [Theory]
     [MemberData(nameof(Cases))]
-    public void Finding_fills_every_word_of_its_message(int index, string what) => RoomFindings.FillTheirWords(what, ProofCases.All[index].Evaluate().Findings);
+    public void Finding_fills_every_word_of_its_message(int index, string what) =>
+        CatalogueCases.FillTheirWords(what, ProofCases.All[index].Evaluate().Findings);
 
     [Fact]
-    public void Cases_raise_every_finding_in_each_of_its_severities() => RoomFindings.AreAllRaised(ProofFindings.All, [.. ProofCases.All, .. FitCases.OfRopeAndBasket]);
+    public void Cases_raise_every_finding_in_each_of_its_severities() =>
+        CatalogueCases.AreAllRaised(ProofFindings.All, [.. ProofCases.All, .. FitCases.OfRopeAndBasket]);
 
     [Fact]
-    public void Catalogue_holds_every_definition_of_the_room_once_in_the_order_of_codes() => RoomFindings.AreCatalogued(ProofFindings.All, typeof(ProofFindings));
+    public void Catalogue_holds_every_definition_of_the_room_once_in_the_order_of_codes() =>
+        CatalogueCases.AreCatalogued(ProofFindings.All, typeof(ProofFindings));
 
     [Fact]
     public void Code_that_two_rooms_raise_is_one_definition() =>
-        RoomFindings.AreOneDefinition(ProofFindings.All, PouringFindings.All.Union(MatchingFindings.All).Union(ReuseFindings.All).Union(InspectionFindings.All));
+        CatalogueCases.AreOneDefinition(ProofFindings.All,
+        PouringFindings.All.Union(MatchingFindings.All).Union(ReuseFindings.All).Union(InspectionFindings.All));
 
     [Fact]
-    public void Definition_says_what_it_means_what_to_do_and_where_it_comes_from() => RoomFindings.SayWhatTheyMean(ProofFindings.All);
+    public void Definition_says_what_it_means_what_to_do_and_where_it_comes_from() => CatalogueCases.SayWhatTheyMean(ProofFindings.All);
 
     [Fact]
     public void Rule_from_memory_or_practice_alone_never_stops() =>
-        RoomFindings.NeverStopOnMemory(ProofFindings.All, ProofCases.All.SelectMany(one => one.Evaluate().Findings));
+        CatalogueCases.NeverStopOnMemory(ProofFindings.All, ProofCases.All.SelectMany(one => one.Evaluate().Findings));
 }

@@ -35,7 +35,10 @@ public sealed class ProofLoadEvaluationTests
         // DOE-STD-1090-96; the proof load is 100.8 kN.
         Assert.Equal(decision, GoodProof.Evaluate(GoodProof.After with { Measured = [new(loadN, .0013)] }).Decision);
 
-    /// <summary>By hand: twice 50.4 kN are 100.8 kN, 40 % of 252 kN; 95 % of them are 95.76 kN; half of 252 kN are 126 kN; 12:00 is two hours before 14:00.</summary>
+    /// <summary>
+    /// By hand: twice 50.4 kN are 100.8 kN, 40 % of 252 kN; 95 % of them are 95.76 kN; half of 252 kN are 126 kN; 12:00 is two hours before
+    /// 14:00.
+    /// </summary>
     [Theory]
     [InlineData("proof-load", 100.8e3, 100.8e3)]
     [InlineData("socket-rating", 100.8e3, 130e3)]
@@ -50,7 +53,9 @@ public sealed class ProofLoadEvaluationTests
         Printed.Matches(limit, check.Limit!.Value.Si);
     }
 
-    /// <summary>The highest load counts, wherever it stands among the steps: 100.9 kN are above the 100.8 kN asked for, 50.4 kN the half of them.</summary>
+    /// <summary>
+    /// The highest load counts, wherever it stands among the steps: 100.9 kN are above the 100.8 kN asked for, 50.4 kN the half of them.
+    /// </summary>
     [Fact]
     public void Highest_load_read_is_the_test_load()
     {
@@ -72,10 +77,13 @@ public sealed class ProofLoadEvaluationTests
         var unread = GoodProof.After with { RuleSet = "hoist-rope", ProofLoadN = 131e3, Measured = [] };
         var low = GoodProof.After with { RuleSet = "hoist-rope", ProofLoadN = 131e3, Measured = [new(50e3, .0008)] };
         Assert.All([unmeant, unread, low], input =>
-            Assert.Contains(GoodProof.Evaluate(input).Findings, finding => finding is { Severity: Severity.Stop, Definition.Code: "proof-above-socket-rating" }));
+            Assert.Contains(GoodProof.Evaluate(input).Findings,
+            finding => finding is { Severity: Severity.Stop, Definition.Code: "proof-above-socket-rating" }));
     }
 
-    /// <summary>Edges belong to what is allowed: half of 201.6 kN, a socket rated for just the load, the minute from which on the cure allows it.</summary>
+    /// <summary>
+    /// Edges belong to what is allowed: half of 201.6 kN, a socket rated for just the load, the minute from which on the cure allows it.
+    /// </summary>
     [Fact]
     public void Edges_are_allowed()
     {
@@ -104,41 +112,55 @@ public sealed class ProofLoadEvaluationTests
     {
         var evaluation = GoodProof.Evaluate(GoodProof.Before with { ProofLoadFrom = GoodProof.Before.TestedAt.AddMinutes(90) });
         Assert.Equal(5400, evaluation.Findings.Single().Measured!.Value.Si);
-        Assert.Equal(["2026-03-12 14:00:00 +01:00", "2026-03-12 15:30:00 +01:00"], evaluation.Findings.Single().Words.Select(word => word.Text));
+        Assert.Equal(["2026-03-12 14:00:00 +01:00", "2026-03-12 15:30:00 +01:00"],
+            evaluation.Findings.Single().Words.Select(word => word.Text));
         Assert.Equal(-5400, evaluation.Result.Checks.Single(check => check.Id == "cure").Measured!.Value.Si);
     }
 
-    /// <summary>A thousandth of a second early is early, and is printed so: what has happened is cut, what has to be waited for rounded up, by one clock.</summary>
+    /// <summary>
+    /// A thousandth of a second early is early, and is printed so: what has happened is cut, what has to be waited for rounded up, by one
+    /// clock.
+    /// </summary>
     [Fact]
     public void Test_early_by_a_moment_names_two_times_that_differ()
     {
         var from = GoodProof.Before.TestedAt.ToUniversalTime();
-        var finding = GoodProof.Evaluate(GoodProof.Before with { TestedAt = GoodProof.Before.TestedAt.AddMilliseconds(-1), ProofLoadFrom = from }).Findings.Single();
+        var finding =
+            GoodProof.Evaluate(GoodProof.Before with { TestedAt = GoodProof.Before.TestedAt.AddMilliseconds(-1), ProofLoadFrom = from })
+            .Findings.Single();
         Assert.Equal(["2026-03-12 13:59:59 +01:00", "2026-03-12 14:00:00 +01:00"], finding.Words.Select(word => word.Text));
         var late = GoodProof.Evaluate(GoodProof.Before with { ProofLoadFrom = from.AddMilliseconds(1) }).Findings.Single();
         Assert.Equal(["2026-03-12 14:00:00 +01:00", "2026-03-12 14:00:01 +01:00"], late.Words.Select(word => word.Text));
     }
 
-    /// <summary>A cone goes further under more load. Where readings say otherwise all of them are named, and no model is held against them.</summary>
+    /// <summary>
+    /// A cone goes further under more load. Where readings say otherwise all of them are named, and no model is held against them.
+    /// </summary>
     [Fact]
     public void Seating_that_falls_while_the_load_rises_is_a_contradiction_of_all_that_take_part()
     {
         var evaluation = GoodProof.Evaluate(GoodProof.After with { Measured = [new(50.4e3, .0013), new(75e3, .0012), new(100e3, .0002)] });
         var finding = Assert.Single(evaluation.Findings);
-        Assert.Equal(("seating-contradicts", Severity.Unknown, "/measured/steps/2/seating"), (finding.Definition.Code, finding.Severity, finding.Pointer));
+        Assert.Equal(("seating-contradicts", Severity.Unknown, "/measured/steps/2/seating"),
+            (finding.Definition.Code, finding.Severity, finding.Pointer));
         Assert.Equal(["/measured/steps/0/seating", "/measured/steps/1/seating"], finding.Related);
         Assert.Equal((.0002, .0013), (finding.Measured!.Value.Si, finding.Limit!.Value.Si));
-        Assert.All(evaluation.Result.Checks.Where(check => check.Id.StartsWith("seating", StringComparison.Ordinal)), check => Assert.Equal(CheckOutcome.Undetermined, check.Outcome));
+        Assert.All(evaluation.Result.Checks.Where(check => check.Id.StartsWith("seating", StringComparison.Ordinal)),
+            check => Assert.Equal(CheckOutcome.Undetermined, check.Outcome));
     }
 
-    /// <summary>A cone that is unloaded stays about where it is: less load after more, and more after less again, contradicts nothing.</summary>
+    /// <summary>
+    /// A cone that is unloaded stays about where it is: less load after more, and more after less again, contradicts nothing.
+    /// </summary>
     [Fact]
     public void Seating_while_unloading_contradicts_nothing() => Assert.Empty(GoodProof.Evaluate(GoodProof.After with
     {
         Measured = [new(50.4e3, .0008), new(100e3, .0013), new(20e3, null), new(75e3, .0012), new(100e3, .0013)],
     }).Findings);
 
-    /// <summary>Of what is no cone, or doesn't hold its wires, nothing is expected: one fault is one finding. But 50 mm can't be there either.</summary>
+    /// <summary>
+    /// Of what is no cone, or doesn't hold its wires, nothing is expected: one fault is one finding. But 50 mm can't be there either.
+    /// </summary>
     [Fact]
     public void Nothing_is_said_of_seating_where_no_cone_can_seat()
     {
@@ -151,10 +173,13 @@ public sealed class ProofLoadEvaluationTests
                 var evaluation = GoodProof.Evaluate(test);
                 Assert.Equal([code], evaluation.Findings.Select(finding => finding.Definition.Code));
                 Assert.Null(evaluation.Result.Expected);
-                Assert.DoesNotContain(evaluation.Result.Checks, check => check.Id.StartsWith("seating", StringComparison.Ordinal) && check.Outcome != CheckOutcome.NotApplicable);
+                Assert.DoesNotContain(evaluation.Result.Checks, check => check.Id.StartsWith("seating", StringComparison.Ordinal)
+                    && check.Outcome != CheckOutcome.NotApplicable);
             }
 
-            Assert.Equivalent(new[] { code, "seated-through" }, GoodProof.Evaluate(input with { Measured = [new(100e3, .050)] }).Findings.Select(finding => finding.Definition.Code), strict: true);
+            Assert.Equivalent(new[] { code, "seated-through" },
+                GoodProof.Evaluate(input with { Measured = [new(100e3, .050)] }).Findings.Select(finding => finding.Definition.Code),
+                strict: true);
         }
     }
 
@@ -165,7 +190,8 @@ public sealed class ProofLoadEvaluationTests
         var asking = GoodProof.Before with { Compound = GoodProof.Sheet with { Hardness = new("indenter", 40) } };
         Assert.Empty(GoodProof.Evaluate(asking with { Hardness = new("indenter", 40, HardnessPlace.Lip) }).Findings);
         Assert.Empty(GoodProof.Evaluate(asking with { Purpose = Purpose.Quote }).Findings);
-        Assert.DoesNotContain(GoodProof.Evaluate(GoodProof.Before).Result.Checks, check => check.Id.StartsWith("hardness", StringComparison.Ordinal));
+        Assert.DoesNotContain(GoodProof.Evaluate(GoodProof.Before).Result.Checks,
+            check => check.Id.StartsWith("hardness", StringComparison.Ordinal));
     }
 
     /// <summary>Each step that was read is held against its own band, and one that wasn't is passed over.</summary>
@@ -173,7 +199,8 @@ public sealed class ProofLoadEvaluationTests
     public void Seating_of_each_step_is_held_against_its_own_band()
     {
         var evaluation = GoodProof.Evaluate(GoodProof.After with { Measured = [new(50.4e3, .0008), new(75e3, null), new(100e3, .0040)] });
-        Assert.Equal(["seating-step-1", "seating-step-3"], evaluation.Result.Checks.Select(check => check.Id).Where(id => id.StartsWith("seating", StringComparison.Ordinal)));
+        Assert.Equal(["seating-step-1", "seating-step-3"],
+            evaluation.Result.Checks.Select(check => check.Id).Where(id => id.StartsWith("seating", StringComparison.Ordinal)));
         var finding = Assert.Single(evaluation.Findings);
         Assert.Equal(("seating-much", "/measured/steps/2/seating"), (finding.Definition.Code, finding.Pointer));
         Assert.Equal((.0040, evaluation.Result.Steps[2].Expected!.HighM), (finding.Measured!.Value.Si, finding.Limit!.Value.Si));
@@ -186,7 +213,8 @@ public sealed class ProofLoadEvaluationTests
     [InlineData(SeatingPlace.SmallEnd, SeatingPlace.SmallEnd)]
     public void Seating_is_expected_at_the_mouth_unless_the_small_end_is_named(SeatingPlace asked, SeatingPlace answered)
     {
-        var (before, after) = (GoodProof.Evaluate(GoodProof.Before with { ReadAt = asked }).Result, GoodProof.Evaluate(GoodProof.After with { ReadAt = asked }).Result);
+        var (before, after) = (GoodProof.Evaluate(GoodProof.Before with { ReadAt = asked }).Result,
+            GoodProof.Evaluate(GoodProof.After with { ReadAt = asked }).Result);
         Assert.Equal((answered, answered), (before.ReadAt, after.ReadAt));
         Assert.Equal((false, true), (before.IsAfter, after.IsAfter));
         Assert.DoesNotContain(before.Checks, check => check.Id is "test-load" or "wire-slip" or "seating");
@@ -208,8 +236,10 @@ public sealed class ProofLoadEvaluationTests
     [Fact]
     public void Band_encloses_an_independent_collocation()
     {
-        var input = GoodProof.Before with { ProofLoadN = 250e3, Compound = GoodProof.Sheet with { Cured = GoodProof.Sheet.Cured with { ShrinkageAfterGel = .006 } } };
-        var (mouth, small) = (GoodProof.Evaluate(input).Result.Expected!, GoodProof.Evaluate(input with { ReadAt = SeatingPlace.SmallEnd }).Result.Expected!);
+        var input = GoodProof.Before with { ProofLoadN = 250e3,
+            Compound = GoodProof.Sheet with { Cured = GoodProof.Sheet.Cured with { ShrinkageAfterGel = .006 } } };
+        var (mouth, small) = (GoodProof.Evaluate(input).Result.Expected!,
+            GoodProof.Evaluate(input with { ReadAt = SeatingPlace.SmallEnd }).Result.Expected!);
         Assert.InRange(2.05640e-3, mouth.LowM, mouth.HighM);
         Assert.InRange(2.41958e-3, small.LowM, small.HighM);
         Assert.InRange(SomeCones.Full.At(250e3).SeatAtMouthM, mouth.LowM, mouth.HighM);
@@ -236,21 +266,25 @@ public sealed class ProofLoadEvaluationTests
     public void Test_that_says_nothing_is_on_hold_and_names_what_is_missing()
     {
         var good = GoodProof.Before;
-        var evaluation = GoodProof.Evaluate(new() { TestedAt = good.TestedAt, Compound = good.Compound, Rope = good.Rope, Basket = good.Basket });
+        var evaluation =
+            GoodProof.Evaluate(new() { TestedAt = good.TestedAt, Compound = good.Compound, Rope = good.Rope, Basket = good.Basket });
         Assert.Equal(ProofVerdict.Hold, evaluation.Result.Verdict);
         Assert.Null(evaluation.Result.ProofLoadN);
         Assert.Null(evaluation.Result.Expected);
-        Assert.All(evaluation.Result.Checks.Where(check => check.Outcome == CheckOutcome.Undetermined), check => Assert.NotEmpty(check.Missing));
+        Assert.All(evaluation.Result.Checks.Where(check => check.Outcome == CheckOutcome.Undetermined),
+            check => Assert.NotEmpty(check.Missing));
     }
 
     [Fact]
     public void Wall_that_is_given_is_not_assumed() =>
-        Assert.DoesNotContain(GoodProof.Evaluate(GoodProof.Before).Assumptions, assumption => assumption.Pointer.StartsWith("/socket/outer", StringComparison.Ordinal));
+        Assert.DoesNotContain(GoodProof.Evaluate(GoodProof.Before).Assumptions,
+        assumption => assumption.Pointer.StartsWith("/socket/outer", StringComparison.Ordinal));
 
     [Fact]
     public void Wall_and_spread_that_are_assumed_are_said()
     {
-        var pointers = GoodProof.Evaluate(GoodProof.Before with { OuterAtMouthM = null }).Assumptions.Select(assumption => assumption.Pointer).ToArray();
+        var pointers = GoodProof.Evaluate(GoodProof.Before with { OuterAtMouthM = null })
+            .Assumptions.Select(assumption => assumption.Pointer).ToArray();
         Assert.Contains("/socket/outerAtMouth", pointers);
         Assert.Contains("/test/friction", pointers);
         Assert.Contains("/compound/sheet/cured/shrinkageAfterGel", pointers);
@@ -271,7 +305,8 @@ public sealed class ProofLoadEvaluationTests
 
     /// <summary>Also where no cone is computed.</summary>
     [Fact]
-    public void Cancelled_evaluation_ends() => Assert.All([GoodProof.Sheet.Cured, new()], cured => Assert.Throws<OperationCanceledException>(() =>
+    public void Cancelled_evaluation_ends() =>
+        Assert.All([GoodProof.Sheet.Cured, new()], cured => Assert.Throws<OperationCanceledException>(() =>
         ProofLoadEvaluation.Calculate(GoodProof.Before with { Compound = GoodProof.Sheet with { Cured = cured } }, Editions.Known.Current,
             new Budget(1), new CancellationToken(canceled: true))));
 }

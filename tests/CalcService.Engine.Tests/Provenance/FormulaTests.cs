@@ -27,7 +27,8 @@ public sealed class FormulaTests
 
     [Fact]
     public void Catalogue_holds_every_marked_method() =>
-        Assert.Equal(Marked.Select(pair => pair.Formula.Id).Order(StringComparer.Ordinal), FormulaCatalogue.All.Keys.Order(StringComparer.Ordinal));
+        Assert.Equal(Marked.Select(pair => pair.Formula.Id).Order(StringComparer.Ordinal),
+        FormulaCatalogue.All.Keys.Order(StringComparer.Ordinal));
 
     [Theory]
     [MemberData(nameof(Ids))]

@@ -34,7 +34,8 @@ public sealed class ProofRelationTests
         {
             var sheet = GoodMatch.Sheet with { Cured = GoodMatch.Sheet.Cured with { ShrinkageAfterGel = shrinkage } };
             var input = GoodMatch.Input with { Duty = GoodMatch.Input.Duty with { LoadN = loadN }, Friction = friction };
-            ConeState At(double share) => GoodMatch.Match(input with { Compound = sheet with { Cured = sheet.Cured with { ShrinkageAfterGel = share * shrinkage } } })
+            ConeState At(double share) =>
+                GoodMatch.Match(input with { Compound = sheet with { Cured = sheet.Cured with { ShrinkageAfterGel = share * shrinkage } } })
                 .Result.Transfer!.Cases.Single(one => one.Name == "workingLoad").State;
             var end = GoodProof.Before with
             {
@@ -65,8 +66,10 @@ public sealed class ProofRelationTests
         var audit = GoodRecord.Audit(record).Result;
         var test = GoodProof.Evaluate(GoodProof.After with
         {
-            RuleSet = "general", RatedLoadN = one.AskedKn * .5e3, ProofLoadN = one.AskedKn * 1e3, ProofRatingN = one.RatingKn * 1e3, ReadAt = one.At,
-            Compound = record.Compound, Hardness = new("indenter", 45, HardnessPlace.Lip), Rope = record.Rope!, Basket = record.Socket.Basket!,
+            RuleSet = "general", RatedLoadN = one.AskedKn * .5e3, ProofLoadN = one.AskedKn * 1e3, ProofRatingN = one.RatingKn * 1e3,
+                ReadAt = one.At,
+            Compound = record.Compound, Hardness = new("indenter", 45, HardnessPlace.Lip), Rope = record.Rope!,
+            Basket = record.Socket.Basket!,
                 OuterAtSmallEndM = record.Socket.OuterAtSmallEndM, OuterAtMouthM = record.Socket.OuterAtMouthM,
             Measured = [new(loadN / 2, null), new(loadN, one.SeatingMm * 1e-3)],
         });
@@ -75,7 +78,8 @@ public sealed class ProofRelationTests
         Assert.Equal((audit.Recomputed.SeatingLowM, audit.Recomputed.SeatingHighM),
             (test.Result.Expected!.LowM, test.Result.Expected.HighM));
         CheckOutcome Of(string id) => audit.Checks.Single(check => check.Id == id).Outcome;
-        foreach (var (mine, theirs) in new[] { ("test-load", "proof-load"), ("seating-step-2", "seating"), ("half-of-breaking-force", "half-of-breaking-force") })
+        foreach (var (mine, theirs) in new[] { ("test-load", "proof-load"), ("seating-step-2", "seating"),
+            ("half-of-breaking-force", "half-of-breaking-force") })
         {
             Assert.Equal(test.Result.Checks.Single(check => check.Id == mine).Outcome, Of(theirs));
         }
@@ -83,7 +87,8 @@ public sealed class ProofRelationTests
         // The test looks at the load that was meant, too.
         Assert.True(test.Result.Checks.Single(check => check.Id == "socket-rating")
             .Outcome == CheckOutcome.Fail || Of("proof-rating") == CheckOutcome.Pass);
-        Assert.True(test.Result.Verdict != ProofVerdict.Pass || Array.TrueForAll(["proof-load", "proof-rating", "seating", "half-of-breaking-force"],
+        Assert.True(test.Result.Verdict != ProofVerdict.Pass
+            || Array.TrueForAll(["proof-load", "proof-rating", "seating", "half-of-breaking-force"],
             id => Of(id) == CheckOutcome.Pass));
     }, iter: 150);
 
@@ -145,25 +150,31 @@ public sealed class ProofRelationTests
             Assert.Equal("facts-not-stated", Assert.Single(pour.Findings).Definition.Code);
             // What was read at the test bed is judged as work done, whatever it is called.
             Assert.Equal(Decision.Undetermined, GoodProof.Evaluate(input with { Purpose = Purpose.Quote }).Decision);
-            var ahead = GoodProof.Before with { ProofRatingN = input.ProofRatingN, ProofLoadFrom = input.ProofLoadFrom, ExclusionZone = input.ExclusionZone };
+            var ahead = GoodProof.Before with { ProofRatingN = input.ProofRatingN, ProofLoadFrom = input.ProofLoadFrom,
+                ExclusionZone = input.ExclusionZone };
             Assert.InRange(GoodProof.Evaluate(ahead with { Purpose = Purpose.Plan }).Decision, Decision.Proceed, Decision.ProceedWithCare);
             Assert.Equal(Decision.Proceed, GoodProof.Evaluate(ahead with { Purpose = Purpose.Quote }).Decision);
         }, iter: 200);
     }
 
     /// <summary>
-    /// What a load is to its rope is the same in the evaluation, the match and the record: nothing up to half, care up to the breaking force,
+    /// What a load is to its rope is the same in the evaluation, the match and the record: nothing up to half, care up to the breaking
+    /// force,
     /// no from there on.
     /// </summary>
     [Fact]
-    public void Load_on_the_rope_is_judged_alike_in_evaluation_match_and_record() => Gen.OneOf(Gen.Double[20e3, 320e3], Gen.Const(126e3), Gen.Const(252e3)).Sample(loadN =>
+    public void Load_on_the_rope_is_judged_alike_in_evaluation_match_and_record() =>
+        Gen.OneOf(Gen.Double[20e3, 320e3], Gen.Const(126e3), Gen.Const(252e3)).Sample(loadN =>
     {
         string[] expected = loadN >= 252e3 ? ["proof-at-breaking-force"] : loadN > 126e3 ? ["proof-above-half-breaking"] : [];
         IEnumerable<string> Of(IReadOnlyList<Finding> findings) => findings.Select(finding => finding.Definition.Code)
             .Where(code => code is "proof-at-breaking-force" or "proof-above-half-breaking");
-        Assert.Equal(expected, Of(GoodProof.Evaluate(GoodProof.Before with { RuleSet = "general", ProofLoadN = loadN, ProofRatingN = 400e3 }).Findings));
-        Assert.Equal(expected, Of(GoodMatch.Match(GoodMatch.Input with { Duty = GoodMatch.Input.Duty with { ProofLoadN = loadN } }).Findings));
-        Assert.Equal(expected, Of(GoodRecord.Audit(GoodRecord.Loaded(proof => proof with { AskedN = loadN, LoadN = loadN })(GoodRecord.Input)).Findings));
+        Assert.Equal(expected,
+            Of(GoodProof.Evaluate(GoodProof.Before with { RuleSet = "general", ProofLoadN = loadN, ProofRatingN = 400e3 }).Findings));
+        Assert.Equal(expected,
+            Of(GoodMatch.Match(GoodMatch.Input with { Duty = GoodMatch.Input.Duty with { ProofLoadN = loadN } }).Findings));
+        Assert.Equal(expected,
+            Of(GoodRecord.Audit(GoodRecord.Loaded(proof => proof with { AskedN = loadN, LoadN = loadN })(GoodRecord.Input)).Findings));
     }, iter: 40);
 
     /// <summary>
@@ -177,15 +188,18 @@ public sealed class ProofRelationTests
     {
         var (proofN, breakingN) = (load * unit, 2 * load * unit);
         var rope = GoodProof.Before.Rope with { CertifiedBreakingForceN = breakingN };
-        var test = GoodProof.Evaluate(GoodProof.Before with { RuleSet = "general", Rope = rope, ProofLoadN = proofN, ProofRatingN = proofN });
+        var test =
+            GoodProof.Evaluate(GoodProof.Before with { RuleSet = "general", Rope = rope, ProofLoadN = proofN, ProofRatingN = proofN });
         // So random a certificate need not go with the rope, which is a finding of its own.
-        Assert.DoesNotContain(test.Findings, finding => finding.Definition.Code is "proof-above-half-breaking" or "proof-above-socket-rating");
+        Assert.DoesNotContain(test.Findings,
+            finding => finding.Definition.Code is "proof-above-half-breaking" or "proof-above-socket-rating");
         var match = GoodMatch.Match(GoodMatch.Input with
         {
             Rope = GoodMatch.Input.Rope with { CertifiedBreakingForceN = breakingN },
                 Socket = GoodMatch.Input.Socket with { ProofRatingN = proofN },
             Duty = GoodMatch.Input.Duty with { ProofLoadN = proofN },
         });
-        Assert.DoesNotContain(match.Findings, finding => finding.Definition.Code is "proof-above-half-breaking" or "proof-above-socket-rating");
+        Assert.DoesNotContain(match.Findings,
+            finding => finding.Definition.Code is "proof-above-half-breaking" or "proof-above-socket-rating");
     }, iter: 100);
 }

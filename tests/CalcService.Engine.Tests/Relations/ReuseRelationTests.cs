@@ -101,10 +101,13 @@ public sealed class ReuseRelationTests
             $"{ReuseGaps.All[gap].Pointer}: {before.Decision} became {after.Decision}");
     }, iter: 400);
 
-    /// <summary>A coarser reading, or a wider tolerance, never makes the answer better. It has no number in the list of relations.</summary>
+    /// <summary>
+    /// A coarser reading, or a wider tolerance, never makes the answer better. It has no number in the list of relations.
+    /// </summary>
     [Fact]
     public void Coarser_reading_never_makes_the_answer_better() =>
-        Gen.Select(Gen.Int[0, Wear.Length - 1], Gen.Double[0, .2], Gen.Double[.0003, .005], Gen.Bool, Gen.Bool).Sample((part, wear, off, isLimited, isOfDrawing) =>
+        Gen.Select(Gen.Int[0, Wear.Length - 1], Gen.Double[0, .2], Gen.Double[.0003, .005], Gen.Bool, Gen.Bool)
+        .Sample((part, wear, off, isLimited, isOfDrawing) =>
         {
             var start = Wear[part](wear, isLimited ? Input : Unlimited(Input));
             var coarse = Found(found => found with { UncertaintyM = off })(start);
@@ -117,12 +120,17 @@ public sealed class ReuseRelationTests
                 $"part {part} worn by {wear}: {before.Result.Disposition}, {before.Decision} became {after.Result.Disposition}, {after.Decision} by {off}: {Words(before)} / {Words(after)}");
         }, iter: 400);
 
-    private static string Words(Outcome<ReuseResult> of) => string.Join(' ', of.Findings.Select(finding => $"{finding.Definition.Code}:{finding.Severity}"));
+    private static string Words(Outcome<ReuseResult> of) =>
+        string.Join(' ', of.Findings.Select(finding => $"{finding.Definition.Code}:{finding.Severity}"));
 
     /// <summary>Wear of each part, from none (0) to most of it gone (1).</summary>
     private static Func<double, ReuseInput, ReuseInput>[] Wear { get; } =
     [
-        (share, input) => Found(found => found with { Stations = [.. found.Stations.Select(station => station with { DiametersM = [.. station.DiametersM.Select(one => one * (1 + (.8 * share)))] })] })(input),
+        (share, input) =>
+            Found(found =>
+            found with { Stations =
+            [.. found.Stations.Select(station =>
+            station with { DiametersM = [.. station.DiametersM.Select(one => one * (1 + (.8 * share)))] })] })(input),
         (share, input) => Found(found => found with { Stations = [found.Stations[0] with { DiametersM = [.0231, .0232 + (.04 * share)] },
             .. found.Stations.Skip(1)] })(input),
         (share, input) => Found(found => found with { PinHoleDiametersM = [.0368 + (.06 * share), .0366] })(input),

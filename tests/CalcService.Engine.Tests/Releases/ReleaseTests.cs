@@ -40,7 +40,8 @@ public sealed class ReleaseTests
     [MemberData(nameof(Cases))]
     [Verifies("sheet-release", Check.IndependentCode, "SciPy quadrature of the same integral")]
     [Verifies("after-gel-time", Check.IndependentCode, "SciPy, Arrhenius lines through the rows")]
-    public void Sheet_alone_releases_when_an_independent_quadrature_says(string name, double[][] air, double[][] steel, double compound, double[] rows, double gel, double release)
+    public void Sheet_alone_releases_when_an_independent_quadrature_says(string name, double[][] air, double[][] steel, double compound,
+        double[] rows, double gel, double release)
     {
         var times = Of(Path(air, steel, compound), Sheet(rows));
         Assert.Equal(gel, times.GelS!.Value / 60, Printed);
@@ -57,7 +58,8 @@ public sealed class ReleaseTests
     public void Coldest_place_of_a_cone_counts_where_it_is_followed()
     {
         double[] minutes = [.. Enumerable.Range(0, 4001).Select(i => i / 5.0)];
-        var cone = new TemperatureHistory([.. minutes.Select(t => t * 60)], [.. minutes.Select(t => 20 + Zero - ((20 - 9.5445) * Math.Exp(-t / 89.963)))]);
+        var cone = new TemperatureHistory([.. minutes.Select(t => t * 60)],
+            [.. minutes.Select(t => 20 + Zero - ((20 - 9.5445) * Math.Exp(-t / 89.963)))]);
         var times = Of(CurePath.Of(cone, 20 + Zero), Sheet(20));
         Assert.Equal(41.5566, times.GelS!.Value / 60, .001);
         Assert.Equal(163.1294, times.SheetS!.Value / 60, .001);
@@ -74,12 +76,14 @@ public sealed class ReleaseTests
     public void Early_gel_ends_the_rest_and_nothing_else()
     {
         var times = Of(Flat(20), Sheet(20), new SeenGel(18 * 60, null, GelPlace.Cone));
-        Assert.Equal((18 * 60, 24 * 60, 114 * 60), (times.UndisturbedS!.Value, Math.Round(times.GelS!.Value, 6), Math.Round(times.LoadS!.Value, 6)));
+        Assert.Equal((18 * 60, 24 * 60, 114 * 60),
+            (times.UndisturbedS!.Value, Math.Round(times.GelS!.Value, 6), Math.Round(times.LoadS!.Value, 6)));
     }
 
     [Fact]
     public void Look_at_which_it_was_still_soft_takes_the_middle() =>
-        Assert.Equal((27.0 / 24, 30 * 60), Of(Flat(20), Sheet(20), new SeenGel(30 * 60, 24 * 60, GelPlace.Cone)) is var times ? (Math.Round(times.Slower, 9), times.GelS!.Value) : default);
+        Assert.Equal((27.0 / 24, 30 * 60), Of(Flat(20), Sheet(20), new SeenGel(30 * 60, 24 * 60, GelPlace.Cone)) is var times
+        ? (Math.Round(times.Slower, 9), times.GelS!.Value) : default);
 
     [Theory]
     [InlineData(GelPlace.Cup, 15, 1)]
@@ -99,7 +103,8 @@ public sealed class ReleaseTests
     public void Hold_of_the_sheet_can_be_the_longest()
     {
         var times = Of(Flat(20), Sheet(20) with { MinimumHoldS = 120 * 60 });
-        Assert.Equal((144 * 60, Governor.MinimumHold, 114 * 60), (Math.Round(times.LoadS!.Value, 6), times.GovernedBy, Math.Round(times.SheetS!.Value, 6)));
+        Assert.Equal((144 * 60, Governor.MinimumHold, 114 * 60),
+            (Math.Round(times.LoadS!.Value, 6), times.GovernedBy, Math.Round(times.SheetS!.Value, 6)));
     }
 
     [Fact]
@@ -110,7 +115,8 @@ public sealed class ReleaseTests
         Assert.Equal(47.5893, times.GelS!.Value / 60, Printed);
         Assert.Equal((null, null), (times.SheetS, times.LoadS));
         // Six hours of cold in the middle are six hours more.
-        TemperatureHistory With(double coldS) => new([0, 1800, 1801, 1801 + coldS, 1802 + coldS, Forever], [20 + Zero, 20 + Zero, Zero, Zero, 20 + Zero, 20 + Zero]);
+        TemperatureHistory With(double coldS) =>
+            new([0, 1800, 1801, 1801 + coldS, 1802 + coldS, Forever], [20 + Zero, 20 + Zero, Zero, Zero, 20 + Zero, 20 + Zero]);
         double Released(double coldS) => Of(CurePath.Of(With(coldS), 20 + Zero), Sheet(20)).LoadS!.Value;
         Assert.Equal(Released(1) + (6 * 3600), Released(1 + (6 * 3600)), 1e-6);
     }
@@ -136,7 +142,8 @@ public sealed class ReleaseTests
         Assert.Equal(LoadVerdict.Undetermined, cold.Judge(mixed, mixed.AddMinutes(137)));
         Assert.Equal(LoadVerdict.Early, cold.Judge(mixed, mixed.AddMinutes(136)));
         var warm = Of(Flat(20), Sheet(20));
-        Assert.Equal((LoadVerdict.Released, LoadVerdict.Early), (warm.Judge(mixed, mixed.AddMinutes(114)), warm.Judge(mixed, mixed.AddMinutes(113))));
+        Assert.Equal((LoadVerdict.Released, LoadVerdict.Early),
+            (warm.Judge(mixed, mixed.AddMinutes(114)), warm.Judge(mixed, mixed.AddMinutes(113))));
     }
 
     [Fact]
@@ -152,7 +159,8 @@ public sealed class ReleaseTests
     public void Own_heat_counts_only_where_every_row_was_held_at_its_temperature()
     {
         var cone = new ModelledCone { FullS = 60 * 60, Peak = new(353, 30 * 60, default), LeastCured = ("middleAxis", 1) };
-        ReleaseTimes With(bool isothermal) => Release.Of(Kinetics(Held(isothermal)), Held(isothermal), Flat(20), [], 1, _ => cone, Trace.None);
+        ReleaseTimes With(bool isothermal) =>
+            Release.Of(Kinetics(Held(isothermal)), Held(isothermal), Flat(20), [], 1, _ => cone, Trace.None);
         CompoundSheet Held(bool isothermal) => Sheet(20) with { FullStrength = [At20 with { IsIsothermal = isothermal }] };
         Assert.Equal((114 * 60, false), (Math.Round(With(false).LoadS!.Value, 6), With(false).IsByOwnHeat));
         Assert.Equal((60 * 60.0, true, Governor.LeastCuredPlace), (With(true).LoadS, With(true).IsByOwnHeat, With(true).GovernedBy));
@@ -180,6 +188,8 @@ public sealed class ReleaseTests
         var history = air.Length == 1
             ? TemperatureHistory.Constant(air[0][1] + Zero, 0, Forever)
             : new TemperatureHistory([.. air.Select(point => point[0] * 60)], [.. air.Select(point => point[1] + Zero)]).From(0);
-        return CurePath.Uniform(history, SteelHistory.Of(steel[0][1] + Zero, [.. steel.Skip(1).Select(point => (point[0] * 60, point[1] + Zero))], history.EndS), compound + Zero);
+        return CurePath.Uniform(history,
+            SteelHistory.Of(steel[0][1] + Zero, [.. steel.Skip(1).Select(point => (point[0] * 60, point[1] + Zero))], history.EndS),
+            compound + Zero);
     }
 }

@@ -22,7 +22,8 @@ public sealed class ReuseAssessmentTests
             for (var i = 0; i < 16; i++)
             {
                 var (crack, gap, rust, note) = ((i & 1) > 0, (i & 2) > 0, (i & 4) > 0, (i & 8) > 0);
-                rows.Add(crack, gap, rust, note, crack ? Disposition.Withdraw : gap ? Disposition.Hold : rust ? Disposition.ReuseAfterWork : Disposition.Reuse);
+                rows.Add(crack, gap, rust, note, crack ? Disposition.Withdraw : gap ? Disposition.Hold : rust ? Disposition.ReuseAfterWork
+                    : Disposition.Reuse);
             }
 
             return rows;
@@ -39,7 +40,8 @@ public sealed class ReuseAssessmentTests
         Assert.Distinct(outcome.Result.Checks.Select(check => check.Id));
         Assert.All(outcome.Result.Checks, check => Assert.Empty(check.Missing));
         // An open socket has no bail; the rest is there to be checked.
-        Assert.Equal(["crack-bail", "bail"], outcome.Result.Checks.Where(check => check.Outcome != CheckOutcome.Pass).Select(check => check.Id));
+        Assert.Equal(["crack-bail", "bail"],
+            outcome.Result.Checks.Where(check => check.Outcome != CheckOutcome.Pass).Select(check => check.Id));
     }
 
     [Theory]
@@ -68,7 +70,9 @@ public sealed class ReuseAssessmentTests
     public void Decision_is_that_of_the_disposition_unless_the_use_is_worse(Disposition disposition, Decision decision)
     {
         string[] ofTheUse = ["socket-weaker-than-rope", "rope-does-not-enter", "proof-above-socket-rating", "intended-load-above-rating",
-            "intended-rope-strength-missing", "socket-breaking-force-missing", "remaining-strength-unsure", "facts-taken", "proof-at-breaking-force", "proof-above-half-breaking", "wire-fit-unknown", "basket-too-short", "rope-thick", "rope-loose", "fit-depends-on-tolerance", "wires-do-not-fit",
+            "intended-rope-strength-missing", "socket-breaking-force-missing", "remaining-strength-unsure", "facts-taken",
+            "proof-at-breaking-force", "proof-above-half-breaking", "wire-fit-unknown", "basket-too-short", "rope-thick", "rope-loose",
+            "fit-depends-on-tolerance", "wires-do-not-fit",
             "breaking-force-implausible", "rope-thin", "rope-identity-missing", "rope-fact-missing",
             // A new pin mends it.
             "pin-yields-at-proof-load"];
@@ -83,9 +87,11 @@ public sealed class ReuseAssessmentTests
     [Fact]
     public void Sound_socket_too_small_for_the_rope_is_sound()
     {
-        var outcome = Assess(For(use => use with { Rope = use.Rope! with { DiameterM = .026, CertifiedBreakingForceN = 426e3 }, RatedLoadN = 60e3,
+        var outcome =
+            Assess(For(use => use with { Rope = use.Rope! with { DiameterM = .026, CertifiedBreakingForceN = 426e3 }, RatedLoadN = 60e3,
             ProofLoadN = 130e3 })(Input));
-        Assert.Equal(["intended-load-above-rating", "socket-weaker-than-rope", "rope-does-not-enter", "proof-above-socket-rating", "basket-too-short"],
+        Assert.Equal(["intended-load-above-rating", "socket-weaker-than-rope", "rope-does-not-enter", "proof-above-socket-rating",
+            "basket-too-short"],
             outcome.Findings.Select(finding => finding.Definition.Code));
         Assert.Equal((Disposition.Reuse, Decision.DoNotProceed), (outcome.Result.Disposition, outcome.Decision));
         // Strength is judged at what the maker allows.
@@ -96,7 +102,8 @@ public sealed class ReuseAssessmentTests
     public void Every_check_and_its_order_is_the_same_for_every_socket()
     {
         var ids = Assess(Input).Result.Checks.Select(check => check.Id).Order(StringComparer.Ordinal).ToArray();
-        Assert.All(ReuseCases.All, one => Assert.Equal(ids, one.Assess().Result.Checks.Select(check => check.Id).Order(StringComparer.Ordinal)));
+        Assert.All(ReuseCases.All,
+            one => Assert.Equal(ids, one.Assess().Result.Checks.Select(check => check.Id).Order(StringComparer.Ordinal)));
     }
 
     /// <summary>Stop beats missing even within one check: half a measurement that is beyond the limit is beyond the limit.</summary>
@@ -127,7 +134,8 @@ public sealed class ReuseAssessmentTests
     [InlineData(.02346, CheckOutcome.Pass)]
     [InlineData(.0234601, CheckOutcome.Fail)]
     public void Bore_at_its_limit_passes_and_above_it_fails(double diameter, CheckOutcome expected) =>
-        Assert.Equal(expected, Assess(Station(0, diameter, diameter)(Input)).Result.Checks.Single(check => check.Id == "bore-growth").Outcome);
+        Assert.Equal(expected,
+        Assess(Station(0, diameter, diameter)(Input)).Result.Checks.Single(check => check.Id == "bore-growth").Outcome);
 
     /// <summary>50 kN on ears 16 mm thick and a pin of 35 mm; arithmetic in docs/reuse-assessments.md.</summary>
     [Theory]
@@ -158,5 +166,6 @@ public sealed class ReuseAssessmentTests
         Assert.Throws<OperationCanceledException>(() => ReuseAssessment.Calculate(Input, Engine.Rules.Editions.Known.Current, new Budget(1),
             new CancellationToken(canceled: true)));
 
-    private static string[] StrengthIds => ["ear-bearing", "ear-net-section", "ear-shear-out", "ear-block", "pin-shear", "pin-bending", "cone-hoop-stress"];
+    private static string[] StrengthIds =>
+        ["ear-bearing", "ear-net-section", "ear-shear-out", "ear-block", "pin-shear", "pin-bending", "cone-hoop-stress"];
 }

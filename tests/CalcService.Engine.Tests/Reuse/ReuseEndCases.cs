@@ -24,7 +24,8 @@ public static class ReuseEndCases
         new("wires-do-not-fit", Severity.Stop, Drawn, "rope-fit",
             Roped(rope => rope with { MetallicAreaM2 = 380e-6 })),
         new("breaking-force-implausible", Severity.Unknown, Rope + "/certificate/breakingForce", "rope-fit",
-            input => Roped(rope => rope with { CertifiedBreakingForceN = 756e3 })(Socket(socket => socket with { BreakingForceN = 900e3 })(input))),
+            input => Roped(rope =>
+            rope with { CertifiedBreakingForceN = 756e3 })(Socket(socket => socket with { BreakingForceN = 900e3 })(input))),
         new("rope-thin", Severity.Unknown, Rope + "/measuredDiameter", "rope-fit", Roped(rope => rope with { MeasuredDiameterM = .018 })),
         new("rope-thick", Severity.Unknown, Rope + "/measuredDiameter", "rope-fit", Roped(rope => rope with { MeasuredDiameterM = .0217 })),
         new("wire-fit-unknown", Severity.Unknown, Rope + "/wireCount", "rope-fit", Roped(rope => rope with { Construction = "1x37" })),
@@ -53,7 +54,9 @@ public static class ReuseEndCases
         var drawn = sized.Socket.Nominal.Basket;
         return Found(found => found with
         {
-            Stations = [.. new[] { 0, .5, 1 }.Select(share => new BoreStation(share * lengthM, [drawn.DiameterAtM(share), drawn.DiameterAtM(share)]))],
+            Stations =
+                [.. new[] { 0, .5,
+                1 }.Select(share => new BoreStation(share * lengthM, [drawn.DiameterAtM(share), drawn.DiameterAtM(share)]))],
         })(sized);
     };
 }

@@ -6,10 +6,16 @@ using static CalcService.Engine.Tests.Reuse.GoodSocket;
 
 namespace CalcService.Engine.Tests.Reuse;
 
-/// <summary>What the checks of an assessment hold as evidence, worked by hand from the sizes of the sound socket; rules by docs/reuse-assessments.md.</summary>
+/// <summary>
+/// What the checks of an assessment hold as evidence, worked by hand from the sizes of the sound socket; rules by
+/// docs/reuse-assessments.md.
+/// </summary>
 public sealed class ReuseEvidenceTests
 {
-    /// <summary>Bores 23.1 and 23.2 of 23 mm; 34.2 and 45.1 mm are 0.1 mm less apart than 11; hole 36.8 and 36.6 of 36.5; pin 34.9 of 35; gap 40.3 of 40; ears 15.9 of 16.</summary>
+    /// <summary>
+    /// Bores 23.1 and 23.2 of 23 mm; 34.2 and 45.1 mm are 0.1 mm less apart than 11; hole 36.8 and 36.6 of 36.5; pin 34.9 of 35; gap 40.3
+    /// of 40; ears 15.9 of 16.
+    /// </summary>
     [Theory]
     [InlineData("bore-growth", .2 / 23, .02)]
     [InlineData("bore-ovality", .1 / 23, .02)]
@@ -50,7 +56,8 @@ public sealed class ReuseEvidenceTests
         Holds(result, "ear-block", 50000 / (2 * 15.9 * ((1.13 * 21.45) + (.92 * 21.6 / (1 + (21.6 / 36.8))))));
         Holds(result, "pin-shear", 2 * 50000 / (Math.PI * 34.9 * 34.9));
         Holds(result, "pin-bending", 16 * 50000 * (8 + 10.075) / (Math.PI * 34.9 * 34.9 * 34.9));
-        Printed.Matches(16 * 50000 * 18.075 / (Math.PI * 34.9 * 34.9 * 34.9) * 3 / 600, Of(Input, "strength-pin-bending").Measured!.Value.Si, 1e-9);
+        Printed.Matches(16 * 50000 * 18.075 / (Math.PI * 34.9 * 34.9 * 34.9) * 3 / 600,
+            Of(Input, "strength-pin-bending").Measured!.Value.Si, 1e-9);
         Printed.Matches(320e3 * 15.9 * 21.45 / (16 * 21.75), result.RemainingStrengthN!.Value, 1e-9);
     }
 
@@ -63,11 +70,14 @@ public sealed class ReuseEvidenceTests
         Holds(Assess(narrow).Result, "ear-shear-out", 50000 / (4 * 14.9 * 20.45));
         var thick = Found(found => found with
         {
-            EarWidthM = .082, EarEndDistanceM = .041, EarThicknessM = .017, PinDiameterM = .036, EarGapM = .0395, PinHoleDiametersM = [.0364, .0364],
-            OuterAtSmallEndM = .072, OuterAtMouthM = .072, Stations = [new(0, [.0229, .0229]), new(.050, [.0339, .0339]), new(.100, [.0449, .0449])],
+            EarWidthM = .082, EarEndDistanceM = .041, EarThicknessM = .017, PinDiameterM = .036, EarGapM = .0395,
+                PinHoleDiametersM = [.0364, .0364],
+            OuterAtSmallEndM = .072, OuterAtMouthM = .072,
+                Stations = [new(0, [.0229, .0229]), new(.050, [.0339, .0339]), new(.100, [.0449, .0449])],
         })(Input);
         var result = Assess(thick).Result;
-        Assert.All(result.AsMade!.Parts.Zip(result.AsMeasured!.Parts), pair => Printed.Matches(pair.First.StressPa, pair.Second.StressPa, 1e-12));
+        Assert.All(result.AsMade!.Parts.Zip(result.AsMeasured!.Parts),
+            pair => Printed.Matches(pair.First.StressPa, pair.Second.StressPa, 1e-12));
         Assert.Equal(320e3, result.RemainingStrengthN);
     }
 
@@ -76,23 +86,31 @@ public sealed class ReuseEvidenceTests
     public void Measurement_that_is_none_holds_the_socket()
     {
         Assert.Equal(Disposition.Hold, Assess(Station(1, [])(Input)).Result.Disposition);
-        Assert.Contains(Measured + "stations", Of(Found(found => found with { Stations = [new(0, [])] })(Input), "strength-basket-hoop").Missing);
+        Assert.Contains(Measured + "stations",
+            Of(Found(found => found with { Stations = [new(0, [])] })(Input), "strength-basket-hoop").Missing);
         var hole = Found(found => found with { PinHoleDiametersM = [.0366] })(Input);
         Assert.Null(Assess(hole).Result.Wear.PinHoleOvality);
         Assert.Null(Of(hole, "pin-hole-ovality").Measured);
     }
 
-    /// <summary>A socket of which a part can't be computed has no utilisation and no remaining strength, and is asked for that part alone.</summary>
+    /// <summary>
+    /// A socket of which a part can't be computed has no utilisation and no remaining strength, and is asked for that part alone.
+    /// </summary>
     [Fact]
     public void Part_that_cannot_be_computed_leaves_the_whole_open()
     {
-        var input = For(use => use with { RatedLoadN = null })(Limits(limits => limits with { Source = null })(Drawn(drawn => drawn with { EarWidthM = null })(Input)));
+        var input = For(use =>
+            use with { RatedLoadN = null })(Limits(limits =>
+            limits with { Source = null })(Drawn(drawn => drawn with { EarWidthM = null })(Input)));
         var result = Assess(input).Result;
         Assert.Equal((null, null, null), (result.AsMade, result.AsMeasured, result.RemainingStrengthN));
         Assert.All(["strength-ear-net-section", "rope-strength"], id => Assert.Equal(["/socket/nominal/earWidth"], Of(input, id).Missing));
     }
 
-    /// <summary>Edges belong to what is allowed: 400 °C are warm and no more, 200 °C are not warm, a search is twelve months old on the same day of the month.</summary>
+    /// <summary>
+    /// Edges belong to what is allowed: 400 °C are warm and no more, 200 °C are not warm, a search is twelve months old on the same day of
+    /// the month.
+    /// </summary>
     [Fact]
     public void Edges_are_allowed()
     {
@@ -111,7 +129,8 @@ public sealed class ReuseEvidenceTests
     public void Heat_is_held_against_what_the_maker_says(double makerC, double reachedC, CheckOutcome outcome, string document,
         string codes)
     {
-        var input = Removed(RemovalMethod.PressedWarm, reachedC)(Limits(limits => limits with { RemovalTemperatureK = makerC + Zero })(Input));
+        var input = Removed(RemovalMethod.PressedWarm,
+            reachedC)(Limits(limits => limits with { RemovalTemperatureK = makerC + Zero })(Input));
         var check = Of(input, "removal-heat");
         Assert.Equal((outcome, document), (check.Outcome, check.Source.Document));
         Assert.Equal(CheckOutcome.NotApplicable, Of(input, "removal-warmth").Outcome);
@@ -135,9 +154,15 @@ public sealed class ReuseEvidenceTests
     [InlineData(SocketType.Closed, SocketPlace.Ears, "crack-ears")]
     public void Crack_fails_every_part_that_it_may_be_in(SocketType type, SocketPlace place, string parts)
     {
-        var input = Socket(socket => socket with { Type = type })(Seen(seen => seen with { Indications = [new(SocketPlace.Basket, IndicationKind.Rounded, null), new(place, IndicationKind.Crack, .003)] })(Input));
+        var input = Socket(socket =>
+            socket with { Type = type })(Seen(seen =>
+            seen with { Indications = [new(SocketPlace.Basket, IndicationKind.Rounded, null), new(place, IndicationKind.Crack, .003)] })(
+            Input));
         var outcome = Assess(input);
-        Assert.Equal(parts, string.Join(' ', outcome.Result.Checks.Where(check => check.Outcome == CheckOutcome.Fail && check.Id != "indications").Select(check => check.Id)));
+        Assert.Equal(parts,
+            string.Join(' ',
+            outcome.Result.Checks.Where(check => check.Outcome == CheckOutcome.Fail && check.Id != "indications")
+            .Select(check => check.Id)));
         var finding = Assert.Single(outcome.Findings, finding => finding.Definition.Code == "socket-cracked");
         Assert.Equal(("/inspection/indications/1", .003), (finding.Pointer, finding.Measured!.Value.Si));
     }
@@ -148,18 +173,28 @@ public sealed class ReuseEvidenceTests
     {
         string[] ears =
         [
-            "crack-ears", "crack-pin-holes", "crack-pin", "pin-hole-growth", "pin-hole-ovality", "pin-in-hole", "pin-wear", "ear-spread", "ear-thickness",
+            "crack-ears", "crack-pin-holes", "crack-pin", "pin-hole-growth", "pin-hole-ovality", "pin-in-hole", "pin-wear", "ear-spread",
+                "ear-thickness",
                 "ear-width", "ear-end-distance",
-            "strength-ear-bearing", "strength-ear-net-section", "strength-ear-shear-out", "strength-ear-block", "strength-pin-shear", "strength-pin-bending",
+            "strength-ear-bearing", "strength-ear-net-section", "strength-ear-shear-out", "strength-ear-block", "strength-pin-shear",
+            "strength-pin-bending",
         ];
-        var outcome = Assess(Socket(socket => socket with { Type = SocketType.Closed, PinYieldStrengthPa = null, Measured = new() { Stations = socket.Measured.Stations, OuterAtSmallEndM = .0698, OuterAtMouthM = .0698, PitDepthM = 0 } })(Input));
+        var outcome =
+            Assess(Socket(socket =>
+            socket with { Type = SocketType.Closed, PinYieldStrengthPa = null,
+            Measured = new() { Stations = socket.Measured.Stations, OuterAtSmallEndM = .0698, OuterAtMouthM = .0698, PitDepthM = 0 } })(
+            Input));
         Assert.Equal(["bail-not-computed"], outcome.Findings.Select(finding => finding.Definition.Code));
-        Assert.Equal(ears.Order(StringComparer.Ordinal), outcome.Result.Checks.Where(check => check.Outcome == CheckOutcome.NotApplicable).Select(check => check.Id).Order(StringComparer.Ordinal));
+        Assert.Equal(ears.Order(StringComparer.Ordinal),
+            outcome.Result.Checks.Where(check => check.Outcome == CheckOutcome.NotApplicable).Select(check => check.Id)
+            .Order(StringComparer.Ordinal));
         Assert.Equal(["basket-hoop"], outcome.Result.AsMeasured!.Parts.Select(part => part.Id));
         // By hand: hoop of 70/23 as made over 69.8/23.2 as measured, 320 kN in that proportion.
         static double Hoop(double ratio) => ((ratio * ratio) + 1) / ((ratio * ratio) - 1);
         Printed.Matches(320e3 * Hoop(70.0 / 23) / Hoop(69.8 / 23.2), outcome.Result.RemainingStrengthN!.Value, 1e-9);
-        Assert.Contains(Of(Socket(socket => socket with { Type = SocketType.Closed })(Seen(seen => seen with { Places = [SocketPlace.Basket] })(Input)), "crack-bail").Missing, pointer => pointer == "/inspection/places");
+        Assert.Contains(
+            Of(Socket(socket => socket with { Type = SocketType.Closed })(Seen(seen => seen with { Places = [SocketPlace.Basket] })(Input)),
+            "crack-bail").Missing, pointer => pointer == "/inspection/places");
     }
 
     /// <summary>Each third of the basket needs a section; one at a third of the length lies in the middle.</summary>
@@ -172,8 +207,13 @@ public sealed class ReuseEvidenceTests
     public void Third_without_a_section_is_named(double[] places, string? what)
     {
         var basket = Input.Socket.Nominal.Basket;
-        var input = Found(found => found with { Stations = [.. places.Distinct().Select(at => new BoreStation(at, [basket.DiameterAtM(at / basket.LengthM), basket.DiameterAtM(at / basket.LengthM)]))] })(Input);
-        var words = Assess(input).Findings.Where(finding => finding.Definition.Code == "wear-measurement-missing").SelectMany(finding => finding.Words).Select(word => word.Text);
+        var input = Found(found =>
+            found with { Stations =
+            [.. places.Distinct()
+            .Select(at => new BoreStation(at, [basket.DiameterAtM(at / basket.LengthM), basket.DiameterAtM(at / basket.LengthM)]))] })(
+            Input);
+        var words = Assess(input).Findings.Where(finding => finding.Definition.Code == "wear-measurement-missing")
+            .SelectMany(finding => finding.Words).Select(word => word.Text);
         Assert.Equal(what is null ? [] : [what], words);
     }
 
@@ -215,25 +255,34 @@ public sealed class ReuseEvidenceTests
         Assert.Equal(CheckOutcome.Pass, Of(input, "taper").Outcome);
     }
 
-    /// <summary>The load that is meant, else the rated one; the proof load that is given, else twice the rated load (DOE-STD-1090-96).</summary>
+    /// <summary>
+    /// The load that is meant, else the rated one; the proof load that is given, else twice the rated load (DOE-STD-1090-96).
+    /// </summary>
     [Fact]
     public void Loads_that_are_not_given_follow_from_the_rated_load()
     {
         var silent = Assess(For(use => use with { RatedLoadN = null, ProofLoadN = null })(Input));
         Assert.Empty(silent.Findings);
         Assert.Equal((50e3, 100e3, 3.0), (silent.Result.RatedLoadN, silent.Result.ProofLoadN, silent.Result.DesignFactor));
-        Assert.Contains(silent.Assumptions, assumption => assumption.Pointer == "/intended/proofLoad" && assumption.Value!.Value.Si == 100e3);
+        Assert.Contains(silent.Assumptions, assumption => assumption.Pointer == "/intended/proofLoad"
+            && assumption.Value!.Value.Si == 100e3);
         Assert.Contains(silent.Assumptions, assumption => assumption.Pointer == "/limits/designFactor");
         // The cone that presses on the wall is the one that a match expects: μ 0.2.
         Assert.Contains(silent.Assumptions, assumption => assumption.Pointer == "/socket/nominal/basket"
             && assumption.Value!.Value.Si == .2);
-        Assert.Equal((50e3, 100e3), (Of(For(use => use with { RatedLoadN = null })(Input), "rated-load").Measured!.Value.Si, Of(For(use => use with { ProofLoadN = null })(Input), "proof-load").Measured!.Value.Si));
+        Assert.Equal((50e3, 100e3),
+            (Of(For(use => use with { RatedLoadN = null })(Input), "rated-load").Measured!.Value.Si,
+            Of(For(use => use with { ProofLoadN = null })(Input), "proof-load").Measured!.Value.Si));
         Assert.DoesNotContain(silent.Assumptions, assumption => assumption.Pointer == "/socket/pin/yieldStrength");
-        var told = Assess(Limits(limits => limits with { DesignFactor = 2 })(For(use => use with { RatedLoadN = 40e3, ProofLoadN = 90e3 })(Input)));
+        var told =
+            Assess(Limits(limits =>
+            limits with { DesignFactor = 2 })(For(use => use with { RatedLoadN = 40e3, ProofLoadN = 90e3 })(Input)));
         Assert.Equal((40e3, 90e3, 2.0), (told.Result.RatedLoadN, told.Result.ProofLoadN, told.Result.DesignFactor));
         Assert.DoesNotContain(told.Assumptions, assumption => assumption.Pointer is "/intended/proofLoad" or "/limits/designFactor");
         // By hand: 40 kN on 2·34.9·15.9 mm², factor 2, over 1.25·355 N/mm²; at proof 90 kN without factor, which is more.
-        Printed.Matches(90000 / (2 * 34.9 * 15.9) / (1.25 * 355), Of(For(use => use with { RatedLoadN = 40e3, ProofLoadN = 90e3 })(Limits(limits => limits with { DesignFactor = 2 })(Input)), "strength-ear-bearing").Measured!.Value.Si, 1e-9);
+        Printed.Matches(90000 / (2 * 34.9 * 15.9) / (1.25 * 355),
+            Of(For(use => use with { RatedLoadN = 40e3, ProofLoadN = 90e3 })(Limits(limits => limits with { DesignFactor = 2 })(Input)),
+            "strength-ear-bearing").Measured!.Value.Si, 1e-9);
     }
 
     /// <summary>Without the pin's steel it is taken as strong as the socket's: f = min(355, 570/1.2) = 355 N/mm².</summary>
@@ -242,10 +291,13 @@ public sealed class ReuseEvidenceTests
     {
         var outcome = Assess(Socket(socket => socket with { PinYieldStrengthPa = null })(Input));
         Assert.Equal(355e6, outcome.Assumptions.Single(assumption => assumption.Pointer == "/socket/pin/yieldStrength").Value!.Value.Si);
-        Printed.Matches(50000 / (Math.PI * 35 * 35 / 2) * 3 * Math.Sqrt(3) / 355, outcome.Result.AsMade!.Parts.Single(part => part.Id == "pin-shear").AtRated, 1e-9);
+        Printed.Matches(50000 / (Math.PI * 35 * 35 / 2) * 3 * Math.Sqrt(3) / 355,
+            outcome.Result.AsMade!.Parts.Single(part => part.Id == "pin-shear").AtRated, 1e-9);
     }
 
-    /// <summary>A given proof load is held against the rating though the strength can't be computed; without one nothing is known of it.</summary>
+    /// <summary>
+    /// A given proof load is held against the rating though the strength can't be computed; without one nothing is known of it.
+    /// </summary>
     [Fact]
     public void Proof_load_is_held_against_the_rating_whatever_else_is_missing()
     {
@@ -253,13 +305,17 @@ public sealed class ReuseEvidenceTests
         Assert.Equal(CheckOutcome.Fail, Of(soft(For(use => use with { ProofLoadN = 121e3 })(Input)), "proof-load").Outcome);
         Assert.Equal(CheckOutcome.Pass, Of(soft(Input), "proof-load").Outcome);
         Assert.Equal(CheckOutcome.Pass, Of(soft(For(use => use with { ProofLoadN = null })(Input)), "proof-load").Outcome);
-        var open = Of(For(use => use with { RatedLoadN = null, ProofLoadN = null })(Socket(socket => socket with { RatedLoadN = null })(Input)), "proof-load");
+        var open =
+            Of(For(use => use with { RatedLoadN = null, ProofLoadN = null })(Socket(socket => socket with { RatedLoadN = null })(Input)),
+            "proof-load");
         Assert.Equal((CheckOutcome.Undetermined, "/socket/ratedLoad"), (open.Outcome, string.Join(' ', open.Missing)));
         var unrated = Of(Socket(socket => socket with { ProofRatingN = null })(Input), "proof-load");
         Assert.Equal((CheckOutcome.NotApplicable, 100e3), (unrated.Outcome, unrated.Measured!.Value.Si));
     }
 
-    /// <summary>ISO 17558, scope: the socket has to be stronger than the rope, and what is left of it is at most what the maker made.</summary>
+    /// <summary>
+    /// ISO 17558, scope: the socket has to be stronger than the rope, and what is left of it is at most what the maker made.
+    /// </summary>
     [Theory]
     [InlineData(252e3, CheckOutcome.Fail, "")]
     [InlineData(253e3, CheckOutcome.Undetermined, "/socket/material/yieldStrength")]
@@ -276,7 +332,8 @@ public sealed class ReuseEvidenceTests
         var ropeless = For(use => use with { Rope = null })(Input);
         Assert.All(["rope-entry", "rope-strength"], id => Assert.Equal(CheckOutcome.NotApplicable, Of(ropeless, id).Outcome));
         var unknown = Socket(socket => socket with { BreakingForceN = null })(Input);
-        Assert.Equal((CheckOutcome.Pass, CheckOutcome.Undetermined), (Of(unknown, "rope-entry").Outcome, Of(unknown, "rope-strength").Outcome));
+        Assert.Equal((CheckOutcome.Pass, CheckOutcome.Undetermined),
+            (Of(unknown, "rope-entry").Outcome, Of(unknown, "rope-strength").Outcome));
         Assert.Null(Assess(unknown).Result.RemainingStrengthN);
         Assert.Empty(Codes(ropeless));
         Assert.Equal(["socket-breaking-force-missing"], Codes(unknown));
@@ -286,15 +343,19 @@ public sealed class ReuseEvidenceTests
     [Theory]
     [InlineData(SocketMedium.Zinc)]
     [InlineData(SocketMedium.WhiteMetal)]
-    public void Metal_before_resin_is_noted(SocketMedium medium) => Assert.Equal(["socket-medium-changed"], Codes(Past(past => past with { LastMedium = medium })(Input)));
+    public void Metal_before_resin_is_noted(SocketMedium medium) =>
+        Assert.Equal(["socket-medium-changed"], Codes(Past(past => past with { LastMedium = medium })(Input)));
 
     /// <summary>Every indication is judged by itself.</summary>
     [Fact]
     public void Each_round_indication_is_named()
     {
-        var input = Seen(seen => seen with { Indications = [new(SocketPlace.Ears, IndicationKind.Rounded, .001), new(SocketPlace.Pin, IndicationKind.Rounded, null), new(SocketPlace.Pin, IndicationKind.Unknown, null)] })(Input);
+        var input = Seen(seen =>
+            seen with { Indications = [new(SocketPlace.Ears, IndicationKind.Rounded, .001),
+            new(SocketPlace.Pin, IndicationKind.Rounded, null), new(SocketPlace.Pin, IndicationKind.Unknown, null)] })(Input);
         var findings = Assess(input).Findings;
-        Assert.Equal(["indication-unclear /inspection/indications/2", "rounded-indication /inspection/indications/0", "rounded-indication /inspection/indications/1"],
+        Assert.Equal(["indication-unclear /inspection/indications/2", "rounded-indication /inspection/indications/0",
+            "rounded-indication /inspection/indications/1"],
             findings.Select(finding => $"{finding.Definition.Code} {finding.Pointer}"));
         Assert.Equal(.001, findings[1].Measured!.Value.Si);
         Assert.Equal(["/inspection/indications/2"], Of(input, "indications").Missing);
@@ -303,7 +364,7 @@ public sealed class ReuseEvidenceTests
     private const string Measured = "/socket/measured/";
     private const string Limit = "/limits/";
 
-    private static RoomCheck Of(ReuseInput input, string id) => Assess(input).Result.Checks.Single(check => check.Id == id);
+    private static CheckRow Of(ReuseInput input, string id) => Assess(input).Result.Checks.Single(check => check.Id == id);
 
     private static string[] Codes(ReuseInput input) => [.. Assess(input).Findings.Select(finding => finding.Definition.Code)];
 

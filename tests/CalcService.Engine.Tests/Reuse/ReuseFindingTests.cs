@@ -8,14 +8,14 @@ namespace CalcService.Engine.Tests.Reuse;
 
 public sealed class ReuseFindingTests
 {
-    public static TheoryData<int, string> Cases => RoomFindings.Numbered(ReuseCases.All);
+    public static TheoryData<int, string> Cases => CatalogueCases.Numbered(ReuseCases.All);
 
-    public static TheoryData<int, string> Gaps => RoomFindings.Numbered(ReuseGaps.All);
+    public static TheoryData<int, string> Gaps => CatalogueCases.Numbered(ReuseGaps.All);
 
     [Theory]
     [MemberData(nameof(Cases))]
     public void Socket_with_one_thing_wrong_has_that_finding_and_no_other(int index, string what) =>
-        RoomFindings.Raises(ReuseCases.All[index], what, ReuseCases.All[index].Assess().Findings);
+        CatalogueCases.Raises(ReuseCases.All[index], what, ReuseCases.All[index].Assess().Findings);
 
     [Theory]
     [MemberData(nameof(Cases))]
@@ -30,7 +30,8 @@ public sealed class ReuseFindingTests
 
         var check = one.Assess().Result.Checks.Single(check => check.Id == one.Check);
         // No row forbids what the decision allows.
-        var expected = one.Severity switch { Severity.Stop => CheckOutcome.Fail, Severity.Note => CheckOutcome.Pass, _ => CheckOutcome.Undetermined };
+        var expected = one.Severity switch { Severity.Stop => CheckOutcome.Fail, Severity.Note => CheckOutcome.Pass,
+            _ => CheckOutcome.Undetermined };
         Assert.True(expected == check.Outcome, $"{what}: {check}");
         Assert.Equal(one.Severity == Severity.Unknown ? [one.Pointer] : [], check.Missing);
         if (expected == CheckOutcome.Fail)
@@ -70,22 +71,24 @@ public sealed class ReuseFindingTests
 
     [Theory]
     [MemberData(nameof(Cases))]
-    public void Finding_fills_every_word_of_its_message(int index, string what) => RoomFindings.FillTheirWords(what, ReuseCases.All[index].Assess().Findings);
+    public void Finding_fills_every_word_of_its_message(int index, string what) =>
+        CatalogueCases.FillTheirWords(what, ReuseCases.All[index].Assess().Findings);
 
     [Fact]
-    public void Cases_raise_every_finding_in_each_of_its_severities() => RoomFindings.AreAllRaised(ReuseFindings.All, ReuseCases.All);
+    public void Cases_raise_every_finding_in_each_of_its_severities() => CatalogueCases.AreAllRaised(ReuseFindings.All, ReuseCases.All);
 
     [Fact]
-    public void Catalogue_holds_every_definition_of_the_room_once_in_the_order_of_codes() => RoomFindings.AreCatalogued(ReuseFindings.All, typeof(ReuseFindings));
+    public void Catalogue_holds_every_definition_of_the_room_once_in_the_order_of_codes() =>
+        CatalogueCases.AreCatalogued(ReuseFindings.All, typeof(ReuseFindings));
 
     [Fact]
     public void Code_that_two_rooms_raise_is_one_definition() =>
-        RoomFindings.AreOneDefinition(ReuseFindings.All, PouringFindings.All.Union(MatchingFindings.All));
+        CatalogueCases.AreOneDefinition(ReuseFindings.All, PouringFindings.All.Union(MatchingFindings.All));
 
     [Fact]
-    public void Definition_says_what_it_means_what_to_do_and_where_it_comes_from() => RoomFindings.SayWhatTheyMean(ReuseFindings.All);
+    public void Definition_says_what_it_means_what_to_do_and_where_it_comes_from() => CatalogueCases.SayWhatTheyMean(ReuseFindings.All);
 
     [Fact]
     public void Rule_from_memory_or_practice_alone_never_stops() =>
-        RoomFindings.NeverStopOnMemory(ReuseFindings.All, ReuseCases.All.SelectMany(one => one.Assess().Findings));
+        CatalogueCases.NeverStopOnMemory(ReuseFindings.All, ReuseCases.All.SelectMany(one => one.Assess().Findings));
 }

@@ -19,17 +19,20 @@ public sealed class ReuseFormulaTests
         Printed.Matches(62.5e6, StrengthFormulas.BearingPa(F, .040, .020, Trace.None));
 
     [Fact]
-    [Verifies("ear-net-section", Check.WorkedExample, "textbook check of a pinned joint, by hand: 100000/(2·20·(100 − 42)) = 100000/2320 N/mm²")]
+    [Verifies("ear-net-section", Check.WorkedExample,
+        "textbook check of a pinned joint, by hand: 100000/(2·20·(100 − 42)) = 100000/2320 N/mm²")]
     public void Net_section_is_what_the_holes_leave() =>
         Printed.Matches(100000.0 / 2320 * 1e6, StrengthFormulas.NetSectionPa(F, .020, .100, .042, Trace.None));
 
     [Fact]
-    [Verifies("ear-shear-out", Check.WorkedExample, "textbook check of a pinned joint, by hand: two planes of 20·(55 − 21) in each ear, 100000/2720 N/mm²")]
+    [Verifies("ear-shear-out", Check.WorkedExample,
+        "textbook check of a pinned joint, by hand: two planes of 20·(55 − 21) in each ear, 100000/2720 N/mm²")]
     public void Shear_out_runs_on_two_planes_in_each_ear() =>
         Printed.Matches(100000.0 / 2720 * 1e6, StrengthFormulas.ShearOutPa(F, .020, .055, .042, Trace.None));
 
     [Fact]
-    [Verifies("ear-block", Check.WorkedExample, "by hand, coefficients from memory of ASME BTH-1: 1.13·34 = 38.42; 0.92·29/(1 + 29/42) = 1120.56/71; times 2·20")]
+    [Verifies("ear-block", Check.WorkedExample,
+        "by hand, coefficients from memory of ASME BTH-1: 1.13·34 = 38.42; 0.92·29/(1 + 29/42) = 1120.56/71; times 2·20")]
     public void Block_behind_the_hole_is_the_one_worked_by_hand() =>
         Printed.Matches(100000 / (40 * (38.42 + (1120.56 / 71))) * 1e6, StrengthFormulas.BlockPa(F, .020, .055, .042, .029, Trace.None));
 
@@ -39,7 +42,8 @@ public sealed class ReuseFormulaTests
         Printed.Matches(125 / Math.PI * 1e6, StrengthFormulas.PinShearPa(F, .040, Trace.None));
 
     [Fact]
-    [Verifies("pin-bending", Check.IndependentCode, "moment in the middle of the pin by summing the load of thin slices; section modulus π·d³/32")]
+    [Verifies("pin-bending", Check.IndependentCode,
+        "moment in the middle of the pin by summing the load of thin slices; section modulus π·d³/32")]
     public void Pin_bends_as_a_beam_under_load_spread_over_gap_and_ears()
     {
         double gap = .050, ear = .020, pin = .040;

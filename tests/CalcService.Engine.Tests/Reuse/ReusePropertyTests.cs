@@ -12,7 +12,8 @@ public sealed class ReusePropertyTests
     private sealed record Worn(double Bore, double Oval, double Hole, double Pin, double Gap, double Ear, double PitMm, double Outer);
 
     private static readonly Gen<Worn> Some =
-        Gen.Select(Gen.Double[0, .03], Gen.Double[0, .03], Gen.Double[0, .06], Gen.Double[0, .03], Gen.Double[0, .04], Gen.Double[0, .06], Gen.Double[0, 1], Gen.Double[0, .05],
+        Gen.Select(Gen.Double[0, .03], Gen.Double[0, .03], Gen.Double[0, .06], Gen.Double[0, .03], Gen.Double[0, .04], Gen.Double[0, .06],
+        Gen.Double[0, 1], Gen.Double[0, .05],
             (bore, oval, hole, pin, gap, ear, pit, outer) => new Worn(bore, oval, hole, pin, gap, ear, pit, outer));
 
     [Fact]
@@ -22,15 +23,18 @@ public sealed class ReusePropertyTests
             var before = Assess(Of(some, loadKn)).Result;
             var after = Assess(Of(Sum(some, more), loadKn)).Result;
             Assert.True(after.Disposition >= before.Disposition, $"{before.Disposition} became {after.Disposition}");
-            Assert.All(before.AsMeasured!.Parts.Zip(after.AsMeasured!.Parts), pair => Assert.True(pair.Second.Worst >= pair.First.Worst * (1 - 1e-12), pair.First.Id));
-            Assert.All(after.AsMade!.Parts.Zip(after.AsMeasured.Parts), pair => Assert.True(pair.Second.Worst >= pair.First.Worst * (1 - 1e-12), pair.First.Id));
+            Assert.All(before.AsMeasured!.Parts.Zip(after.AsMeasured!.Parts),
+                pair => Assert.True(pair.Second.Worst >= pair.First.Worst * (1 - 1e-12), pair.First.Id));
+            Assert.All(after.AsMade!.Parts.Zip(after.AsMeasured.Parts),
+                pair => Assert.True(pair.Second.Worst >= pair.First.Worst * (1 - 1e-12), pair.First.Id));
             Assert.True(after.RemainingStrengthN <= before.RemainingStrengthN * (1 + 1e-12));
         }, iter: 300);
 
     [Fact]
     public void More_load_never_makes_the_disposition_better() =>
         Gen.Select(Some, Gen.Double[10, 100], Gen.Double[1, 2]).Sample(
-            (worn, load, factor) => Assert.True(Assess(Of(worn, load * factor)).Result.Disposition >= Assess(Of(worn, load)).Result.Disposition), iter: 200);
+            (worn, load, factor) =>
+            Assert.True(Assess(Of(worn, load * factor)).Result.Disposition >= Assess(Of(worn, load)).Result.Disposition), iter: 200);
 
     /// <summary>Two gaps, whatever they are, never pass either: all pairs.</summary>
     [Fact]
@@ -50,12 +54,16 @@ public sealed class ReusePropertyTests
     }
 
     private static Worn Sum(Worn a, Worn b) =>
-        new(a.Bore + b.Bore, a.Oval + b.Oval, a.Hole + b.Hole, a.Pin + b.Pin, a.Gap + b.Gap, a.Ear + b.Ear, a.PitMm + b.PitMm, a.Outer + b.Outer);
+        new(a.Bore + b.Bore, a.Oval + b.Oval, a.Hole + b.Hole, a.Pin + b.Pin, a.Gap + b.Gap, a.Ear + b.Ear, a.PitMm + b.PitMm,
+        a.Outer + b.Outer);
 
     private static ReuseInput Of(Worn worn, double loadKn)
     {
         var (drawn, basket) = (Input.Socket.Nominal, Input.Socket.Nominal.Basket);
-        return For(use => use with { RatedLoadN = loadKn * 1e3, ProofLoadN = null })(Socket(socket => socket with { RatedLoadN = 80e3, ProofRatingN = null, PinYieldStrengthPa = null })(Found(found => found with
+        return For(use =>
+            use with { RatedLoadN = loadKn * 1e3,
+            ProofLoadN = null })(Socket(socket =>
+            socket with { RatedLoadN = 80e3, ProofRatingN = null, PinYieldStrengthPa = null })(Found(found => found with
         {
             Stations = [.. new[] { 0, .5, 1 }.Select(share =>
             {

@@ -48,7 +48,8 @@ public sealed class ReuseWallTests
     [Fact]
     public void Wires_are_those_of_a_rope_that_goes_in()
     {
-        Outcome<ReuseResult> With(double areaM2) => Assess(For(use => use with { Rope = use.Rope! with { MetallicAreaM2 = areaM2 } })(Input));
+        Outcome<ReuseResult> With(double areaM2) =>
+            Assess(For(use => use with { Rope = use.Rope! with { MetallicAreaM2 = areaM2 } })(Input));
         Printed.Matches(Highest(Cone(.070, .070) with { WireAreaM2 = 150e-6 }, 50e3, _ => 0, _ => .070), Hoop(With(150e-6).Result.AsMade!),
             1e-9);
         Assert.Equal(Hoop(Assess(Input).Result.AsMade!), Hoop(With(420e-6).Result.AsMade!));

@@ -24,8 +24,10 @@ public sealed class RopeClassTableTests
     {
         var found = RopeClassTable.Find(designation)!;
 
-        Assert.Equal((fibreMass, fibreArea, fibreForce), (found.FibreCore.Mass, found.FibreCore.MetallicArea, found.FibreCore.BreakingForce));
-        Assert.Equal((steelMass, steelArea, steelForce), (found.SteelCore.Mass, found.SteelCore.MetallicArea, found.SteelCore.BreakingForce));
+        Assert.Equal((fibreMass, fibreArea, fibreForce),
+            (found.FibreCore.Mass, found.FibreCore.MetallicArea, found.FibreCore.BreakingForce));
+        Assert.Equal((steelMass, steelArea, steelForce),
+            (found.SteelCore.Mass, found.SteelCore.MetallicArea, found.SteelCore.BreakingForce));
     }
 
     [Fact]
@@ -37,7 +39,8 @@ public sealed class RopeClassTableTests
     public void Class_counts_strands_times_wires_of_its_designation() =>
         Assert.All(RopeClassTable.All, rope =>
         {
-            var numbers = rope.Designation.TrimEnd('M').Split('x').Select(number => int.Parse(number, CultureInfo.InvariantCulture)).ToArray();
+            var numbers = rope.Designation.TrimEnd('M').Split('x').Select(number => int.Parse(number, CultureInfo.InvariantCulture))
+                .ToArray();
             Assert.Equal(numbers[0] * numbers[1], rope.FibreCore.Wires);
             // The steel core is a 1x7 strand or a 7x7 rope.
             Assert.True(rope.SteelCore.Wires - rope.FibreCore.Wires is 7 or 49);
@@ -74,7 +77,8 @@ public sealed class RopeClassTableTests
             }
         }
 
-        Assert.Equal("fe7d4747f5fbce2cbef74ae359460d69d07c8b10f0f994f2abc78f44598e2f84", Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text.ToString()))));
+        Assert.Equal("fe7d4747f5fbce2cbef74ae359460d69d07c8b10f0f994f2abc78f44598e2f84",
+            Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text.ToString()))));
     }
 
     [Theory]
@@ -83,7 +87,8 @@ public sealed class RopeClassTableTests
     [InlineData("6X36")]
     [InlineData("6x25F")]
     [InlineData("locked coil")]
-    public void Class_that_the_table_does_not_have_is_estimated_by_nobody(string? designation) => Assert.Null(RopeClassTable.Find(designation));
+    public void Class_that_the_table_does_not_have_is_estimated_by_nobody(string? designation) =>
+        Assert.Null(RopeClassTable.Find(designation));
 
     [Fact]
     public void Class_without_its_core_has_no_factors() => Assert.Null(RopeClassTable.Find("6x36")!.FactorsFor(RopeCore.Unknown));

@@ -25,7 +25,8 @@ public sealed class RopeFormulaTests
     [MemberData(nameof(Api9aRows))]
     [Verifies("rope-mass", Check.WorkedExample, Api9a)]
     [Verifies("rope-breaking-force", Check.WorkedExample, Api9a)]
-    public void Rope_6x7_with_fibre_core_has_the_mass_and_force_of_the_table(double diameterMm, double massPer100M, double at1770, double at1960)
+    public void Rope_6x7_with_fibre_core_has_the_mass_and_force_of_the_table(double diameterMm, double massPer100M, double at1770,
+        double at1960)
     {
         var factors = RopeClassTable.Find("6x7")!.FactorsFor(RopeCore.Fibre)!;
         var diameter = diameterMm / 1000;

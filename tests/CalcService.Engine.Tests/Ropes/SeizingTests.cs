@@ -33,7 +33,8 @@ public sealed class SeizingTests
     }
 
     [Fact]
-    [Verifies("seizing-size", Check.WorkedExample, "NAVEDTRA 14081 and TM 5-3810-305-10 by hand: 1 to 1.5 d wide, 2 d or 6 d apart, on 20 mm")]
+    [Verifies("seizing-size", Check.WorkedExample,
+        "NAVEDTRA 14081 and TM 5-3810-305-10 by hand: 1 to 1.5 d wide, 2 d or 6 d apart, on 20 mm")]
     public void Sizes_are_so_many_diameters()
     {
         Printed.Matches(.020, Seizing.SizeM(.020, 1, Trace.None));
@@ -43,7 +44,8 @@ public sealed class SeizingTests
     }
 
     [Fact]
-    [Verifies("seizing-wire", Check.WorkedExample, "by hand: 3 seizings of 30 mm with wire of 1.5 mm, 20 turns of π·21.5 mm = 67.544 mm each")]
+    [Verifies("seizing-wire", Check.WorkedExample,
+        "by hand: 3 seizings of 30 mm with wire of 1.5 mm, 20 turns of π·21.5 mm = 67.544 mm each")]
     public void Wire_is_turns_times_their_circle() =>
         // 3 × 20 × 67.5442 mm = 4052.65 mm.
         Printed.Agrees(4.05265, Seizing.WireM(3, .030, .020, .0015, Trace.None), 6);

@@ -7,7 +7,8 @@ public sealed class KnownAnswersTests
 {
     [Fact]
     public void Known_answers_all_come_out() =>
-        Assert.All(KnownAnswers.Run(), answer => Assert.True(answer.Passed, $"{answer.Id}: {answer.Actual} {answer.Unit} is not {answer.Expected}"));
+        Assert.All(KnownAnswers.Run(),
+        answer => Assert.True(answer.Passed, $"{answer.Id}: {answer.Actual} {answer.Unit} is not {answer.Expected}"));
 
     [Fact]
     public void Known_answer_that_is_wrong_or_no_number_fails()

@@ -9,11 +9,13 @@ namespace CalcService.Engine.Tests.Sockets;
 
 public sealed class BasketFillTests
 {
-    private static readonly Basket Example = new() { SmallEndDiameterM = .023, LargeEndDiameterM = .045, LengthM = .100, ToleranceM = .0005 };
+    private static readonly Basket Example = new() { SmallEndDiameterM = .023, LargeEndDiameterM = .045, LengthM = .100,
+        ToleranceM = .0005 };
     private static readonly Rope Rope = new() { DiameterM = .020, Construction = "6x36", Core = RopeCore.Iwrc };
 
     [Fact]
-    [Verifies("resin-volume", Check.WorkedExample, "20 mm 6x36 IWRC in a basket 23/45/100 mm, by hand: 93.960 − 18.455 = 75.504 cm³ from unrounded terms")]
+    [Verifies("resin-volume", Check.WorkedExample,
+        "20 mm 6x36 IWRC in a basket 23/45/100 mm, by hand: 93.960 − 18.455 = 75.504 cm³ from unrounded terms")]
     public void Resin_of_the_example_is_75_504_cm3()
     {
         var fill = Of(Example, Rope);

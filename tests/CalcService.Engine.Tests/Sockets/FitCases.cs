@@ -15,7 +15,8 @@ public sealed record FitEnd(Rope Rope, Basket Basket, double? SocketN = null, So
 /// <param name="Pointer">The member it points to, below the end.</param>
 /// <param name="Change">What is wrong.</param>
 /// <param name="Besides">Codes that follow from the same fault.</param>
-public sealed record FitCase(string Code, Severity Severity, string Pointer, Func<FitEnd, FitEnd> Change, params IReadOnlyList<string> Besides) : IFindingCase
+public sealed record FitCase(string Code, Severity Severity, string Pointer, Func<FitEnd, FitEnd> Change,
+    params IReadOnlyList<string> Besides) : IFindingCase
 {
     /// <summary>Codes that follow where tradition's proportions are looked at too.</summary>
     public IReadOnlyList<string> BesidesInAPlan { get; init; } = [];
@@ -25,7 +26,8 @@ public sealed record FitCase(string Code, Severity Severity, string Pointer, Fun
     private PourEnd Applied(PourEnd end)
     {
         var changed = Change(new(end.Rope, end.Basket, end.SocketBreakingForceN, end.Metal));
-        return end with { Rope = changed.Rope, Basket = changed.Basket, SocketBreakingForceN = changed.SocketN, Metal = changed.Metal, RopeRange = changed.Range };
+        return end with { Rope = changed.Rope, Basket = changed.Basket, SocketBreakingForceN = changed.SocketN, Metal = changed.Metal,
+            RopeRange = changed.Range };
     }
 }
 
@@ -40,12 +42,15 @@ public static class FitCases
         new("rope-does-not-enter", Severity.Stop, Basket + "/smallEndDiameter", OnBasket(b => b with { SmallEndDiameterM = .020 })),
         new("wires-do-not-fit", Severity.Stop, Basket, OnRope(r => r with { MetallicAreaM2 = 380e-6 })),
         new("fit-depends-on-tolerance", Severity.Caution, Basket + "/tolerance", OnBasket(b => b with { ToleranceM = .003 })),
-        new("rope-loose", Severity.Note, Basket + "/smallEndDiameter", OnBasket(b => b with { SmallEndDiameterM = .041, LargeEndDiameterM = .055 })),
-        new("rope-loose", Severity.Stop, Basket + "/smallEndDiameter", OnBasket(b => b with { SmallEndDiameterM = .060, LargeEndDiameterM = .075 })),
+        new("rope-loose", Severity.Note, Basket + "/smallEndDiameter",
+        OnBasket(b => b with { SmallEndDiameterM = .041, LargeEndDiameterM = .055 })),
+        new("rope-loose", Severity.Stop, Basket + "/smallEndDiameter",
+        OnBasket(b => b with { SmallEndDiameterM = .060, LargeEndDiameterM = .075 })),
         new("basket-no-cone", Severity.Stop, Basket, OnBasket(b => b with { LargeEndDiameterM = .026 })),
         new("basket-too-short", Severity.Stop, Basket + "/length", OnBasket(b => b with { LengthM = .0399, LargeEndDiameterM = .034 })),
         new("basket-too-short", Severity.Unknown, Basket + "/length", OnBasket(b => b with { LengthM = .0799, LargeEndDiameterM = .040 })),
-        new("breaking-force-implausible", Severity.Unknown, "/rope/certificate/breakingForce", OnRope(r => r with { CertifiedBreakingForceN = 150e3 })),
+        new("breaking-force-implausible", Severity.Unknown, "/rope/certificate/breakingForce",
+        OnRope(r => r with { CertifiedBreakingForceN = 150e3 })),
         new("rope-thin", Severity.Unknown, "/rope/measuredDiameter", OnRope(r => r with { MeasuredDiameterM = .0189 })),
         new("rope-thick", Severity.Unknown, "/rope/measuredDiameter", OnRope(r => r with { MeasuredDiameterM = .0217 })),
     ];

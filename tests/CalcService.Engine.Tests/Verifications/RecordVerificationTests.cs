@@ -33,7 +33,7 @@ public sealed class RecordVerificationTests
     {
         var answer = RecordVerification.Of(compared, new Budget(1));
         Assert.Equal((decision, findings), (answer.Decision, answer.Findings.Count));
-        RoomFindings.FillTheirWords($"{compared}", answer.Findings);
+        CatalogueCases.FillTheirWords($"{compared}", answer.Findings);
     }
 
     [Fact]
@@ -41,8 +41,10 @@ public sealed class RecordVerificationTests
         Assert.Equal(["/a", "/b"], (Match with { UnknownMembers = ["/a"], NotCompared = ["/b"], OtherWords = [Place] }).Unchecked);
 
     [Fact]
-    public void Catalogue_holds_every_definition_of_the_room() => RoomFindings.AreExactlyCatalogued(VerificationFindings.All, typeof(VerificationFindings));
+    public void Catalogue_holds_every_definition_of_the_room() =>
+        CatalogueCases.AreExactlyCatalogued(VerificationFindings.All, typeof(VerificationFindings));
 
     [Fact]
-    public void Definition_says_what_it_means_what_to_do_and_where_it_comes_from() => RoomFindings.SayWhatTheyMean(VerificationFindings.All);
+    public void Definition_says_what_it_means_what_to_do_and_where_it_comes_from() =>
+        CatalogueCases.SayWhatTheyMean(VerificationFindings.All);
 }

@@ -17,7 +17,8 @@ internal sealed class Generated(CalcClient client) : IGeneratedClient
     {
         var (builder, post) = Post(operation.Path);
         var type = post.GetParameters()[0].ParameterType;
-        var parse = (ParsableFactory<IParsable>)typeof(Generated).GetMethod(nameof(Factory), BindingFlags.NonPublic | BindingFlags.Static)!.MakeGenericMethod(type).Invoke(null, null)!;
+        var parse = (ParsableFactory<IParsable>)typeof(Generated)
+            .GetMethod(nameof(Factory), BindingFlags.NonPublic | BindingFlags.Static)!.MakeGenericMethod(type).Invoke(null, null)!;
         using var body = new MemoryStream(Encoding.UTF8.GetBytes(request));
         var node = await new JsonParseNodeFactory().GetRootParseNodeAsync("application/json", body, cancel);
         var answer = await Result<IParsable>(post.Invoke(builder, [node.GetObjectValue(parse), null, cancel])!);

@@ -5,7 +5,10 @@ namespace CalcService.Client;
 /// <summary>What a generated client does with one calculation. Answers are written again from the generated types.</summary>
 internal interface IGeneratedClient
 {
-    /// <summary>Whether an object of any members comes out of the generated type as it went in. Without that a verification compares another answer than was archived.</summary>
+    /// <summary>
+    /// Whether an object of any members comes out of the generated type as it went in. Without that a verification compares another answer
+    /// than was archived.
+    /// </summary>
     bool KeepsAnyObject { get; }
 
     /// <summary>Sends a request, read into the generated type, and gives the answer.</summary>
@@ -35,9 +38,11 @@ internal static class EveryOperation
             Expect.That(alone.Count > 0, $"{operation.Path} has no examples");
             await using var output = await client.CallBatchAsync(operation, operation.Batch(), cancel);
             using var reader = new StreamReader(output);
-            Expect.Batch(await reader.ReadToEndAsync(cancel), alone, operation.Path, isSame: client.KeepsAnyObject || operation.Path != "/v1/record-verifications");
+            Expect.Batch(await reader.ReadToEndAsync(cancel), alone, operation.Path, isSame: client.KeepsAnyObject
+                || operation.Path != "/v1/record-verifications");
         }
 
-        Console.WriteLine($"{operations.Sum(operation => operation.Examples.Count)} examples of {operations.Count} calculations, alone and in batches");
+        Console.WriteLine(
+            $"{operations.Sum(operation => operation.Examples.Count)} examples of {operations.Count} calculations, alone and in batches");
     }
 }

@@ -56,8 +56,10 @@ internal static class Expect
                 continue;
             }
 
-            That((string?)line["answer"]!["decision"] == (string?)answer["decision"], $"{what}: line {line["line"]} is {line["answer"]!["decision"]}");
-            That((string?)line["answer"]!["provenance"]?["resultDigest"] == (string?)answer["provenance"]?["resultDigest"], $"{what}: line {line["line"]} has another digest");
+            That((string?)line["answer"]!["decision"] == (string?)answer["decision"],
+                $"{what}: line {line["line"]} is {line["answer"]!["decision"]}");
+            That((string?)line["answer"]!["provenance"]?["resultDigest"] == (string?)answer["provenance"]?["resultDigest"],
+                $"{what}: line {line["line"]} has another digest");
         }
 
         That((int?)lines[^1]["summary"]?["answered"] == alone.Count, $"{what}: the summary is {lines[^1]}");

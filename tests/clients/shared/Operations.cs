@@ -20,5 +20,6 @@ internal sealed record Operation(string Path, string Id, IReadOnlyDictionary<str
     public Stream Batch() => new MemoryStream(Encoding.UTF8.GetBytes(string.Concat(Examples.Values.Select(request => request + "\n"))));
 
     private static Operation From(string path, JsonNode post) => new(path, (string)post["operationId"]!,
-        post["requestBody"]!["content"]!["application/json"]!["examples"]!.AsObject().ToDictionary(example => example.Key, example => example.Value!["value"]!.ToJsonString()));
+        post["requestBody"]!["content"]!["application/json"]!["examples"]!.AsObject()
+        .ToDictionary(example => example.Key, example => example.Value!["value"]!.ToJsonString()));
 }

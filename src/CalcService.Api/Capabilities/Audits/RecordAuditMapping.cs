@@ -31,7 +31,8 @@ public static class RecordAuditMapping
             AirSeries = request.Conditions?.Air?.ToEngine() ?? [],
             // The coldest of all steel that was read: it cures last.
             SteelK = request.Conditions?.SteelTemperature?.Si is { } steel ? Math.Min(steel, request.Rope?.Temperature?.Si ?? steel) : null,
-            SteelSeries = [.. (request.Conditions?.SteelSeries ?? []).Select(point => new Engine.Compounds.AirPoint(point.At, point.Temperature.Si))],
+            SteelSeries =
+            [.. (request.Conditions?.SteelSeries ?? []).Select(point => new Engine.Compounds.AirPoint(point.At, point.Temperature.Si))],
             CompoundK = request.Conditions?.CompoundTemperature?.Si,
             RelativeHumidity = request.Conditions?.RelativeHumidity?.Si,
             IgnitionSource = request.Conditions?.IgnitionSource,
@@ -48,7 +49,8 @@ public static class RecordAuditMapping
         GelSeenIn = request.GelSeenIn ?? GelPlace.Unknown,
         Hardness = new(request.Hardness?.Method, request.Hardness?.Value?.Si, request.Hardness?.ReadAt ?? HardnessPlace.Unknown),
         Proof = request.Proof is { } proof ? Proof(proof) : new(),
-        People = [.. (request.People ?? []).Select(person => new Engine.Audits.RecordedPerson(person.Role ?? WorkRole.Unknown, person.Name, person.QualifiedUntil))],
+        People = [.. (request.People ?? [])
+        .Select(person => new Engine.Audits.RecordedPerson(person.Role ?? WorkRole.Unknown, person.Name, person.QualifiedUntil))],
         Looks = request.Looks is { } looks ? Looks(looks) : new(),
     };
 

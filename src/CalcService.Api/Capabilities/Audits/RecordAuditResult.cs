@@ -8,7 +8,10 @@ namespace CalcService.Api.Capabilities.Audits;
 /// <summary>What the record of an end comes to.</summary>
 public sealed record RecordAuditResult
 {
-    /// <summary>One to one with the decision: accepted → proceed, acceptedWithRemarks → proceedWithCare, incomplete → undetermined, refused → doNotProceed.</summary>
+    /// <summary>
+    /// One to one with the decision: accepted → proceed, acceptedWithRemarks → proceedWithCare, incomplete → undetermined, refused →
+    /// doNotProceed.
+    /// </summary>
     public required RecordStanding Standing { get; init; }
 
     /// <summary>What the record has to hold.</summary>
@@ -121,7 +124,9 @@ public sealed record RecomputedGel
     [Kind(QuantityKind.Duration)]
     public required Quantity? Observed { get; init; }
 
-    /// <summary>Age at the gel that was seen, in expected gel times: 1 where it came as expected. The statistics of a batch are about this number.</summary>
+    /// <summary>
+    /// Age at the gel that was seen, in expected gel times: 1 where it came as expected. The statistics of a batch are about this number.
+    /// </summary>
     [Kind(QuantityKind.Count)]
     public required Quantity? Ratio { get; init; }
 }

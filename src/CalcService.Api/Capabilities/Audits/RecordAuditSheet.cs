@@ -27,7 +27,8 @@ public static class RecordAuditSheet
             page.Add("p", $"{result.Items.Asked - result.Items.Missing.Count} of {result.Items.Asked} items are there.");
             if (result.Items.Missing.Count > 0)
             {
-                page.Add("h2", "Missing").Table(["Item", "Looked up", "Entered by", "Date"], result.Items.Missing.Select(item => new[] { item, "", "", "" }));
+                page.Add("h2", "Missing")
+                    .Table(["Item", "Looked up", "Entered by", "Date"], result.Items.Missing.Select(item => new[] { item, "", "", "" }));
             }
 
             page.Raw($"<div class=\"picture\">{Picture(request, answer)}</div>");
@@ -41,16 +42,19 @@ public static class RecordAuditSheet
     public static string Picture(RecordAuditRequest request, Answer<RecordAuditResult> answer) =>
         RecordPicture.Write(request.Times ?? new(), answer.Result.Recomputed);
 
-    private static void Recomputed(SheetHtml page, RecordAuditRequest request, RecomputedNumbers plan) => page.Add("h2", "Recomputed").Table(["What", "Recorded", "From the record"],
+    private static void Recomputed(SheetHtml page, RecordAuditRequest request, RecomputedNumbers plan) =>
+        page.Add("h2", "Recomputed").Table(["What", "Recorded", "From the record"],
     [
         ["Resin in the basket", Or(request.Mix?.Volume), $"{Or(plan.ResinVolume.Low)} to {Or(plan.ResinVolume.High)}"],
         ["Kits of the mix", Or(plan.Mixed), $"{Or(plan.Needed)} needed"],
-        ["Dose for each kit", request.Mix?.DosesPerKit is { } dose ? SheetText.Text(dose) : SheetText.NotKnown, plan.DosesPerKit is { } doses ? SheetText.Text(doses) : SheetText.NotKnown],
+        ["Dose for each kit", request.Mix?.DosesPerKit is { } dose ? SheetText.Text(dose) : SheetText.NotKnown,
+            plan.DosesPerKit is { } doses ? SheetText.Text(doses) : SheetText.NotKnown],
         ["Full after mixing", Between(request.Times?.MixedAt, request.Times?.PouredAt), $"pot life {SheetText.Most(plan.PotLife)}"],
         ["Gel after mixing", Or(plan.Gel.Observed), $"{Or(plan.Gel.Earliest)} to {Or(plan.Gel.Latest)}, ratio {Or(plan.Gel.Ratio)}"],
         ["First moved", At(request.Times?.MovedAt), $"not before {At(plan.UndisturbedUntil)}"],
         ["Released", At(request.Times?.ReleasedAt), $"not before {At(plan.LoadFrom)}"],
-        ["Test load", SheetText.Or(request.Proof?.Load, 4), $"{SheetText.Least(plan.LeastTestLoad, 4)} to {SheetText.Most(plan.MostTestLoad, 4)}"],
+        ["Test load", SheetText.Or(request.Proof?.Load, 4),
+            $"{SheetText.Least(plan.LeastTestLoad, 4)} to {SheetText.Most(plan.MostTestLoad, 4)}"],
         ["Seating", Or(request.Proof?.Seating), $"{SheetText.Least(plan.LeastSeating)} to {SheetText.Most(plan.MostSeating)}"],
     ]);
 

@@ -16,7 +16,8 @@ public sealed class RecordAuditValidator(CompoundCatalogue compounds) : Contradi
             context.MustBeOn(sheet, request.Mix?.Kits, "Mix.Kits");
         }
 
-        SteelReadingOrder.Check(request.Conditions?.SteelSeries, request.Times?.MixedAt, "Conditions.SteelSeries", "Times.MixedAt", context);
+        SteelReadingOrder.Check(request.Conditions?.SteelSeries, request.Times?.MixedAt, "Conditions.SteelSeries", "Times.MixedAt",
+            context);
         if (request.Proof is { Asked: Fact.No, AskedLoad: not null })
         {
             context.Contradict("Proof.Asked", "Proof.AskedLoad", "No proof load is asked for, and yet it is given.");
@@ -31,7 +32,8 @@ public sealed class RecordedSocketValidator : Contradictions<RecordedSocket>
     {
         if (socket.OuterAtSmallEnd?.Si <= socket.Basket?.SmallEndDiameter.Si)
         {
-            context.Contradict(nameof(RecordedSocket.OuterAtSmallEnd), "Basket.SmallEndDiameter", "The outside is not larger than the bore.");
+            context.Contradict(nameof(RecordedSocket.OuterAtSmallEnd), "Basket.SmallEndDiameter",
+                "The outside is not larger than the bore.");
         }
 
         if (socket.OuterAtMouth?.Si <= socket.Basket?.LargeEndDiameter.Si)

@@ -75,7 +75,9 @@ public sealed record RepeatedRecord
     public required long Line { get; init; }
 }
 
-/// <summary>Records of one lot, or of one who mixed; numbers are gel ratios, 1 where it gelled as expected. Null where there are too few.</summary>
+/// <summary>
+/// Records of one lot, or of one who mixed; numbers are gel ratios, 1 where it gelled as expected. Null where there are too few.
+/// </summary>
 public sealed record RecordGroupStatistics
 {
     /// <summary>The lot, or the name.</summary>
@@ -139,7 +141,8 @@ public sealed record RecordGroupStatistics
         Ewma = group.Ewma is { } average
             ? new() { Last = Round(average.Last), Lower = Round(average.Lower), Upper = Round(average.Upper), Outside = average.Outside }
             : null,
-        Tolerance = group.Tolerance is { } limits ? new() { Factor = Round(limits.Factor), Lower = Round(limits.Lower), Upper = Round(limits.Upper) } : null,
+        Tolerance = group.Tolerance is { } limits
+        ? new() { Factor = Round(limits.Factor), Lower = Round(limits.Lower), Upper = Round(limits.Upper) } : null,
         SignalCount = group.SignalCount,
         Signals = [.. group.Signals.Select(signal => new RecordSignal { Rule = signal.Rule, Line = signal.Line })],
     };

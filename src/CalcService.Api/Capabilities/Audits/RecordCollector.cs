@@ -5,7 +5,9 @@ using CalcService.Engine.Rules;
 
 namespace CalcService.Api.Capabilities.Audits;
 
-/// <summary>Gathers the records of a batch by lot and by whoever mixed. Charts are held against the current edition, whatever the lines name.</summary>
+/// <summary>
+/// Gathers the records of a batch by lot and by whoever mixed. Charts are held against the current edition, whatever the lines name.
+/// </summary>
 internal sealed class RecordCollector(RuleBook current) : ISummaryCollector
 {
     private readonly RecordStatistics _statistics = new(current);

@@ -13,8 +13,10 @@ public static class RecordPicture
         [
             .. new (string Name, DateTimeOffset? At)[]
             {
-                ("prepared", times.PreparedAt), ("read", times.ReadAt), ("mixed", times.MixedAt), ("poured", times.PouredAt), ("gel seen", times.GelAt),
-                ("moved", times.MovedAt), ("released", times.ReleasedAt), ("proof loaded", times.ProofAt), ("in service", times.InServiceAt),
+                ("prepared", times.PreparedAt), ("read", times.ReadAt), ("mixed", times.MixedAt), ("poured", times.PouredAt),
+                    ("gel seen", times.GelAt),
+                ("moved", times.MovedAt), ("released", times.ReleasedAt), ("proof loaded", times.ProofAt),
+                ("in service", times.InServiceAt),
             }.Where(one => one.At is not null).Select(one => (one.Name, one.At!.Value)),
         ];
         var bottom = Top + (Math.Max(1, known.Length) * Row);

@@ -5,13 +5,16 @@ using CalcService.Api.Units;
 
 namespace CalcService.Api.Capabilities.Curing;
 
-/// <summary>Degree of cure with its band and what is allowed when, above the temperatures behind it; one chart for each kind of end.</summary>
+/// <summary>
+/// Degree of cure with its band and what is allowed when, above the temperatures behind it; one chart for each kind of end.
+/// </summary>
 public static class CurePicture
 {
     /// <summary>The first few ends: a wall sheet shows what was poured, not a catalogue.</summary>
     private const int MostEnds = 4;
 
-    private const double Width = 680, Left = 44, Right = 668, CureTop = 52, CureBottom = 212, HeatTop = 236, HeatBottom = 296, EndHeight = 322;
+    private const double Width = 680, Left = 44, Right = 668, CureTop = 52, CureBottom = 212, HeatTop = 236, HeatBottom = 296,
+        EndHeight = 322;
 
     /// <summary>One for each end, the last one saying how many more there are.</summary>
     public static IReadOnlyList<SvgText> Draw(IReadOnlyList<CuredEnd> ends) => [.. ends.Take(MostEnds).Select((end, i) =>
@@ -60,13 +63,15 @@ public static class CurePicture
 
         if (end.GelAt is { Earliest: { } earliest, Latest: { } latest })
         {
-            svg.Box(axis.X(earliest), CureTop, Math.Max(1, axis.X(latest) - axis.X(earliest)), CureBottom - CureTop, "rgba(200,150,40,.25)", title: "gel, earliest to latest");
+            svg.Box(axis.X(earliest), CureTop, Math.Max(1, axis.X(latest) - axis.X(earliest)), CureBottom - CureTop, "rgba(200,150,40,.25)",
+                title: "gel, earliest to latest");
         }
 
         svg.Path(end.Curve.Select(point => (axis.X(point.At), Y(point.CureCentre))), "#1f5f8b", 1.6, "centre");
         svg.Path(end.Curve.Select(point => (axis.X(point.At), Y(point.CureSkin))), "#1f5f8b", 1.2, "skin", "4 2");
         // What the sheet alone would say, beside the model.
-        svg.Path(end.Curve.Where(point => point.SheetShare is not null).Select(point => (axis.X(point.At), Y(point.SheetShare!))), "#3a7d44", .8, "sheet", "1 2");
+        svg.Path(end.Curve.Where(point => point.SheetShare is not null).Select(point => (axis.X(point.At), Y(point.SheetShare!))),
+            "#3a7d44", .8, "sheet", "1 2");
         Milestones(svg, end, axis);
     }
 
@@ -75,7 +80,8 @@ public static class CurePicture
         var row = 0;
         foreach (var (what, at) in new (string, DateTimeOffset?)[]
         {
-            ("gel", end.GelAt.Expected), ("undisturbed until", end.UndisturbedUntil), ("proof load from", end.ProofLoadFrom), ("service from", end.ServiceFrom),
+            ("gel", end.GelAt.Expected), ("undisturbed until", end.UndisturbedUntil), ("proof load from", end.ProofLoadFrom),
+                ("service from", end.ServiceFrom),
         })
         {
             if (at is not { } moment)
@@ -87,7 +93,8 @@ public static class CurePicture
             var y = CureTop + 10 + (row++ * 13);
             svg.Line(x, CureTop, x, CureBottom, "#a33", 1, "5 3");
             var isRight = x > (Left + Right) / 2;
-            svg.Label(isRight ? x - 3 : x + 3, y, $"{what} {moment.ToString("MM-dd HH:mm", CultureInfo.InvariantCulture)}", isRight ? "end" : "start", bold: true, colour: "#a33");
+            svg.Label(isRight ? x - 3 : x + 3, y, $"{what} {moment.ToString("MM-dd HH:mm", CultureInfo.InvariantCulture)}", isRight ? "end"
+                : "start", bold: true, colour: "#a33");
         }
     }
 
@@ -106,6 +113,7 @@ public static class CurePicture
         svg.Path(end.Curve.Select(point => (axis.X(point.At), Y(point.Centre))), "#b5451b", 1.4, "centreTemperature");
         svg.Path(end.Curve.Select(point => (axis.X(point.At), Y(point.Skin))), "#b5451b", 1, "skinTemperature", "4 2");
         svg.Path(end.Curve.Select(point => (axis.X(point.At), Y(point.Air))), "#666", 1, "airTemperature", "1 2");
-        svg.Label(Right, 34, "cure: full line centre, dashes skin, shade band, dots the sheet · heat: full line centre, dashes skin, dots air", "end");
+        svg.Label(Right, 34,
+            "cure: full line centre, dashes skin, shade band, dots the sheet · heat: full line centre, dashes skin, dots air", "end");
     }
 }

@@ -25,7 +25,8 @@ public static class CureScheduleMapping
             ConstantAirK = request.Conditions.Air.Constant?.Si,
             AirSeries = request.Conditions.Air.ToEngine(),
             SteelK = ColdestSteel(request),
-            SteelSeries = [.. (request.Conditions.SteelSeries ?? []).Select(point => new Engine.Compounds.AirPoint(point.At, point.Temperature.Si))],
+            SteelSeries =
+            [.. (request.Conditions.SteelSeries ?? []).Select(point => new Engine.Compounds.AirPoint(point.At, point.Temperature.Si))],
             CompoundK = request.Conditions.CompoundTemperature?.Si,
         },
         Ends = request.Ends.Select(end => new Engine.Curing.CureEnd(end.Id, end.Quantity, end.Rope.ToEngine(), end.Socket.Basket.ToEngine())
@@ -38,7 +39,9 @@ public static class CureScheduleMapping
             OuterAtSmallEndM = (end.Socket.OuterAtSmallEnd ?? end.Socket.OuterDiameter)?.Si,
             OuterAtMouthM = (end.Socket.OuterAtMouth ?? end.Socket.OuterDiameter)?.Si,
         }).ToArray(),
-        Observations = [.. (request.Observations ?? []).Select(seen => new Engine.Curing.GelObservation(seen.End, seen.GelAt, seen.SeenIn ?? GelPlace.Unknown, seen.StillSoftAt))],
+        Observations =
+        [.. (request.Observations ?? [])
+        .Select(seen => new Engine.Curing.GelObservation(seen.End, seen.GelAt, seen.SeenIn ?? GelPlace.Unknown, seen.StillSoftAt))],
         PourTimeS = request.PourTime?.Si,
         Shop = request.Shop is { } shop
             ? new()
@@ -58,7 +61,9 @@ public static class CureScheduleMapping
     {
         var sockets = request.Ends.Select(end => end.Socket.Temperature?.Value.Si);
         var known = request.Conditions.SteelTemperature is not null || sockets.All(kelvins => kelvins is not null);
-        return known ? sockets.Append(request.Conditions.SteelTemperature?.Si).Concat(request.Ends.Select(end => end.Rope.Temperature?.Si)).Min() : null;
+        return known
+            ? sockets.Append(request.Conditions.SteelTemperature?.Si).Concat(request.Ends.Select(end => end.Rope.Temperature?.Si)).Min()
+            : null;
     }
 
     /// <param name="result">What was computed.</param>
@@ -105,7 +110,8 @@ public static class CureScheduleMapping
             }
             : null,
         Peak = end.Peak is { } peak ? new() { Temperature = Quantity.From(Measure.Temperature(peak.Kelvins), units), At = peak.At } : null,
-        LeastCured = end.LeastCured is { } least ? new() { Where = least.Where, DegreeOfCure = Quantity.From(Measure.Fraction(least.DegreeOfCure), units) } : null,
+        LeastCured = end.LeastCured is { } least
+        ? new() { Where = least.Where, DegreeOfCure = Quantity.From(Measure.Fraction(least.DegreeOfCure), units) } : null,
         Curve = end.Curve.Select(point => Point(point, units)).ToArray(),
         EnergyBalanceError = Quantity.From(end.EnergyBalanceError, QuantityKind.Fraction, units),
     };

@@ -23,7 +23,10 @@ public sealed record CureScheduleRequest : ICalculationRequest
     /// <summary>The compound.</summary>
     public required Compound Compound { get; init; }
 
-    /// <summary>Doses of accelerator in each kit; if absent, the sheet's at the colder of air and steel. A dose that the sheet's bands contradict is a stop.</summary>
+    /// <summary>
+    /// Doses of accelerator in each kit; if absent, the sheet's at the colder of air and steel. A dose that the sheet's bands contradict is
+    /// a stop.
+    /// </summary>
     [Within(0, 100)]
     public int? Doses { get; init; }
 
@@ -33,7 +36,10 @@ public sealed record CureScheduleRequest : ICalculationRequest
     /// <summary>pour (if absent): it is being done or was. plan: it lies ahead. quote: nobody has to have measured.</summary>
     public Purpose? Purpose { get; init; }
 
-    /// <summary>coupled (if absent): heat and cure in cone, wires and socket together. uniform: the compound follows the air, as a table on the wall has it.</summary>
+    /// <summary>
+    /// coupled (if absent): heat and cure in cone, wires and socket together. uniform: the compound follows the air, as a table on the wall
+    /// has it.
+    /// </summary>
     public ThermalModel? ThermalModel { get; init; }
 
     /// <summary>The temperatures.</summary>
@@ -50,7 +56,10 @@ public sealed record CureScheduleRequest : ICalculationRequest
     [Kind(QuantityKind.Duration, 1, 28800, "s")]
     public Quantity? PourTime { get; init; }
 
-    /// <summary>The shop whose tasks are to be scheduled. mixedAt is then the earliest mix, and the schedule sets the others; each end is mixed by itself.</summary>
+    /// <summary>
+    /// The shop whose tasks are to be scheduled. mixedAt is then the earliest mix, and the schedule sets the others; each end is mixed by
+    /// itself.
+    /// </summary>
     public Shop? Shop { get; init; }
 }
 
@@ -73,7 +82,9 @@ public sealed record Shop
     [Within(1, 100)]
     public int? TestBeds { get; init; }
 
-    /// <summary>When people are there, in rising order. A task is finished in the shift that began it; gel and cure go on through the night.</summary>
+    /// <summary>
+    /// When people are there, in rising order. A task is finished in the shift that began it; gel and cure go on through the night.
+    /// </summary>
     [Items(1, ShopValidator.MostShifts)]
     public required IReadOnlyList<Shift> Shifts { get; init; }
 
@@ -159,6 +170,8 @@ public sealed record GelObservation
     /// <summary>The last look at which it was still soft. Without it a late gel may only have been seen late.</summary>
     public DateTimeOffset? StillSoftAt { get; init; }
 
-    /// <summary>Where it was seen. A cup or the vessel warms itself and re-fits no cone; if unknown, the times can only become later.</summary>
+    /// <summary>
+    /// Where it was seen. A cup or the vessel warms itself and re-fits no cone; if unknown, the times can only become later.
+    /// </summary>
     public GelPlace? SeenIn { get; init; }
 }

@@ -19,7 +19,9 @@ public sealed record CureScheduleResult
     /// <summary>When the last task ends; null without a schedule.</summary>
     public required DateTimeOffset? FinishedAt { get; init; }
 
-    /// <summary>How good the schedule is: optimal where none finishes sooner, proven, with pours at whole five minutes; null without a schedule.</summary>
+    /// <summary>
+    /// How good the schedule is: optimal where none finishes sooner, proven, with pours at whole five minutes; null without a schedule.
+    /// </summary>
     public required Optimality? Optimality { get; init; }
 }
 
@@ -100,7 +102,10 @@ public sealed record GelMoments
     public required DateTimeOffset? Latest { get; init; }
 }
 
-/// <summary>What each part of the law of release asks for. The latest of them sets proofLoadFrom; each is null where it asks for nothing, or isn't known.</summary>
+/// <summary>
+/// What each part of the law of release asks for. The latest of them sets proofLoadFrom; each is null where it asks for nothing, or isn't
+/// known.
+/// </summary>
 public sealed record ReleaseTimes
 {
     /// <summary>Gelled by then in the coldest case, or seen gelled later. An early gel moves nothing.</summary>
@@ -126,7 +131,9 @@ public sealed record ReleaseTimes
     public required bool ByOwnHeat { get; init; }
 }
 
-/// <summary>What set each time: air, steel, compound, observedGel, sheet, minimumHold, leastCuredPlace or cooling; null without a time.</summary>
+/// <summary>
+/// What set each time: air, steel, compound, observedGel, sheet, minimumHold, leastCuredPlace or cooling; null without a time.
+/// </summary>
 public sealed record Governors
 {
     /// <summary>Of the latest gel.</summary>
@@ -198,7 +205,10 @@ public sealed record CureCurvePoint
     [Kind(QuantityKind.Fraction)]
     public required Quantity? CureLatest { get; init; }
 
-    /// <summary>The share of the sheet's time after gel that has passed: 0 until gel, 100 % when the sheet alone would release; null where it isn't known.</summary>
+    /// <summary>
+    /// The share of the sheet's time after gel that has passed: 0 until gel, 100 % when the sheet alone would release; null where it isn't
+    /// known.
+    /// </summary>
     [Kind(QuantityKind.Fraction)]
     [Since("0.9")]
     public required Quantity? SheetShare { get; init; }

@@ -39,7 +39,8 @@ public static class CureScheduleSheet
 
     /// <summary>The curves, and below them the tasks where there are any.</summary>
     public static string Picture(CureScheduleRequest request, Answer<CureScheduleResult> answer) =>
-        SvgText.Stack("Cure and tasks over time", [.. CurePicture.Draw(answer.Result.Ends), .. answer.Result.Tasks.Count == 0 ? [] : TaskPicture.Draw(answer.Result.Tasks)]);
+        SvgText.Stack("Cure and tasks over time",
+        [.. CurePicture.Draw(answer.Result.Ends), .. answer.Result.Tasks.Count == 0 ? [] : TaskPicture.Draw(answer.Result.Tasks)]);
 
     private static void Tasks(SheetHtml page, CureScheduleResult result)
     {
@@ -56,7 +57,8 @@ public static class CureScheduleSheet
 
         page.Table(
             ["From", "To", "End", "Task", "On", "Done"],
-            result.Tasks.Where(task => task.On is not null).Select(task => new[] { Clock(task.From), Clock(task.To), $"{task.End} {task.Unit}", task.Task, task.On!, "" }));
+            result.Tasks.Where(task => task.On is not null)
+                .Select(task => new[] { Clock(task.From), Clock(task.To), $"{task.End} {task.Unit}", task.Task, task.On!, "" }));
     }
 
     /// <summary>Under a stop nothing is loaded, whatever the model says when it could be.</summary>

@@ -18,17 +18,20 @@ public sealed class CureScheduleValidator : Contradictions<CureScheduleRequest>
         var baskets = request.Ends.Sum(end => (long)end.Quantity);
         if (request.Shop is not null && baskets is > MostInShop and <= MostBaskets)
         {
-            context.Fail(nameof(CureScheduleRequest.Ends), $"{baskets} baskets; at most {MostInShop} are scheduled through a shop.", ContradictionWords.RangeCode);
+            context.Fail(nameof(CureScheduleRequest.Ends), $"{baskets} baskets; at most {MostInShop} are scheduled through a shop.",
+                ContradictionWords.RangeCode);
         }
 
         if (baskets > MostBaskets)
         {
-            context.Fail(nameof(CureScheduleRequest.Ends), $"{baskets} baskets; at most {MostBaskets} are allowed.", ContradictionWords.RangeCode);
+            context.Fail(nameof(CureScheduleRequest.Ends), $"{baskets} baskets; at most {MostBaskets} are allowed.",
+                ContradictionWords.RangeCode);
         }
 
         CompoundSheetValidator.FindTwins(request.Ends, end => end.Id, (first, second) =>
             context.Contradict($"Ends[{first}].Id", $"Ends[{second}].Id", "Two entries have the same id."));
-        SteelReadingOrder.Check(request.Conditions.SteelSeries, request.MixedAt, "Conditions.SteelSeries", nameof(CureScheduleRequest.MixedAt), context);
+        SteelReadingOrder.Check(request.Conditions.SteelSeries, request.MixedAt, "Conditions.SteelSeries",
+            nameof(CureScheduleRequest.MixedAt), context);
         for (var i = 0; i < request.Observations?.Count; i++)
         {
             if (request.Ends.All(end => end.Id != request.Observations[i].End))

@@ -17,13 +17,15 @@ public sealed class ShopValidator : Contradictions<Shop>
         {
             if (shop.Shifts[i].From < shop.Shifts[i - 1].To)
             {
-                context.Contradict($"{nameof(Shop.Shifts)}[{i - 1}].To", $"{nameof(Shop.Shifts)}[{i}].From", "The shifts overlap or are not in order.");
+                context.Contradict($"{nameof(Shop.Shifts)}[{i - 1}].To", $"{nameof(Shop.Shifts)}[{i}].From",
+                    "The shifts overlap or are not in order.");
             }
         }
 
         if (shop.Shifts.Count > 0 && shop.Shifts[^1].To - shop.Shifts[0].From > Longest)
         {
-            context.Contradict($"{nameof(Shop.Shifts)}[0].From", $"{nameof(Shop.Shifts)}[{shop.Shifts.Count - 1}].To", "The shifts span more than 31 days.");
+            context.Contradict($"{nameof(Shop.Shifts)}[0].From", $"{nameof(Shop.Shifts)}[{shop.Shifts.Count - 1}].To",
+                "The shifts span more than 31 days.");
         }
     }
 }

@@ -12,7 +12,8 @@ public static class TaskPicture
 
     private static readonly Dictionary<string, (string Letter, string Fill)> Look = new(StringComparer.Ordinal)
     {
-        ["prepare"] = ("prepare", "#b9c7d3"), ["position"] = ("position", "#8fa9c0"), ["pour"] = ("mix and pour", "#b5451b"), ["undisturbed"] = ("undisturbed", "#e8c98a"),
+        ["prepare"] = ("prepare", "#b9c7d3"), ["position"] = ("position", "#8fa9c0"), ["pour"] = ("mix and pour", "#b5451b"),
+            ["undisturbed"] = ("undisturbed", "#e8c98a"),
         ["cure"] = ("cure", "#f3e6c8"), ["proof"] = ("proof load", "#3f7d4e"), ["record"] = ("record", "#a9cbb1"),
     };
 
@@ -20,7 +21,8 @@ public static class TaskPicture
     public static IReadOnlyList<SvgText> Draw(IReadOnlyList<ScheduledTask> tasks)
     {
         var axis = new TimeAxis(tasks.Min(task => task.From), tasks.Max(task => task.To), Left, Right);
-        return [.. tasks.GroupBy(task => (task.End, task.Unit)).OrderBy(row => row.Min(task => task.From)).ThenBy(row => row.Key.End, StringComparer.Ordinal).ThenBy(row => row.Key.Unit)
+        return [.. tasks.GroupBy(task => (task.End, task.Unit)).OrderBy(row => row.Min(task => task.From))
+            .ThenBy(row => row.Key.End, StringComparer.Ordinal).ThenBy(row => row.Key.Unit)
             .Chunk(MostRows).Select(rows => Draw(rows, axis))];
     }
 
@@ -43,7 +45,8 @@ public static class TaskPicture
             svg.Label(Left - 5, y + 10, $"{rows[i].Key.End} {rows[i].Key.Unit}", "end");
             foreach (var task in rows[i])
             {
-                svg.Box(axis.X(task.From), y + 2, Math.Max(.5, axis.X(task.To) - axis.X(task.From)), Row - 4, Look[task.Task].Fill, SvgText.Ink, $"{task.Task}: {task.On ?? "nobody"}");
+                svg.Box(axis.X(task.From), y + 2, Math.Max(.5, axis.X(task.To) - axis.X(task.From)), Row - 4, Look[task.Task].Fill,
+                    SvgText.Ink, $"{task.Task}: {task.On ?? "nobody"}");
             }
         }
 

@@ -5,7 +5,9 @@ using CalcService.Engine.Inspection;
 
 namespace CalcService.Api.Capabilities.Inspection;
 
-/// <summary>The end lying on its side: the socket, the rope, where wires are broken and where to cut. Along the rope it is to scale.</summary>
+/// <summary>
+/// The end lying on its side: the socket, the rope, where wires are broken and where to cut. Along the rope it is to scale.
+/// </summary>
 internal static class EndPicture
 {
     private const double Width = 760;
@@ -38,11 +40,13 @@ internal static class EndPicture
         if (cut is not null)
         {
             svg.Line(X(cut.Si), Axis - 45, X(cut.Si), Axis + 45, width: 2, dash: "6 4");
-            svg.Label(X(cut.Si), Axis + 62, $"cut here: {AnswerText.AtLeast(cut, Digits)} from the socket", X(cut.Si) > (Mouth + End) / 2 ? "end" : "start", bold: true);
+            svg.Label(X(cut.Si), Axis + 62, $"cut here: {AnswerText.AtLeast(cut, Digits)} from the socket", X(cut.Si) > (Mouth + End) / 2
+                ? "end" : "start", bold: true);
         }
 
         var unplaced = wires.Where(one => PlaceM(one) is null).Sum(one => one.Count);
-        svg.Label(Mouth, Height - 12, wires.Count == 0 ? "No broken wires are told." : $"Crosses: broken wires with their number{(unplaced > 0 ? $"; {unplaced} more without a place" : "")}.", "start");
+        svg.Label(Mouth, Height - 12, wires.Count == 0 ? "No broken wires are told."
+            : $"Crosses: broken wires with their number{(unplaced > 0 ? $"; {unplaced} more without a place" : "")}.", "start");
         return svg.ToString();
     }
 

@@ -22,7 +22,8 @@ public static class ServiceInspectionMapping
             Rope = request.Rope.ToEngine(),
             Compound = sheet,
             BrokenWires = found.BrokenWires is { } wires
-                ? wires.Select(one => new BrokenWires(one.Count, one.Place ?? WirePlace.Unknown, one.FromMouth?.Si, one.InOneStrand)).ToArray()
+                ? wires.Select(one => new BrokenWires(one.Count, one.Place ?? WirePlace.Unknown, one.FromMouth?.Si, one.InOneStrand))
+                .ToArray()
                 : null,
             Cracks = Known(found.Cracks),
             Corrosion = found.Corrosion ?? Degree.Unknown,

@@ -22,7 +22,9 @@ public sealed record ServiceInspectionRequest : ICalculationRequest
     /// <summary>Day of the inspection.</summary>
     public required DateOnly AssessedOn { get; init; }
 
-    /// <summary>Rule set that holds: construction-crane, mine-hoist, platform, naval or general; /v1/rule-sets tells their limits.</summary>
+    /// <summary>
+    /// Rule set that holds: construction-crane, mine-hoist, platform, naval or general; /v1/rule-sets tells their limits.
+    /// </summary>
     public string? RuleSet { get; init; }
 
     /// <summary>The compound in the socket, where it is known.</summary>
@@ -111,7 +113,9 @@ public sealed record InspectedWires
     [Within(1, 10000)]
     public required int Count { get; init; }
 
-    /// <summary>Where: at the mouth (where the rope leaves the socket), on the crowns in a lay beyond it, in a valley, or in the core.</summary>
+    /// <summary>
+    /// Where: at the mouth (where the rope leaves the socket), on the crowns in a lay beyond it, in a valley, or in the core.
+    /// </summary>
     public WirePlace? Place { get; init; }
 
     /// <summary>Distance from where the rope leaves the socket; none for wires at the mouth.</summary>

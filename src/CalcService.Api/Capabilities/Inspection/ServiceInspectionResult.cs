@@ -9,7 +9,10 @@ namespace CalcService.Api.Capabilities.Inspection;
 /// <summary>What becomes of an end in service.</summary>
 public sealed record ServiceInspectionResult
 {
-    /// <summary>By the findings on the end itself, in the order of decisions: serve, serveWithCare, hold, withdraw. The decision follows all findings, so that it is never better.</summary>
+    /// <summary>
+    /// By the findings on the end itself, in the order of decisions: serve, serveWithCare, hold, withdraw. The decision follows all
+    /// findings, so that it is never better.
+    /// </summary>
     public required ServiceDisposition Disposition { get; init; }
 
     /// <summary>Each check with its evidence.</summary>

@@ -14,16 +14,20 @@ public static class ServiceInspectionSheet
 
     public static string Write(ServiceInspectionRequest request, Answer<ServiceInspectionResult> answer) => SheetPage.Write(
         "Inspection of an end in service",
-        $"{request.Reference ?? "no reference"} · {AnswerText.Of(request.Rope.Diameter, Digits)} {request.Rope.Construction} · {Texts(request)}",
+        $"{request.Reference ?? "no reference"} · {AnswerText.Of(request.Rope.Diameter, Digits)} {request.Rope.Construction} · "
+            + $"{Texts(request)}",
         answer,
         page =>
         {
             page.Raw($"<div class=\"picture\">{Picture(request, answer)}</div>");
             var result = answer.Result;
-            page.Add("h2", "Cut and rope left").Table(["Cut off", "Turns on the drum then", "Enough rope left", "Next due", "Strictest check"],
+            page.Add("h2", "Cut and rope left")
+                .Table(["Cut off", "Turns on the drum then", "Enough rope left", "Next due", "Strictest check"],
             [
-                [result.CutFrom is { } cut ? AnswerText.AtLeast(cut, Digits) : result.Disposition < ServiceDisposition.Hold ? "no cut" : "not known", Or(result.RopeLeft.DrumTurns, "not known"), result.RopeLeft.Enough.ToString().ToUpperInvariant(),
-                    result.NextDue is { } due ? Reading.Texts.Write(due.On) + ": " + due.Rule : "no day set", result.Strictest?.Id ?? "none"],
+                [result.CutFrom is { } cut ? AnswerText.AtLeast(cut, Digits) : result.Disposition < ServiceDisposition.Hold ? "no cut"
+                    : "not known", Or(result.RopeLeft.DrumTurns, "not known"), result.RopeLeft.Enough.ToString().ToUpperInvariant(),
+                    result.NextDue is { } due ? Reading.Texts.Write(due.On) + ": " + due.Rule : "no day set",
+                    result.Strictest?.Id ?? "none"],
             ]);
             page.Add("h2", "Checks").Table(["Check", "Came out", "Found", "Limit", "Rule", "Found now", "By"],
                 result.Checks.Where(check => check.Outcome != CheckOutcome.NotApplicable).Select(check => new[]
@@ -38,7 +42,8 @@ public static class ServiceInspectionSheet
     public static string Picture(ServiceInspectionRequest request, Answer<ServiceInspectionResult> answer) =>
         EndPicture.Write(request.Inspection?.BrokenWires ?? [], answer.Result.CutFrom);
 
-    private static string Texts(ServiceInspectionRequest request) => $"{Reading.Texts.Write(request.AssessedOn)} · {request.RuleSet ?? "no rule set"}";
+    private static string Texts(ServiceInspectionRequest request) =>
+        $"{Reading.Texts.Write(request.AssessedOn)} · {request.RuleSet ?? "no rule set"}";
 
     private static string Or(Quantity? quantity, string none) => quantity is null ? none : AnswerText.Of(quantity, Digits);
 }

@@ -12,7 +12,8 @@ public sealed class ServiceInspectionValidator : Contradictions<ServiceInspectio
         context.MustKnow(nameof(ServiceInspectionRequest.RuleSet), request.RuleSet, InspectionRules.RuleSets, "rule-set");
         if (request.Inspection?.SocketedOn > request.AssessedOn)
         {
-            context.Contradict("Inspection.SocketedOn", nameof(ServiceInspectionRequest.AssessedOn), "The end is inspected before it was made.");
+            context.Contradict("Inspection.SocketedOn", nameof(ServiceInspectionRequest.AssessedOn),
+                "The end is inspected before it was made.");
         }
     }
 }
@@ -24,7 +25,8 @@ public sealed class InspectedWiresValidator : Contradictions<InspectedWires>
     {
         if (wires.InOneStrand > wires.Count)
         {
-            context.Contradict(nameof(InspectedWires.InOneStrand), nameof(InspectedWires.Count), "More wires are broken in one strand than in all.");
+            context.Contradict(nameof(InspectedWires.InOneStrand), nameof(InspectedWires.Count),
+                "More wires are broken in one strand than in all.");
         }
     }
 }

@@ -42,9 +42,12 @@ internal static class ConeDrawings
         var first = cases[0];
         return
         [
-            "The rope pulls the cone down into the taper. The wall pushes back, hardest at the small end, and takes the load over from the wires bit by bit.",
-            $"At the {TerminationMatchSheet.NameOf(first.Case)} the cone has moved {Text(first.SeatingAtMouth)} at the mouth and bears from the small end up to {Text(first.ContactTo)}.",
-            $"Over the first 5 mm it presses {Text(first.LipPressure)}, {Text(first.CompoundUtilisation)} of the compound's strength (finite elements' factor for the edge counted in; the curve is without it).",
+            "The rope pulls the cone down into the taper. The wall pushes back, hardest at the small end, and takes the load over from "
+                + "the wires bit by bit.",
+            $"At the {TerminationMatchSheet.NameOf(first.Case)} the cone has moved {Text(first.SeatingAtMouth)} at the mouth and bears "
+                + $"from the small end up to {Text(first.ContactTo)}.",
+            $"Over the first 5 mm it presses {Text(first.LipPressure)}, {Text(first.CompoundUtilisation)} of the compound's strength "
+                + $"(finite elements' factor for the edge counted in; the curve is without it).",
             "A model, held against other models and not against pull tests. It guides; it proves nothing.",
         ];
     }

@@ -34,7 +34,8 @@ public static class TerminationMatchMapping
             DutyCycle = Known(request.Duty?.DutyCycle),
             LiftsPersons = request.Duty?.LiftsPersons,
         },
-        Service = new() { LowestK = request.Service?.Lowest?.Si, HighestK = request.Service?.Highest?.Si, Chemicals = request.Service?.Chemicals },
+        Service = new() { LowestK = request.Service?.Lowest?.Si, HighestK = request.Service?.Highest?.Si,
+        Chemicals = request.Service?.Chemicals },
         Preparation = request.Preparation is { } planned
             ? new(planned.Core ?? CoreTreatment.Unknown, planned.Cleaner ?? BroomCleaner.Unknown, Known(planned.PlasticLeftIn))
             : null,
@@ -52,7 +53,7 @@ public static class TerminationMatchMapping
             Rope = RopeNumbers.From(result.Rope, units),
             IncludedAngle = Quantity.From(Measure.Angle(result.IncludedAngleRad), units),
             LengthInDiameters = Quantity.From(Measure.Count(result.LengthInDiameters), units),
-            WireSpacing = result.Wires.Select(wires => WireRoom.From(wires, units)).ToArray(),
+            WireSpacing = result.Wires.Select(wires => WireSpace.From(wires, units)).ToArray(),
             StrengthRatio = Quantity.From(result.StrengthRatio, QuantityKind.Fraction, units),
             Loads = new()
             {

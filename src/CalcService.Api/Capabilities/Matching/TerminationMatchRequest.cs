@@ -110,7 +110,10 @@ public sealed record MatchedDuty
     /// <summary>Whether the socket is designed for resin. Mines ask for it.</summary>
     public Fact? ResinByDesign { get; init; }
 
-    /// <summary>Type of a rotation resistant rope: typeI has at least fifteen outer strands, typeII at least ten, typeIII at most nine. Hoist ropes ask for it below a design factor of 5.</summary>
+    /// <summary>
+    /// Type of a rotation resistant rope: typeI has at least fifteen outer strands, typeII at least ten, typeIII at most nine. Hoist ropes
+    /// ask for it below a design factor of 5.
+    /// </summary>
     public RotationResistance? RotationResistance { get; init; }
 
     /// <summary>Whether the makers of rope and machine both approve the design factor in writing.</summary>

@@ -19,8 +19,8 @@ public sealed record TerminationMatchResult
     [Kind(QuantityKind.Count)]
     public required Quantity LengthInDiameters { get; init; }
 
-    /// <summary>Room around the wires at the small end, one third and the mouth.</summary>
-    public required IReadOnlyList<WireRoom> WireSpacing { get; init; }
+    /// <summary>Space around the wires at the small end, one third and the mouth.</summary>
+    public required IReadOnlyList<WireSpace> WireSpacing { get; init; }
 
     /// <summary>Breaking force of the socket over that of the rope.</summary>
     [Kind(QuantityKind.Fraction)]
@@ -32,7 +32,9 @@ public sealed record TerminationMatchResult
     /// <summary>What is done with the core in the broom; unknown where the core isn't given.</summary>
     public required CoreTreatment Core { get; init; }
 
-    /// <summary>Even bond along a wire that would hold it to its breaking stress over the length of the basket, without the grip of the wedge.</summary>
+    /// <summary>
+    /// Even bond along a wire that would hold it to its breaking stress over the length of the basket, without the grip of the wedge.
+    /// </summary>
     [Kind(QuantityKind.Stress)]
     public required Quantity? BondNeeded { get; init; }
 

@@ -37,21 +37,26 @@ public static class TerminationMatchSheet
         var (basket, third) = (request.Socket.Basket, result.WireSpacing.Count > 1 ? result.WireSpacing[1].Clear : null);
         page.Add("h2", "Check on the bench").Table(["What", "Matched with", "Read now", "By"],
         [
-            ["Rope, certificate", $"{Or(result.Rope.BreakingForce)} ({result.Rope.BreakingForceFrom ?? "none"}) {request.Rope.Certificate?.Number}", "", ""],
+            ["Rope, certificate",
+                $"{Or(result.Rope.BreakingForce)} ({result.Rope.BreakingForceFrom ?? "none"}) {request.Rope.Certificate?.Number}", "", ""],
             ["Rope diameter, small end", $"{Or(request.Rope.Diameter)} in {Or(basket.SmallEndDiameter)}", "", ""],
             ["Mouth, length of basket", $"{Or(basket.LargeEndDiameter)}, {Or(basket.Length)}", "", ""],
             ["Socket: mark, standard, strength", $"{request.Socket.Standard ?? "no standard"}, {Or(request.Socket.BreakingForce)}", "", ""],
             ["Gap between wires at one third", Or(third), "", ""],
-            ["Core in the broom", result.Core switch { CoreTreatment.CutOut => "cut out to the seizing", CoreTreatment.Unlaid => "unlaid into the broom", _ => "not known" }, "", ""],
+            ["Core in the broom",
+                result.Core switch { CoreTreatment.CutOut => "cut out to the seizing", CoreTreatment.Unlaid => "unlaid into the broom",
+                _ => "not known" }, "", ""],
         ]);
     }
 
     private static void Loads(SheetHtml page, TerminationMatchRequest request, TerminationMatchResult result)
     {
         var loads = result.Loads;
-        page.Add("h2", "Loads").Table(["Design factor", "Working load limit", "Load of the duty", "Proof load", "End over rope", "Socket over rope"],
+        page.Add("h2", "Loads")
+            .Table(["Design factor", "Working load limit", "Load of the duty", "Proof load", "End over rope", "Socket over rope"],
         [
-            [$"{Or(loads.DesignFactor)} ({loads.DesignFactorFrom ?? "none"})", SheetText.Most(loads.WorkingLoadLimit, 4), SheetText.Or(request.Duty?.Load, 4), SheetText.Most(loads.ProofLoad, 4), Or(loads.Efficiency), Or(result.StrengthRatio)],
+            [$"{Or(loads.DesignFactor)} ({loads.DesignFactorFrom ?? "none"})", SheetText.Most(loads.WorkingLoadLimit, 4),
+                SheetText.Or(request.Duty?.Load, 4), SheetText.Most(loads.ProofLoad, 4), Or(loads.Efficiency), Or(result.StrengthRatio)],
         ]);
     }
 
@@ -63,7 +68,9 @@ public static class TerminationMatchSheet
             return;
         }
 
-        page.Add("h2", "Cone under load").Table(["Load", "Lower, middle, upper third", "Moves at the mouth", "Pressure at the small end", "Of the compound's strength", "Hoop stress of the socket"],
+        page.Add("h2", "Cone under load")
+            .Table(["Load", "Lower, middle, upper third", "Moves at the mouth", "Pressure at the small end", "Of the compound's strength",
+            "Hoop stress of the socket"],
             transfer.Cases.Select(one => new[]
             {
                 $"{NameOf(one.Case)} {Or(one.Load)}",
@@ -76,7 +83,8 @@ public static class TerminationMatchSheet
         page.Add("h2", "What the uncertain numbers change").Table(["Number", "From", "To", "Lower third", "Moves at the mouth"],
             transfer.Sensitivity.Select(one => new[]
             {
-                one.Of, Or(one.Low.Value), Or(one.High.Value), $"{Or(one.Low.LowerThird)} to {Or(one.High.LowerThird)}", $"{Or(one.Low.SeatingAtMouth)} to {Or(one.High.SeatingAtMouth)}",
+                one.Of, Or(one.Low.Value), Or(one.High.Value), $"{Or(one.Low.LowerThird)} to {Or(one.High.LowerThird)}",
+                    $"{Or(one.Low.SeatingAtMouth)} to {Or(one.High.SeatingAtMouth)}",
             }));
     }
 }

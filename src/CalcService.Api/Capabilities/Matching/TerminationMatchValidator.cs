@@ -12,7 +12,8 @@ public sealed class SocketToMatchValidator : Contradictions<SocketToMatch>
 
     protected override void Check(SocketToMatch socket, ValidationContext<SocketToMatch> context)
     {
-        var (outer, small, mouth) = (nameof(SocketToMatch.OuterDiameter), nameof(SocketToMatch.OuterAtSmallEnd), nameof(SocketToMatch.OuterAtMouth));
+        var (outer, small, mouth) = (nameof(SocketToMatch.OuterDiameter), nameof(SocketToMatch.OuterAtSmallEnd),
+            nameof(SocketToMatch.OuterAtMouth));
         OneOutside.Check(socket.OuterDiameter, socket.OuterAtSmallEnd, socket.OuterAtMouth, context);
         void CheckWall(string member, double? outside, string bore, double inside)
         {
@@ -27,7 +28,8 @@ public sealed class SocketToMatchValidator : Contradictions<SocketToMatch>
         CheckWall(mouth, socket.OuterAtMouth?.Si, nameof(Basket.LargeEndDiameter), socket.Basket.LargeEndDiameter.Si);
         if (socket.RatedLoad?.Si > socket.BreakingForce?.Si)
         {
-            context.Contradict(nameof(SocketToMatch.RatedLoad), nameof(SocketToMatch.BreakingForce), "The rated load is above the breaking force.");
+            context.Contradict(nameof(SocketToMatch.RatedLoad), nameof(SocketToMatch.BreakingForce),
+                "The rated load is above the breaking force.");
         }
     }
 }

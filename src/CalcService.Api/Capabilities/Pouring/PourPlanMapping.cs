@@ -52,7 +52,8 @@ public static class PourPlanMapping
     };
 
     private static Engine.Pouring.PourEnd End(PourEnd end) => new(
-        end.Id, end.Quantity, end.Rope.ToEngine(), end.Socket.Basket.ToEngine(), end.Socket.Basket.Tolerance is not null, end.Socket.BreakingForce?.Si, end.PourTime?.Si)
+        end.Id, end.Quantity, end.Rope.ToEngine(), end.Socket.Basket.ToEngine(), end.Socket.Basket.Tolerance is not null,
+        end.Socket.BreakingForce?.Si, end.PourTime?.Si)
     {
         SizesFrom = end.Socket.Basket.SizesFrom ?? SizesFrom.Unknown,
         Bore = end.Socket.Bore,
@@ -81,14 +82,16 @@ public static class PourPlanMapping
     public static PourPlanResult ToContract(Engine.Pouring.PourPlanResult result, string? currency, UnitSystem units)
     {
         Quantity Duration(double si) => Quantity.From(Measure.Duration(si), units);
-        GelTimeBand Band(GelBand band) => new() { Earliest = Duration(band.EarliestS), Expected = Duration(band.ExpectedS), Latest = Duration(band.LatestS) };
+        GelTimeBand Band(GelBand band) =>
+            new() { Earliest = Duration(band.EarliestS), Expected = Duration(band.ExpectedS), Latest = Duration(band.LatestS) };
 
         double? mixed = result.Mixes.Count > 0 ? result.Mixes.Sum(mix => mix.MixedM3) : null;
         return new()
         {
             Ends = result.Ends.Select(end => End(end, units)).ToArray(),
             Dose = result.Dose is { } dose
-                ? new() { PerKit = dose.PerKit, Total = result.Mixes.Count > 0 ? dose.PerKit * result.Mixes.Sum(mix => mix.Kits.Sum(kit => kit.Count)) : null }
+                ? new() { PerKit = dose.PerKit, Total = result.Mixes.Count > 0
+                ? dose.PerKit * result.Mixes.Sum(mix => mix.Kits.Sum(kit => kit.Count)) : null }
                 : null,
             DoseBasis = result.Dose is { } basis
                 ? new() { Place = basis.Place, Temperature = Quantity.From(Measure.Temperature(basis.TemperatureK), units) }
@@ -108,7 +111,8 @@ public static class PourPlanMapping
                 Currency = currency,
             },
             Optimality = result.Optimality is { } optimality
-                ? new() { Status = optimality.IsOptimal ? "optimal" : "feasible", Gap = Quantity.From(Measure.Fraction(optimality.Gap), units) }
+                ? new() { Status = optimality.IsOptimal ? "optimal" : "feasible",
+                Gap = Quantity.From(Measure.Fraction(optimality.Gap), units) }
                 : null,
             DewPoint = Quantity.From(result.DewPointK, QuantityKind.Temperature, units),
             FrostPoint = Quantity.From(result.FrostPointK, QuantityKind.Temperature, units),
@@ -120,7 +124,8 @@ public static class PourPlanMapping
             {
                 Reading = flip.Reading,
                 When = flip.When,
-                Value = Quantity.From(new Measure(flip.Value, flip.Reading == "relativeHumidity" ? QuantityKind.Fraction : QuantityKind.Temperature), units),
+                Value = Quantity.From(new Measure(flip.Value, flip.Reading == "relativeHumidity" ? QuantityKind.Fraction
+                : QuantityKind.Temperature), units),
                 To = flip.To,
             }).ToArray(),
             Vapour = result.Vapour is { } vapour
@@ -153,7 +158,7 @@ public static class PourPlanMapping
             Preparation = SequenceMapping.Numbers(end.Preparation, units),
             EvenedTemperature = Quantity.From(end.EvenedTemperatureK, QuantityKind.Temperature, units),
             IncludedAngle = Quantity.From(Measure.Angle(end.IncludedAngleRad), units),
-            WireSpacing = end.Wires.Select(wires => WireRoom.From(wires, units)).ToArray(),
+            WireSpacing = end.Wires.Select(wires => WireSpace.From(wires, units)).ToArray(),
         };
     }
 

@@ -21,7 +21,10 @@ public sealed record PourPlanRequest : ICalculationRequest
     [Undigested]
     public UnitSystem? Units { get; init; }
 
-    /// <summary>What the plan is for. pour (if absent): it is done now, and every fact behind a stop has to be stated. plan: it lies ahead, and what the work itself makes is a hold point. quote: no fact and no reading is asked for.</summary>
+    /// <summary>
+    /// What the plan is for. pour (if absent): it is done now, and every fact behind a stop has to be stated. plan: it lies ahead, and what
+    /// the work itself makes is a hold point. quote: no fact and no reading is asked for.
+    /// </summary>
     public Purpose? Purpose { get; init; }
 
     /// <summary>When mixing starts. Expiry dates are judged at its offset.</summary>
@@ -51,17 +54,23 @@ public sealed record PourPlanRequest : ICalculationRequest
     [Kind(QuantityKind.Volume, 0, 10, "L")]
     public Quantity? VesselResidue { get; init; }
 
-    /// <summary>Compound kept from each mix as its witness sample; comes on top of what the baskets take. Taken from what is left over if absent.</summary>
+    /// <summary>
+    /// Compound kept from each mix as its witness sample; comes on top of what the baskets take. Taken from what is left over if absent.
+    /// </summary>
     [Kind(QuantityKind.Volume, 0, 2, "L")]
     public Quantity? WitnessSample { get; init; }
 
     /// <summary>The dose that the crew means to give. The plan computes its own; this is held against it.</summary>
     public IntendedDose? Dose { get; init; }
 
-    /// <summary>What the best set of kits is: leastCost, leastWaste or fewestKits. If absent, leastCost where all kits have costs, else leastWaste.</summary>
+    /// <summary>
+    /// What the best set of kits is: leastCost, leastWaste or fewestKits. If absent, leastCost where all kits have costs, else leastWaste.
+    /// </summary>
     public PourObjective? Objective { get; init; }
 
-    /// <summary>Prices, rates and amounts for the take-off. Without it the take-off lists materials and times, without money besides the kits'.</summary>
+    /// <summary>
+    /// Prices, rates and amounts for the take-off. Without it the take-off lists materials and times, without money besides the kits'.
+    /// </summary>
     public TakeOff.Quote? Quote { get; init; }
 }
 
@@ -91,10 +100,15 @@ public sealed record PourConditions
     /// <summary>Whether a flame, spark, hot surface or running engine is near the work.</summary>
     public Fact? IgnitionSource { get; init; }
 
-    /// <summary>The kind of workplace, by which laws set limits for the air. Where nobody says, those of general industry hold, with a caution where a stricter one is passed.</summary>
+    /// <summary>
+    /// The kind of workplace, by which laws set limits for the air. Where nobody says, those of general industry hold, with a caution where
+    /// a stricter one is passed.
+    /// </summary>
     public Workplace? Workplace { get; init; }
 
-    /// <summary>Code of the jurisdiction whose limits for the air hold: US or US-CA; US if absent, with a caution where a stricter one is passed.</summary>
+    /// <summary>
+    /// Code of the jurisdiction whose limits for the air hold: US or US-CA; US if absent, with a caution where a stricter one is passed.
+    /// </summary>
     public string? Jurisdiction { get; init; }
 
     /// <summary>Where the pour is. Outdoors no vapour is computed; elsewhere the room is needed.</summary>
@@ -107,7 +121,9 @@ public sealed record PourConditions
     [Kind(QuantityKind.Speed, 0, 20, "m/s")]
     public Quantity? AirSpeed { get; init; }
 
-    /// <summary>How many times less the air is exchanged near the work than in the room as a whole; a default of the rules if absent.</summary>
+    /// <summary>
+    /// How many times less the air is exchanged near the work than in the room as a whole; a default of the rules if absent.
+    /// </summary>
     [Kind(QuantityKind.Count, 1, 100, "1")]
     public Quantity? MixingFactor { get; init; }
 

@@ -114,7 +114,9 @@ public sealed record PlannedEnd
     /// <summary>Where it is seized and cut.</summary>
     public required EndNumbers Preparation { get; init; }
 
-    /// <summary>Where resin, wires and socket meet before the reaction gives heat; null where masses, readings or the sheet's heat are missing.</summary>
+    /// <summary>
+    /// Where resin, wires and socket meet before the reaction gives heat; null where masses, readings or the sheet's heat are missing.
+    /// </summary>
     [Kind(QuantityKind.Temperature)]
     public required Quantity? EvenedTemperature { get; init; }
 
@@ -122,8 +124,8 @@ public sealed record PlannedEnd
     [Kind(QuantityKind.Angle)]
     public required Quantity IncludedAngle { get; init; }
 
-    /// <summary>Room around the wires at the small end, one third and the mouth.</summary>
-    public required IReadOnlyList<WireRoom> WireSpacing { get; init; }
+    /// <summary>Space around the wires at the small end, one third and the mouth.</summary>
+    public required IReadOnlyList<WireSpace> WireSpacing { get; init; }
 }
 
 /// <summary>A volume with its band over the measuring tolerance.</summary>

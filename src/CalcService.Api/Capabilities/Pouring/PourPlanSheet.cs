@@ -14,7 +14,8 @@ public static class PourPlanSheet
 
     public static string Write(PourPlanRequest request, Answer<PourPlanResult> answer) => SheetPage.Write(
         "Pour plan",
-        $"{request.Reference ?? "no reference"} · pour at {Clock(request.PourAt)} on {request.PourAt.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}",
+        $"{request.Reference ?? "no reference"} · pour at {Clock(request.PourAt)} on "
+            + $"{request.PourAt.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}",
         answer,
         page =>
         {
@@ -30,7 +31,8 @@ public static class PourPlanSheet
         },
         words: Headline.For(request.Purpose));
 
-    public static string Picture(PourPlanRequest request, Answer<PourPlanResult> answer) => BasketPicture.Write(Sections(request, answer.Result));
+    public static string Picture(PourPlanRequest request, Answer<PourPlanResult> answer) =>
+        BasketPicture.Write(Sections(request, answer.Result));
 
     private static void Basis(SheetHtml page, PourPlanResult result)
     {
@@ -42,7 +44,8 @@ public static class PourPlanSheet
 
     private static string Flip(FlipsWhen flip)
     {
-        var reading = flip.Reading switch { "airTemperature" => "air", "steelTemperature" => "steel", "compoundTemperature" => "compound", _ => "humidity" };
+        var reading = flip.Reading switch { "airTemperature" => "air", "steelTemperature" => "steel", "compoundTemperature" => "compound",
+            _ => "humidity" };
         return $"{reading} {flip.When} {(flip.When == "below" ? Least(flip.Value) : Most(flip.Value))}";
     }
 

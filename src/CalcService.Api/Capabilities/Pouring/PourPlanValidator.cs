@@ -19,7 +19,8 @@ public sealed class PourPlanValidator(CompoundCatalogue compounds) : Contradicti
         var baskets = request.Ends.Sum(end => (long)end.Quantity);
         if (baskets > MostBaskets)
         {
-            context.Fail(nameof(PourPlanRequest.Ends), $"{baskets} baskets; at most {MostBaskets} are allowed.", ContradictionWords.RangeCode);
+            context.Fail(nameof(PourPlanRequest.Ends), $"{baskets} baskets; at most {MostBaskets} are allowed.",
+                ContradictionWords.RangeCode);
         }
 
         CompoundSheetValidator.FindTwins(request.Ends, end => end.Id, (first, second) =>
@@ -34,7 +35,8 @@ public sealed class PourPlanValidator(CompoundCatalogue compounds) : Contradicti
         {
             if (request.Ends[i].Socket.Temperature?.ReadAt > request.PourAt)
             {
-                context.Contradict($"Ends[{i}].Socket.Temperature.ReadAt", nameof(PourPlanRequest.PourAt), "The socket is read after the pour.");
+                context.Contradict($"Ends[{i}].Socket.Temperature.ReadAt", nameof(PourPlanRequest.PourAt),
+                    "The socket is read after the pour.");
             }
         }
 
@@ -57,7 +59,8 @@ public sealed class PourPlanValidator(CompoundCatalogue compounds) : Contradicti
     {
         if (request.Objective == PourObjective.LeastCost && sheet.Kits.Any(kit => kit.Cost is null))
         {
-            context.Contradict(nameof(PourPlanRequest.Objective), nameof(PourPlanRequest.Compound), "leastCost needs the cost of every kit.");
+            context.Contradict(nameof(PourPlanRequest.Objective), nameof(PourPlanRequest.Compound),
+                "leastCost needs the cost of every kit.");
         }
 
         context.MustBeOn(sheet, request.Stock, nameof(PourPlanRequest.Stock));
@@ -81,7 +84,8 @@ public sealed class PourEndValidator : Contradictions<PourEnd>
     {
         if ((end.ServingInBasket?.Si ?? 0) + (end.WireEndsBelowMouth?.Si ?? 0) >= end.Socket.Basket.Length.Si)
         {
-            context.Contradict(end.ServingInBasket is null ? nameof(PourEnd.WireEndsBelowMouth) : nameof(PourEnd.ServingInBasket), "Socket.Basket.Length",
+            context.Contradict(end.ServingInBasket is null ? nameof(PourEnd.WireEndsBelowMouth) : nameof(PourEnd.ServingInBasket),
+                "Socket.Basket.Length",
                 "Serving and wire ends leave no basket in which compound grips.");
         }
 

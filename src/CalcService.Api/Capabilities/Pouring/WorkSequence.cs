@@ -38,7 +38,8 @@ public sealed record SequenceStep
     public required int Number { get; init; }
 
     /// <summary>
-    /// measure, seize, cut, openBroom, core, plastic, degrease, clean, dry, drawIn, space, align, seal, vent, read, mix, witnessSample, fill
+    /// measure, seize, cut, openBroom, core, plastic, degrease, clean, dry, drawIn, space, align, seal, vent, read, mix, witnessSample,
+    /// fill
     /// or leave; more may come.
     /// </summary>
     public required string Task { get; init; }

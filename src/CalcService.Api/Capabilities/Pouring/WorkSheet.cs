@@ -25,10 +25,12 @@ internal static class WorkSheet
         page.Add("h2", "The work, in order").Table(["No", "On", "Do", "Done at", "By"],
             steps.Select(step => new[]
             {
-                step.Number.ToString(CultureInfo.InvariantCulture), step.End ?? (step.Mix is { } mix ? $"mix {Text(mix)}" : "all"), step.Text, "", "",
+                step.Number.ToString(CultureInfo.InvariantCulture), step.End ?? (step.Mix is { } mix ? $"mix {Text(mix)}" : "all"),
+                    step.Text, "", "",
             }), "long");
 
-    private static string Of(string task, string? end, int? mix) => Words(task) + (end is not null ? $", {end}" : mix is { } number ? $", mix {Text(number)}" : "");
+    private static string Of(string task, string? end, int? mix) =>
+        Words(task) + (end is not null ? $", {end}" : mix is { } number ? $", mix {Text(number)}" : "");
 
     private static string Allowed(WorkHoldPoint point) => point switch
     {

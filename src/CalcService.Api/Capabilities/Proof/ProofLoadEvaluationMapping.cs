@@ -36,7 +36,8 @@ public static class ProofLoadEvaluationMapping
             Friction = test.Friction?.Si,
             ReadAt = test.SeatingReadAt ?? SeatingPlace.Unknown,
             ReadUnderLoad = Known(test.ReadUnderLoad),
-            Measured = measured is null ? null : [.. (measured.Steps ?? []).Select(step => new MeasuredStep(step.Load.Si, step.Seating?.Si))],
+            Measured = measured is null ? null
+            : [.. (measured.Steps ?? []).Select(step => new MeasuredStep(step.Load.Si, step.Seating?.Si))],
             Observations = new()
             {
                 WireSlip = measured?.WireSlip,

@@ -29,7 +29,10 @@ public sealed record ProofLoadEvaluationRequest : ICalculationRequest
     /// <summary>When the load is, or was, brought up.</summary>
     public required DateTimeOffset TestedAt { get; init; }
 
-    /// <summary>Rule set of the duty: sling, pendant, hoist-rope, mine-hoist, lift, mooring or general. Only sling sets a proof load of its own; with the others give test.proofLoad.</summary>
+    /// <summary>
+    /// Rule set of the duty: sling, pendant, hoist-rope, mine-hoist, lift, mooring or general. Only sling sets a proof load of its own;
+    /// with the others give test.proofLoad.
+    /// </summary>
     public string? RuleSet { get; init; }
 
     /// <summary>The compound.</summary>

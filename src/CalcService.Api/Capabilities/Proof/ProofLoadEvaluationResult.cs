@@ -10,7 +10,10 @@ namespace CalcService.Api.Capabilities.Proof;
 /// <summary>How an end is proof loaded, or what the test says of it.</summary>
 public sealed record ProofLoadEvaluationResult
 {
-    /// <summary>One to one with the decision: pass (proceed), passWithCare (proceedWithCare), hold (undetermined), reject (doNotProceed). Before the test it is about the test, after it about the end.</summary>
+    /// <summary>
+    /// One to one with the decision: pass (proceed), passWithCare (proceedWithCare), hold (undetermined), reject (doNotProceed). Before the
+    /// test it is about the test, after it about the end.
+    /// </summary>
     public required ProofVerdict Verdict { get; init; }
 
     /// <summary>before or after the test.</summary>
@@ -81,7 +84,9 @@ public sealed record ProofCheckResult
     /// <summary>How it came out.</summary>
     public required CheckOutcome Outcome { get; init; }
 
-    /// <summary>What was found; null where it is no number. For cure: how long after proofLoadFrom the test is, negative before it.</summary>
+    /// <summary>
+    /// What was found; null where it is no number. For cure: how long after proofLoadFrom the test is, negative before it.
+    /// </summary>
     public required Quantity? Measured { get; init; }
 
     /// <summary>The limit; null where it is no number.</summary>

@@ -19,19 +19,23 @@ public static class ProofLoadEvaluationSheet
 
     public static string Write(ProofLoadEvaluationRequest request, Answer<ProofLoadEvaluationResult> answer) => SheetPage.Write(
         answer.Result.Phase == "before" ? "Proof load: the test" : "Proof load: the verdict",
-        $"{request.Reference ?? "no reference"} · {AnswerText.Of(request.Rope.Diameter, Digits)} {request.Rope.Construction} · {request.RuleSet ?? "no rule set"}",
+        $"{request.Reference ?? "no reference"} · {AnswerText.Of(request.Rope.Diameter, Digits)} {request.Rope.Construction} · "
+            + $"{request.RuleSet ?? "no rule set"}",
         answer,
         page =>
         {
             var result = answer.Result;
             page.Add("h2", "Load").Table(["Proof load", "Counts from", "At most", "Socket's proof rating"],
             [
-                [Most(result.ProofLoad), SheetText.Least(result.LeastTestLoad, LoadDigits), Most(result.MostTestLoad), Most(request.Socket.ProofRating)],
+                [Most(result.ProofLoad), SheetText.Least(result.LeastTestLoad, LoadDigits), Most(result.MostTestLoad),
+                    Most(request.Socket.ProofRating)],
             ]);
-            page.Add("h2", $"Steps; seating is read at the {Place(result)} under load").Table(["Share", "Load", "Seating expected", "Seating read", "Held, min", "Load read", "By"],
+            page.Add("h2", $"Steps; seating is read at the {Place(result)} under load")
+                .Table(["Share", "Load", "Seating expected", "Seating read", "Held, min", "Load read", "By"],
                 result.Steps.Select(step => new[]
                 {
-                    Or(step.Share), Most(step.Load), step.ExpectedSeating is { } band ? $"{Or(band.Low)} to {Or(band.High)}" : "not computed",
+                    Or(step.Share), Most(step.Load), step.ExpectedSeating is { } band ? $"{Or(band.Low)} to {Or(band.High)}"
+                        : "not computed",
                     step.Seating is null ? "" : Or(step.Seating), "", "", "",
                 }));
             page.Raw($"<div class=\"picture\">{Picture(answer)}</div>");
@@ -43,7 +47,8 @@ public static class ProofLoadEvaluationSheet
         stop: answer.Result.Phase == "before" ? "DO NOT LOAD" : "FAILED",
         words: answer.Result.Phase == "before" ? Headline.For(request.Purpose) : Headline.Of("PASSED", "PASSED, WITH CARE"));
 
-    public static string Picture(Answer<ProofLoadEvaluationResult> answer) => SeatingPicture.Write(answer.Result.Steps, Place(answer.Result));
+    public static string Picture(Answer<ProofLoadEvaluationResult> answer) =>
+        SeatingPicture.Write(answer.Result.Steps, Place(answer.Result));
 
     private static bool IsTime(ProofCheckResult check) => check is { Id: "cure", Measured: not null };
 
@@ -51,11 +56,13 @@ public static class ProofLoadEvaluationSheet
         IsTime(check) ? $"test at {TestTimes.At(request.TestedAt)}" : OrNothing(check.Measured);
 
     private static string Limit(ProofCheckResult check, ProofLoadEvaluationRequest request) =>
-        IsTime(check) ? $"from {TestTimes.NotBefore(request.Test!.ProofLoadFrom!.Value, request.TestedAt.Offset)} on" : OrNothing(check.Limit);
+        IsTime(check) ? $"from {TestTimes.NotBefore(request.Test!.ProofLoadFrom!.Value, request.TestedAt.Offset)} on"
+        : OrNothing(check.Limit);
 
     private static string OrNothing(Quantity? quantity) => quantity is null ? "-" : AnswerText.Of(quantity, CheckDigits);
 
-    private static string Place(ProofLoadEvaluationResult result) => result.SeatingReadAt == Engine.Cones.SeatingPlace.SmallEnd ? "small end" : "mouth";
+    private static string Place(ProofLoadEvaluationResult result) => result.SeatingReadAt == Engine.Cones.SeatingPlace.SmallEnd
+        ? "small end" : "mouth";
 
     private static string Most(Quantity? load) => SheetText.Most(load, LoadDigits);
 

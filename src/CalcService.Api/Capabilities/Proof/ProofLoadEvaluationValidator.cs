@@ -21,12 +21,14 @@ public sealed class ProofedSocketValidator : Contradictions<ProofedSocket>
     {
         if (socket.OuterAtSmallEnd?.Si <= socket.Basket.SmallEndDiameter.Si)
         {
-            context.Contradict(nameof(ProofedSocket.OuterAtSmallEnd), "Basket.SmallEndDiameter", "The outside is not larger than the bore: the socket has no wall.");
+            context.Contradict(nameof(ProofedSocket.OuterAtSmallEnd), "Basket.SmallEndDiameter",
+                "The outside is not larger than the bore: the socket has no wall.");
         }
 
         if (socket.OuterAtMouth?.Si <= socket.Basket.LargeEndDiameter.Si)
         {
-            context.Contradict(nameof(ProofedSocket.OuterAtMouth), "Basket.LargeEndDiameter", "The outside is not larger than the bore: the socket has no wall.");
+            context.Contradict(nameof(ProofedSocket.OuterAtMouth), "Basket.LargeEndDiameter",
+                "The outside is not larger than the bore: the socket has no wall.");
         }
     }
 }

@@ -17,13 +17,15 @@ internal static class SeatingPicture
     public static string Write(IReadOnlyList<ProofStepResult> steps, string place)
     {
         var svg = new SvgText(Width, Height, "Seating of the cone over the test load", fontSize: 12);
-        var told = steps.Where(step => step.ExpectedSeating is not null || step.Seating is not null).OrderBy(step => step.Load.Si).ToArray();
+        var told = steps.Where(step => step.ExpectedSeating is not null || step.Seating is not null).OrderBy(step => step.Load.Si)
+            .ToArray();
         if (told.Length == 0)
         {
             return svg.Label(Width / 2, Height / 2, "No seating is expected or read: see what was found.").ToString();
         }
 
-        var (most, highest) = (told.Max(step => step.Load.Si), told.Max(step => Math.Max(step.ExpectedSeating?.High.Si ?? 0, step.Seating?.Si ?? 0)));
+        var (most, highest) = (told.Max(step => step.Load.Si),
+            told.Max(step => Math.Max(step.ExpectedSeating?.High.Si ?? 0, step.Seating?.Si ?? 0)));
         double X(double load) => Left + ((Right - Left) * load / most);
         double Y(double seat) => Bottom - ((Bottom - Top) * seat / Math.Max(highest, 1e-6));
         var band = told.Where(step => step.ExpectedSeating is not null).ToArray();
@@ -35,7 +37,8 @@ internal static class SeatingPicture
         svg.Line(Left, Bottom, Right, Bottom).Line(Left, Top, Left, Bottom);
         foreach (var step in told)
         {
-            svg.Line(X(step.Load.Si), Bottom, X(step.Load.Si), Bottom + 5).Label(X(step.Load.Si), Bottom + 20, AnswerText.AtMost(step.Load, LoadDigits));
+            svg.Line(X(step.Load.Si), Bottom, X(step.Load.Si), Bottom + 5)
+                .Label(X(step.Load.Si), Bottom + 20, AnswerText.AtMost(step.Load, LoadDigits));
             if (step.Seating is { } read)
             {
                 var (x, y) = (X(step.Load.Si), Y(read.Si));
@@ -46,9 +49,11 @@ internal static class SeatingPicture
         if (band.Length > 0)
         {
             var last = band[^1].ExpectedSeating!;
-            svg.Label(Left - 5, Y(last.High.Si) + 4, AnswerText.Of(last.High, Digits), "end").Label(Left - 5, Y(last.Low.Si) + 4, AnswerText.Of(last.Low, Digits), "end");
+            svg.Label(Left - 5, Y(last.High.Si) + 4, AnswerText.Of(last.High, Digits), "end")
+                .Label(Left - 5, Y(last.Low.Si) + 4, AnswerText.Of(last.Low, Digits), "end");
         }
 
-        return svg.Label(Left, Height - 12, $"Grey: seating expected at the {place} under load, by a model. Crosses: read.", "start").ToString();
+        return svg.Label(Left, Height - 12, $"Grey: seating expected at the {place} under load, by a model. Crosses: read.", "start")
+            .ToString();
     }
 }

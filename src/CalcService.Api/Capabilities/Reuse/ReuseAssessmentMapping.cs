@@ -43,7 +43,8 @@ public static class ReuseAssessmentMapping
             AsMade = WearMapping.ToContract(result.AsMade, units),
             AsMeasured = WearMapping.ToContract(result.AsMeasured, units),
         },
-        Work = result.Work.Select(work => new ReuseWork { Code = work.Finding.Code, Pointer = work.Pointer, Task = work.Finding.Action }).ToArray(),
+        Work = result.Work.Select(work => new ReuseWork { Code = work.Finding.Code, Pointer = work.Pointer, Task = work.Finding.Action })
+        .ToArray(),
     };
 
     private static UsedSocket Socket(SocketToReuse socket) => new()
@@ -87,7 +88,8 @@ public static class ReuseAssessmentMapping
 
     private static MeasuredSizes Measured(SocketMeasurement measured) => new()
     {
-        Stations = (measured.Stations ?? []).Select(station => new BoreStation(station.FromSmallEnd.Si, station.Diameters.Select(one => one.Si).ToArray())).ToArray(),
+        Stations = (measured.Stations ?? [])
+            .Select(station => new BoreStation(station.FromSmallEnd.Si, station.Diameters.Select(one => one.Si).ToArray())).ToArray(),
         OuterAtSmallEndM = (measured.OuterDiameter ?? measured.OuterAtSmallEnd)?.Si,
         OuterAtMouthM = (measured.OuterDiameter ?? measured.OuterAtMouth)?.Si,
         PinDiameterM = measured.PinDiameter?.Si,
@@ -123,7 +125,8 @@ public static class ReuseAssessmentMapping
         InspectedOn = inspection.InspectedOn,
         Method = inspection.SurfaceMethod ?? SurfaceMethod.Unknown,
         Places = inspection.Places,
-        Indications = inspection.Indications?.Select(one => new Indication(one.Place ?? SocketPlace.Unknown, one.Kind ?? IndicationKind.Unknown, one.Length?.Si)).ToArray(),
+        Indications = inspection.Indications?.Select(one =>
+        new Indication(one.Place ?? SocketPlace.Unknown, one.Kind ?? IndicationKind.Unknown, one.Length?.Si)).ToArray(),
         VisibleCracks = (inspection.Visual?.Cracks).Known(),
         Corrosion = inspection.Visual?.Corrosion ?? CorrosionState.Unknown,
         Surface = inspection.Visual?.Surface ?? SurfaceState.Unknown,

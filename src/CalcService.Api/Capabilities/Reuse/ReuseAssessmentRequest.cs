@@ -78,7 +78,9 @@ public sealed record ReuseLimits
     [Kind(QuantityKind.Length, 0, 50, "mm")]
     public Quantity? PitDepth { get; init; }
 
-    /// <summary>Share of the taper lost between neighbouring sections. Without it the bore has at least to widen toward the mouth.</summary>
+    /// <summary>
+    /// Share of the taper lost between neighbouring sections. Without it the bore has at least to widen toward the mouth.
+    /// </summary>
     [Kind(QuantityKind.Fraction, 0, 99, "%")]
     public Quantity? TaperLoss { get; init; }
 

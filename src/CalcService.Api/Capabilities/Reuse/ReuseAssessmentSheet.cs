@@ -57,7 +57,8 @@ public static class ReuseAssessmentSheet
 
     private static void Bore(SheetHtml page, WearNumbers wear) => page.Add("h2", "Bore").Table(
         ["From the small end", "Drawing", "Smallest", "Largest", "Growth", "Ovality", "Measured again"],
-        wear.Stations.Select(one => new[] { Or(one.FromSmallEnd), Or(one.Nominal), Or(one.Smallest), Or(one.Largest), Or(one.Growth), Or(one.Ovality), "" }));
+        wear.Stations.Select(one =>
+            new[] { Or(one.FromSmallEnd), Or(one.Nominal), Or(one.Smallest), Or(one.Largest), Or(one.Growth), Or(one.Ovality), "" }));
 
     private static void Ears(SheetHtml page, ReuseAssessmentRequest request, WearNumbers wear)
     {
@@ -82,7 +83,8 @@ public static class ReuseAssessmentSheet
     {
         var (made, found, loads) = (result.Utilisation.AsMade, result.Utilisation.AsMeasured, result.Loads);
         page.Add("h2", "Strength with what is left")
-            .Add("p", $"Rated load {Or(loads.RatedLoad)} with design factor {Or(loads.DesignFactor)}; proof load {Or(loads.ProofLoad)} against yield. 100 % is all that is allowed.");
+            .Add("p", $"Rated load {Or(loads.RatedLoad)} with design factor {Or(loads.DesignFactor)}; proof load {Or(loads.ProofLoad)} "
+                + $"against yield. 100 % is all that is allowed.");
         if (made is null || found is null)
         {
             page.Add("p", "Not computed: see what is missing.");
@@ -92,7 +94,8 @@ public static class ReuseAssessmentSheet
         page.Table(["Part", "Rated, as made", "Rated, as measured", "Proof, as made", "Proof, as measured"],
             made.Parts.Zip(found.Parts).Select(pair => new[]
             {
-                CheckTable.Name(pair.First.Id), Or(pair.First.AtRatedLoad), Or(pair.Second.AtRatedLoad), Or(pair.First.AtProofLoad), Or(pair.Second.AtProofLoad),
+                CheckTable.Name(pair.First.Id), Or(pair.First.AtRatedLoad), Or(pair.Second.AtRatedLoad), Or(pair.First.AtProofLoad),
+                    Or(pair.Second.AtProofLoad),
             }));
     }
 }

@@ -13,12 +13,14 @@ public sealed class ReuseAssessmentValidator : Contradictions<ReuseAssessmentReq
         context.MustKnow(nameof(ReuseAssessmentRequest.RuleSet), request.RuleSet, [PouringRules.General], "rule-set");
         if (request.Inspection?.InspectedOn > request.AssessedOn)
         {
-            context.Contradict("Inspection.InspectedOn", nameof(ReuseAssessmentRequest.AssessedOn), "The inspection is after the assessment.");
+            context.Contradict("Inspection.InspectedOn", nameof(ReuseAssessmentRequest.AssessedOn),
+                "The inspection is after the assessment.");
         }
 
         if (request is { Inspection.Visual.Corrosion: CorrosionState.Pitted, Socket.Measured.PitDepth.Si: 0 })
         {
-            context.Contradict("Inspection.Visual.Corrosion", "Socket.Measured.PitDepth", "The socket is pitted, and its deepest pit has no depth.");
+            context.Contradict("Inspection.Visual.Corrosion", "Socket.Measured.PitDepth",
+                "The socket is pitted, and its deepest pit has no depth.");
         }
 
         if (request is { ConeRemoval: { Method: RemovalMethod.Melted, MaximumTemperature.Si: var warmest } }
@@ -46,7 +48,8 @@ public sealed class ReuseConeRemovalValidator : Contradictions<ReuseConeRemoval>
     {
         if (removal.Method == RemovalMethod.PressedCold && removal.MaximumTemperature?.Si > ColdUpToK)
         {
-            context.Contradict(nameof(ReuseConeRemoval.Method), nameof(ReuseConeRemoval.MaximumTemperature), "Pressed out cold, and yet warmer than 60 °C.");
+            context.Contradict(nameof(ReuseConeRemoval.Method), nameof(ReuseConeRemoval.MaximumTemperature),
+                "Pressed out cold, and yet warmer than 60 °C.");
         }
     }
 }
@@ -70,7 +73,8 @@ public sealed class ReuseInspectionValidator : Contradictions<ReuseInspection>
     {
         if (inspection.SurfaceMethod is SurfaceMethod.None && inspection.Indications?.Count > 0)
         {
-            context.Contradict(nameof(ReuseInspection.SurfaceMethod), nameof(ReuseInspection.Indications), "The surface was not searched, and yet the search showed something.");
+            context.Contradict(nameof(ReuseInspection.SurfaceMethod), nameof(ReuseInspection.Indications),
+                "The surface was not searched, and yet the search showed something.");
         }
     }
 }

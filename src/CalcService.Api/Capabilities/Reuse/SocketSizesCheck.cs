@@ -68,7 +68,8 @@ internal static class SocketSizesCheck
             {
                 if (stations[other].FromSmallEnd.Si == at)
                 {
-                    context.Contradict($"{Found}.Stations[{other}].FromSmallEnd", $"{name}.FromSmallEnd", "Two sections at the same place: put all diameters into one.");
+                    context.Contradict($"{Found}.Stations[{other}].FromSmallEnd", $"{name}.FromSmallEnd",
+                        "Two sections at the same place: put all diameters into one.");
                 }
             }
         }

@@ -47,7 +47,9 @@ public sealed record SocketToReuse
 /// <summary>Steel of a socket.</summary>
 public sealed record SocketSteel
 {
-    /// <summary>The metal: castSteel, forgedSteel (machined from the solid too), stainlessSteel, greyIron, ductileIron (malleable too) or other.</summary>
+    /// <summary>
+    /// The metal: castSteel, forgedSteel (machined from the solid too), stainlessSteel, greyIron, ductileIron (malleable too) or other.
+    /// </summary>
     public SocketMetal? Kind { get; init; }
 
     /// <summary>Whether the steel is known by marks and certificate.</summary>

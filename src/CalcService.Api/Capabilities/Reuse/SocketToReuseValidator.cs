@@ -12,7 +12,8 @@ public sealed class SocketToReuseValidator : Contradictions<SocketToReuse>
     {
         if (socket.RatedLoad?.Si > socket.BreakingForce?.Si)
         {
-            context.Contradict(nameof(SocketToReuse.RatedLoad), nameof(SocketToReuse.BreakingForce), "The rated load is above the breaking force.");
+            context.Contradict(nameof(SocketToReuse.RatedLoad), nameof(SocketToReuse.BreakingForce),
+                "The rated load is above the breaking force.");
         }
 
         SocketSizesCheck.Check(socket, context);
@@ -26,12 +27,14 @@ public sealed class SocketSteelValidator : Contradictions<SocketSteel>
     {
         if (steel.YieldStrength?.Si > steel.TensileStrength?.Si)
         {
-            context.Contradict(nameof(SocketSteel.YieldStrength), nameof(SocketSteel.TensileStrength), "The yield strength is above the tensile strength.");
+            context.Contradict(nameof(SocketSteel.YieldStrength), nameof(SocketSteel.TensileStrength),
+                "The yield strength is above the tensile strength.");
         }
 
         if (steel is { Known: Fact.No, YieldStrength: not null })
         {
-            context.Contradict(nameof(SocketSteel.Known), nameof(SocketSteel.YieldStrength), "The steel is not known, and yet its strength is given.");
+            context.Contradict(nameof(SocketSteel.Known), nameof(SocketSteel.YieldStrength),
+                "The steel is not known, and yet its strength is given.");
         }
     }
 }

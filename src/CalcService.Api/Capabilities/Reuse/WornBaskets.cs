@@ -16,17 +16,20 @@ internal static class WornBaskets
             drawn.Basket.SmallEndDiameter, drawn.Basket.LargeEndDiameter, drawn.Basket.Length,
             small?.Si ?? (drawn.Basket.SmallEndDiameter.Si * AssumedWall), mouth?.Si ?? (drawn.Basket.LargeEndDiameter.Si * AssumedWall),
             small is null || mouth is null,
-            [.. result.Wear.Stations.Select(one => new WornSection(one.FromSmallEnd, one.Nominal, one.Smallest, one.Largest, one.Growth, one.Ovality))],
+            [.. result.Wear.Stations.Select(one =>
+            new WornSection(one.FromSmallEnd, one.Nominal, one.Smallest, one.Largest, one.Growth, one.Ovality))],
             request.Limits?.BoreGrowth, request.Limits?.Ovality,
             Says(result));
     }
 
     private static List<string> Says(ReuseAssessmentResult result)
     {
-        List<string> says = ["Left: the basket to scale, grey as drawn; each red line is a section as found. Right: the same sections, growth and ovality against their limits."];
+        List<string> says = ["Left: the basket to scale, grey as drawn; each red line is a section as found. Right: the same sections, "
+            + "growth and ovality against their limits."];
         says.Add(result.Wear.Stations.Count == 0
             ? "The bore has not been measured."
-            : $"The bore has grown by {ReuseAssessmentSheet.Or(result.Wear.BoreGrowth)} where it is worn most and is out of round by {ReuseAssessmentSheet.Or(result.Wear.Ovality)}.");
+            : $"The bore has grown by {ReuseAssessmentSheet.Or(result.Wear.BoreGrowth)} where it is worn most and is out of round by "
+                + $"{ReuseAssessmentSheet.Or(result.Wear.Ovality)}.");
         return says;
     }
 }

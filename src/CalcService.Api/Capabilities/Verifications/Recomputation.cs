@@ -15,7 +15,7 @@ public sealed class Recomputation(IServiceProvider services, Editions editions)
 
     // Looked up late: the verification is one of the calculations itself.
     private readonly Lazy<Dictionary<string, ICapability>> _calculations = new(() => services.GetServices<ICapability>()
-        .Where(calculation => calculation.Operation != VerificationsRoom.Operation)
+        .Where(calculation => calculation.Operation != VerificationsSetup.Operation)
         .ToDictionary(calculation => calculation.Operation, StringComparer.Ordinal));
 
     /// <summary>The calculations whose archived answers can be computed again.</summary>
@@ -32,7 +32,8 @@ public sealed class Recomputation(IServiceProvider services, Editions editions)
         if (processed.Body is Problem problem)
         {
             // The document takes any object here, so what the calculation can't read is no fault of the verification's own form.
-            throw new RefusedException([.. problem.Errors.Select(error => new ReadError(Request + error.Pointer, error.Code, error.Detail, IsUnreadable: false))]);
+            throw new RefusedException(
+                [.. problem.Errors.Select(error => new ReadError(Request + error.Pointer, error.Code, error.Detail, IsUnreadable: false))]);
         }
 
         return RecordVerification.Of(against ?? archived.Compare(calculation, processed.Body), budget);

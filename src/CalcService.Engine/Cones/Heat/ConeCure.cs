@@ -28,7 +28,8 @@ public sealed record ModelledCone
 }
 
 /// <summary>
-/// Heat and cure of a cone together. The first place to gel gives the earliest gel, the last one the latest, the middle of the cone the expected; the
+/// Heat and cure of a cone together. The first place to gel gives the earliest gel, the last one the latest, the middle of the cone the
+/// expected; the
 /// least cured place decides. Where the sheet leaves a band, the earliest and the latest times are followed too.
 /// </summary>
 /// <param name="Cone">The cone, poured at the start of the air.</param>
@@ -37,7 +38,8 @@ public sealed record ModelledCone
 /// <param name="HottestServiceK">The cone waits until it is no hotter; null where the sheet doesn't say.</param>
 /// <param name="Budget">Steps that may be spent.</param>
 /// <param name="CancellationToken">Ends the work.</param>
-public sealed record ConeCure(ConeHeatInput Cone, CureKinetics Kinetics, TemperatureHistory Air, double? HottestServiceK, Budget Budget, CancellationToken CancellationToken)
+public sealed record ConeCure(ConeHeatInput Cone, CureKinetics Kinetics, TemperatureHistory Air, double? HottestServiceK, Budget Budget,
+    CancellationToken CancellationToken)
 {
     private const int CurveMoments = 49;
     private const int CoolingMoments = 241;
@@ -52,7 +54,8 @@ public sealed record ConeCure(ConeHeatInput Cone, CureKinetics Kinetics, Tempera
         return this with
         {
             Air = air,
-            Cone = Cone with { HorizonS = air.EndS, Surroundings = Cone.Surroundings with { AirK = new(air.Seconds.ToArray(), air.Kelvins.ToArray()) } },
+            Cone = Cone with { HorizonS = air.EndS,
+            Surroundings = Cone.Surroundings with { AirK = new(air.Seconds.ToArray(), air.Kelvins.ToArray()) } },
         };
     }
 
@@ -80,7 +83,8 @@ public sealed record ConeCure(ConeHeatInput Cone, CureKinetics Kinetics, Tempera
             CooledS = Cooled(hotter.Peak, latest.EndS),
             Peak = hotter.Peak,
             PeakIsUpper = hotter.FrontsMeet,
-            LeastCured = latest.Degrees[1] is { Last: { } last } full ? (Where(last), full.Degree) : (Where(latest.LeastCured), latest.LeastDegree),
+            LeastCured = latest.Degrees[1] is { Last: { } last } full ? (Where(last), full.Degree)
+            : (Where(latest.LeastCured), latest.LeastDegree),
             EnergyBalanceError = latest.Balance.RelativeError,
         };
     }
@@ -102,7 +106,8 @@ public sealed record ConeCure(ConeHeatInput Cone, CureKinetics Kinetics, Tempera
         var until = Math.Ceiling(Math.Min(untilS, Air.EndS));
         return Run(Kinetics.Expected, slower, Trace.None, input => input with
         {
-            CurveTimesS = [.. Enumerable.Range(0, CurveMoments).Select(i => Math.Min(Math.Round(until * i / (CurveMoments - 1)), Air.EndS))],
+            CurveTimesS =
+                [.. Enumerable.Range(0, CurveMoments).Select(i => Math.Min(Math.Round(until * i / (CurveMoments - 1)), Air.EndS))],
             EndDegree = null,
             HorizonS = Math.Min(until, Air.EndS),
         })?.Curve;
@@ -134,7 +139,8 @@ public sealed record ConeCure(ConeHeatInput Cone, CureKinetics Kinetics, Tempera
         var until = Math.Min(Air.EndS, fromS + CoolingS);
         var run = Run(Kinetics.Earliest, 1, Trace.None, input => input with
         {
-            CurveTimesS = [.. Enumerable.Range(0, CoolingMoments).Select(i => until * i / (CoolingMoments - 1))], EndDegree = null, HorizonS = until, CurveShare = 1,
+            CurveTimesS = [.. Enumerable.Range(0, CoolingMoments).Select(i => until * i / (CoolingMoments - 1))], EndDegree = null,
+                HorizonS = until, CurveShare = 1,
         });
         var hot = run?.Curve.LastOrDefault(moment => moment.CentreK > hottest);
         return hot is null ? peak.TimeS : run!.Curve.FirstOrDefault(moment => moment.TimeS > hot.TimeS)?.TimeS ?? double.PositiveInfinity;

@@ -25,13 +25,15 @@ public static partial class ConeHeat
     /// <param name="budget">Pays one for each node of each step.</param>
     /// <param name="cancellationToken">Ends the work.</param>
     /// <returns>Null where the budget ends first.</returns>
-    public static ConeHeatResult? CalculateSlice(ConeHeatInput input, double share, Trace trace, Budget budget, CancellationToken cancellationToken)
+    public static ConeHeatResult? CalculateSlice(ConeHeatInput input, double share, Trace trace, Budget budget,
+        CancellationToken cancellationToken)
     {
         var grid = input.Grid ?? ConeGrid.Slice;
         return Run(input, ConeModel.Slice(input, grid, share, trace), grid, budget, cancellationToken);
     }
 
-    private static ConeHeatResult? Run(ConeHeatInput input, ConeModel model, ConeGrid grid, Budget budget, CancellationToken cancellationToken)
+    private static ConeHeatResult? Run(ConeHeatInput input, ConeModel model, ConeGrid grid, Budget budget,
+        CancellationToken cancellationToken)
     {
         var solver = new ConductionSolver(model.Network, new CureReaction(input.Law), input.Surroundings.AirK, grid.Tolerance);
         var start = model.StartTemperatures();
@@ -45,7 +47,8 @@ public static partial class ConeHeat
         curve.Begin(start);
         var least = (Node: solver.Reacting[0], Degree: degree);
 
-        var run = solver.Run(start, Enumerable.Repeat(degree, solver.Reacting.Count).ToArray(), 0, end.EverywhereS ?? input.HorizonS, step =>
+        var run = solver.Run(start, Enumerable.Repeat(degree, solver.Reacting.Count).ToArray(), 0, end.EverywhereS ?? input.HorizonS,
+            step =>
         {
             peak.See(step);
             outer.See(step);
@@ -64,7 +67,8 @@ public static partial class ConeHeat
             FrontsMeet = peak.TemperatureK > KeptK(model, solver.Reacting, start, degree),
             OuterPeak = new(outer.TemperatureK, outer.TimeS, At(outer.Node)),
             Degrees = [.. degrees[..^1].Select(watch => new ConeDegreeTimes(watch.Degree,
-                watch.FirstS, watch.FirstS is null ? null : At(watch.FirstNode), watch.EverywhereS, watch.EverywhereS is null ? null : At(watch.LastNode)))],
+                watch.FirstS, watch.FirstS is null ? null : At(watch.FirstNode), watch.EverywhereS, watch.EverywhereS is null ? null
+                : At(watch.LastNode)))],
             Curve = curve.Moments,
             LeastCured = At(least.Node),
             LeastDegree = least.Degree,

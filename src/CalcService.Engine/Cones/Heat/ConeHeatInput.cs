@@ -4,7 +4,9 @@ using CalcService.Engine.Ropes;
 
 namespace CalcService.Engine.Cones.Heat;
 
-/// <summary>The cone in its socket, with the rope that hangs from it. The socket has a wall all along, and the wires leave room for compound.</summary>
+/// <summary>
+/// The cone in its socket, with the rope that hangs from it. The socket has a wall all along, and the wires leave room for compound.
+/// </summary>
 public sealed record ConeBody
 {
     public required double SmallEndDiameterM { get; init; }

@@ -80,7 +80,8 @@ internal sealed class ConeModel
     /// <summary>Gives a row a slab that is sized as a section: the cone, the steel around it, the outside.</summary>
     private void AddSlab(int row, ConeSection section, double height)
     {
-        Fill(Axis(row), section.ConeRadii.Length, section.StartK, () => AxisymmetricGrid.AddSlab(Network, Axis(row), section.ConeRadii, height, section.ConeRings));
+        Fill(Axis(row), section.ConeRadii.Length, section.StartK,
+            () => AxisymmetricGrid.AddSlab(Network, Axis(row), section.ConeRadii, height, section.ConeRings));
         Fill(Skin(row), section.WallRadii.Length, _input.Surroundings.SteelK,
             () => AxisymmetricGrid.AddSlab(Network, Skin(row), section.WallRadii, height, section.WallRings));
         var taper = (_input.Body.OuterAtMouthM - _input.Body.OuterAtSmallEndM) / (2 * _input.Body.LengthM);
@@ -115,7 +116,9 @@ internal sealed class ConeModel
         }
     }
 
-    /// <summary>The rope below: its wires lead heat away and give it to the air. Each part is 1.4 times the one nearer to the socket.</summary>
+    /// <summary>
+    /// The rope below: its wires lead heat away and give it to the air. Each part is 1.4 times the one nearer to the socket.
+    /// </summary>
     private void AddRope()
     {
         const double Growth = 1.4;
@@ -140,7 +143,8 @@ internal sealed class ConeModel
     private void AddRopeHalf(int node, double share, double length)
     {
         var (body, steel) = (_input.Body, ConeSection.Steel(_input.Materials));
-        Fill(node, 1, _input.Surroundings.SteelK, () => Network.AddMaterial(node, share * body.MetallicAreaM2 * length * steel.HeatCapacityJPerM3K));
+        Fill(node, 1, _input.Surroundings.SteelK,
+            () => Network.AddMaterial(node, share * body.MetallicAreaM2 * length * steel.HeatCapacityJPerM3K));
         Network.Expose(node, share * Math.PI * body.RopeDiameterM * length * FilmWPerM2K);
     }
 

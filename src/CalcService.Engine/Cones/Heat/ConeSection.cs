@@ -26,7 +26,8 @@ internal sealed class ConeSection
         }
 
         RadiiM = Nodes();
-        Rings = [.. Enumerable.Repeat(Mixed(fraction, materials, trace), grid.ConeRings), .. Enumerable.Repeat(Steel(materials), grid.WallRings)];
+        Rings = [.. Enumerable.Repeat(Mixed(fraction, materials, trace), grid.ConeRings),
+            .. Enumerable.Repeat(Steel(materials), grid.WallRings)];
         StartK = ConeMixture.StartK(fraction, input.Surroundings.SteelK, input.Surroundings.CompoundK, materials, trace);
     }
 
@@ -50,7 +51,8 @@ internal sealed class ConeSection
     public ReadOnlySpan<RingMaterial> WallRings => Rings.AsSpan(_grid.ConeRings);
 
     public static RingMaterial Steel(ConeMaterials materials) => new(
-        materials.SteelDensityKgPerM3 * materials.SteelSpecificHeatJPerKgK, materials.SteelConductivityWPerMK, materials.SteelConductivityWPerMK);
+        materials.SteelDensityKgPerM3 * materials.SteelSpecificHeatJPerKgK, materials.SteelConductivityWPerMK,
+        materials.SteelConductivityWPerMK);
 
     private static RingMaterial Mixed(double fraction, ConeMaterials materials, Trace trace)
     {

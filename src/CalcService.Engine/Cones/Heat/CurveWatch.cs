@@ -34,7 +34,8 @@ internal sealed class CurveWatch
         for (; _next < _input.CurveTimesS.Count && _input.CurveTimesS[_next] <= 0; _next++)
         {
             double Start(Func<int, int> node) => Between(row => temperatures[node(row)]);
-            _moments.Add(new(_input.CurveTimesS[_next], _input.Surroundings.AirK.At(0), Start(_model.Axis), Start(_model.Skin), Start(_model.Outside), degree, degree, degree));
+            _moments.Add(new(_input.CurveTimesS[_next], _input.Surroundings.AirK.At(0), Start(_model.Axis), Start(_model.Skin),
+                Start(_model.Outside), degree, degree, degree));
         }
     }
 
@@ -46,7 +47,8 @@ internal sealed class CurveWatch
             double Kelvins(Func<int, int> node) => Between(row => step.Temperature(node(row), time));
             double Degree(Func<int, int> node) => Between(row => step.Progress(_placeOf[node(row)], time));
             _moments.Add(new(time, _input.Surroundings.AirK.At(time), Kelvins(_model.Axis), Kelvins(_model.Skin), Kelvins(_model.Outside),
-                Degree(_model.Axis), Degree(_model.Skin), Enumerable.Range(0, step.Reacting.Count).Min(place => step.Progress(place, time))));
+                Degree(_model.Axis), Degree(_model.Skin),
+                Enumerable.Range(0, step.Reacting.Count).Min(place => step.Progress(place, time))));
         }
     }
 

@@ -18,7 +18,7 @@ namespace CalcService.Engine.Cones.Heat;
 internal sealed record HeatedEnd(string Id, string Pointer, Rope Rope, Basket Basket, double? OuterAtSmallEndM, double? OuterAtMouthM)
 {
     /// <summary>The rope's metal, said as an assumption where it is estimated; null, and found, where nobody knows it.</summary>
-    public double? AreaM2(RoomScope scope)
+    public double? AreaM2(CalculationScope scope)
     {
         var estimates = new List<Assumption>();
         var area = RopeFacts.Of(Rope, Pointer + "/rope", estimates, Trace.None).MetallicAreaM2;
@@ -40,7 +40,7 @@ internal sealed record HeatedEnd(string Id, string Pointer, Rope Rope, Basket Ba
 internal static class HeatFacts
 {
     /// <summary>Says once for all ends what the sheet doesn't give, and how its gel times are taken.</summary>
-    public static void CheckHeat(this RoomScope scope, CompoundSheet sheet, int dose, RuleNumber film)
+    public static void CheckHeat(this CalculationScope scope, CompoundSheet sheet, int dose, RuleNumber film)
     {
         void Need(object? fact, string member, string what)
         {
@@ -56,14 +56,17 @@ internal static class HeatFacts
         Need(sheet.Reaction, "reaction", "heat and resin fraction of the reaction");
         if (sheet.GelTimes.Any(row => row.Doses == dose && row.SelfHeating == SelfHeating.Unknown))
         {
-            scope.Assume("/compound/sheet/gelTimes", "gel times taken as held at their temperature: the sheet doesn't say whether its cup warmed itself", null, AssumptionOrigin.Estimate);
+            scope.Assume("/compound/sheet/gelTimes",
+                "gel times taken as held at their temperature: the sheet doesn't say whether its cup warmed itself", null,
+                AssumptionOrigin.Estimate);
         }
 
         scope.Assume("/conditions", film);
     }
 
     /// <summary>The cone of an end, or null, and said why, where something is missing that it needs.</summary>
-    public static ConeCure? ConeOf(this RoomScope scope, CompoundSheet sheet, CureKinetics kinetics, TemperatureHistory air, double steelK, double compoundK,
+    public static ConeCure? ConeOf(this CalculationScope scope, CompoundSheet sheet, CureKinetics kinetics, TemperatureHistory air,
+        double steelK, double compoundK,
         HeatedEnd end, CuringRules rules, CancellationToken cancellationToken)
     {
         var area = end.AreaM2(scope);
@@ -74,7 +77,8 @@ internal static class HeatFacts
             scope.Find(HeatFindings.SocketWallMissing, end.Pointer + "/socket/outerDiameter", words: new FindingWord("end", end.Id));
         }
 
-        if (isOverfull || area is not { } metal || end is not { OuterAtSmallEndM: { } small, OuterAtMouthM: { } mouth } || Materials(sheet) is not { } materials)
+        if (isOverfull || area is not { } metal || end is not { OuterAtSmallEndM: { } small, OuterAtMouthM: { } mouth }
+            || Materials(sheet) is not { } materials)
         {
             return null;
         }

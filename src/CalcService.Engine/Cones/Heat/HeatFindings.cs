@@ -27,7 +27,8 @@ public static class HeatFindings
         Model);
 
     public static FindingDefinition PeakNotJudged { get; } = Caution("peak-not-judged", "2026-12", Actor.Lead,
-        "The sheet limits how hot the cone may get, and nothing here says how hot it gets: only a schedule that follows the cone's own heat does.",
+        "The sheet limits how hot the cone may get, and nothing here says how hot it gets: only a schedule that follows the cone's own "
+            + "heat does.",
         "The sheet lets the cone get no hotter than {limit}; its peak is not computed here.",
         "Compute the schedule with thermalModel coupled, and go by its peak.",
         Source.DataSheet("peakLimit"));
@@ -36,7 +37,7 @@ public static class HeatFindings
     public static IReadOnlyList<FindingDefinition> All => [ConeSteelUnknown, SocketWallMissing, BudgetSpent, PeakNotJudged];
 
     /// <summary>Says that a limit of the sheet is held against nothing; silent where the sheet has none.</summary>
-    internal static void LeavePeakOpen(this RoomScope scope, CompoundSheet sheet)
+    internal static void LeavePeakOpen(this CalculationScope scope, CompoundSheet sheet)
     {
         if (sheet.PeakLimitK is { } limit)
         {

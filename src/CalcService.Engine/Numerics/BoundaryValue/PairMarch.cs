@@ -38,11 +38,15 @@ public sealed class PairMarch<TSlope>(TSlope slope, double tolerance, Budget bud
             var k2 = slope.At(x + (h / 5), y + (h * (1.0 / 5 * k1)));
             var k3 = slope.At(x + (.3 * h), y + (h * ((3.0 / 40 * k1) + (9.0 / 40 * k2))));
             var k4 = slope.At(x + (.8 * h), y + (h * ((44.0 / 45 * k1) + (-56.0 / 15 * k2) + (32.0 / 9 * k3))));
-            var k5 = slope.At(x + (8.0 / 9 * h), y + (h * ((19372.0 / 6561 * k1) + (-25360.0 / 2187 * k2) + (64448.0 / 6561 * k3) + (-212.0 / 729 * k4))));
-            var k6 = slope.At(x + h, y + (h * ((9017.0 / 3168 * k1) + (-355.0 / 33 * k2) + (46732.0 / 5247 * k3) + (49.0 / 176 * k4) + (-5103.0 / 18656 * k5))));
+            var k5 = slope.At(x + (8.0 / 9 * h),
+                y + (h * ((19372.0 / 6561 * k1) + (-25360.0 / 2187 * k2) + (64448.0 / 6561 * k3) + (-212.0 / 729 * k4))));
+            var k6 = slope.At(x + h,
+                y + (h * ((9017.0 / 3168 * k1) + (-355.0 / 33 * k2) + (46732.0 / 5247 * k3) + (49.0 / 176 * k4) + (-5103.0 / 18656 * k5))));
             var next = y + (h * ((35.0 / 384 * k1) + (500.0 / 1113 * k3) + (125.0 / 192 * k4) + (-2187.0 / 6784 * k5) + (11.0 / 84 * k6)));
             var k7 = slope.At(x + h, next);
-            var error = h * ((71.0 / 57600 * k1) + (-71.0 / 16695 * k3) + (71.0 / 1920 * k4) + (-17253.0 / 339200 * k5) + (22.0 / 525 * k6) + (-1.0 / 40 * k7));
+            var error =
+                h * ((71.0 / 57600 * k1) + (-71.0 / 16695 * k3) + (71.0 / 1920 * k4) + (-17253.0 / 339200 * k5) + (22.0 / 525 * k6)
+                + (-1.0 / 40 * k7));
             var size = Math.Max(Against(error.First, y.First, next.First), Against(error.Second, y.Second, next.Second)) / tolerance;
             if (!double.IsFinite(size))
             {

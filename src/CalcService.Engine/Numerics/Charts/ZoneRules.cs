@@ -5,13 +5,17 @@ namespace CalcService.Engine.Numerics.Charts;
 /// <param name="Index">Index of the value that completed the pattern.</param>
 public readonly record struct ChartSignal(string Rule, int Index);
 
-/// <summary>Patterns that chance hardly makes: the zone rules of Western Electric and the runs that are looked for beside them (NIST/SEMATECH 6.3.2).</summary>
+/// <summary>
+/// Patterns that chance hardly makes: the zone rules of Western Electric and the runs that are looked for beside them (NIST/SEMATECH
+/// 6.3.2).
+/// </summary>
 public static class ZoneRules
 {
     /// <summary>Rule names with the values of one side that they want beyond a zone: so many of so many.</summary>
     private static readonly (string Name, int Least, int Of, double Beyond)[] Zones =
     [
-        ("one-beyond-three", 1, 1, 3), ("two-of-three-beyond-two", 2, 3, 2), ("four-of-five-beyond-one", 4, 5, 1), ("eight-on-one-side", 8, 8, 0),
+        ("one-beyond-three", 1, 1, 3), ("two-of-three-beyond-two", 2, 3, 2), ("four-of-five-beyond-one", 4, 5, 1),
+            ("eight-on-one-side", 8, 8, 0),
     ];
 
     /// <summary>Values that rise or fall one after another.</summary>
@@ -28,7 +32,8 @@ public static class ZoneRules
         {
             foreach (var zone in Zones)
             {
-                if (IsZone(values, i, zone.Least, zone.Of, centre, zone.Beyond * deviation, 1) || IsZone(values, i, zone.Least, zone.Of, centre, zone.Beyond * deviation, -1))
+                if (IsZone(values, i, zone.Least, zone.Of, centre, zone.Beyond * deviation, 1)
+                    || IsZone(values, i, zone.Least, zone.Of, centre, zone.Beyond * deviation, -1))
                 {
                     signals.Add(new(zone.Name, i));
                 }

@@ -13,7 +13,8 @@ public static class AxisymmetricGrid
     /// <param name="radiiM">Where the nodes stand, rising; 0 for the axis.</param>
     /// <param name="heightM">Height of the slab.</param>
     /// <param name="rings">What lies between each two radii.</param>
-    public static void AddSlab(ConductionNetwork network, int firstNode, ReadOnlySpan<double> radiiM, double heightM, ReadOnlySpan<RingMaterial> rings)
+    public static void AddSlab(ConductionNetwork network, int firstNode, ReadOnlySpan<double> radiiM, double heightM,
+        ReadOnlySpan<RingMaterial> rings)
     {
         for (var i = 0; i < rings.Length; i++)
         {
@@ -33,11 +34,13 @@ public static class AxisymmetricGrid
     /// <param name="distanceM">From row to row.</param>
     /// <param name="rings">What lies between each two radii.</param>
     public static void LinkRows(
-        ConductionNetwork network, int lowerNode, int upperNode, ReadOnlySpan<double> radiiM, double distanceM, ReadOnlySpan<RingMaterial> rings)
+        ConductionNetwork network, int lowerNode, int upperNode, ReadOnlySpan<double> radiiM, double distanceM,
+        ReadOnlySpan<RingMaterial> rings)
     {
         for (var i = 0; i < radiiM.Length; i++)
         {
-            var conductance = (Inner(radiiM, i) * (i > 0 ? rings[i - 1].AxialWPerMK : 0)) + (Outer(radiiM, i) * (i < rings.Length ? rings[i].AxialWPerMK : 0));
+            var conductance = (Inner(radiiM, i) * (i > 0 ? rings[i - 1].AxialWPerMK : 0))
+                + (Outer(radiiM, i) * (i < rings.Length ? rings[i].AxialWPerMK : 0));
             network.Link(lowerNode + i, upperNode + i, conductance / distanceM);
         }
     }

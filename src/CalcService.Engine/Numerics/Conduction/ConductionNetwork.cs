@@ -13,7 +13,8 @@ public sealed class ConductionNetwork
     private readonly bool[] _reacts;
 
     public ConductionNetwork(int nodes) =>
-        (_capacityJPerK, _reactionHeatJ, _exposureWPerK, _reacts) = (new double[nodes], new double[nodes], new double[nodes], new bool[nodes]);
+        (_capacityJPerK, _reactionHeatJ, _exposureWPerK, _reacts) = (new double[nodes], new double[nodes], new double[nodes],
+        new bool[nodes]);
 
     public int Nodes => _capacityJPerK.Length;
 
@@ -39,7 +40,8 @@ public sealed class ConductionNetwork
 
     public bool Reacts(int node) => _reacts[node];
 
-    public void Link(int from, int to, double conductanceWPerK) => _links.Add(new(Math.Min(from, to), Math.Max(from, to), conductanceWPerK));
+    public void Link(int from, int to, double conductanceWPerK) =>
+        _links.Add(new(Math.Min(from, to), Math.Max(from, to), conductanceWPerK));
 
     /// <summary>Opens a node to the air.</summary>
     public void Expose(int node, double conductanceWPerK) => _exposureWPerK[node] += conductanceWPerK;

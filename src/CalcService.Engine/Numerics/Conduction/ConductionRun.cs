@@ -29,7 +29,8 @@ public sealed record EnergyBalance(double ReleasedJ, double StoredJ, double Lost
 {
     /// <summary>What doesn't add up, over the heat released, or over the heat moved where nothing reacts.</summary>
     public double RelativeError =>
-        Math.Abs(ReleasedJ - StoredJ - LostJ) / Math.Max(ReleasedJ > 0 ? ReleasedJ : Math.Max(Math.Abs(StoredJ), Math.Abs(LostJ)), double.Epsilon);
+        Math.Abs(ReleasedJ - StoredJ - LostJ) / Math.Max(ReleasedJ > 0 ? ReleasedJ : Math.Max(Math.Abs(StoredJ), Math.Abs(LostJ)),
+        double.Epsilon);
 }
 
 /// <summary>What a run came to.</summary>

@@ -38,8 +38,10 @@ internal static class Rodas
     };
 
     /// <summary>The continuous solution's first correction to the straight line.</summary>
-    public static ReadOnlySpan<double> Dense2() => [10.12623508344586, -7.487995877610167, -34.80091861555747, -7.992771707568823, 1.025137723295662];
+    public static ReadOnlySpan<double> Dense2() =>
+        [10.12623508344586, -7.487995877610167, -34.80091861555747, -7.992771707568823, 1.025137723295662];
 
     /// <summary>Its second.</summary>
-    public static ReadOnlySpan<double> Dense3() => [-.6762803392801253, 6.087714651680015, 16.43084320892478, 24.76722511418386, -6.594389125716872];
+    public static ReadOnlySpan<double> Dense3() =>
+        [-.6762803392801253, 6.087714651680015, 16.43084320892478, 24.76722511418386, -6.594389125716872];
 }

@@ -3,7 +3,8 @@ using System.Numerics;
 namespace CalcService.Engine.Numerics.Covering;
 
 /// <summary>
-/// What a cover of one exact size is judged by, three sums in the order of the objective, in one number: each has so many bits that the largest sum
+/// What a cover of one exact size is judged by, three sums in the order of the objective, in one number: each has so many bits that the
+/// largest sum
 /// a table can hold never reaches the next one. So to add and to compare the number is to add and to compare all three.
 /// </summary>
 internal readonly struct CoverOrder

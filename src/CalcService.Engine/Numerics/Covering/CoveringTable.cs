@@ -55,7 +55,8 @@ public static class CoveringTable
         };
     }
 
-    private static int[]? Solve<T>(IReadOnlyList<CoverItem> items, CoverOrder order, int unit, int cells, int length, CancellationToken cancellationToken)
+    private static int[]? Solve<T>(IReadOnlyList<CoverItem> items, CoverOrder order, int unit, int cells, int length,
+        CancellationToken cancellationToken)
         where T : struct, IBinaryInteger<T>
     {
         // No items add up to a size: larger than every sum.

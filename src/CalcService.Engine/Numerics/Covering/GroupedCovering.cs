@@ -30,7 +30,8 @@ public static class GroupedCovering
     {
         var largest = problem.Items.Max(item => item.Size);
         return problem.Demands.All(demand =>
-            (Rounds(problem, (demand.Size + problem.PerGroup + largest - 1) / largest) * problem.RoundTime) + demand.Time <= problem.TimeLimit);
+            (Rounds(problem, (demand.Size + problem.PerGroup + largest - 1) / largest) * problem.RoundTime)
+            + demand.Time <= problem.TimeLimit);
     }
 
     private static long Rounds(GroupedProblem problem, long items) => (items + problem.SideBySide - 1) / problem.SideBySide;

@@ -6,7 +6,8 @@ namespace CalcService.Engine.Numerics.Covering;
 /// The choice among the ways to make a group as an integer programme for CP-SAT (Google OR-Tools), the only type here
 /// that touches the library, so that small work never loads it. One worker, a fixed seed and limits in deterministic
 /// time: the same answer everywhere. The terms of the objective are minimised one after another, each held at its best
-/// for the next; the first one is what is proven, the others break ties as far as their time goes. Probing and symmetry search are off: they cost more here than they save.
+/// for the next; the first one is what is proven, the others break ties as far as their time goes. Probing and symmetry search are off:
+/// they cost more here than they save.
 /// </summary>
 internal sealed class GroupedModel
 {
@@ -63,8 +64,8 @@ internal sealed class GroupedModel
         {
             var solver = new CpSolver
             {
-                StringParameters = FormattableString.Invariant(
-                    $"num_workers:1 random_seed:1 max_deterministic_time:{(isFirst ? FirstTermTime : TieTime)} cp_model_probing_level:0 symmetry_level:0"),
+                StringParameters = "num_workers:1 random_seed:1 cp_model_probing_level:0 symmetry_level:0 "
+                    + FormattableString.Invariant($"max_deterministic_time:{(isFirst ? FirstTermTime : TieTime)}"),
             };
             using var stop = cancellationToken.Register(solver.StopSearch);
             _model.Minimize(term);
@@ -177,7 +178,8 @@ internal sealed class GroupedModel
     private CoverGroup[] Read(Func<int, long> made, Func<int, long> taken)
     {
         var left = Enumerable.Range(0, _taken.Length).Select(taken).ToArray();
-        return [.. _columns.All.SelectMany((column, c) => Enumerable.Range(0, (int)made(c)).Select(_ => new CoverGroup(column.Served, Take(column, left))))];
+        return [.. _columns.All.SelectMany((column, c) =>
+            Enumerable.Range(0, (int)made(c)).Select(_ => new CoverGroup(column.Served, Take(column, left))))];
     }
 
     /// <summary>The items of a group, in the order in which the problem lists those of each size.</summary>
@@ -200,7 +202,8 @@ internal sealed class GroupedModel
 
     private LinearExpr OverColumns(Func<GroupColumn, int> weight)
     {
-        var some = _columns.All.Select((column, c) => (Variable: _made[c], Weight: (long)weight(column))).Where(term => term.Weight != 0).ToArray();
+        var some = _columns.All.Select((column, c) => (Variable: _made[c], Weight: (long)weight(column))).Where(term => term.Weight != 0)
+            .ToArray();
         return LinearExpr.WeightedSum(some.Select(term => term.Variable), some.Select(term => term.Weight));
     }
 }

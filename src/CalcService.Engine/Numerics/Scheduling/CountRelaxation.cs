@@ -4,14 +4,16 @@ namespace CalcService.Engine.Numerics.Scheduling;
 
 /// <summary>
 /// A schedule that only counts: N(τ) jobs of a kind have begun a step by time τ, and C(t) is the mean of N over bucket t, so a real number.
-/// Every schedule gives counts that keep the constraints here, so where no counts do, no schedule does. Counts that do tell how a good schedule goes.
+/// Every schedule gives counts that keep the constraints here, so where no counts do, no schedule does. Counts that do tell how a good
+/// schedule goes.
 /// </summary>
 /// <remarks>
 /// Jobs of a kind are the same, so they can go through each step in one order. With bucket length 1 and a duration d:
 /// C(t) rises with t and where a start is possible only; a step follows the one before, N'(τ) ≤ N(τ − d), so C'(t) ≤ C(t − ⌊d⌋);
 /// a resource is occupied N(τ) − N(τ − d) times, so Σ C(t) − C(t − ⌊d⌋) ≤ capacity; and up to the end of bucket t it has worked
 /// ∫ N(τ) − N(τ − d) dτ, at least Σ C over the last ⌊d⌋ buckets and the fraction of one more, which is at most capacity × time in windows.
-/// A start at s with a release at R(s) has 1 in the mean of bucket t from R(s) on, so C'(t) ≤ C(q) with the first q that has begun as much of every such start.
+/// A start at s with a release at R(s) has 1 in the mean of bucket t from R(s) on, so C'(t) ≤ C(q) with the first q that has begun as much
+/// of every such start.
 /// Solved by GLOP (Google OR-Tools): one thread, the same answer everywhere.
 /// </remarks>
 internal sealed class CountRelaxation
@@ -48,7 +50,9 @@ internal sealed class CountRelaxation
     /// <param name="reached">When a known schedule ends; null where none is known.</param>
     public long? Bound(long known, long? reached)
     {
-        int[] ends = [.. Enumerable.Range(0, _open.Length).Where(t => _open[t] > 0).Select(t => t + 1).Where(end => end * _bucket >= known && !(end * _bucket >= reached))];
+        int[] ends =
+            [.. Enumerable.Range(0, _open.Length).Where(t => _open[t] > 0).Select(t => t + 1)
+            .Where(end => end * _bucket >= known && !(end * _bucket >= reached))];
         var (no, yes) = (-1, ends.Length);
         while (yes - no > 1)
         {
@@ -68,7 +72,8 @@ internal sealed class CountRelaxation
     }
 
     /// <summary>
-    /// When each step of each job should start, so that all is done by a time with the work that waits for nothing done first: the i-th of a kind
+    /// When each step of each job should start, so that all is done by a time with the work that waits for nothing done first: the i-th of
+    /// a kind
     /// when i and a share of them have. None where not even counts are.
     /// </summary>
     /// <param name="by">When all is to be done.</param>
@@ -82,10 +87,12 @@ internal sealed class CountRelaxation
     /// <summary>How much of a bucket lies in windows.</summary>
     private double OpenShare(int t) => _problem.Windows.Count == 0
         ? 1
-        : _problem.Windows.Sum(window => Math.Max(0, Math.Min(window.To, (t + 1) * _bucket) - Math.Max(window.From, t * _bucket))) / (double)_bucket;
+        : _problem.Windows.Sum(window =>
+        Math.Max(0, Math.Min(window.To, (t + 1) * _bucket) - Math.Max(window.From, t * _bucket))) / (double)_bucket;
 
     /// <summary>
-    /// Counts with everything done by the end of a bucket; any, or those that rise soonest, with or without those of the last steps. Null where there
+    /// Counts with everything done by the end of a bucket; any, or those that rise soonest, with or without those of the last steps. Null
+    /// where there
     /// are none, and empty where the solver can't say: that proves nothing.
     /// </summary>
     private double[][][]? By(int end, bool? lastWaits)
@@ -119,7 +126,8 @@ internal sealed class CountRelaxation
         objective.SetMaximization();
         return solver.Solve() switch
         {
-            Solver.ResultStatus.OPTIMAL => [.. counts.Select(kind => kind.Select(step => step.Select(count => count?.SolutionValue() ?? 0).ToArray()).ToArray())],
+            Solver.ResultStatus.OPTIMAL =>
+                [.. counts.Select(kind => kind.Select(step => step.Select(count => count?.SolutionValue() ?? 0).ToArray()).ToArray())],
             Solver.ResultStatus.INFEASIBLE => null,
             _ => [],
         };
@@ -180,7 +188,8 @@ internal sealed class CountRelaxation
     private IEnumerable<int> Slots(long from, long to)
     {
         var first = (int)Math.Max(0, (from + _problem.Slot - 1) / _problem.Slot);
-        var last = (int)Math.Min((to / _problem.Slot), _problem.Jobs[0].Releases.Count == 0 ? -1 : _problem.Jobs[0].Releases[0].NotBefore.Count - 1);
+        var last = (int)Math.Min((to / _problem.Slot), _problem.Jobs[0].Releases.Count == 0 ? -1
+            : _problem.Jobs[0].Releases[0].NotBefore.Count - 1);
         return Enumerable.Range(first, Math.Max(0, last - first + 1));
     }
 

@@ -88,5 +88,6 @@ internal sealed class CountRows(Solver solver, int resources, int buckets)
     }
 
     private static Dictionary<Variable, double>[][] Empty(int resources, int buckets) =>
-        [.. Enumerable.Range(0, resources).Select(_ => Enumerable.Range(0, buckets).Select(_ => new Dictionary<Variable, double>()).ToArray())];
+        [.. Enumerable.Range(0, resources)
+        .Select(_ => Enumerable.Range(0, buckets).Select(_ => new Dictionary<Variable, double>()).ToArray())];
 }

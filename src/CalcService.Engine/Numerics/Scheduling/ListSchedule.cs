@@ -16,21 +16,31 @@ internal sealed class ListSchedule
         _taken = [.. problem.Capacities.Select(_ => new int[problem.Horizon])];
     }
 
-    /// <summary>The better of two orders: job by job, and all of them up to their anchor before what comes after it; null where neither finds a place before the horizon.</summary>
+    /// <summary>
+    /// The better of two orders: job by job, and all of them up to their anchor before what comes after it; null where neither finds a
+    /// place before the horizon.
+    /// </summary>
     public static ScheduledJob[]? Of(SchedulingProblem problem)
     {
         var jobs = problem.Jobs.Select((job, j) => (job, j)).ToArray();
         var whole = new ListSchedule(problem).PlaceAll(jobs.Select(entry => (entry.j, 0, entry.job.Steps.Count)));
-        var halves = new ListSchedule(problem).PlaceAll(jobs.Select(entry => (entry.j, 0, HalfOf(entry.job))).Concat(jobs.Select(entry => (entry.j, HalfOf(entry.job), entry.job.Steps.Count))));
+        var halves = new ListSchedule(problem)
+            .PlaceAll(jobs.Select(entry => (entry.j, 0, HalfOf(entry.job)))
+            .Concat(jobs.Select(entry => (entry.j, HalfOf(entry.job), entry.job.Steps.Count))));
         var best = new[] { whole, halves }.OfType<ScheduledJob[]>().MinBy(schedule => FinishOf(problem, schedule));
         return best is null ? null : InOrder(problem, best);
     }
 
-    /// <summary>Steps in the order of their targets, each as soon as everything it needs is free; null where one finds no place before the horizon.</summary>
+    /// <summary>
+    /// Steps in the order of their targets, each as soon as everything it needs is free; null where one finds no place before the horizon.
+    /// </summary>
     public static ScheduledJob[]? Of(SchedulingProblem problem, double[][] targets)
     {
-        var parts = problem.Jobs.SelectMany((job, j) => PartsOf(job).Select(part => (Job: j, part.From, part.To, At: Enumerable.Range(0, part.From + 1).Max(s => targets[j][s]))));
-        var placed = new ListSchedule(problem).PlaceAll(parts.OrderBy(part => part.At).ThenBy(part => part.Job).ThenBy(part => part.From).Select(part => (part.Job, part.From, part.To)));
+        var parts = problem.Jobs.SelectMany((job, j) =>
+            PartsOf(job).Select(part => (Job: j, part.From, part.To, At: Enumerable.Range(0, part.From + 1).Max(s => targets[j][s]))));
+        var placed = new ListSchedule(problem)
+            .PlaceAll(parts.OrderBy(part => part.At).ThenBy(part => part.Job).ThenBy(part => part.From)
+            .Select(part => (part.Job, part.From, part.To)));
         return placed is null ? null : InOrder(problem, placed);
     }
 
@@ -50,7 +60,9 @@ internal sealed class ListSchedule
     private ScheduledJob[]? PlaceAll(IEnumerable<(int Job, int From, int To)> parts)
     {
         ScheduledJob[] placed = [.. _problem.Jobs.Select(job => new ScheduledJob(new long[job.Steps.Count], new long[job.Releases.Count]))];
-        return parts.All(part => Place(_problem.Jobs[part.Job], (long[])placed[part.Job].Starts, (long[])placed[part.Job].Releases, part.From, part.To)) ? placed : null;
+        return parts.All(part =>
+            Place(_problem.Jobs[part.Job], (long[])placed[part.Job].Starts, (long[])placed[part.Job].Releases, part.From, part.To)) ? placed
+            : null;
     }
 
     /// <summary>No schedule ends sooner: each resource has its work to do, each job its way to go.</summary>
@@ -59,14 +71,18 @@ internal sealed class ListSchedule
         var bound = 0L;
         for (var resource = 0; resource < problem.Capacities.Count; resource++)
         {
-            var work = problem.Jobs.Sum(job => job.Steps.Where(step => step.InWindow && step.Resources.Contains(resource)).Sum(step => step.Duration));
+            var work = problem.Jobs.Sum(job =>
+                job.Steps.Where(step => step.InWindow && step.Resources.Contains(resource)).Sum(step => step.Duration));
             bound = Math.Max(bound, WindowTime(problem, (work + problem.Capacities[resource] - 1) / problem.Capacities[resource]));
         }
 
         return Math.Max(bound, problem.Jobs.DistinctBy(job => job.Kind).Max(job => Alone(problem, job)));
     }
 
-    /// <summary>When a job ends that has everything to itself, from whichever slot of its anchor that is soonest; never before the horizon where it can't.</summary>
+    /// <summary>
+    /// When a job ends that has everything to itself, from whichever slot of its anchor that is soonest; never before the horizon where it
+    /// can't.
+    /// </summary>
     private static long Alone(SchedulingProblem problem, SchedulingJob job)
     {
         var anchor = job.Anchor ?? job.Steps.Count;
@@ -78,9 +94,12 @@ internal sealed class ListSchedule
 
         var ends = from slot in Enumerable.Range(0, job.Releases[0].NotBefore.Count)
                    let start = slot * problem.Slot
-                   where start >= ready && job.Releases.All(release => release.NotBefore[slot] >= 0) && EndAlone(problem, job.Steps[anchor], start) == start + job.Steps[anchor].Duration
-                   select Enumerable.Range(anchor + 1, job.Steps.Count - anchor - 1).Aggregate(start + job.Steps[anchor].Duration, (time, s) =>
-                       EndAlone(problem, job.Steps[s], job.Releases.Where(release => release.Step == s).Select(release => release.NotBefore[slot]).Append(time).Max()));
+                   where start >= ready && job.Releases.All(release => release.NotBefore[slot] >= 0)
+                       && EndAlone(problem, job.Steps[anchor], start) == start + job.Steps[anchor].Duration
+                   select Enumerable.Range(anchor + 1, job.Steps.Count - anchor - 1)
+                       .Aggregate(start + job.Steps[anchor].Duration, (time, s) =>
+                       EndAlone(problem, job.Steps[s],
+                       job.Releases.Where(release => release.Step == s).Select(release => release.NotBefore[slot]).Append(time).Max()));
         return ends.DefaultIfEmpty(problem.Horizon).Min();
     }
 
@@ -92,12 +111,14 @@ internal sealed class ListSchedule
             return from + step.Duration;
         }
 
-        var window = problem.Windows.FirstOrDefault(window => Math.Max(from, window.From) + step.Duration <= window.To, (From: problem.Horizon, To: problem.Horizon));
+        var window = problem.Windows.FirstOrDefault(window => Math.Max(from, window.From) + step.Duration <= window.To,
+            (From: problem.Horizon, To: problem.Horizon));
         return Math.Max(from, window.From) + step.Duration;
     }
 
     /// <summary>When the last job ends.</summary>
-    public static long FinishOf(SchedulingProblem problem, ScheduledJob[] jobs) => problem.Jobs.Zip(jobs, (job, placed) => placed.Starts[^1] + job.Steps[^1].Duration).Max();
+    public static long FinishOf(SchedulingProblem problem, ScheduledJob[] jobs) =>
+        problem.Jobs.Zip(jobs, (job, placed) => placed.Starts[^1] + job.Steps[^1].Duration).Max();
 
     /// <summary>When so much time of windows has gone by.</summary>
     private static long WindowTime(SchedulingProblem problem, long work)
@@ -192,7 +213,8 @@ internal sealed class ListSchedule
             var next = start;
             if (step.InWindow)
             {
-                var window = _problem.Windows.FirstOrDefault(window => window.To - step.Duration >= start && window.To - window.From >= step.Duration, (-1, -1));
+                var window = _problem.Windows.FirstOrDefault(window => window.To - step.Duration >= start
+                    && window.To - window.From >= step.Duration, (-1, -1));
                 if (window.To < 0)
                 {
                     return null;
@@ -245,7 +267,8 @@ internal sealed class ListSchedule
     /// <summary>Null where a resource has one free all through a time; else when the last time ends in which it has none.</summary>
     private long? FirstFree(int resource, long from, long to)
     {
-        var last = _taken[resource].AsSpan((int)from, (int)(Math.Min(to, _problem.Horizon) - from)).LastIndexOf(_problem.Capacities[resource]);
+        var last = _taken[resource].AsSpan((int)from, (int)(Math.Min(to, _problem.Horizon) - from))
+            .LastIndexOf(_problem.Capacities[resource]);
         return last < 0 ? null : from + last + 1;
     }
 }

@@ -2,7 +2,8 @@ namespace CalcService.Engine.Numerics.Scheduling;
 
 /// <summary>Schedules jobs so that the last one ends as soon as possible.</summary>
 /// <remarks>
-/// Counts give a bound and say in which order steps should come; lists read from them are good schedules of many jobs, and a constraint programme goes
+/// Counts give a bound and say in which order steps should come; lists read from them are good schedules of many jobs, and a constraint
+/// programme goes
 /// on from the best list where jobs are few. All of it is the same everywhere.
 /// </remarks>
 public static class Scheduler
@@ -18,7 +19,8 @@ public static class Scheduler
         // A step that fits no window, or an anchor without a slot, needs no solver to be impossible.
         var longest = problem.Windows.Count == 0 ? 0 : problem.Windows.Max(window => window.To - window.From);
         if (problem.Jobs.Any(job => job.Steps.Any(step => step.InWindow && step.Duration > longest)
-            || (job.Anchor is not null && Enumerable.Range(0, job.Releases[0].NotBefore.Count).All(slot => job.Releases.Any(release => release.NotBefore[slot] < 0)))))
+            || (job.Anchor is not null
+            && Enumerable.Range(0, job.Releases[0].NotBefore.Count).All(slot => job.Releases.Any(release => release.NotBefore[slot] < 0)))))
         {
             return null;
         }
@@ -46,7 +48,8 @@ public static class Scheduler
     /// <summary>When jobs end on the whole: of two schedules the one with less is done sooner.</summary>
     private static long EndsOf(ScheduledJob[] jobs) => jobs.Sum(job => job.Starts[^1]);
 
-    private static Schedule Of(ScheduledJob[] jobs, long finish, long bound) => new(jobs, finish, finish <= bound, finish <= bound ? 0 : (double)(finish - bound) / finish);
+    private static Schedule Of(ScheduledJob[] jobs, long finish, long bound) =>
+        new(jobs, finish, finish <= bound, finish <= bound ? 0 : (double)(finish - bound) / finish);
 
     /// <summary>Shares by which the counts of steps are read: one before the anchor, one from it on, and one after it.</summary>
     private static IEnumerable<double[]> SharesOf(SchedulingJob job) =>
@@ -57,11 +60,14 @@ public static class Scheduler
 
     /// <summary>The same schedule with every step as soon as it can be in its order, where that ends no later.</summary>
     private static ScheduledJob[] Forward(SchedulingProblem problem, ScheduledJob[] jobs) =>
-        ListSchedule.Of(problem, [.. jobs.Select(job => job.Starts.Select(start => (double)start).ToArray())]) is { } list && ListSchedule.FinishOf(problem, list) <= ListSchedule.FinishOf(problem, jobs)
+        ListSchedule.Of(problem, [.. jobs.Select(job => job.Starts.Select(start => (double)start).ToArray())]) is { } list
+        && ListSchedule.FinishOf(problem, list) <= ListSchedule.FinishOf(problem, jobs)
             ? list
             : jobs;
 
-    /// <summary>Which one of each resource every use has, so that nobody does two things at once: each takes the first that is free.</summary>
+    /// <summary>
+    /// Which one of each resource every use has, so that nobody does two things at once: each takes the first that is free.
+    /// </summary>
     /// <param name="uses">Start, end and resource of each use.</param>
     /// <param name="capacities">How many there are of each resource.</param>
     public static int[] Assign(IReadOnlyList<(long From, long To, int Resource)> uses, IReadOnlyList<int> capacities)

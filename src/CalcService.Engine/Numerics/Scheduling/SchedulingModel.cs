@@ -4,7 +4,8 @@ using Google.OrTools.Util;
 namespace CalcService.Engine.Numerics.Scheduling;
 
 /// <summary>
-/// The schedule as a constraint programme for CP-SAT (Google OR-Tools), for jobs that are few. One worker, a fixed seed and a limit in deterministic time: the same answer everywhere.
+/// The schedule as a constraint programme for CP-SAT (Google OR-Tools), for jobs that are few. One worker, a fixed seed and a limit in
+/// deterministic time: the same answer everywhere.
 /// </summary>
 internal sealed class SchedulingModel
 {
@@ -54,8 +55,12 @@ internal sealed class SchedulingModel
         }
     }
 
-    /// <summary>A schedule that ends no later than a known one, and what no schedule ends sooner than; null where none was found, or none was looked for.</summary>
-    public static (ScheduledJob[] Jobs, long Bound)? Solve(SchedulingProblem problem, ScheduledJob[]? known, long bound, CancellationToken cancellationToken)
+    /// <summary>
+    /// A schedule that ends no later than a known one, and what no schedule ends sooner than; null where none was found, or none was looked
+    /// for.
+    /// </summary>
+    public static (ScheduledJob[] Jobs, long Bound)? Solve(SchedulingProblem problem, ScheduledJob[]? known, long bound,
+        CancellationToken cancellationToken)
     {
         if (problem.Jobs.Count > MostJobs)
         {
@@ -116,7 +121,8 @@ internal sealed class SchedulingModel
                 _model.Add(starts[s] >= starts[s - 1] + job.Steps[s - 1].Duration);
             }
 
-            _uses.AddRange(step.Resources.Select(resource => (_model.NewFixedSizeIntervalVar(starts[s], step.Duration, $"use{j}.{s}.{resource}"), resource)));
+            _uses.AddRange(step.Resources.Select(resource =>
+                (_model.NewFixedSizeIntervalVar(starts[s], step.Duration, $"use{j}.{s}.{resource}"), resource)));
         }
 
         _model.Add(_finish >= starts[^1] + job.Steps[^1].Duration);
@@ -128,14 +134,17 @@ internal sealed class SchedulingModel
     {
         var step = job.Steps[s];
         var domain = step.InWindow
-            ? Domain.FromIntervals([.. _problem.Windows.Where(window => window.To - window.From >= step.Duration).Select(window => new[] { window.From, window.To - step.Duration })])
+            ? Domain.FromIntervals([.. _problem.Windows.Where(window => window.To - window.From >= step.Duration)
+            .Select(window => new[] { window.From, window.To - step.Duration })])
             : new Domain(0, _problem.Horizon - step.Duration);
         if (job.Anchor != s)
         {
             return domain;
         }
 
-        return domain.IntersectionWith(Domain.FromValues([.. _stretches[job.Kind].SelectMany(stretch => Enumerable.Range(stretch.From, stretch.To - stretch.From + 1)).Select(slot => slot * _problem.Slot)]));
+        return domain.IntersectionWith(
+            Domain.FromValues([.. _stretches[job.Kind].SelectMany(stretch => Enumerable.Range(stretch.From, stretch.To - stretch.From + 1))
+            .Select(slot => slot * _problem.Slot)]));
     }
 
     /// <summary>Slots one after another in which every release comes as long after the start.</summary>
@@ -181,7 +190,8 @@ internal sealed class SchedulingModel
         {
             var stretch = stretches[i];
             _model.AddLinearConstraint(start, stretch.From * _problem.Slot, stretch.To * _problem.Slot).OnlyEnforceIf(within[i]);
-            _hints.Add((within[i], jobs => jobs[j].Starts[anchor] / _problem.Slot >= stretch.From && jobs[j].Starts[anchor] / _problem.Slot <= stretch.To ? 1 : 0));
+            _hints.Add((within[i], jobs => jobs[j].Starts[anchor] / _problem.Slot >= stretch.From
+                && jobs[j].Starts[anchor] / _problem.Slot <= stretch.To ? 1 : 0));
         }
 
         var releases = job.Releases.Select((release, r) =>
@@ -199,7 +209,8 @@ internal sealed class SchedulingModel
         foreach (var hold in job.Holds)
         {
             var from = _starts[j][hold.FromStep];
-            var length = _model.NewIntVar(0, Math.Max(_problem.Horizon, job.Releases[hold.UntilRelease].NotBefore.Max()), $"length{j}.{hold.Resource}");
+            var length = _model.NewIntVar(0, Math.Max(_problem.Horizon, job.Releases[hold.UntilRelease].NotBefore.Max()),
+                $"length{j}.{hold.Resource}");
             _hints.Add((length, jobs => jobs[j].Releases[hold.UntilRelease] - jobs[j].Starts[hold.FromStep]));
             _uses.Add((_model.NewIntervalVar(from, length, releases[hold.UntilRelease], $"hold{j}.{hold.Resource}"), hold.Resource));
         }
@@ -208,5 +219,6 @@ internal sealed class SchedulingModel
     }
 
     private ScheduledJob[] Read(CpSolver solver) =>
-        [.. _starts.Zip(_releases, (starts, releases) => new ScheduledJob([.. starts.Select(solver.Value)], [.. releases.Select(solver.Value)]))];
+        [.. _starts.Zip(_releases,
+        (starts, releases) => new ScheduledJob([.. starts.Select(solver.Value)], [.. releases.Select(solver.Value)]))];
 }

@@ -14,14 +14,17 @@ internal static class MixSteps
         foreach (var mix in plan.Mixes)
         {
             var number = new FindingWord("number", Measure.Count(mix.Number));
-            var mixing = scope.Input.Compound.MixingTimeS is { } seconds ? new StepValue("mixingTime", Measure.Duration(seconds)) : (StepValue?)null;
+            var mixing = scope.Input.Compound.MixingTimeS is { } seconds ? new StepValue("mixingTime", Measure.Duration(seconds))
+                : (StepValue?)null;
             yield return new(StepCatalogue.Mix, null, mix.Number)
             {
                 Values = mixing is { } time ? [time] : [],
                 Words =
                 [
                     number, new("startsAt", Instants.Clock(mix.StartsAt)),
-                    new("kits", string.Join(", ", mix.Kits.Select(kit => $"{Text(kit.Count)} {kit.Kit}{(kit.Lot is null ? "" : $" of lot {kit.Lot}")}"))),
+                    new("kits",
+                    string.Join(", ",
+                    mix.Kits.Select(kit => $"{Text(kit.Count)} {kit.Kit}{(kit.Lot is null ? "" : $" of lot {kit.Lot}")}"))),
                     new("order", Order(scope.Input.Compound, plan.Dose?.PerKit, mix)),
                     new("vessel", scope.Input.Compound.Vessels is { Count: > 0 } vessels ? ", in " + string.Join(" or ", vessels) : ""),
                     .. mixing is null ? new FindingWord[] { new("mixingTime", "as the sheet says") } : [],
@@ -34,7 +37,8 @@ internal static class MixSteps
             };
             yield return new(StepCatalogue.Fill, null, mix.Number)
             {
-                Words = [number, new("fills", string.Join(", ", mix.Fills.Select(fill => $"{Text(fill.Count)} × {fill.End}"))), new("stopAt", Instants.Clock(mix.StopPouringAt))],
+                Words = [number, new("fills", string.Join(", ", mix.Fills.Select(fill => $"{Text(fill.Count)} × {fill.End}"))),
+                    new("stopAt", Instants.Clock(mix.StopPouringAt))],
             };
         }
 
@@ -45,8 +49,10 @@ internal static class MixSteps
     private static string Order(CompoundSheet sheet, int? perKit, Mix mix)
     {
         var doses = perKit is { } each ? Text(checked(each * mix.Kits.Sum(kit => kit.Count))) : "?";
-        var parts = sheet.MixingOrder.Count > 0 ? sheet.MixingOrder : perKit == 0 ? [MixPart.Resin, MixPart.Hardener] : [MixPart.Resin, MixPart.Dose, MixPart.Hardener];
-        return string.Join(", then ", parts.Where(part => part != MixPart.Unknown && (part != MixPart.Dose || perKit != 0)).Select(part => part switch
+        var parts = sheet.MixingOrder.Count > 0 ? sheet.MixingOrder : perKit == 0 ? [MixPart.Resin, MixPart.Hardener]
+            : [MixPart.Resin, MixPart.Dose, MixPart.Hardener];
+        return string.Join(", then ",
+            parts.Where(part => part != MixPart.Unknown && (part != MixPart.Dose || perKit != 0)).Select(part => part switch
         {
             MixPart.Dose => doses == "1" ? "1 dose, stirred in" : $"{doses} doses, stirred in",
             MixPart.Hardener => "the hardener",

@@ -18,14 +18,17 @@ public static class EndMaterials
     public const int CleanerBaths = 2;
 
     /// <summary>V_c = π·t·(d + t)·h, a collar of thickness t (m) and height h (m) round a rope of diameter d (m); in m³.</summary>
-    [Formula("seal-collar", "ring round the rope under the small end", "/docs/pour-plans", Basis.Derived, Symbol = "V_c", Name = "putty to seal one end",
-        Expression = "π·t·(d + t)·h", Kind = QuantityKind.Volume, Range = "an estimate: thickness and height are common practice, no source")]
+    [Formula("seal-collar", "ring round the rope under the small end", "/docs/pour-plans", Basis.Derived, Symbol = "V_c",
+        Name = "putty to seal one end",
+        Expression = "π·t·(d + t)·h", Kind = QuantityKind.Volume,
+        Range = "an estimate: thickness and height are common practice, no source")]
     public static double SealCollarM3(double diameterM, double thicknessM, double heightM, Trace trace) =>
         trace.Step("seal-collar", Math.PI * thicknessM * (diameterM + thicknessM) * heightM,
             new("t", Measure.Length(thicknessM)), new("d", Measure.Length(diameterM)), new("h", Measure.Length(heightM)));
 
     /// <summary>V_w = b·V, b baths that each fill a vessel as large as the basket V (m³); in m³.</summary>
-    [Formula("cleaner-baths", "baths as large as the basket", "/docs/pour-plans", Basis.Derived, Symbol = "V_w", Name = "cleaner for one end",
+    [Formula("cleaner-baths", "baths as large as the basket", "/docs/pour-plans", Basis.Derived, Symbol = "V_w",
+        Name = "cleaner for one end",
         Expression = "b·V", Kind = QuantityKind.Volume, Range = "an estimate: the number of baths is common practice, no source")]
     public static double CleanerM3(int baths, double basketM3, Trace trace) =>
         trace.Step("cleaner-baths", baths * basketM3, new("b", Measure.Count(baths)), new("V", Measure.Volume(basketM3)));

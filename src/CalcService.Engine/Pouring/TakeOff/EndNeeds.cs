@@ -17,7 +17,8 @@ internal sealed record EndNeeds(int Seizings, double WireDiameterM, double WireM
             // The widest that the rule allows: a quote that runs short of wire is no use.
             Seizing.WireM(seizings, planned.Preparation.SeizingWidthMostM, diameter, wire, scope.Trace),
             quote.SealPerEndM3
-                ?? EndMaterials.SealCollarM3(diameter, EndMaterials.CollarThickness * diameter, EndMaterials.CollarHeight * diameter, scope.Trace),
+                ?? EndMaterials.SealCollarM3(diameter, EndMaterials.CollarThickness * diameter, EndMaterials.CollarHeight * diameter,
+                scope.Trace),
             quote.CleanerPerEndM3 ?? EndMaterials.CleanerM3(EndMaterials.CleanerBaths, planned.Fill.BasketM3, scope.Trace));
         scope.Trace.Of = "";
         return needs;

@@ -44,7 +44,8 @@ internal static class KitLines
     }
 
     /// <summary>Doses for the kits, or null where they can't be known.</summary>
-    public static DoseLine? Doses(PourScope scope, Quote quote, MixPlan? plan, IReadOnlyList<KitLine> kits, DosePlan? dose, List<string> missing)
+    public static DoseLine? Doses(PourScope scope, Quote quote, MixPlan? plan, IReadOnlyList<KitLine> kits, DosePlan? dose,
+        List<string> missing)
     {
         if (dose is null)
         {

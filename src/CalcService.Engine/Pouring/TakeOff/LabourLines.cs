@@ -21,7 +21,8 @@ internal static class LabourLines
         ];
     }
 
-    private static LabourLine Line(PourScope scope, Quote quote, LabourTask task, long ends, MixPlan? plan, GelPlan? gel, List<string> missing)
+    private static LabourLine Line(PourScope scope, Quote quote, LabourTask task, long ends, MixPlan? plan, GelPlan? gel,
+        List<string> missing)
     {
         var isPerEnd = task.IsPerEnd;
         decimal? each;
@@ -35,7 +36,8 @@ internal static class LabourLines
             (each, from) = ((decimal)minutes * SecondsPerMinute, "default");
             if (scope.HasPrices)
             {
-                scope.Assume(QuotePointers.TaskTimes + task.Name, $"time to {task.Words}, {(isPerEnd ? "for each end" : "for the job")}; common practice, no source",
+                scope.Assume(QuotePointers.TaskTimes + task.Name,
+                    $"time to {task.Words}, {(isPerEnd ? "for each end" : "for the job")}; common practice, no source",
                     Measure.Duration((double)each), AssumptionOrigin.Default);
             }
         }
@@ -67,7 +69,8 @@ internal static class LabourLines
         if (time is { } seconds && scope.HasPrices)
         {
             scope.Assume(QuotePointers.TaskTimes + task.Name,
-                isWait ? "time to wait, one person once, until the latest gel in the cone" : "time to mix and pour, one person at each kit and each basket",
+                isWait ? "time to wait, one person once, until the latest gel in the cone"
+                : "time to mix and pour, one person at each kit and each basket",
                 Measure.Duration((double)seconds), AssumptionOrigin.Estimate);
         }
 

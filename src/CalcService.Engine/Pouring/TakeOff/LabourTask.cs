@@ -4,7 +4,8 @@ namespace CalcService.Engine.Pouring.TakeOff;
 /// <param name="Name">Its name on the wire.</param>
 /// <param name="Words">What is done, after "time to".</param>
 /// <param name="IsPerEnd">Whether it is done for each end, else once for the job.</param>
-/// <param name="DefaultMinutes">Assumed where nobody says: common practice, no source. Null where the plan tells it, or the task is done on request only.</param>
+/// <param name="DefaultMinutes">Assumed where nobody says: common practice, no source. Null where the plan tells it, or the task is done on
+/// request only.</param>
 public sealed record LabourTask(string Name, string Words, bool IsPerEnd, double? DefaultMinutes)
 {
     public const string MixAndPour = "mixAndPour";

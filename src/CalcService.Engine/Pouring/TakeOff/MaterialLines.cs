@@ -47,7 +47,8 @@ internal static class MaterialLines
 
         Say(quote.SeizingCount is not null, QuotePointers.SeizingCount, "seizings of one end by the rule set, each as wide as it allows",
             need => Measure.Count(need.Seizings), AssumptionOrigin.RuleSet);
-        Say(quote.SeizingWireDiameterM is not null, QuotePointers.SeizingWire, "seizing wire a twelfth as thick as the rope; common practice, no source",
+        Say(quote.SeizingWireDiameterM is not null, QuotePointers.SeizingWire,
+            "seizing wire a twelfth as thick as the rope; common practice, no source",
             need => Measure.Length(need.WireDiameterM), AssumptionOrigin.Estimate);
         Say(quote.SealPerEndM3 is not null, QuotePointers.SealPerEnd,
             "for one end a collar of putty half a rope diameter thick and one high; common practice, no source",

@@ -10,7 +10,9 @@ public sealed record Price(decimal Amount, double PerSi);
 /// <summary>Kits to have over, of each size that the plan takes: one of a number and a share.</summary>
 public sealed record SpareKits(int? Count, double? Share);
 
-/// <summary>What the caller says for a quote. What is null is assumed where it is an amount or a time, and missing where it is money.</summary>
+/// <summary>
+/// What the caller says for a quote. What is null is assumed where it is an amount or a time, and missing where it is money.
+/// </summary>
 public sealed record Quote
 {
     public string? Currency { get; init; }

@@ -25,7 +25,8 @@ internal static class TakeOffPlanner
             Waste = plan is null ? null : new(plan.Mixes.Sum(mix => mix.NeededM3), plan.Mixes.Sum(mix => mix.MixedM3)),
             LeadTimeS = hasToBuy ? quote.LeadTimeS : null,
             DangerousGoods = sheet.DangerousGoods,
-            MaterialsCost = isComplete ? Exact.Total([.. kits.Select(kit => kit.Cost), doses!.Cost, .. materials.Select(line => line.Cost)]) : null,
+            MaterialsCost = isComplete ? Exact.Total([.. kits.Select(kit => kit.Cost), doses!.Cost, .. materials.Select(line => line.Cost)])
+            : null,
             LabourCost = Exact.Total(labour.Select(line => line.Cost)),
             Missing = [.. missing.Distinct()],
         };

@@ -11,7 +11,8 @@ namespace CalcService.Engine.Pouring.TakeOff;
 /// <param name="ToBuy">Of both, to buy.</param>
 /// <param name="Price">For one.</param>
 /// <param name="Cost">What has to be bought; null without a price.</param>
-public sealed record KitLine(string Kit, string? PartNumber, long Needed, long Spare, long FromStock, long ToBuy, decimal? Price, decimal? Cost);
+public sealed record KitLine(string Kit, string? PartNumber, long Needed, long Spare, long FromStock, long ToBuy, decimal? Price,
+    decimal? Cost);
 
 /// <summary>Doses for all kits, spare ones too.</summary>
 public sealed record DoseLine(int PerKit, long Needed, long FromStock, long ToBuy, decimal? Price, decimal? Cost);
@@ -33,7 +34,8 @@ public sealed record MaterialLine(string Material, Measure Amount, string From, 
 /// <param name="From">request, default, or plan; where the time comes from.</param>
 /// <param name="Rate">Money for an hour.</param>
 /// <param name="Cost">Null without a time or rate.</param>
-public sealed record LabourLine(string Task, string Per, long Times, double? EachS, double? TotalS, string From, decimal? Rate, decimal? Cost);
+public sealed record LabourLine(string Task, string Per, long Times, double? EachS, double? TotalS, string From, decimal? Rate,
+    decimal? Cost);
 
 /// <summary>Compound that is mixed and not poured.</summary>
 public sealed record Waste(double NeededM3, double MixedM3)

@@ -10,7 +10,8 @@ public static class AirRules2026Dec
     private static readonly Source General = new("29 CFR 1910.1000", "Table Z-2, styrene", Basis.Law);
     private static readonly Source Construction = new("29 CFR 1926.55", $"Appendix A, styrene; as listed in {Chemical}", Basis.Law);
     private static readonly Source Shipyard = new("29 CFR 1915.1000", $"Table Z, styrene; as listed in {Chemical}", Basis.Law);
-    private static readonly Source California = new("Cal/OSHA permissible exposure limits", $"styrene, of 2012; as listed in {Chemical}", Basis.Law);
+    private static readonly Source California = new("Cal/OSHA permissible exposure limits", $"styrene, of 2012; as listed in {Chemical}",
+        Basis.Law);
     private static readonly Source Niosh = new("NIOSH Pocket Guide to Chemical Hazards", "styrene", Basis.Published);
 
     public static IReadOnlyList<AirLimits> All { get; } =

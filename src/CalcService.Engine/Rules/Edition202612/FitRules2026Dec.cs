@@ -3,12 +3,16 @@ using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Rules.Edition202612;
 
-/// <summary>The bounds of an end in the edition of December 2026. They are our own: far outside of what is made, so that a slip or a wrong part shows.</summary>
+/// <summary>
+/// The bounds of an end in the edition of December 2026. They are our own: far outside of what is made, so that a slip or a wrong part
+/// shows.
+/// </summary>
 public static class FitRules2026Dec
 {
     private const double Degree = Math.PI / 180;
 
-    private static readonly Source Bound = new("far outside of what is made: a slip of the pen or the wrong part", "/docs/pour-plans", Basis.Derived);
+    private static readonly Source Bound = new("far outside of what is made: a slip of the pen or the wrong part", "/docs/pour-plans",
+        Basis.Derived);
 
     public static FitRules Rules { get; } = new()
     {
@@ -25,8 +29,10 @@ public static class FitRules2026Dec
         StraightRope = Limit("straight rope below the socket at least this many rope diameters long", Measure.Count(2)),
         DriedFor = Limit("broom dried at most this long before the pour", Measure.Duration(12 * 3600)),
         NarrowBroom = Limit("broom opened at least this far, included", Measure.Angle(20 * Degree)),
-        LeastLay = Limit("length of lay at least this many rope diameters, else a slip of units", Measure.Count(3), "/docs/service-inspections"),
-        MostLay = Limit("length of lay at most this many rope diameters, else a slip of units", Measure.Count(15), "/docs/service-inspections"),
+        LeastLay = Limit("length of lay at least this many rope diameters, else a slip of units", Measure.Count(3),
+        "/docs/service-inspections"),
+        MostLay = Limit("length of lay at most this many rope diameters, else a slip of units", Measure.Count(15),
+        "/docs/service-inspections"),
     };
 
     private static RuleLimit Limit(string text, Measure value, string? page = null) =>

@@ -25,7 +25,8 @@ public static class InspectionRules2026Dec
 
     private static readonly Source Moved = Own("an end that lets go of its rope is none");
 
-    private static readonly Source Towing = new("US Navy Towing Manual, appendix B", "removal of wire rope, as summarized in public", Basis.Published);
+    private static readonly Source Towing = new("US Navy Towing Manual, appendix B", "removal of wire rope, as summarized in public",
+        Basis.Published);
 
     public static InspectionRules Rules { get; } = new()
     {
@@ -81,11 +82,13 @@ public static class InspectionRules2026Dec
             new("EN 13411-4:2021, annex E", "", Basis.FromMemory)),
     };
 
-    private static BrokenWireRule Wires(string id, WireWindow window, RopeFunction[] functions, string ruleSet, string text, int from, Source source) =>
+    private static BrokenWireRule Wires(string id, WireWindow window, RopeFunction[] functions, string ruleSet, string text, int from,
+        Source source) =>
         new("broken-wires-" + id, window, functions, new(ruleSet, text + ", rejected from this number on", Measure.Count(from), source));
 
     /// <summary>
-    /// A condition that a crane's law has a competent person decide on at once. Until somebody has, the end carries nothing: that part is our
+    /// A condition that a crane's law has a competent person decide on at once. Until somebody has, the end carries nothing: that part is
+    /// our
     /// own, for the crane and for every other end.
     /// </summary>
     private static EndConditionRule[] Determined(EndCondition condition, string what, string clause) =>

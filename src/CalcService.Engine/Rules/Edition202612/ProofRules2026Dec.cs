@@ -6,7 +6,8 @@ namespace CalcService.Engine.Rules.Edition202612;
 /// <summary>The limits of proof loading in the edition of November 2026.</summary>
 public static class ProofRules2026Dec
 {
-    private static readonly Source Energy = new("DOE-STD-1090-96", "11.3.4.2, 11.3.5.2, 15.4.7: test loads of slings, read for kinds other than wire rope", Basis.Published);
+    private static readonly Source Energy = new("DOE-STD-1090-96",
+        "11.3.4.2, 11.3.5.2, 15.4.7: test loads of slings, read for kinds other than wire rope", Basis.Published);
 
     public static ProofRules Rules { get; } = new()
     {

@@ -11,14 +11,17 @@ public sealed class RecordAuditTests(Service service)
     /// <summary>Members that no decision needs, and times that only were to be later.</summary>
     private static readonly string[] Dispensable =
     [
-        "/reference", "/socket/heatNumber", "/socket/basket/tolerance", "/socket/outerAtSmallEnd", "/socket/outerAtMouth", "/rope/finish", "/rope/grade", "/rope/construction", "/rope/core",
+        "/reference", "/socket/heatNumber", "/socket/basket/tolerance", "/socket/outerAtSmallEnd", "/socket/outerAtMouth", "/rope/finish",
+            "/rope/grade", "/rope/construction", "/rope/core",
         "/times/inServiceAt", "/hardness/method",
     ];
 
     /// <summary>Every member and every item of a list of the whole record.</summary>
     public static TheoryData<string> Members => [.. TerminationRecords.Whole.Walk().Select(node => node.Pointer)
-        .Where(pointer => pointer.Length > 0 && !pointer.EndsWith("/value", StringComparison.Ordinal) && !pointer.EndsWith("/unit", StringComparison.Ordinal)
-            && !Dispensable.Contains(pointer) && !pointer.StartsWith("/conditions/air/series/", StringComparison.Ordinal) && !pointer.StartsWith("/socket/basket/", StringComparison.Ordinal))];
+        .Where(pointer => pointer.Length > 0 && !pointer.EndsWith("/value", StringComparison.Ordinal)
+        && !pointer.EndsWith("/unit", StringComparison.Ordinal)
+            && !Dispensable.Contains(pointer) && !pointer.StartsWith("/conditions/air/series/", StringComparison.Ordinal)
+            && !pointer.StartsWith("/socket/basket/", StringComparison.Ordinal))];
 
     [Theory]
     [InlineData("accepted", "acceptedWithRemarks", "proceedWithCare")]
@@ -65,7 +68,8 @@ public sealed class RecordAuditTests(Service service)
     public async Task Record_in_inches_is_the_same_record()
     {
         var metric = await service.AnswerAsync(TerminationRecords.Path, TerminationRecords.Whole);
-        var inch = await service.AnswerAsync(TerminationRecords.Path, TerminationRecords.Whole.With("/units", "inch").With("/rope/diameter", NodeEdits.Quantity(20 / 25.4, "in")));
+        var inch = await service.AnswerAsync(TerminationRecords.Path,
+            TerminationRecords.Whole.With("/units", "inch").With("/rope/diameter", NodeEdits.Quantity(20 / 25.4, "in")));
         Assert.Equal((string?)metric.At("/provenance/resultDigest"), (string?)inch.At("/provenance/resultDigest"));
         Assert.Equal("in3", (string?)inch.At("/result/recomputed/resinVolume/nominal/unit"));
     }
@@ -91,13 +95,16 @@ public sealed class RecordAuditTests(Service service)
         double[] flows = [49.6, 47.6, 49.9, 51.3, 47.8, 51.2, 52.6, 52.4, 53.6, 52.1];
         // At 20 °C the demonstration gels after 24 min: a ratio is its minutes over 24.
         var good = TerminationRecords.Whole.With("/conditions/air", JsonNode.Parse("""{"constant":{"value":20,"unit":"degC"}}"""))
-            .With("/conditions/steelTemperature", NodeEdits.Quantity(20, "degC")).With("/conditions/compoundTemperature", NodeEdits.Quantity(20, "degC"));
+            .With("/conditions/steelTemperature", NodeEdits.Quantity(20, "degC"))
+            .With("/conditions/compoundTemperature", NodeEdits.Quantity(20, "degC"));
         var mixed = new DateTimeOffset(2026, 3, 12, 8, 30, 0, TimeSpan.FromHours(1));
         var lines = flows.Select((flow, i) => good.With("/record/number", $"N{i % 9}").With("/times/gelAt",
-            mixed.AddMinutes(24 * flow / 50).ToString("yyyy-MM-dd'T'HH:mm:ss.fffffff", System.Globalization.CultureInfo.InvariantCulture) + "+01:00").ToJsonString());
+            mixed.AddMinutes(24 * flow / 50).ToString("yyyy-MM-dd'T'HH:mm:ss.fffffff", System.Globalization.CultureInfo.InvariantCulture)
+            + "+01:00").ToJsonString());
         var body = string.Join('\n', lines.Append("{}")) + "\n";
 
-        var reply = await service.PostAsync(TerminationRecords.Path + "/batch", BatchOutput.Content(Encoding.UTF8.GetBytes(body), encoding: null));
+        var reply = await service.PostAsync(TerminationRecords.Path + "/batch",
+            BatchOutput.Content(Encoding.UTF8.GetBytes(body), encoding: null));
         var summary = BatchOutput.Parse(reply.Status, mode: null, reply.Text).Summary!;
 
         Assert.Equal((11, 10, 1), ((int)summary["lines"]!, (int)summary["answered"]!, (int)summary["rejected"]!));
@@ -119,7 +126,8 @@ public sealed class RecordAuditTests(Service service)
     [Fact]
     public async Task Batch_of_another_calculation_has_no_statistics()
     {
-        var reply = await service.PostAsync(Plans.Path + "/batch", BatchOutput.Content(Encoding.UTF8.GetBytes(Plans.Plan.ToJsonString() + "\n"), encoding: null));
+        var reply = await service.PostAsync(Plans.Path + "/batch",
+            BatchOutput.Content(Encoding.UTF8.GetBytes(Plans.Plan.ToJsonString() + "\n"), encoding: null));
         Assert.False(BatchOutput.Parse(reply.Status, mode: null, reply.Text).Summary!.ContainsKey("statistics"));
     }
 
@@ -128,7 +136,8 @@ public sealed class RecordAuditTests(Service service)
     public async Task Line_of_a_batch_gets_the_answer_of_the_single_call()
     {
         var single = await service.AnswerAsync(TerminationRecords.Path, TerminationRecords.Example("refused"));
-        var reply = await service.PostAsync(TerminationRecords.Path + "/batch", BatchOutput.Content(Encoding.UTF8.GetBytes(TerminationRecords.Example("refused").ToJsonString() + "\n"), encoding: null));
+        var reply = await service.PostAsync(TerminationRecords.Path + "/batch",
+            BatchOutput.Content(Encoding.UTF8.GetBytes(TerminationRecords.Example("refused").ToJsonString() + "\n"), encoding: null));
         var line = BatchOutput.Parse(reply.Status, mode: null, reply.Text).Lines[0]["answer"]!.AsObject();
         single["provenance"]!.AsObject().Remove("computedAt");
         line["provenance"]!.AsObject().Remove("computedAt");
@@ -146,6 +155,7 @@ public sealed class RecordAuditTests(Service service)
         var wires = await service.AnswerAsync(TerminationRecords.Path, dry.With("/rope/temperature", Cold(celsius)));
         var steel = await service.AnswerAsync(TerminationRecords.Path, dry.With("/conditions/steelTemperature", Cold(celsius)));
         Assert.Equal(steel.At("/result/recomputed")!.ToJsonString(), wires.At("/result/recomputed")!.ToJsonString());
-        Assert.NotEqual((await service.AnswerAsync(TerminationRecords.Path, dry)).At("/result/recomputed/loadFrom")!.ToJsonString(), wires.At("/result/recomputed/loadFrom")!.ToJsonString());
+        Assert.NotEqual((await service.AnswerAsync(TerminationRecords.Path, dry)).At("/result/recomputed/loadFrom")!.ToJsonString(),
+            wires.At("/result/recomputed/loadFrom")!.ToJsonString());
     }
 }

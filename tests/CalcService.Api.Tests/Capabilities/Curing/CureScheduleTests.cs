@@ -14,7 +14,8 @@ public sealed class CureScheduleTests(Service service)
     [Fact]
     public async Task Cure_at_65_degF_gels_in_15_minutes_and_is_full_60_minutes_later()
     {
-        // Common practice, no source: at 65 °F gel in about 15 minutes, full strength 60 minutes after gel. The sheet is made here for that.
+        // Common practice, no source: at 65 °F gel in about 15 minutes, full strength 60 minutes after gel. The sheet is made here for
+        // that.
         var f65 = NodeEdits.Quantity(65, "degF");
         var body = Example("table")
             .With("/compound", new JsonObject
@@ -23,10 +24,16 @@ public sealed class CureScheduleTests(Service service)
                 {
                     ["name"] = "common practice, no source",
                     ["kits"] = new JsonArray(new JsonObject { ["code"] = "one", ["volume"] = NodeEdits.Quantity(300, "mL") }),
-                    ["pouring"] = new JsonObject { ["minimum"] = NodeEdits.Quantity(40, "degF"), ["maximum"] = NodeEdits.Quantity(95, "degF") },
-                    ["doses"] = new JsonArray(new JsonObject { ["from"] = NodeEdits.Quantity(40, "degF"), ["below"] = NodeEdits.Quantity(95, "degF"), ["perKit"] = 0 }),
-                    ["gelTimes"] = new JsonArray(new JsonObject { ["temperature"] = f65.DeepClone(), ["doses"] = 0, ["time"] = NodeEdits.Quantity(15, "min") }),
-                    ["fullStrength"] = new JsonArray(new JsonObject { ["temperature"] = f65.DeepClone(), ["afterGel"] = NodeEdits.Quantity(60, "min") }),
+                    ["pouring"] = new JsonObject { ["minimum"] = NodeEdits.Quantity(40, "degF"),
+                        ["maximum"] = NodeEdits.Quantity(95, "degF") },
+                    ["doses"] =
+                        new JsonArray(new JsonObject { ["from"] = NodeEdits.Quantity(40, "degF"),
+                        ["below"] = NodeEdits.Quantity(95, "degF"), ["perKit"] = 0 }),
+                    ["gelTimes"] =
+                        new JsonArray(new JsonObject { ["temperature"] = f65.DeepClone(), ["doses"] = 0,
+                        ["time"] = NodeEdits.Quantity(15, "min") }),
+                    ["fullStrength"] =
+                        new JsonArray(new JsonObject { ["temperature"] = f65.DeepClone(), ["afterGel"] = NodeEdits.Quantity(60, "min") }),
                 },
             })
             .With("/conditions/air/constant", f65.DeepClone())
@@ -47,7 +54,8 @@ public sealed class CureScheduleTests(Service service)
         Assert.NotNull(end["peak"]);
         Assert.True((double)end.At("/energyBalanceError/value")! < 1e-4);
         Assert.True(At(end, "/gelAt/earliest") < At(end, "/gelAt/latest") && At(end, "/undisturbedUntil") < At(end, "/proofLoadFrom"));
-        Assert.All(["undisturbedUntil", "proofLoadFrom", "serviceFrom"], member => Assert.EndsWith(":00+01:00", (string)end[member]!, StringComparison.Ordinal));
+        Assert.All(["undisturbedUntil", "proofLoadFrom", "serviceFrom"],
+            member => Assert.EndsWith(":00+01:00", (string)end[member]!, StringComparison.Ordinal));
     }
 
     [Fact]
@@ -124,7 +132,8 @@ public sealed class CureScheduleTests(Service service)
     [Fact]
     public async Task Picture_draws_the_cure_the_temperatures_and_the_tasks()
     {
-        using var request = new HttpRequestMessage(HttpMethod.Post, Path + "/sheet") { Content = new StringContent(Example("shop").ToJsonString(), System.Text.Encoding.UTF8, "application/json") };
+        using var request = new HttpRequestMessage(HttpMethod.Post,
+            Path + "/sheet") { Content = new StringContent(Example("shop").ToJsonString(), System.Text.Encoding.UTF8, "application/json") };
         request.Headers.Add("Accept", "image/svg+xml");
         var picture = await Reply.SendAsync(service.Client, request);
 
@@ -135,10 +144,13 @@ public sealed class CureScheduleTests(Service service)
         Assert.Equal(49, ((string)centre.Attribute("points")!).Split(' ', StringSplitOptions.RemoveEmptyEntries).Length);
         Assert.Single(drawing.Descendants(svg + "polygon"), area => (string?)area.Attribute("class") == "band");
         // Each task is a box that says who does it.
-        Assert.Equal(42, drawing.Descendants(svg + "rect").Count(box => box.Element(svg + "title") is { } title && title.Value.Contains(": ", StringComparison.Ordinal)));
+        Assert.Equal(42,
+            drawing.Descendants(svg + "rect")
+            .Count(box => box.Element(svg + "title") is { } title && title.Value.Contains(": ", StringComparison.Ordinal)));
     }
 
     private static JsonObject Example(string name) => JsonNode.Parse(RequestExamples.Of("cure-schedules", name).Body)!.AsObject();
 
-    private static DateTimeOffset At(JsonNode node, string pointer) => DateTimeOffset.Parse((string)node.At(pointer)!, System.Globalization.CultureInfo.InvariantCulture);
+    private static DateTimeOffset At(JsonNode node, string pointer) =>
+        DateTimeOffset.Parse((string)node.At(pointer)!, System.Globalization.CultureInfo.InvariantCulture);
 }

@@ -40,7 +40,10 @@ public sealed class ServiceInspectionTests(Service service)
         Assert.Equal(decision, (string?)answer["decision"]);
     }
 
-    /// <summary>29 CFR 1926.1413(a)(2)(ii)(A)(3): two at an end connection; US Navy Towing Manual, appendix B: one within one lay of a fitting. Cut: TM 5-3810-288-12, NAVFAC MO-118, 3 ft.</summary>
+    /// <summary>
+    /// 29 CFR 1926.1413(a)(2)(ii)(A)(3): two at an end connection; US Navy Towing Manual, appendix B: one within one lay of a fitting. Cut:
+    /// TM 5-3810-288-12, NAVFAC MO-118, 3 ft.
+    /// </summary>
     [Fact]
     public async Task Wires_at_the_socket_of_a_pendant_are_judged_by_the_rule_set_that_is_named()
     {
@@ -50,13 +53,16 @@ public sealed class ServiceInspectionTests(Service service)
 
         var two = await service.AnswerAsync(Inspections.Path, Inspections.Example("withdraw"));
         var check = two.At("/result/strictest")!;
-        Assert.Equal(("fail", "29 CFR 1926.1413", "law"), ((string?)check["outcome"], (string?)check.At("/source/document"), (string?)check.At("/source/basis")));
+        Assert.Equal(("fail", "29 CFR 1926.1413", "law"),
+            ((string?)check["outcome"], (string?)check.At("/source/document"), (string?)check.At("/source/basis")));
         Assert.Equal(914.4, (double)two.At("/result/cutFrom/value")!, 1e-9);
         Assert.Equal("yes", (string?)two.At("/result/ropeLeft/enough"));
         Assert.Equal("broken-wires-standing-end", (string?)two.At("/result/strictest/id"));
     }
 
-    /// <summary>A limit that is exceeded never passes: not one of another rule set, not one that is counted over the lay at the mouth.</summary>
+    /// <summary>
+    /// A limit that is exceeded never passes: not one of another rule set, not one that is counted over the lay at the mouth.
+    /// </summary>
     [Theory]
     [InlineData("mine-hoist", "running", 200, "lay", 3.5, "undetermined", "limit-of-another-rule-set")]
     [InlineData("platform", "running", 200, "lay", 3.5, "undetermined", "limit-of-another-rule-set")]
@@ -64,7 +70,8 @@ public sealed class ServiceInspectionTests(Service service)
     [InlineData("construction-crane", "running", 5, "mouth", null, "undetermined", "limit-of-another-rule-set")]
     [InlineData("mine-hoist", "running", 200, "unknown", null, "undetermined", "broken-wires-not-placed")]
     [InlineData("platform", "running", 1, "unknown", null, "undetermined", "broken-wires-not-placed")]
-    public async Task Broken_wires_beyond_a_limit_of_any_rule_set_never_pass(string ruleSet, string function, int count, string place, double? fromMouth, string decision, string code)
+    public async Task Broken_wires_beyond_a_limit_of_any_rule_set_never_pass(string ruleSet, string function, int count, string place,
+        double? fromMouth, string decision, string code)
     {
         var group = new JsonObject { ["count"] = count, ["place"] = place, ["inOneStrand"] = 1 };
         if (fromMouth is { } from)
@@ -85,15 +92,19 @@ public sealed class ServiceInspectionTests(Service service)
     [InlineData(181, "proceedWithCare")]
     public async Task Wire_within_the_lay_at_a_pendants_socket_counts_with_the_one_at_its_mouth(double fromMouth, string decision)
     {
-        var second = new JsonObject { ["count"] = 1, ["place"] = "lay", ["fromMouth"] = NodeEdits.Quantity(fromMouth, "mm"), ["inOneStrand"] = 1 };
+        var second = new JsonObject { ["count"] = 1, ["place"] = "lay", ["fromMouth"] = NodeEdits.Quantity(fromMouth, "mm"),
+            ["inOneStrand"] = 1 };
         var first = new JsonObject { ["count"] = 1, ["place"] = "mouth", ["inOneStrand"] = 1 };
-        Assert.Equal(decision, (string?)(await service.AnswerAsync(Inspections.Path, Inspections.Example("care").With(End + "/brokenWires", new JsonArray(first, second))))["decision"]);
+        Assert.Equal(decision,
+            (string?)(await service.AnswerAsync(Inspections.Path,
+            Inspections.Example("care").With(End + "/brokenWires", new JsonArray(first, second))))["decision"]);
     }
 
     [Fact]
     public async Task Platform_is_told_the_day_by_which_it_is_socketed_again() =>
         // WAC 296-870-30025(1): 24 months after 11 March 2024.
-        Assert.Equal("2026-03-11", (string?)(await service.AnswerAsync(Inspections.Path, Inspections.Example("overdue"))).At("/result/nextDue/on"));
+        Assert.Equal("2026-03-11",
+            (string?)(await service.AnswerAsync(Inspections.Path, Inspections.Example("overdue"))).At("/result/nextDue/on"));
 
     [Fact]
     public async Task Number_that_means_nothing_is_null()
@@ -110,9 +121,12 @@ public sealed class ServiceInspectionTests(Service service)
     public async Task Limit_of_a_check_can_be_looked_up(string example)
     {
         var known = (await service.GetAsync("/v1/rules")).Json["rules"]!.AsArray()
-            .SelectMany(rule => rule!["limits"]!.AsArray().OfType<JsonNode>()).Select(limit => ((string?)limit["ruleSet"], (string?)limit["text"])).ToHashSet();
-        Assert.All((await service.AnswerAsync(Inspections.Path, Inspections.Example(example))).At("/result/checks")!.AsArray().OfType<JsonNode>(), check =>
-            Assert.True((string?)check.At("/source/basis") == "dataSheet" || known.Contains(((string?)check["ruleSet"], (string?)check["rule"])), (string?)check["rule"]));
+            .SelectMany(rule => rule!["limits"]!.AsArray().OfType<JsonNode>())
+            .Select(limit => ((string?)limit["ruleSet"], (string?)limit["text"])).ToHashSet();
+        Assert.All((await service.AnswerAsync(Inspections.Path, Inspections.Example(example))).At("/result/checks")!.AsArray()
+            .OfType<JsonNode>(), check =>
+            Assert.True((string?)check.At("/source/basis") == "dataSheet"
+            || known.Contains(((string?)check["ruleSet"], (string?)check["rule"])), (string?)check["rule"]));
     }
 
     [Theory]

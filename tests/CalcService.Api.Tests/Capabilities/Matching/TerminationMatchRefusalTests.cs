@@ -16,7 +16,9 @@ public sealed class TerminationMatchRefusalTests(Service service)
         { Socket + "/outerAtSmallEnd/value", "23", [Socket + "/outerAtSmallEnd", Socket + "/basket/smallEndDiameter"] },
         { Socket + "/ratedLoad/value", "311", [Socket + "/ratedLoad", Socket + "/breakingForce"] },
         { Socket + "/ropeRange/minimum/value", "21", [Socket + "/ropeRange/minimum", Socket + "/ropeRange/maximum"] },
-        { Socket + "/basket/length/value", "0", [Socket + "/basket/length", Socket + "/basket/largeEndDiameter", Socket + "/basket/length", Socket + "/basket/tolerance", Socket + "/basket/smallEndDiameter"] },
+        { Socket + "/basket/length/value", "0",
+            [Socket + "/basket/length", Socket + "/basket/largeEndDiameter", Socket + "/basket/length", Socket + "/basket/tolerance",
+            Socket + "/basket/smallEndDiameter"] },
         { "/duty/load/value", "0", ["/duty/load"] },
         { "/duty/designFactor/value", "0.9", ["/duty/designFactor"] },
         { "/duty/efficiency", """{"value":101,"unit":"%"}""", ["/duty/efficiency"] },
@@ -51,6 +53,7 @@ public sealed class TerminationMatchRefusalTests(Service service)
     {
         var reply = await service.PostAsync(Matches.Path, match.With(pointer, JsonNode.Parse(raw)));
         ProblemAssert.IsProblem(reply, 422);
-        Assert.Equal(expected.Distinct().Order(StringComparer.Ordinal), ProblemAssert.Pointers(reply.Json).Distinct().Order(StringComparer.Ordinal));
+        Assert.Equal(expected.Distinct().Order(StringComparer.Ordinal),
+            ProblemAssert.Pointers(reply.Json).Distinct().Order(StringComparer.Ordinal));
     }
 }

@@ -79,7 +79,8 @@ public sealed class TerminationMatchTests(Service service)
     [InlineData(40_000, 20_010, "lbf", true)]
     public async Task Proof_load_of_half_the_breaking_force_is_not_above_it(double breaking, double proof, string unit, bool isAbove)
     {
-        var match = Matches.Match.With("/rope/certificate/breakingForce", NodeEdits.Quantity(breaking, unit)).With("/duty/proofLoad", NodeEdits.Quantity(proof, unit))
+        var match = Matches.Match.With("/rope/certificate/breakingForce", NodeEdits.Quantity(breaking, unit))
+            .With("/duty/proofLoad", NodeEdits.Quantity(proof, unit))
             .With("/duty/load", NodeEdits.Quantity(5, "kN"));
         Assert.Equal(isAbove, Plans.Codes(await service.AnswerAsync(Matches.Path, match)).Contains("proof-above-half-breaking"));
     }
@@ -121,7 +122,8 @@ public sealed class TerminationMatchTests(Service service)
     [Fact]
     public async Task Units_of_the_answer_change_no_digest_and_no_verdict()
     {
-        var (metric, inch) = (await service.AnswerAsync(Matches.Path, Matches.Match), await service.AnswerAsync(Matches.Path, Matches.Match.With("/units", "inch")));
+        var (metric, inch) = (await service.AnswerAsync(Matches.Path, Matches.Match),
+            await service.AnswerAsync(Matches.Path, Matches.Match.With("/units", "inch")));
         Assert.Equal(Plans.Provenance(metric, "recordId"), Plans.Provenance(inch, "recordId"));
         Assert.Equal(Plans.Provenance(metric, "resultDigest"), Plans.Provenance(inch, "resultDigest"));
         Assert.Equal((string?)metric["decision"], (string?)inch["decision"]);
@@ -133,7 +135,8 @@ public sealed class TerminationMatchTests(Service service)
     {
         var requests = Matches.Names.Select(row => Matches.Example(row.Data)).ToArray();
         var body = string.Join('\n', requests.Select(request => request.ToJsonString()));
-        var reply = await service.PostAsync(Matches.Path + "/batch", Batches.BatchOutput.Content(System.Text.Encoding.UTF8.GetBytes(body), encoding: null));
+        var reply = await service.PostAsync(Matches.Path + "/batch",
+            Batches.BatchOutput.Content(System.Text.Encoding.UTF8.GetBytes(body), encoding: null));
         var batch = Batches.BatchOutput.Parse(reply.Status, mode: null, reply.Text);
 
         Assert.Equal(requests.Length, batch.Lines.Count);

@@ -19,7 +19,8 @@ public sealed class LotTests(Service service)
         var answer = await AnswerAsync(member, raw);
 
         Assert.Equal("doNotProceed", (string?)answer["decision"]);
-        Assert.Equal(("stop", "/stock/0/" + pointer), ((string?)Plans.Find(answer, code)["severity"], (string?)Plans.Find(answer, code)["pointer"]));
+        Assert.Equal(("stop", "/stock/0/" + pointer),
+            ((string?)Plans.Find(answer, code)["severity"], (string?)Plans.Find(answer, code)["pointer"]));
         Assert.Contains("A-118", (string)Plans.Find(answer, code)["message"]!, StringComparison.Ordinal);
         Assert.All(Lots(answer), Assert.Null);
     }
@@ -51,8 +52,10 @@ public sealed class LotTests(Service service)
     }
 
     /// <summary>The invented sheet with a storage range of 5 to 30 °C.</summary>
-    private async Task<JsonObject> AnswerAsync(string member, string raw) => await service.AnswerAsync(Plans.Path, (await Plans.WithSheetAsync(service))
-        .With("/compound/sheet/storage", new JsonObject { ["minimum"] = NodeEdits.Quantity(5, "degC"), ["maximum"] = NodeEdits.Quantity(30, "degC") })
+    private async Task<JsonObject> AnswerAsync(string member, string raw) =>
+        await service.AnswerAsync(Plans.Path, (await Plans.WithSheetAsync(service))
+        .With("/compound/sheet/storage",
+        new JsonObject { ["minimum"] = NodeEdits.Quantity(5, "degC"), ["maximum"] = NodeEdits.Quantity(30, "degC") })
         .With("/stock/0/" + member, JsonNode.Parse(raw)));
 
     private static IEnumerable<string?> Lots(JsonObject answer) =>

@@ -16,10 +16,12 @@ public sealed class PourPlanAnswerTests(Service service)
     private static IReadOnlyList<JsonObject> Requests =>
     [
         .. PourPlanExamplesData.Names.Select(row => Plans.Example(row.Data)),
-        Plans.Plan.Without("/conditions").Without("/crew").Without("/allowance").Without("/objective").Without("/ends/0/socket/basket/tolerance"),
+        Plans.Plan.Without("/conditions").Without("/crew").Without("/allowance").Without("/objective")
+        .Without("/ends/0/socket/basket/tolerance"),
         Plans.Plan.With("/ends/0/rope", new JsonObject { ["diameter"] = NodeEdits.Quantity(24, "mm") }),
         Plans.Plan.With("/ends/0/rope/grade", 2160).With("/ends/0/rope/finish", "stainless").With("/ends/0/socket/basket/length/value", 60),
-        Plans.Plan.With("/conditions/airTemperature/value", -5).With("/conditions/steelTemperature/value", -8).With("/conditions/compoundTemperature/value", 50),
+        Plans.Plan.With("/conditions/airTemperature/value", -5).With("/conditions/steelTemperature/value", -8)
+        .With("/conditions/compoundTemperature/value", 50),
         Plans.Plan.With("/ends/0/quantity", 200).With("/conditions/room/volume/value", 5).With("/conditions/room/airChanges/value", 0),
         Plans.Plan.With("/stock", new JsonArray(
             new JsonObject { ["lot"] = "A", ["kit"] = "large", ["count"] = 1 },
@@ -48,7 +50,8 @@ public sealed class PourPlanAnswerTests(Service service)
     [Fact]
     public async Task Decision_is_the_worst_severity_one_to_one() => Assert.All(await AnswersAsync(), answer =>
     {
-        var worst = answer["findings"]!.AsArray().Select(found => Array.IndexOf(Severities, (string?)found!["severity"])).DefaultIfEmpty(3).Min();
+        var worst = answer["findings"]!.AsArray().Select(found => Array.IndexOf(Severities, (string?)found!["severity"])).DefaultIfEmpty(3)
+            .Min();
         Assert.Equal(Decisions[worst], (string?)answer["decision"]);
     });
 
@@ -56,14 +59,17 @@ public sealed class PourPlanAnswerTests(Service service)
     public async Task Findings_are_sorted_by_severity_pointer_and_code() => Assert.All(await AnswersAsync(), answer =>
     {
         var keys = answer["findings"]!.AsArray()
-            .Select(found => (Array.IndexOf(Severities, (string?)found!["severity"]), (string)found["pointer"]!, (string)found["code"]!)).ToArray();
-        Assert.Equal(keys.OrderBy(key => key.Item1).ThenBy(key => key.Item2, StringComparer.Ordinal).ThenBy(key => key.Item3, StringComparer.Ordinal), keys);
+            .Select(found => (Array.IndexOf(Severities, (string?)found!["severity"]), (string)found["pointer"]!, (string)found["code"]!))
+            .ToArray();
+        Assert.Equal(keys.OrderBy(key => key.Item1).ThenBy(key => key.Item2, StringComparer.Ordinal)
+            .ThenBy(key => key.Item3, StringComparer.Ordinal), keys);
     });
 
     [Fact]
     public async Task Finding_says_everything_and_its_code_resolves()
     {
-        foreach (var found in (await AnswersAsync()).SelectMany(answer => answer["findings"]!.AsArray()).DistinctBy(found => (string?)found!["code"]))
+        foreach (var found in (await AnswersAsync()).SelectMany(answer => answer["findings"]!.AsArray())
+            .DistinctBy(found => (string?)found!["code"]))
         {
             var code = (string)found!["code"]!;
             var rule = await service.GetAsync("/v1/rules/" + code);
@@ -94,7 +100,8 @@ public sealed class PourPlanAnswerTests(Service service)
     {
         foreach (var answer in (await AnswersAsync()).Append(await service.AnswerAsync(Plans.Path, Plans.Plan.With("/units", "inch"))))
         {
-            var quantities = answer.Walk().Where(found => found.Value is JsonObject members && members.ContainsKey("value") && members.ContainsKey("unit")
+            var quantities = answer.Walk()
+                .Where(found => found.Value is JsonObject members && members.ContainsKey("value") && members.ContainsKey("unit")
                 && !found.Pointer.StartsWith("/input", StringComparison.Ordinal));
             Assert.All(quantities, found =>
                 Assert.True(Digits(found.Value!["value"]!.ToJsonString()) <= 6, $"{found.Pointer}: {found.Value!.ToJsonString()}"));
@@ -106,7 +113,8 @@ public sealed class PourPlanAnswerTests(Service service)
     {
         foreach (var request in Requests)
         {
-            var (plain, full) = (await service.AnswerAsync(Plans.Path, request), await service.AnswerAsync(Plans.Path + "?detail=full", request));
+            var (plain, full) = (await service.AnswerAsync(Plans.Path, request),
+                await service.AnswerAsync(Plans.Path + "?detail=full", request));
 
             Assert.Empty(plain["trace"]!.AsArray());
             Assert.Null(plain["input"]);
@@ -114,7 +122,8 @@ public sealed class PourPlanAnswerTests(Service service)
             Assert.NotNull(full["input"]);
             Assert.All(full["trace"]!.AsArray(), step =>
             {
-                Assert.Equal(["of", "symbol", "name", "formula", "substituted", "value", "source"], step!.AsObject().Select(member => member.Key));
+                Assert.Equal(["of", "symbol", "name", "formula", "substituted", "value", "source"],
+                    step!.AsObject().Select(member => member.Key));
                 Assert.StartsWith((string)step["symbol"]! + " = ", (string)step["formula"]!, StringComparison.Ordinal);
                 Assert.NotEmpty((string)step["name"]!);
                 Assert.NotEqual((string)step["formula"]!, (string)step["substituted"]!);
@@ -146,7 +155,8 @@ public sealed class PourPlanAnswerTests(Service service)
             var metric = await service.AnswerAsync(Plans.Path, request.With("/units", "metric"));
             var inch = await service.AnswerAsync(Plans.Path, request.With("/units", "inch"));
 
-            Assert.All(["recordId", "inputDigest", "resultDigest"], member => Assert.Equal(Plans.Provenance(metric, member), Plans.Provenance(inch, member)));
+            Assert.All(["recordId", "inputDigest", "resultDigest"],
+                member => Assert.Equal(Plans.Provenance(metric, member), Plans.Provenance(inch, member)));
             Assert.Equal((string?)metric["decision"], (string?)inch["decision"]);
             Assert.Equal(Plans.Codes(metric), Plans.Codes(inch));
             Assert.DoesNotContain("\"mm\"", inch["result"]!.ToJsonString(), StringComparison.Ordinal);
@@ -201,7 +211,8 @@ public sealed class PourPlanAnswerTests(Service service)
         var resolved = contract.Resolve(schema).Schema;
         if (value is JsonObject members && resolved["properties"] is JsonObject known)
         {
-            Assert.True(known.All(property => members.ContainsKey(property.Key)), $"{pointer} lacks {string.Join(", ", known.Select(property => property.Key).Except(members.Select(member => member.Key)))}.");
+            Assert.True(known.All(property => members.ContainsKey(property.Key)), $"{pointer} lacks "
+                + $"{string.Join(", ", known.Select(property => property.Key).Except(members.Select(member => member.Key)))}.");
             foreach (var (name, inner) in members)
             {
                 AssertComplete(contract, known[name]!, inner, $"{pointer}/{name}");

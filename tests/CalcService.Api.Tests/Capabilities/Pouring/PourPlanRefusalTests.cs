@@ -57,7 +57,8 @@ public sealed class PourPlanRefusalTests(Service service)
         { "/compound/sheet/doses/0/from/value", "3", ["/compound/sheet/doses/0/from", "/compound/sheet/pouring/minimum"] },
         { "/compound/sheet/doses/2/below/value", "30", ["/compound/sheet/doses/2/below", "/compound/sheet/pouring/maximum"] },
         { "/compound/sheet/doses/1/from/value", "5", ["/compound/sheet/doses/0/below", "/compound/sheet/doses/1/from"] },
-        { "/compound/sheet/doses/1/below/value", "4", ["/compound/sheet/doses/1/from", "/compound/sheet/doses/1/below", "/compound/sheet/doses/2/from"] },
+        { "/compound/sheet/doses/1/below/value", "4",
+            ["/compound/sheet/doses/1/from", "/compound/sheet/doses/1/below", "/compound/sheet/doses/2/from"] },
         { "/compound/sheet/kits/1/code", "\"small\"", ["/compound/sheet/kits/0/code", "/compound/sheet/kits/1/code"] },
         { "/compound/sheet/kits", "[]", ["/compound/sheet/kits", "/stock/0/kit"] },
         { "/compound/sheet/kits/0/cost", "-1", ["/compound/sheet/kits/0/cost"] },
@@ -96,13 +97,15 @@ public sealed class PourPlanRefusalTests(Service service)
     [Fact]
     public async Task Plan_wrong_in_many_places_is_refused_at_all_of_them()
     {
-        var body = Plans.Plan.With("/ends/0/rope/diameter/value", 0).With("/ends/0/quantity", 0).With("/rules", "1999-01").With("/stock/0/kit", "huge").With("/crew/mixers", 0);
+        var body = Plans.Plan.With("/ends/0/rope/diameter/value", 0).With("/ends/0/quantity", 0).With("/rules", "1999-01")
+            .With("/stock/0/kit", "huge").With("/crew/mixers", 0);
 
         var reply = await service.PostAsync(Plans.Path, body);
 
         ProblemAssert.IsProblem(reply, 422);
         Assert.Equal(
-            ["/crew/mixers", "/ends/0/quantity", "/ends/0/rope/diameter", "/rules", "/stock/0/kit"], ProblemAssert.Pointers(reply.Json).Order(StringComparer.Ordinal));
+            ["/crew/mixers", "/ends/0/quantity", "/ends/0/rope/diameter", "/rules", "/stock/0/kit"],
+            ProblemAssert.Pointers(reply.Json).Order(StringComparer.Ordinal));
     }
 
     private async Task CheckAsync(JsonObject plan, string pointer, string raw, string[] expected)

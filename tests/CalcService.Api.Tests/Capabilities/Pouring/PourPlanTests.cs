@@ -54,7 +54,8 @@ public sealed class PourPlanTests(Service service)
         var found = Plans.Find(answer, "steel-at-dew-point");
         Assert.Equal("stop", (string?)found["severity"]);
         Assert.Equal(Plans.SteelTemperature, (string?)found["pointer"]);
-        Assert.Equal(["/conditions/airTemperature", "/conditions/relativeHumidity"], found["related"]!.AsArray().Select(pointer => (string)pointer!));
+        Assert.Equal(["/conditions/airTemperature", "/conditions/relativeHumidity"],
+            found["related"]!.AsArray().Select(pointer => (string)pointer!));
         Assert.Equal(8, (double)found["measured"]!["value"]!, 1e-9);
         // Dew point of air at 9 °C and 97 %: 8.55 °C by the Magnus form with 17.62 and 243.12 °C (WMO-No. 8).
         Assert.Equal(8.55, (double)found["limit"]!["value"]!, .01);
@@ -66,7 +67,8 @@ public sealed class PourPlanTests(Service service)
     [InlineData(97, "doNotProceed", "steel-at-dew-point")]
     public async Task Humidity_that_rises_turns_the_decision_at_the_dew_point(int humidity, string decision, string? code)
     {
-        var answer = await service.AnswerAsync(Plans.Path, Plans.Plan.With("/conditions/relativeHumidity/value", humidity).With("/conditions/steelTemperature/value", 8.3));
+        var answer = await service.AnswerAsync(Plans.Path,
+            Plans.Plan.With("/conditions/relativeHumidity/value", humidity).With("/conditions/steelTemperature/value", 8.3));
 
         Assert.Equal(decision, (string?)answer["decision"]);
         Assert.Equal(code, Plans.Codes(answer).SingleOrDefault(found => found.Contains("dew-point", StringComparison.Ordinal)));
@@ -103,7 +105,8 @@ public sealed class PourPlanTests(Service service)
     [InlineData("2026-03-13T07:30:00+14:00", false)]
     public async Task Last_good_day_is_the_day_at_the_offset_of_the_pour(string pourAt, bool isGood)
     {
-        var answer = await service.AnswerAsync(Plans.Path, Plans.Plan.With("/pourAt", pourAt).With("/stock", new JsonArray(Lot("L", "2026-03-12", 4))));
+        var answer = await service.AnswerAsync(Plans.Path,
+            Plans.Plan.With("/pourAt", pourAt).With("/stock", new JsonArray(Lot("L", "2026-03-12", 4))));
 
         Assert.Equal(isGood, Lots(answer).Contains("L"));
     }
@@ -119,7 +122,8 @@ public sealed class PourPlanTests(Service service)
 
         Assert.Equal("undetermined", (string?)answer["decision"]);
         Assert.Contains(answer["findings"]!.AsArray(), found =>
-            (string?)found!["code"] == "reading-missing" && (string?)found["severity"] == "unknown" && (string?)found["pointer"] == "/conditions/" + reading);
+            (string?)found!["code"] == "reading-missing" && (string?)found["severity"] == "unknown"
+            && (string?)found["pointer"] == "/conditions/" + reading);
         // Never taken from another reading: nothing that hangs on it is computed.
         Assert.Null(answer.At(reading == "relativeHumidity" ? "/result/dewPoint" : "/result/potLife"));
     }
@@ -138,7 +142,8 @@ public sealed class PourPlanTests(Service service)
         foreach (var (cold, warm) in new[] { ("steelTemperature", "airTemperature"), ("airTemperature", "steelTemperature") })
         {
             var answer = await service.AnswerAsync(Plans.Path, Plans.Plan
-                .With($"/conditions/{cold}/value", temperature).With($"/conditions/{warm}/value", Math.Max(9, temperature)).With("/conditions/relativeHumidity/value", 20));
+                .With($"/conditions/{cold}/value", temperature).With($"/conditions/{warm}/value", Math.Max(9, temperature))
+                .With("/conditions/relativeHumidity/value", 20));
 
             Assert.Equal(doses, (int)answer.At("/result/dose/perKit")!);
             Assert.Equal(temperature, (double)answer.At("/result/doseBasis/temperature/value")!, 1e-9);
@@ -160,7 +165,8 @@ public sealed class PourPlanTests(Service service)
     {
         var answer = await service.AnswerAsync(Plans.Path, Plans.Plan.Without("/stock"));
 
-        Assert.DoesNotContain(Plans.Codes(answer), code => code.StartsWith("stock", StringComparison.Ordinal) || code.StartsWith("lot", StringComparison.Ordinal));
+        Assert.DoesNotContain(Plans.Codes(answer), code => code.StartsWith("stock", StringComparison.Ordinal)
+            || code.StartsWith("lot", StringComparison.Ordinal));
         Assert.All(Lots(answer), lot => Assert.Null(lot));
         Assert.True((decimal)answer.At("/result/totals/cost")! > 0);
     }
@@ -182,5 +188,6 @@ public sealed class PourPlanTests(Service service)
     private static JsonObject Lot(string lot, string expiresOn, int count) =>
         new() { ["lot"] = lot, ["kit"] = "small", ["count"] = count, ["expiresOn"] = expiresOn };
 
-    private static IEnumerable<string?> Lots(JsonObject answer) => answer["result"]!["mixes"]!.AsArray().SelectMany(mix => mix!["kits"]!.AsArray()).Select(kit => (string?)kit!["lot"]);
+    private static IEnumerable<string?> Lots(JsonObject answer) =>
+        answer["result"]!["mixes"]!.AsArray().SelectMany(mix => mix!["kits"]!.AsArray()).Select(kit => (string?)kit!["lot"]);
 }

@@ -17,15 +17,19 @@ public sealed class TakeOffTests(Service service)
         var takeOff = await TakeOffAsync(Quote);
 
         // Twelve ends: 1.1 × 12 × 78.586 = 1037.3 cm³, one large kit of 1100 mL for 62, and a tenth of it, rounded up, to spare.
-        Assert.Equal((1, 1, 2, 124m), ((int)takeOff["kits"]![0]!["needed"]!, (int)takeOff["kits"]![0]!["spare"]!, (int)takeOff["kits"]![0]!["toBuy"]!, (decimal)takeOff["kits"]![0]!["cost"]!));
-        // 12 × 3 seizings × 20 turns × π·21.5 mm = 48.632 m at 12 for 50 m; 12 collars of π·10·30·20 mm³ at 8 a litre; 12 × 2 × 93.9598 cm³ at 30 for 5 L.
+        Assert.Equal((1, 1, 2, 124m),
+            ((int)takeOff["kits"]![0]!["needed"]!, (int)takeOff["kits"]![0]!["spare"]!, (int)takeOff["kits"]![0]!["toBuy"]!,
+            (decimal)takeOff["kits"]![0]!["cost"]!));
+        // 12 × 3 seizings × 20 turns × π·21.5 mm = 48.632 m at 12 for 50 m; 12 collars of π·10·30·20 mm³ at 8 a litre; 12 × 2 × 93.9598 cm³
+        // at 30 for 5 L.
         Assert.Equal([11.6716m, 1.8096m, 13.5302m], takeOff["materials"]!.AsArray().Select(line => (decimal)line!["cost"]!));
         // 30 + 12·(15 + 25 + 15 + 15 + 10 + 20 + 10) + 90 s + 12 min, at one a minute; the wait is free.
         Assert.Equal(1363.5m, (decimal)takeOff["totals"]!["labour"]!);
         Assert.Equal(151.0114m, (decimal)takeOff["totals"]!["materials"]!);
         Assert.Equal(1514.5114m, (decimal)takeOff["totals"]!["total"]!);
         Assert.Empty(takeOff["missing"]!.AsArray());
-        Assert.Equal(("EUR", "2026-04-01", 5.0), ((string)takeOff["currency"]!, (string)takeOff["priceDate"]!, (double)takeOff["leadTime"]!["value"]!));
+        Assert.Equal(("EUR", "2026-04-01", 5.0),
+            ((string)takeOff["currency"]!, (string)takeOff["priceDate"]!, (double)takeOff["leadTime"]!["value"]!));
     }
 
     [Fact]
@@ -69,7 +73,8 @@ public sealed class TakeOffTests(Service service)
         var schema = contract.Calculations.Single(route => route.Path == Plans.Path).SchemaName;
         foreach (var example in RequestExamples.Of("pour-plans"))
         {
-            var missing = (await TakeOffAsync(Plans.Example(example.Name)))["missing"]!.AsArray().Select(pointer => (string)pointer!).ToArray();
+            var missing = (await TakeOffAsync(Plans.Example(example.Name)))["missing"]!.AsArray().Select(pointer => (string)pointer!)
+                .ToArray();
             Assert.Equal(example.Name == "quote", missing.Length == 0);
             Assert.All(missing, pointer => Assert.True(contract.Has(schema, pointer), pointer));
         }
@@ -91,14 +96,16 @@ public sealed class TakeOffTests(Service service)
     public async Task Time_and_rate_of_each_task_reach_its_line()
     {
         var i = 0;
-        var request = LabourTask.All.Aggregate(Quote.With("/quote/taskTimes", new JsonObject()).With("/quote/taskRates", new JsonObject()), (body, task) => body
+        var request = LabourTask.All.Aggregate(Quote.With("/quote/taskTimes", new JsonObject()).With("/quote/taskRates", new JsonObject()),
+            (body, task) => body
             .With("/quote/taskTimes/" + task.Name, NodeEdits.Quantity(10 + ++i, "min")).With("/quote/taskRates/" + task.Name, 100 + i));
         var lines = (await TakeOffAsync(request))["labour"]!.AsArray();
 
         Assert.Equal(LabourTask.All.Count, lines.Count);
         Assert.All(lines.Select((line, at) => (line!, at + 1)), pair =>
         {
-            Assert.Equal(("request", 10.0 + pair.Item2, 100m + pair.Item2), ((string)pair.Item1["from"]!, (double)pair.Item1["each"]!["value"]!, (decimal)pair.Item1["rate"]!));
+            Assert.Equal(("request", 10.0 + pair.Item2, 100m + pair.Item2),
+                ((string)pair.Item1["from"]!, (double)pair.Item1["each"]!["value"]!, (decimal)pair.Item1["rate"]!));
         });
     }
 
@@ -140,5 +147,6 @@ public sealed class TakeOffTests(Service service)
         Assert.Equal("USD", (string?)(await TakeOffAsync(sheet))["currency"]);
     }
 
-    private async Task<JsonObject> TakeOffAsync(JsonObject request) => (await service.AnswerAsync(Plans.Path, request))["result"]!["takeOff"]!.AsObject();
+    private async Task<JsonObject> TakeOffAsync(JsonObject request) =>
+        (await service.AnswerAsync(Plans.Path, request))["result"]!["takeOff"]!.AsObject();
 }

@@ -15,7 +15,8 @@ public sealed class ProofLoadEvaluationTests(Service service)
     public async Task Verdict_is_one_to_one_with_the_decision(string example, string decision, string verdict, string phase)
     {
         var answer = await service.AnswerAsync(Proofs.Path, Proofs.Example(example));
-        Assert.Equal((decision, verdict, phase), ((string?)answer["decision"], (string?)answer.At("/result/verdict"), (string?)answer.At("/result/phase")));
+        Assert.Equal((decision, verdict, phase),
+            ((string?)answer["decision"], (string?)answer.At("/result/verdict"), (string?)answer.At("/result/phase")));
     }
 
     /// <summary>DOE-STD-1090-96, NAVEDTRA 14080: twice the rated load of 45 kN; DOE-STD-1090-96: -5 %, +0 %.</summary>
@@ -23,7 +24,9 @@ public sealed class ProofLoadEvaluationTests(Service service)
     public async Task Proof_load_of_a_sling_is_that_of_the_standard()
     {
         var result = (await service.AnswerAsync(Proofs.Path, Proofs.Example("before")))["result"]!;
-        Assert.Equal((90, 85.5, 90), ((double)result.At("/proofLoad/value")!, (double)result.At("/leastTestLoad/value")!, (double)result.At("/mostTestLoad/value")!));
+        Assert.Equal((90, 85.5, 90),
+            ((double)result.At("/proofLoad/value")!, (double)result.At("/leastTestLoad/value")!,
+            (double)result.At("/mostTestLoad/value")!));
         Assert.Equal(4, result["steps"]!.AsArray().Count);
         Assert.True((double)result.At("/expectedSeating/low/value")! < (double)result.At("/expectedSeating/high/value")!);
         Assert.Equal("mouth", (string?)result["seatingReadAt"]);
@@ -59,7 +62,8 @@ public sealed class ProofLoadEvaluationTests(Service service)
     public async Task Purpose_decides_which_facts_have_to_be_stated(string purpose, string decision, int count)
     {
         var answer = await service.AnswerAsync(Proofs.Path, Proofs.Example("after").With("/purpose", purpose).Without("/measured")
-            .Without("/test/proofLoadFrom").Without("/socket/proofRating").Without("/test/exclusionZone").Without("/rope/certificate").Without("/rope/grade"));
+            .Without("/test/proofLoadFrom").Without("/socket/proofRating").Without("/test/exclusionZone").Without("/rope/certificate")
+            .Without("/rope/grade"));
         Assert.Equal(decision, (string?)answer["decision"]);
         var facts = answer["findings"]!.AsArray().Where(finding => (string?)finding!["code"] == "facts-not-stated").ToArray();
         Assert.Equal(count, facts.Length);

@@ -6,7 +6,9 @@ namespace CalcService.Api.Tests.Capabilities.Reuse;
 /// <summary>What an assessment says over HTTP.</summary>
 public sealed class ReuseAssessmentTests(Service service)
 {
-    /// <summary>Members that no decision needs: names, what the room needs only for a comparison, and a temperature that "cold" already says.</summary>
+    /// <summary>
+    /// Members that no decision needs: names, what the room needs only for a comparison, and a temperature that "cold" already says.
+    /// </summary>
     private static readonly string[] Dispensable =
     [
         "/reference", "/ruleSet", "/coneRemoval/maximumTemperature", "/intended", "/socket/pin", "/socket/proofRating",
@@ -25,7 +27,8 @@ public sealed class ReuseAssessmentTests(Service service)
 
     /// <summary>Every member and every item of a list of the sound socket.</summary>
     public static TheoryData<string> Members => [.. Reuses.Sound.Walk().Select(node => node.Pointer)
-        .Where(pointer => pointer.Length > 0 && !pointer.EndsWith("/value", StringComparison.Ordinal) && !pointer.EndsWith("/unit", StringComparison.Ordinal))];
+        .Where(pointer => pointer.Length > 0 && !pointer.EndsWith("/value", StringComparison.Ordinal)
+        && !pointer.EndsWith("/unit", StringComparison.Ordinal))];
 
     [Theory]
     [InlineData("reuse", "reuse")]
@@ -69,9 +72,11 @@ public sealed class ReuseAssessmentTests(Service service)
         Assert.Equal(expected, (string?)reply.Json.At("/result/disposition"));
         if (expected == "hold")
         {
-            var missing = reply.Json.At("/result/checks")!.AsArray().SelectMany(check => check!["missing"]!.AsArray()).Select(name => (string)name!).ToArray();
+            var missing = reply.Json.At("/result/checks")!.AsArray().SelectMany(check => check!["missing"]!.AsArray())
+                .Select(name => (string)name!).ToArray();
             // The check names the member itself, one below it, or the list or object that it belongs to.
-            Assert.Contains(missing, name => name.StartsWith(pointer, StringComparison.Ordinal) || pointer.StartsWith(name, StringComparison.Ordinal));
+            Assert.Contains(missing, name => name.StartsWith(pointer, StringComparison.Ordinal)
+                || pointer.StartsWith(name, StringComparison.Ordinal));
         }
     }
 
@@ -166,7 +171,8 @@ public sealed class ReuseAssessmentTests(Service service)
     public async Task Request_in_inches_and_pounds_is_the_same_socket()
     {
         var body = Reuses.Sound;
-        foreach (var quantity in body.Walk().Select(node => node.Value).OfType<JsonObject>().Where(node => node.ContainsKey("unit")).ToArray())
+        foreach (var quantity in body.Walk().Select(node => node.Value).OfType<JsonObject>().Where(node => node.ContainsKey("unit"))
+            .ToArray())
         {
             var (value, unit) = ((double)quantity["value"]!, (string)quantity["unit"]!);
             (quantity["value"], quantity["unit"]) = unit switch
@@ -178,7 +184,8 @@ public sealed class ReuseAssessmentTests(Service service)
             };
         }
 
-        var (metric, inch) = (await service.AnswerAsync(Reuses.Path, Reuses.Sound), await service.AnswerAsync(Reuses.Path, body.With("/units", "inch")));
+        var (metric, inch) = (await service.AnswerAsync(Reuses.Path, Reuses.Sound),
+            await service.AnswerAsync(Reuses.Path, body.With("/units", "inch")));
         Assert.Equal(Plans.Provenance(metric, "recordId"), Plans.Provenance(inch, "recordId"));
         Assert.Equal(Plans.Provenance(metric, "resultDigest"), Plans.Provenance(inch, "resultDigest"));
         Assert.Equal("in", (string?)inch.At("/result/wear/pitDepth/unit"));
@@ -189,7 +196,8 @@ public sealed class ReuseAssessmentTests(Service service)
     {
         var requests = Reuses.Names.Select(row => Reuses.Example(row.Data)).ToArray();
         var body = string.Join('\n', requests.Select(request => request.ToJsonString()));
-        var reply = await service.PostAsync(Reuses.Path + "/batch", Batches.BatchOutput.Content(System.Text.Encoding.UTF8.GetBytes(body), encoding: null));
+        var reply = await service.PostAsync(Reuses.Path + "/batch",
+            Batches.BatchOutput.Content(System.Text.Encoding.UTF8.GetBytes(body), encoding: null));
         var batch = Batches.BatchOutput.Parse(reply.Status, mode: null, reply.Text);
         Assert.Equal(requests.Length, batch.Lines.Count);
         for (var i = 0; i < requests.Length; i++)

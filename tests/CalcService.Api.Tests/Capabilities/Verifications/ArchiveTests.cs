@@ -29,11 +29,13 @@ public sealed class ArchiveTests(Service service)
         if (Repository.Accepts)
         {
             await System.IO.File.WriteAllTextAsync(
-                File, WithAnswer(await System.IO.File.ReadAllTextAsync(File, TestContext.Current.CancellationToken), answer), TestContext.Current.CancellationToken);
+                File, WithAnswer(await System.IO.File.ReadAllTextAsync(File, TestContext.Current.CancellationToken), answer),
+                TestContext.Current.CancellationToken);
         }
 
         Assert.All(Changes.Keys, name => Assert.True(
-            JsonNode.DeepEquals(Changed(name, answer), ArchivedAnswers.Example(name)["answer"]), $"{name}: CALCSERVICE_ACCEPT=1 archives the answer anew."));
+            JsonNode.DeepEquals(Changed(name, answer), ArchivedAnswers.Example(name)["answer"]),
+            $"{name}: CALCSERVICE_ACCEPT=1 archives the answer anew."));
     }
 
     private static JsonNode Changed(string name, JsonNode answer)

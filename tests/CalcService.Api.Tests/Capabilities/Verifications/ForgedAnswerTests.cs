@@ -21,7 +21,8 @@ public sealed partial class ForgedAnswerTests(KeptAnswers kept) : IClassFixture<
     public void Answer_as_it_was_given_matches_without_a_finding() => Assert.All(kept.OfExamples.Concat(kept.OfFindings), one =>
     {
         var verified = one.Verify(one.Answer);
-        Assert.True(verified.Decision == Decision.Proceed && verified.Findings.Count == 0, $"{one.Calculation.Operation}: {verified.Result}");
+        Assert.True(verified.Decision == Decision.Proceed && verified.Findings.Count == 0,
+            $"{one.Calculation.Operation}: {verified.Result}");
         Assert.Empty(verified.Result.Unchecked);
     });
 
@@ -109,12 +110,15 @@ public sealed partial class ForgedAnswerTests(KeptAnswers kept) : IClassFixture<
         return true;
     }
 
-    /// <summary>A changed value is named itself. The canonical request is named whole; to be without it is to be without its detail.</summary>
+    /// <summary>
+    /// A changed value is named itself. The canonical request is named whole; to be without it is to be without its detail.
+    /// </summary>
     private static bool IsAt(string told, string forged, Trick trick) =>
         told == forged
         || forged == "/answer/input"
         || (told == "/answer/input" && forged.StartsWith(told, StringComparison.Ordinal))
-        || (trick != Trick.Change && (told.StartsWith(forged, StringComparison.Ordinal) || forged.StartsWith(told, StringComparison.Ordinal)));
+        || (trick != Trick.Change
+        && (told.StartsWith(forged, StringComparison.Ordinal) || forged.StartsWith(told, StringComparison.Ordinal)));
 
     /// <summary>A time of computing may be any, and an answer without its detail is the plain answer.</summary>
     private static bool IsNoForgery(JsonObject answer, Forgery forged) =>
@@ -154,6 +158,6 @@ public sealed partial class ForgedAnswerTests(KeptAnswers kept) : IClassFixture<
     /// <summary>Rows "beside" and "words" of the table.</summary>
     [GeneratedRegex("^/findings/[0-9]+/(message|action|related|actor|source)(/|$)|^/safetyNotes(/|$)|^/assumptions/[0-9]+/(text|origin)$"
         + "|^/trace/[0-9]+/(name|substituted|source)(/|$)|^/provenance/(contract|language|computedAt)$"
-        + "|^/result/(.*/)?(text|by|label)$|^/result/work/[0-9]+/task$")]
+        + "|^/result/(.*/)?(text|by|label)$|^/result/work/[0-9]+/task$|^/result/(.*/)?source(/|$)")]
     private static partial Regex Beside();
 }

@@ -26,7 +26,8 @@ public sealed class KeptAnswers(Service service) : IAsyncLifetime
 
     private KeptAnswer[] Of(IEnumerable<(string Path, JsonObject Request)> requests)
     {
-        var calculations = service.Services.GetServices<ICapability>().Where(one => one.Operation != "record-verifications").ToDictionary(calculation => "/v1/" + calculation.Operation);
+        var calculations = service.Services.GetServices<ICapability>().Where(one => one.Operation != "record-verifications")
+            .ToDictionary(calculation => "/v1/" + calculation.Operation);
         return [.. requests.Where(request => calculations.ContainsKey(request.Path))
             .SelectMany(request => KeptAnswer.Of(calculations[request.Path], request.Request))];
     }

@@ -18,10 +18,12 @@ public sealed class RecordVerificationTests(Service service)
     [InlineData("care", "match", "proceedWithCare", null)]
     [InlineData("differs", "differs", "doNotProceed", "/answer/decision")]
     [InlineData("cannotVerify", "cannotVerify", "undetermined", "/answer/provenance/engine")]
-    public async Task Example_has_its_outcome_and_the_decision_that_belongs_to_it(string example, string outcome, string decision, string? pointer)
+    public async Task Example_has_its_outcome_and_the_decision_that_belongs_to_it(string example, string outcome, string decision,
+        string? pointer)
     {
         var answer = await service.AnswerAsync(Path, ArchivedAnswers.Example(example));
-        Assert.Equal((outcome, decision, pointer), ((string?)answer.At("/result/outcome"), (string?)answer["decision"], (string?)answer.At("/result/pointer")));
+        Assert.Equal((outcome, decision, pointer),
+            ((string?)answer.At("/result/outcome"), (string?)answer["decision"], (string?)answer.At("/result/pointer")));
         Assert.Equal(outcome == "match", answer.At("/result/reason") is null);
         Assert.Equal("absent", (string?)answer.At("/result/signature"));
     }
@@ -29,7 +31,8 @@ public sealed class RecordVerificationTests(Service service)
     [Fact]
     public async Task Every_calculation_but_this_one_can_be_verified()
     {
-        var served = (await ServedContract.ReadAsync(service)).Answering.Select(route => route.Path["/v1/".Length..]).Where(operation => operation != "record-verifications");
+        var served = (await ServedContract.ReadAsync(service)).Answering.Select(route => route.Path["/v1/".Length..])
+            .Where(operation => operation != "record-verifications");
         Assert.Equal(served.Order(StringComparer.Ordinal), service.Services.GetRequiredService<Recomputation>().Operations);
     }
 
@@ -64,7 +67,8 @@ public sealed class RecordVerificationTests(Service service)
         var archived = (double)answer.At(Volume)!;
         Assert.Equal(93.9598, archived, 4);
         var changed = answer.With(Volume, Math.Round(archived + (relative * 10), 4));
-        Assert.Equal(isMatch ? "match" : "differs", Outcome(await service.AnswerAsync(Path, ArchivedAnswers.Of(Plans.Path, Plans.Plan, changed))).Outcome);
+        Assert.Equal(isMatch ? "match" : "differs",
+            Outcome(await service.AnswerAsync(Path, ArchivedAnswers.Of(Plans.Path, Plans.Plan, changed))).Outcome);
     }
 
     [Theory]
@@ -77,7 +81,9 @@ public sealed class RecordVerificationTests(Service service)
         var request = TerminationRecords.Whole;
         var answer = await service.AnswerAsync(TerminationRecords.Path, request);
         const string From = "/result/recomputed/loadFrom";
-        var changed = answer.With(From, DateTimeOffset.Parse((string)answer.At(From)!, CultureInfo.InvariantCulture).AddSeconds(seconds).ToString("yyyy-MM-dd'T'HH:mm:sszzz", CultureInfo.InvariantCulture));
+        var changed = answer.With(From,
+            DateTimeOffset.Parse((string)answer.At(From)!, CultureInfo.InvariantCulture).AddSeconds(seconds)
+            .ToString("yyyy-MM-dd'T'HH:mm:sszzz", CultureInfo.InvariantCulture));
         var verified = await service.AnswerAsync(Path, ArchivedAnswers.Of(TerminationRecords.Path, request, changed));
         Assert.Equal((outcome, decision), (Outcome(verified).Outcome, (string?)verified["decision"]));
     }
@@ -98,8 +104,10 @@ public sealed class RecordVerificationTests(Service service)
     [Fact]
     public async Task Answer_by_another_sheet_of_the_same_profile_is_not_verified()
     {
-        var answer = (await service.AnswerAsync(Plans.Path, Plans.Plan)).With("/provenance/compound/digest", "sha256:other").With("/provenance/inputDigest", "sha256:other");
-        Assert.Equal(("cannotVerify", "/answer/provenance/compound/digest"), Outcome(await service.AnswerAsync(Path, ArchivedAnswers.Of(Plans.Path, Plans.Plan, answer))));
+        var answer = (await service.AnswerAsync(Plans.Path, Plans.Plan)).With("/provenance/compound/digest", "sha256:other")
+            .With("/provenance/inputDigest", "sha256:other");
+        Assert.Equal(("cannotVerify", "/answer/provenance/compound/digest"),
+            Outcome(await service.AnswerAsync(Path, ArchivedAnswers.Of(Plans.Path, Plans.Plan, answer))));
     }
 
     [Theory]
@@ -112,7 +120,8 @@ public sealed class RecordVerificationTests(Service service)
     public async Task Answer_of_another_record_differs(string pointer)
     {
         var answer = (await service.AnswerAsync(Plans.Path, Plans.Plan)).With(pointer, "sha256:other");
-        Assert.Equal(("differs", "/answer" + pointer), Outcome(await service.AnswerAsync(Path, ArchivedAnswers.Of(Plans.Path, Plans.Plan, answer))));
+        Assert.Equal(("differs", "/answer" + pointer),
+            Outcome(await service.AnswerAsync(Path, ArchivedAnswers.Of(Plans.Path, Plans.Plan, answer))));
     }
 
     [Fact]
@@ -121,14 +130,16 @@ public sealed class RecordVerificationTests(Service service)
         var answer = await service.AnswerAsync(Plans.Path, Plans.Plan);
         // A reference changes no number, but the record is another one.
         var changed = Plans.Plan.With("/reference", "JOB-0418");
-        Assert.Equal(("differs", "/answer/provenance/recordId"), Outcome(await service.AnswerAsync(Path, ArchivedAnswers.Of(Plans.Path, changed, answer))));
+        Assert.Equal(("differs", "/answer/provenance/recordId"),
+            Outcome(await service.AnswerAsync(Path, ArchivedAnswers.Of(Plans.Path, changed, answer))));
     }
 
     [Fact]
     public async Task Answer_that_lacks_a_member_differs_there()
     {
         var answer = (await service.AnswerAsync(Plans.Path, Plans.Plan)).Without("/result/totals/mixed");
-        Assert.Equal(("differs", "/answer/result/totals/mixed"), Outcome(await service.AnswerAsync(Path, ArchivedAnswers.Of(Plans.Path, Plans.Plan, answer))));
+        Assert.Equal(("differs", "/answer/result/totals/mixed"),
+            Outcome(await service.AnswerAsync(Path, ArchivedAnswers.Of(Plans.Path, Plans.Plan, answer))));
     }
 
     /// <summary>
@@ -155,7 +166,8 @@ public sealed class RecordVerificationTests(Service service)
     }
 
     /// <summary>
-    /// Words of a caution in a language that isn't at hand can't be compared. That it is another is a caution, or it would open every word to a forger.
+    /// Words of a caution in a language that isn't at hand can't be compared. That it is another is a caution, or it would open every word
+    /// to a forger.
     /// </summary>
     [Fact]
     public async Task Words_of_another_language_are_unchecked()
@@ -181,7 +193,8 @@ public sealed class RecordVerificationTests(Service service)
         Assert.Equal("match", Outcome(await service.AnswerAsync(Path, ArchivedAnswers.Of(Plans.Path, request, answer))).Outcome);
         foreach (var forged in new[] { answer.With(Message, "OK to pour"), answer.Without(Message) })
         {
-            Assert.Equal(("differs", "/answer" + Message), Outcome(await service.AnswerAsync(Path, ArchivedAnswers.Of(Plans.Path, request, forged))));
+            Assert.Equal(("differs", "/answer" + Message),
+                Outcome(await service.AnswerAsync(Path, ArchivedAnswers.Of(Plans.Path, request, forged))));
         }
     }
 
@@ -240,7 +253,8 @@ public sealed class RecordVerificationTests(Service service)
     [InlineData("\"request\":7", 400, "/request")]
     public async Task Verification_that_can_not_be_read_is_refused_where_it_can_not(string member, int status, string at)
     {
-        var members = new[] { "\"operation\":\"pour-plans\"", "\"request\":{}", "\"answer\":{}" }.Where(one => one.Split(':')[0] != member.Split(':')[0]).Append(member);
+        var members = new[] { "\"operation\":\"pour-plans\"", "\"request\":{}",
+            "\"answer\":{}" }.Where(one => one.Split(':')[0] != member.Split(':')[0]).Append(member);
         var reply = await service.PostAsync(Path, $"{{{string.Join(',', members)}}}");
         ProblemAssert.IsProblem(reply, status);
         Assert.Contains(at, ProblemAssert.Pointers(reply.Json));
@@ -249,7 +263,8 @@ public sealed class RecordVerificationTests(Service service)
     [Fact]
     public async Task Batch_verifies_line_by_line()
     {
-        var body = string.Join('\n', new[] { "match", "differs", "cannotVerify" }.Select(name => ArchivedAnswers.Example(name).ToJsonString())) + "\n";
+        var body = string.Join('\n',
+            new[] { "match", "differs", "cannotVerify" }.Select(name => ArchivedAnswers.Example(name).ToJsonString())) + "\n";
         var reply = await service.PostAsync(Path + "/batch", BatchOutput.Content(Encoding.UTF8.GetBytes(body), encoding: null));
         var batch = BatchOutput.Parse(reply.Status, mode: null, reply.Text);
         Assert.Equal(["match", "differs", "cannotVerify"], batch.Lines.Select(line => (string)line.At("/answer/result/outcome")!));
@@ -280,5 +295,6 @@ public sealed class RecordVerificationTests(Service service)
         return archive;
     }
 
-    private static (string? Outcome, string? Pointer) Outcome(JsonObject answer) => ((string?)answer.At("/result/outcome"), (string?)answer.At("/result/pointer"));
+    private static (string? Outcome, string? Pointer) Outcome(JsonObject answer) =>
+        ((string?)answer.At("/result/outcome"), (string?)answer.At("/result/pointer"));
 }

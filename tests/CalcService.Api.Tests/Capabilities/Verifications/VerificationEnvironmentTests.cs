@@ -25,7 +25,9 @@ public sealed class VerificationEnvironmentTests(Service service)
         {
             foreach (var (_, body) in route.Examples)
             {
-                archive.Add((route.Path, Encoding.UTF8.GetBytes(ArchivedAnswers.Of(route.Path, body, await service.AnswerAsync(route.Path, body)).ToJsonString())));
+                archive.Add((route.Path,
+                    Encoding.UTF8.GetBytes(ArchivedAnswers.Of(route.Path, body, await service.AnswerAsync(route.Path, body))
+                    .ToJsonString())));
             }
         }
 
@@ -38,7 +40,9 @@ public sealed class VerificationEnvironmentTests(Service service)
             var capability = service.Services.Calculation("record-verifications");
             foreach (var (path, body) in archive)
             {
-                var answer = Assert.IsType<Answer<RecordVerificationResult>>(capability.Process(body, full: false, TestContext.Current.CancellationToken).Body);
+                var answer =
+                    Assert.IsType<Answer<RecordVerificationResult>>(capability.Process(body, full: false,
+                    TestContext.Current.CancellationToken).Body);
                 Assert.True(answer.Result.Outcome == VerificationOutcome.Match, $"{path}: {answer.Result.Pointer} {answer.Result.Reason}");
             }
         }

@@ -66,7 +66,8 @@ public sealed class ConeGridTests
         {
             Assert.InRange(found.Peak.TemperatureK - fine.Peak.TemperatureK, -bar, bar);
             // The time of a flat top says nothing.
-            Assert.InRange((found.Peak.TimeS - fine.Peak.TimeS) / 60, fine.Peak.TemperatureK > 330 ? -bar : -2, fine.Peak.TemperatureK > 330 ? bar : 2);
+            Assert.InRange((found.Peak.TimeS - fine.Peak.TimeS) / 60, fine.Peak.TemperatureK > 330 ? -bar : -2, fine.Peak.TemperatureK > 330
+                ? bar : 2);
         }
 
         Assert.InRange(found.OuterPeak.TemperatureK - fine.OuterPeak.TemperatureK, -bar, bar);

@@ -64,7 +64,8 @@ public sealed class ConeHeatPropertyTests
             // Meeting fronts exceed the adiabatic rise of 126 K somewhat; nothing gets twice as hot.
             Assert.InRange(found.Peak.TemperatureK, Cones.Zero - 20, Cones.Zero + 40 + (2 * 126));
             Assert.All(found.Degrees, one => Assert.True(one.EverywhereS is null || one.FirstS <= one.EverywhereS));
-            Assert.All(found.Curve, moment => Assert.True(double.IsFinite(moment.CentreK + moment.SkinK + moment.OuterK + moment.LeastDegree)));
+            Assert.All(found.Curve,
+                moment => Assert.True(double.IsFinite(moment.CentreK + moment.SkinK + moment.OuterK + moment.LeastDegree)));
         },
         iter: 60, threads: 1);
 
@@ -84,7 +85,9 @@ public sealed class ConeHeatPropertyTests
                     AirK = new([0, 3600, 7200], [.. new[] { 0.0, 3600, 7200 }.Select(time => input.Surroundings.AirK.At(time) + kelvins)]),
                 },
             };
-            double Cured(ConeHeatInput one) => ConeHeat.Calculate(one, Trace.None, new Budget(Budget.DefaultSteps), CancellationToken.None)!.Degrees[1].EverywhereS ?? double.PositiveInfinity;
+            double Cured(ConeHeatInput one) =>
+                ConeHeat.Calculate(one, Trace.None, new Budget(Budget.DefaultSteps), CancellationToken.None)!.Degrees[1].EverywhereS
+                ?? double.PositiveInfinity;
             Assert.True(Cured(WarmedBy(5)) <= Cured(input) + 30);
         },
         iter: 25, threads: 1);

@@ -23,7 +23,8 @@ public sealed class ConeHeatTests
     [Fact]
     public void Thick_slice_agrees_with_CVODE()
     {
-        // SUNDIALS CVODE 6.4.1, BDF, 640 + 48 rings at 1e-5 K and 1e-8 (tests/CalcService.Benchmarks/cvode): centre 135.6377 °C at 13.8333 min; degree .05
+        // SUNDIALS CVODE 6.4.1, BDF, 640 + 48 rings at 1e-5 K and 1e-8 (tests/CalcService.Benchmarks/cvode): centre 135.6377 °C at 13.8333
+        // min; degree .05
         // first after 10.1975, everywhere after 11.3986; .95 everywhere after 22.2337 min.
         var found = Cones.Slice(Cones.Thick() with { Degrees = [.05, .95], Grid = new(160, 12, 1, 0, new(1e-3, 1e-5)) });
 
@@ -45,7 +46,8 @@ public sealed class ConeHeatTests
     [Fact]
     public void Axial_flow_halves_the_peak_of_the_example_and_brings_the_last_place_forward()
     {
-        // A trial with other code: slices alone peak at 67 °C and have their last place at .9 after 129 min; with axial flow 32 °C and 90 min, the
+        // A trial with other code: slices alone peak at 67 °C and have their last place at .9 after 129 min; with axial flow 32 °C and 90
+        // min, the
         // skin at the mouth 84 instead of 49 min. It doesn't say its law and film; assumed here: the law of the thick slice, 8 W/(m²·K),
         // 70 mm outside all along, air from 12 °C at 08:00 to 3 °C at 20:00, poured at 08:30. So the sizes are held to a tenth only.
         var input = Cones.Example(Cones.Hot) with { CurveShare = 1, CurveTimesS = [.. Enumerable.Range(0, 400).Select(i => i * 30.0)] };
@@ -130,7 +132,8 @@ public sealed class ConeHeatTests
         Assert.Throws<ArgumentException>(() => Cones.Whole(good with { Body = good.Body with { MetallicAreaM2 = 420e-6 } }));
     }
 
-    // By hand: a bore of 23 mm at the small end and 45 mm at the mouth, 184 mm² of wire, steel of 7850 kg/m³, 460 J/(kg·K) and 50 W/(m·K), compound of
+    // By hand: a bore of 23 mm at the small end and 45 mm at the mouth, 184 mm² of wire, steel of 7850 kg/m³, 460 J/(kg·K) and 50 W/(m·K),
+    // compound of
     // 1750, 1250 and .6, of which 45 % react with 350 kJ/kg; wires at 8 °C, compound at 18 °C.
     [Theory]
     [InlineData(0, 11.5, 0.442866, 4451.48, 633.03, 1.51403, 22.4776, 34496.4, 285.475)]
@@ -148,11 +151,13 @@ public sealed class ConeHeatTests
                 ? ConeHeat.CalculateSlice(input, share, trace, budget, TestContext.Current.CancellationToken)!
                 : ConeHeat.Calculate(input, trace, budget, TestContext.Current.CancellationToken)!;
 
-            Assert.Equal(["wire-fraction", "cone-density", "cone-specific-heat", "cone-radial-conductivity", "cone-axial-conductivity", "cone-reaction-heat",
+            Assert.Equal(["wire-fraction", "cone-density", "cone-specific-heat", "cone-radial-conductivity", "cone-axial-conductivity",
+                "cone-reaction-heat",
                 "cone-start-temperature"], trace.Steps.Select(step => step.Formula.Id));
             Assert.Equal(radiusMm / 1000, Given("wire-fraction", "r"), 1e-12);
             Assert.Equal(184e-6, Given("wire-fraction", "A"));
-            Assert.Equal((8 + Cones.Zero, 18 + Cones.Zero), (Given("cone-start-temperature", "T_s"), Given("cone-start-temperature", "T_m")));
+            Assert.Equal((8 + Cones.Zero, 18 + Cones.Zero),
+                (Given("cone-start-temperature", "T_s"), Given("cone-start-temperature", "T_m")));
             Assert.Equal((.45, 350e3), (Given("cone-reaction-heat", "w"), Given("cone-reaction-heat", "H")));
             Assert.All(trace.Steps.Zip(worked), pair => Printed.Agrees(pair.Second, pair.First.Value.Si, 6));
             // The slice starts from what its trace says; a row of nodes within the cone stands between the slabs below and above it.

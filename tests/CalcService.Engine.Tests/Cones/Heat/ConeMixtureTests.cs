@@ -11,14 +11,18 @@ public sealed class ConeMixtureTests
     [InlineData(11.5, .4429)]
     [InlineData(15.1667, .2546)]
     [InlineData(22.5, .1157)]
-    [Verifies("wire-fraction", Check.WorkedExample, "184 mm² of wire in bores of 23, 30.33 and 45 mm, by hand: 184/415.48, 184/722.65, 184/1590.43")]
+    [Verifies("wire-fraction", Check.WorkedExample,
+        "184 mm² of wire in bores of 23, 30.33 and 45 mm, by hand: 184/415.48, 184/722.65, 184/1590.43")]
     public void Wires_of_the_example_fill_44_25_and_12_per_cent(double radiusMm, double printed) =>
         Printed.Agrees(printed, ConeMixture.WireFraction(184e-6, radiusMm / 1000, Trace.None), 4);
 
     [Fact]
-    [Verifies("cone-density", Check.WorkedExample, "a quarter steel of 7850 and three quarters compound of 1750 kg/m³, by hand: 1962.5 + 1312.5")]
-    [Verifies("cone-specific-heat", Check.WorkedExample, "the same with 460 and 1250 J/(kg·K), by hand: (902,750 + 1,640,625)/3275 = 776.603")]
-    [Verifies("cone-reaction-heat", Check.WorkedExample, "the same with 45 % resin of 350 kJ/kg, by hand: .75·.45·1750·350,000/3275 = 63,120.2")]
+    [Verifies("cone-density", Check.WorkedExample,
+        "a quarter steel of 7850 and three quarters compound of 1750 kg/m³, by hand: 1962.5 + 1312.5")]
+    [Verifies("cone-specific-heat", Check.WorkedExample,
+        "the same with 460 and 1250 J/(kg·K), by hand: (902,750 + 1,640,625)/3275 = 776.603")]
+    [Verifies("cone-reaction-heat", Check.WorkedExample,
+        "the same with 45 % resin of 350 kJ/kg, by hand: .75·.45·1750·350,000/3275 = 63,120.2")]
     public void Quarter_of_steel_is_as_worked_by_hand()
     {
         var density = ConeMixture.DensityKgPerM3(.25, Cones.Materials, Trace.None);
@@ -46,15 +50,20 @@ public sealed class ConeMixtureTests
     [InlineData(.1)]
     [InlineData(.25)]
     [InlineData(.44)]
-    [Verifies("cone-radial-conductivity", Check.Analytic, "Keller's theorem (J. Math. Phys. 5 (1964) 548, from memory): with the two materials exchanged the conductivities multiply to k_s·k_m")]
+    [Verifies("cone-radial-conductivity", Check.Analytic, "Keller's theorem (J. Math. Phys. 5 (1964) 548, from memory): with the two "
+        + "materials exchanged the conductivities multiply to k_s·k_m")]
     public void Across_the_wires_the_exchange_of_materials_gives_the_reciprocal(double fraction) =>
-        Printed.Matches(50 * .6, ConeMixture.RadialConductivityWPerMK(fraction, 50, .6, Trace.None) * ConeMixture.RadialConductivityWPerMK(fraction, .6, 50, Trace.None));
+        Printed.Matches(50 * .6,
+        ConeMixture.RadialConductivityWPerMK(fraction, 50, .6, Trace.None) * ConeMixture.RadialConductivityWPerMK(fraction, .6, 50,
+        Trace.None));
 
     [Theory]
     [InlineData(.12)]
     [InlineData(.25)]
     [InlineData(.44)]
-    [Verifies("cone-radial-conductivity", Check.IndependentCode, "finite differences over one cell of a square array of round wires, relaxed to rest")]
+    [Verifies("cone-radial-conductivity", Check.IndependentCode,
+        "finite differences over one cell of a square array of round wires, relaxed to rest")]
     public void Across_the_wires_a_cell_of_the_array_conducts_as_much(double fraction) =>
-        Printed.Matches(SquareArray.Conductivity(fraction, 50, .6), ConeMixture.RadialConductivityWPerMK(fraction, 50, .6, Trace.None), .03);
+        Printed.Matches(SquareArray.Conductivity(fraction, 50, .6), ConeMixture.RadialConductivityWPerMK(fraction, 50, .6, Trace.None),
+        .03);
 }

@@ -14,7 +14,8 @@ internal static class Cones
     public static readonly CureLaw Hot = new(1.2e7, 68e3, 1.5e8, 60e3, .9, 1.6);
 
     /// <summary>A law that starts itself: rate constants 2.0e-5 and 4.0e-3 /s at 20 °C, 65 kJ/mol.</summary>
-    public static readonly CureLaw Sudden = new(2.0e-5 * Math.Exp(65e3 / (8.314462618 * 293.15)), 65e3, 4.0e-3 * Math.Exp(65e3 / (8.314462618 * 293.15)), 65e3, 1, 1);
+    public static readonly CureLaw Sudden = new(2.0e-5 * Math.Exp(65e3 / (8.314462618 * 293.15)), 65e3,
+        4.0e-3 * Math.Exp(65e3 / (8.314462618 * 293.15)), 65e3, 1, 1);
 
     public static readonly ConeMaterials Materials = new()
     {

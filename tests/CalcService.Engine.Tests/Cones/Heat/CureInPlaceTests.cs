@@ -16,12 +16,14 @@ public sealed class CureInPlaceTests
     [InlineData(20, .635163)]
     public void Cure_without_heat_follows_the_exact_law(double minutes, double printed)
     {
-        // m + n = 2: y = α/(1 − α), y^(1−m) = y₀^(1−m) + (1 − m)·k·t. Constants: Bogetti and Gillespie, J. Compos. Mater. 25 (1991), seed 1e-6, 100 °C.
+        // m + n = 2: y = α/(1 − α), y^(1−m) = y₀^(1−m) + (1 − m)·k·t. Constants: Bogetti and Gillespie, J. Compos. Mater. 25 (1991), seed
+        // 1e-6, 100 °C.
         var input = Cones.Thick() with
         {
             Law = new CureLaw(0, 0, 3.7e22 / 60, 167.4e3, .524, 1.476),
             Materials = Cones.Materials with { ReactionHeatJPerKg = 0 },
-            Surroundings = new() { CompoundK = Cones.Zero + 100, SteelK = Cones.Zero + 100, AirK = PiecewiseLinear.Constant(Cones.Zero + 100), StartDegree = 1e-6 },
+            Surroundings = new() { CompoundK = Cones.Zero + 100, SteelK = Cones.Zero + 100,
+            AirK = PiecewiseLinear.Constant(Cones.Zero + 100), StartDegree = 1e-6 },
             HorizonS = minutes * 60,
             Grid = Fine,
         };
@@ -46,7 +48,8 @@ public sealed class CureInPlaceTests
     [Fact]
     public void Compound_that_keeps_its_heat_follows_a_plain_integration()
     {
-        var input = Cones.Thick() with { Degrees = [.5], Grid = Fine, Materials = Cones.Materials with { CompoundConductivityWPerMK = 1e-9 } };
+        var input = Cones.Thick() with { Degrees = [.5], Grid = Fine,
+            Materials = Cones.Materials with { CompoundConductivityWPerMK = 1e-9 } };
         var time = Cones.Slice(input).Degrees[0].FirstS!.Value;
         var reached = Reference.RungeKutta(degree => Cones.Hot.RatePerS(degree, Cones.Zero + 20 + (126 * degree)), 0, time, 20000);
         // It runs through .5 at 4 % a second.

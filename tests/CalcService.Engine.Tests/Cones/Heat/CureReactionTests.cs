@@ -8,7 +8,8 @@ public sealed class CureReactionTests
 {
     [Fact]
     public void Rate_of_many_nodes_is_the_laws_own() =>
-        (from law in Gen.Select(Gen.Double[0, 1e6], Gen.Double[0, 80e3], Gen.Double[1e3, 1e8], Gen.Double[30e3, 90e3], Gen.Double[0, 2], Gen.Double[.5, 3])
+        (from law in Gen.Select(Gen.Double[0, 1e6], Gen.Double[0, 80e3], Gen.Double[1e3, 1e8], Gen.Double[30e3, 90e3], Gen.Double[0, 2],
+        Gen.Double[.5, 3])
          from progress in Gen.Double[0, 1].Array[7]
          from temperatures in Gen.Double[230, 520].Array[7]
          select (new CureLaw(law.Item1, law.Item2, law.Item3, law.Item4, law.Item5, law.Item6), progress, temperatures))
@@ -32,7 +33,8 @@ public sealed class CureReactionTests
     [InlineData(1e-12)]
     public void Rate_at_the_ends_is_the_laws_own(double degree)
     {
-        foreach (var law in new[] { Cones.Hot, Cones.Hot with { K10PerS = 0 }, Cones.Hot with { M = 0 }, Cones.Hot with { M = .02 }, Cones.Hot with { N = 0 }, new CureLaw(1e-3, 0, 0, 0, 1, 1) })
+        foreach (var law in new[] { Cones.Hot, Cones.Hot with { K10PerS = 0 }, Cones.Hot with { M = 0 }, Cones.Hot with { M = .02 },
+            Cones.Hot with { N = 0 }, new CureLaw(1e-3, 0, 0, 0, 1, 1) })
         {
             var rates = new double[4];
             new CureReaction(law).Rates([degree, degree, degree, degree], [250, 300, 350, 450], rates);

@@ -1,6 +1,8 @@
 namespace CalcService.Engine.Tests.Cones.Heat;
 
-/// <summary>Conductivity across a square array of round wires, from a quarter of one cell: heat enters at the left and leaves at the right.</summary>
+/// <summary>
+/// Conductivity across a square array of round wires, from a quarter of one cell: heat enters at the left and leaves at the right.
+/// </summary>
 internal static class SquareArray
 {
     private const int Cells = 64;

@@ -3,7 +3,9 @@ using CsCheck;
 
 namespace CalcService.Engine.Tests.Numerics.Charts;
 
-/// <summary>The rules as NIST/SEMATECH 6.3.2 words them, each with a pattern that just is one and one that just isn't. Centre 0, sigma 1.</summary>
+/// <summary>
+/// The rules as NIST/SEMATECH 6.3.2 words them, each with a pattern that just is one and one that just isn't. Centre 0, sigma 1.
+/// </summary>
 public sealed class ZoneRuleTests
 {
     public static TheoryData<string, int, double[]> Patterns => new()

@@ -34,7 +34,9 @@ public sealed class AxialTests
         var perimeter = 2 * Math.PI * Radius;
         var section = Math.PI * Radius * Radius;
         var m = Math.Sqrt(Film * perimeter / (Conductivity * section));
-        double Exact(double z) => Watts / (Math.Sqrt(Film * perimeter * Conductivity * section) * Math.Tanh(m * Length)) * Math.Cosh(m * (Length - z)) / Math.Cosh(m * Length);
+        double Exact(double z) =>
+            Watts / (Math.Sqrt(Film * perimeter * Conductivity * section) * Math.Tanh(m * Length)) * Math.Cosh(
+            m * (Length - z)) / Math.Cosh(m * Length);
 
         // The rows are 5 mm apart: (m·5 mm)²/12 is 1.7e-4.
         for (var row = 0; row <= Rows; row += 10)

@@ -8,10 +8,12 @@ internal static class Bodies
     public static readonly ConductionTolerance Fine = new(1e-6, 1e-8);
 
     /// <summary>Radii from 0 in equal rings.</summary>
-    public static double[] Even(double radius, int rings, double from = 0) => [.. Enumerable.Range(0, rings + 1).Select(i => from + ((radius - from) * i / rings))];
+    public static double[] Even(double radius, int rings, double from = 0) =>
+        [.. Enumerable.Range(0, rings + 1).Select(i => from + ((radius - from) * i / rings))];
 
     /// <summary>One slice of an endless cylinder, 1 m high.</summary>
-    public static ConductionNetwork Slice(double[] radii, RingMaterial material, double film) => SliceOf(radii, [.. Enumerable.Repeat(material, radii.Length - 1)], film);
+    public static ConductionNetwork Slice(double[] radii, RingMaterial material, double film) =>
+        SliceOf(radii, [.. Enumerable.Repeat(material, radii.Length - 1)], film);
 
     public static ConductionNetwork SliceOf(double[] radii, RingMaterial[] rings, double film)
     {
@@ -22,7 +24,8 @@ internal static class Bodies
     }
 
     /// <summary>A cylinder on the axis with both its ends and its side to the air.</summary>
-    public static ConductionNetwork Cylinder(double[] radii, double length, int rows, RingMaterial material, double sideFilm, double lowerFilm, double upperFilm)
+    public static ConductionNetwork Cylinder(double[] radii, double length, int rows, RingMaterial material, double sideFilm,
+        double lowerFilm, double upperFilm)
     {
         var rings = Enumerable.Repeat(material, radii.Length - 1).ToArray();
         var network = new ConductionNetwork(radii.Length * (rows + 1));
@@ -50,7 +53,8 @@ internal static class Bodies
 
     /// <summary>Temperatures at a time, all nodes from one temperature at first.</summary>
     public static (double[] Temperatures, ConductionRun Run) At(
-        ConductionNetwork network, double from, PiecewiseLinear air, double time, ConductionTolerance? tolerance = null, IReaction? reaction = null,
+        ConductionNetwork network, double from, PiecewiseLinear air, double time, ConductionTolerance? tolerance = null,
+        IReaction? reaction = null,
         Func<ConductionStep, bool>? watch = null)
     {
         var solver = new ConductionSolver(network, reaction, air, tolerance ?? Fine);

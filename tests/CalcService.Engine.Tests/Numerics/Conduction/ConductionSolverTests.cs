@@ -61,7 +61,8 @@ public sealed class ConductionSolverTests
     [Fact]
     public void Run_stops_when_its_watcher_has_seen_enough()
     {
-        var (_, run) = Bodies.At(Bodies.Slice(Bodies.Even(1, 9), new(1, 1, 1), 1), 1, PiecewiseLinear.Constant(0), 10, watch: step => step.ToS < .1);
+        var (_, run) = Bodies.At(Bodies.Slice(Bodies.Even(1, 9), new(1, 1, 1), 1), 1, PiecewiseLinear.Constant(0), 10,
+            watch: step => step.ToS < .1);
         Assert.Equal(ConductionEnd.Stopped, run.End);
         Assert.InRange(run.TimeS, .1, .5);
     }

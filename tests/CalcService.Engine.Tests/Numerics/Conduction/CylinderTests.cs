@@ -29,7 +29,9 @@ public sealed class CylinderTests
     [Fact]
     public void Cylinder_error_falls_with_the_square_of_the_ring()
     {
-        double Error(int rings) => Math.Abs(Bodies.At(Bodies.Slice(Bodies.Even(1, rings), new(1, 1, 1), 1), 1, PiecewiseLinear.Constant(0), .3).Temperatures[0] - Exact(1, .3, 0));
+        double Error(int rings) =>
+            Math.Abs(Bodies.At(Bodies.Slice(Bodies.Even(1, rings), new(1, 1, 1), 1), 1, PiecewiseLinear.Constant(0), .3)
+            .Temperatures[0] - Exact(1, .3, 0));
 
         Assert.InRange(Math.Log2(Error(10) / Error(20)), 1.9, 2.1);
         Assert.InRange(Math.Log2(Error(20) / Error(40)), 1.9, 2.1);

@@ -15,7 +15,8 @@ public sealed class IgnitionTests
     [InlineData(1.95)]
     public void Cylinder_below_the_critical_heat_rests_at_the_exact_temperature(double delta)
     {
-        // Exact: centre 2·ln(1 + B) with δ = 8·B/(1 + B)², the smaller B; ln 4 at δ 2 (Frank-Kamenetskii, Diffusion and Heat Transfer in Chemical Kinetics).
+        // Exact: centre 2·ln(1 + B) with δ = 8·B/(1 + B)², the smaller B; ln 4 at δ 2 (Frank-Kamenetskii, Diffusion and Heat Transfer in
+        // Chemical Kinetics).
         var b = (4 / delta) - 1 - Math.Sqrt(Math.Pow((4 / delta) - 1, 2) - 1);
         var (found, run) = Rest(delta, film: 1e6);
 
@@ -47,7 +48,8 @@ public sealed class IgnitionTests
     }
 
     private static (double[] Temperatures, ConductionRun Run) Rest(double delta, double film) =>
-        Bodies.At(Bodies.Slice(Bodies.Even(1, 60), new(1, 1, 1, delta), film), 0, PiecewiseLinear.Constant(0), LongTime, new(1e-4, 1e6), new Exponential(),
+        Bodies.At(Bodies.Slice(Bodies.Even(1, 60), new(1, 1, 1, delta), film), 0, PiecewiseLinear.Constant(0), LongTime, new(1e-4, 1e6),
+        new Exponential(),
             step => step.TemperaturesAfter[0] < 8);
 
     private sealed class Exponential : IReaction

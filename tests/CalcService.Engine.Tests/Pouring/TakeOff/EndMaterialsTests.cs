@@ -13,7 +13,8 @@ public sealed class EndMaterialsTests
     [InlineData(.100, .050, .010)]
     [Verifies("seal-collar", Check.Analytic, "cylinder over the collar less the rope in it, π/4·((d + 2t)² − d²)·h")]
     public void Collar_is_a_cylinder_less_the_rope(double rope, double thickness, double height) =>
-        Printed.Matches(Math.PI / 4 * (Math.Pow(rope + (2 * thickness), 2) - (rope * rope)) * height, EndMaterials.SealCollarM3(rope, thickness, height, Trace.None));
+        Printed.Matches(Math.PI / 4 * (Math.Pow(rope + (2 * thickness), 2) - (rope * rope)) * height,
+        EndMaterials.SealCollarM3(rope, thickness, height, Trace.None));
 
     [Fact]
     [Verifies("seal-collar", Check.WorkedExample, "by hand: rope 20 mm, collar 10 mm thick and 20 mm high, π·10·30·20 = 18,850 mm³")]

@@ -71,7 +71,8 @@ public sealed class TakeOffMissingTests
     {
         var takeOff = GoodQuote.TakeOff(GoodQuote.Input with
         {
-            Conditions = GoodQuote.Input.Conditions with { SteelK = null }, Quote = GoodQuote.Quote with { TaskTimesS = new Dictionary<string, double>() },
+            Conditions = GoodQuote.Input.Conditions with { SteelK = null },
+                Quote = GoodQuote.Quote with { TaskTimesS = new Dictionary<string, double>() },
         });
 
         Assert.Equal(["/conditions/steelTemperature", "/quote/taskTimes/waitForGel"], takeOff.Missing);
@@ -88,15 +89,19 @@ public sealed class TakeOffMissingTests
     [InlineData(DosePlace.Compound, "/conditions/compoundTemperature")]
     public void Dose_lacks_the_reading_that_it_goes_by(DosePlace place, string pointer)
     {
-        var takeOff = GoodQuote.TakeOff(GoodQuote.Input with { Compound = GoodPour.Sheet with { DoseByTemperatureOf = place }, Conditions = new() });
+        var takeOff =
+            GoodQuote.TakeOff(GoodQuote.Input with { Compound = GoodPour.Sheet with { DoseByTemperatureOf = place }, Conditions = new() });
         Assert.Equal(pointer, takeOff.Missing[0]);
     }
 
     [Fact]
     public void Dose_that_the_sheet_does_not_have_lacks_the_sheets_doses()
     {
-        Assert.Equal("/compound/sheet/doses", GoodQuote.TakeOff(GoodQuote.Input with { Compound = GoodPour.Sheet with { Doses = [] } }).Missing[0]);
-        Assert.Equal("/compound/sheet/doses", GoodQuote.TakeOff(GoodQuote.Input with { Conditions = GoodQuote.Input.Conditions with { SteelK = GoodPour.Zero - 5 } }).Missing[0]);
+        Assert.Equal("/compound/sheet/doses",
+            GoodQuote.TakeOff(GoodQuote.Input with { Compound = GoodPour.Sheet with { Doses = [] } }).Missing[0]);
+        Assert.Equal("/compound/sheet/doses",
+            GoodQuote.TakeOff(GoodQuote.Input with { Conditions = GoodQuote.Input.Conditions with { SteelK = GoodPour.Zero - 5 } })
+            .Missing[0]);
     }
 
     [Fact]
@@ -144,7 +149,8 @@ public sealed class TakeOffMissingTests
                 "/quote/seizing/count", "/quote/seizing/wireDiameter", "/quote/sealPerEnd", "/quote/cleanerPerEnd",
                 .. outcome.Result.TakeOff.Labour.Select(line => "/quote/taskTimes/" + line.Task),
             ],
-            outcome.Assumptions.Select(assumption => assumption.Pointer).Where(pointer => pointer.StartsWith("/quote", StringComparison.Ordinal)));
+            outcome.Assumptions.Select(assumption => assumption.Pointer)
+                .Where(pointer => pointer.StartsWith("/quote", StringComparison.Ordinal)));
     }
 
     [Fact]

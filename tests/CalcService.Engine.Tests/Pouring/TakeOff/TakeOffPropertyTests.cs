@@ -42,7 +42,8 @@ public sealed class TakeOffPropertyTests
         AnyJob.Sample(
             job =>
             {
-                var split = job with { Ends = Named(job.Ends.SelectMany(end => Enumerable.Repeat(end with { Quantity = 1 }, end.Quantity))) };
+                var split =
+                    job with { Ends = Named(job.Ends.SelectMany(end => Enumerable.Repeat(end with { Quantity = 1 }, end.Quantity))) };
                 AssertSame(GoodQuote.TakeOff(job), GoodQuote.TakeOff(split));
             },
             iter: 100);
@@ -64,7 +65,8 @@ public sealed class TakeOffPropertyTests
                     // Each is rounded to four decimals.
                     Assert.InRange(pair.Second.Cost!.Value - (2 * pair.First.Cost!.Value), -.00015m, .00015m);
                 });
-                Assert.All(once.Labour.Zip(twice.Labour).Where(pair => pair.First.Per == "end"), pair => Assert.Equal(2 * pair.First.TotalS, pair.Second.TotalS));
+                Assert.All(once.Labour.Zip(twice.Labour).Where(pair => pair.First.Per == "end"),
+                    pair => Assert.Equal(2 * pair.First.TotalS, pair.Second.TotalS));
                 decimal Mixed(TakeOffResult takeOff) => takeOff.Kits.Sum(kit => kit.Needed * kit.Price!.Value);
                 Assert.True(Mixed(twice) <= 2 * Mixed(once));
             },
@@ -88,7 +90,8 @@ public sealed class TakeOffPropertyTests
                     _ => quote with { TaskRates = new Dictionary<string, decimal> { ["record"] = quote.HourlyRate!.Value + more } },
                 };
                 var (before, after) = (GoodQuote.TakeOff(job), GoodQuote.TakeOff(job with { Quote = dearer }));
-                Assert.True(after.MaterialsCost >= before.MaterialsCost && after.LabourCost >= before.LabourCost && after.TotalCost >= before.TotalCost);
+                Assert.True(after.MaterialsCost >= before.MaterialsCost && after.LabourCost >= before.LabourCost
+                    && after.TotalCost >= before.TotalCost);
             },
             iter: 200);
 
@@ -98,7 +101,8 @@ public sealed class TakeOffPropertyTests
             job =>
             {
                 var takeOff = GoodQuote.TakeOff(job);
-                var lines = takeOff.Kits.Select(kit => kit.Cost).Append(takeOff.Doses!.Cost).Concat(takeOff.Materials.Select(line => line.Cost))
+                var lines = takeOff.Kits.Select(kit => kit.Cost).Append(takeOff.Doses!.Cost)
+                    .Concat(takeOff.Materials.Select(line => line.Cost))
                     .Concat(takeOff.Labour.Select(line => line.Cost));
                 Assert.Equal(lines.Sum(cost => cost!.Value), takeOff.TotalCost);
                 Assert.Equal(takeOff.Doses.Needed, takeOff.Kits.Sum(kit => kit.Needed + kit.Spare) * takeOff.Doses.PerKit);
@@ -113,7 +117,8 @@ public sealed class TakeOffPropertyTests
         return end with
         {
             Rope = end.Rope with { DiameterM = diameter },
-            Basket = end.Basket with { SmallEndDiameterM = diameter * 1.15, LargeEndDiameterM = diameter * 2.2, LengthM = diameter * 5, ToleranceM = .0002 },
+            Basket = end.Basket with { SmallEndDiameterM = diameter * 1.15, LargeEndDiameterM = diameter * 2.2, LengthM = diameter * 5,
+            ToleranceM = .0002 },
         };
     }
 

@@ -51,7 +51,8 @@ public sealed class TakeOffStockTests
         Assert.Equal(new DoseLine(2, 6, 0, 6, 2.5m, 15), Doses(null));
         Assert.Equal(new DoseLine(2, 6, 0, 6, 2.5m, 15), Doses([Lot]));
         Assert.Equal(new DoseLine(2, 6, 2, 4, 2.5m, 10), Doses([Lot with { DoseCount = 2 }]));
-        Assert.Equal(new DoseLine(2, 6, 6, 0, 2.5m, 0), Doses([Lot with { DoseCount = 2 }, Lot with { Lot = "L2", Count = 0, DoseCount = 50 }]));
+        Assert.Equal(new DoseLine(2, 6, 6, 0, 2.5m, 0),
+            Doses([Lot with { DoseCount = 2 }, Lot with { Lot = "L2", Count = 0, DoseCount = 50 }]));
     }
 
     [Theory]
@@ -78,7 +79,8 @@ public sealed class TakeOffStockTests
         Assert.Equal(GoodQuote.Quote.LeadTimeS, GoodQuote.TakeOff(input with { Stock = [Lot] }).LeadTimeS);
     }
 
-    private static KitLine Kit(IReadOnlyList<StockLot> stock) => Assert.Single(GoodQuote.TakeOff(GoodQuote.Input with { Stock = stock }).Kits);
+    private static KitLine Kit(IReadOnlyList<StockLot> stock) =>
+        Assert.Single(GoodQuote.TakeOff(GoodQuote.Input with { Stock = stock }).Kits);
 
     private static DoseLine? Doses(IReadOnlyList<StockLot>? stock) => GoodQuote.TakeOff(GoodQuote.Cold with { Stock = stock }).Doses;
 }

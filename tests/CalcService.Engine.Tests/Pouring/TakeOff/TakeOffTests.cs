@@ -24,7 +24,8 @@ public sealed class TakeOffTests
     [Fact]
     public void Seizing_wire_of_the_worked_quote_is_turns_times_their_circle()
     {
-        // 3 seizings (0.787 in × 3 = 2.36), 30 mm wide, 20 turns of π·21.5 mm = 67.5442 mm: 4.05265 m; six ends 24.3159 m, at 10 for 100 m 2.4316.
+        // 3 seizings (0.787 in × 3 = 2.36), 30 mm wide, 20 turns of π·21.5 mm = 67.5442 mm: 4.05265 m; six ends 24.3159 m, at 10 for 100 m
+        // 2.4316.
         var wire = Line(Worked, "seizingWire");
         Assert.Equal(QuantityKind.Length, wire.Amount.Kind);
         Printed.Agrees(24.3159, wire.Amount.Si, 6);
@@ -48,8 +49,10 @@ public sealed class TakeOffTests
         // Two kits of 90 s and six baskets of 2 min are 15 min; all other times are the stated defaults, the wait is given.
         (string, string, long, double, decimal?)[] expected =
         [
-            ("setUp", "job", 1, 30, 30), ("measureAndSeize", "end", 6, 90, 90), ("cutAndOpen", "end", 6, 120, 120), ("cleanAndDry", "end", 6, 90, 90),
-            ("positionAndSeal", "end", 6, 90, 90), ("mixAndPour", "job", 1, 15, 15), ("waitForGel", "job", 1, 30, 30), ("finish", "end", 6, 60, 60),
+            ("setUp", "job", 1, 30, 30), ("measureAndSeize", "end", 6, 90, 90), ("cutAndOpen", "end", 6, 120, 120),
+                ("cleanAndDry", "end", 6, 90, 90),
+            ("positionAndSeal", "end", 6, 90, 90), ("mixAndPour", "job", 1, 15, 15), ("waitForGel", "job", 1, 30, 30),
+            ("finish", "end", 6, 60, 60),
             ("record", "end", 6, 60, 60),
         ];
         Assert.Equal(expected, Worked.Labour.Select(line => (line.Task, line.Per, line.Times, line.TotalS!.Value / 60, line.Cost)));
@@ -78,7 +81,8 @@ public sealed class TakeOffTests
     {
         var takeOff = GoodQuote.With(quote => quote with
         {
-            TaskTimesS = new Dictionary<string, double> { ["cutAndOpen"] = 25 * 60, [LabourTask.MixAndPour] = 4 * 60, [LabourTask.ProofLoad] = 20 * 60 },
+            TaskTimesS = new Dictionary<string, double> { ["cutAndOpen"] = 25 * 60, [LabourTask.MixAndPour] = 4 * 60,
+                [LabourTask.ProofLoad] = 20 * 60 },
             TaskRates = new Dictionary<string, decimal> { ["cutAndOpen"] = 90 },
         });
 
@@ -87,7 +91,8 @@ public sealed class TakeOffTests
         Assert.Equal(("request", 24m), Paid(LabourTask.MixAndPour));
         Assert.Equal(("request", 120m), Paid(LabourTask.ProofLoad));
 
-        (string, decimal?) Paid(string task) => takeOff.Labour.Where(line => line.Task == task).Select(line => (line.From, line.Cost)).Single();
+        (string, decimal?) Paid(string task) =>
+            takeOff.Labour.Where(line => line.Task == task).Select(line => (line.From, line.Cost)).Single();
     }
 
     [Fact]
@@ -99,5 +104,6 @@ public sealed class TakeOffTests
         Printed.Matches(plan.Gel!.InCone.LatestS, wait.TotalS!.Value);
     }
 
-    internal static MaterialLine Line(TakeOffResult takeOff, string material) => takeOff.Materials.Single(line => line.Material == material);
+    internal static MaterialLine Line(TakeOffResult takeOff, string material) =>
+        takeOff.Materials.Single(line => line.Material == material);
 }

@@ -6,7 +6,8 @@ namespace CalcService.Api.Capabilities.Curing.Findings;
 /// <summary>A cure with which nothing is wrong, and what raises each finding of its own. The compound is invented.</summary>
 internal static class CureExamples
 {
-    public const string Air = "/conditions/air", Series = "/conditions/air/series", Steel = "/conditions/steelTemperature", Sheet = "/compound/sheet";
+    public const string Air = "/conditions/air", Series = "/conditions/air/series", Steel = "/conditions/steelTemperature",
+        Sheet = "/compound/sheet";
 
     private const string Good = """
         {
@@ -21,12 +22,16 @@ internal static class CureExamples
               { "from": { "value": 2, "unit": "degC" }, "below": { "value": 7, "unit": "degC" }, "perKit": 2 },
               { "from": { "value": 7, "unit": "degC" }, "below": { "value": 34, "unit": "degC" }, "perKit": 0 } ],
             "gelTimes": [
-              { "temperature": { "value": 5, "unit": "degC" }, "doses": 0, "time": { "value": 66, "unit": "min" }, "measuredIn": { "selfHeating": "no" } },
-              { "temperature": { "value": 20, "unit": "degC" }, "doses": 0, "time": { "value": 24, "unit": "min" }, "measuredIn": { "selfHeating": "no" } },
-              { "temperature": { "value": 35, "unit": "degC" }, "doses": 0, "time": { "value": 10, "unit": "min" }, "measuredIn": { "selfHeating": "no" } } ],
+              { "temperature": { "value": 5, "unit": "degC" }, "doses": 0, "time": { "value": 66, "unit": "min" },
+                "measuredIn": { "selfHeating": "no" } },
+              { "temperature": { "value": 20, "unit": "degC" }, "doses": 0, "time": { "value": 24, "unit": "min" },
+                "measuredIn": { "selfHeating": "no" } },
+              { "temperature": { "value": 35, "unit": "degC" }, "doses": 0, "time": { "value": 10, "unit": "min" },
+                "measuredIn": { "selfHeating": "no" } } ],
             "mixing": { "time": { "value": 90, "unit": "s" } },
             "fullStrength": [ { "temperature": { "value": 20, "unit": "degC" }, "afterGel": { "value": 90, "unit": "min" } } ],
-            "cured": { "density": { "value": 1.75, "unit": "g/mL" }, "specificHeat": { "value": 1250, "unit": "J/(kg.K)" }, "conductivity": { "value": 0.6, "unit": "W/(m.K)" } },
+            "cured": { "density": { "value": 1.75, "unit": "g/mL" }, "specificHeat": { "value": 1250, "unit": "J/(kg.K)" },
+              "conductivity": { "value": 0.6, "unit": "W/(m.K)" } },
             "reaction": { "heat": { "value": 350, "unit": "kJ/kg" }, "resinFraction": { "value": 20, "unit": "%" } } } },
           "doses": 0,
           "mixedAt": "2026-03-12T08:30:00+01:00",
@@ -38,9 +43,11 @@ internal static class CureExamples
           "ends": [ {
             "id": "A",
             "quantity": 2,
-            "rope": { "diameter": { "value": 20, "unit": "mm" }, "construction": "6x36", "core": "iwrc", "grade": 1770, "finish": "bright" },
+            "rope": { "diameter": { "value": 20, "unit": "mm" }, "construction": "6x36", "core": "iwrc", "grade": 1770,
+              "finish": "bright" },
             "socket": {
-              "basket": { "smallEndDiameter": { "value": 23, "unit": "mm" }, "largeEndDiameter": { "value": 45, "unit": "mm" }, "length": { "value": 100, "unit": "mm" } },
+              "basket": { "smallEndDiameter": { "value": 23, "unit": "mm" }, "largeEndDiameter": { "value": 45, "unit": "mm" },
+                "length": { "value": 100, "unit": "mm" } },
               "outerDiameter": { "value": 70, "unit": "mm" } } } ],
           "pourTime": { "value": 5, "unit": "min" }
         }

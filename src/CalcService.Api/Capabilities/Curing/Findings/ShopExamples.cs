@@ -21,7 +21,8 @@ internal static class ShopExamples
         ["shifts"] = new JsonArray(new JsonObject { ["from"] = "2026-03-12T08:30:00+01:00", ["to"] = "2026-03-12T10:30:00+01:00" }),
         ["taskTimes"] = new JsonObject
         {
-            ["prepare"] = Quantity(10, "min"), ["position"] = Quantity(10, "min"), ["proof"] = Quantity(10, "min"), ["record"] = Quantity(10, "min"),
+            ["prepare"] = Quantity(10, "min"), ["position"] = Quantity(10, "min"), ["proof"] = Quantity(10, "min"),
+                ["record"] = Quantity(10, "min"),
         },
     });
 }

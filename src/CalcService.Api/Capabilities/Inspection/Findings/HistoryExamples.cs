@@ -9,7 +9,8 @@ namespace CalcService.Api.Capabilities.Inspection.Findings;
 /// <summary>Sizes, heat, substances and time.</summary>
 internal static class HistoryExamples
 {
-    private const string Measured = "/rope/measuredDiameter", Highest = "/inspection/highestTemperature", Chemicals = "/inspection/chemicals", Made = "/inspection/socketedOn";
+    private const string Measured = "/rope/measuredDiameter", Highest = "/inspection/highestTemperature",
+        Chemicals = "/inspection/chemicals", Made = "/inspection/socketedOn";
 
     public static IReadOnlyList<FindingExample> All { get; } =
     [
@@ -22,13 +23,15 @@ internal static class HistoryExamples
         new("compound-not-known", Severity.Caution, "/compound", end => end.Without("/compound").With(Chemicals, new JsonArray())),
         new("highest-temperature-missing", Severity.Unknown, Highest, end => end.Without(Highest)),
         new("overheated", Severity.Stop, Highest, end => end.With(Highest, Quantity(61, "degC"))),
-        new("perhaps-overheated", Severity.Unknown, Highest, end => end.Without("/compound").With(Chemicals, new JsonArray()).With(Highest, Quantity(116, "degC"))),
+        new("perhaps-overheated", Severity.Unknown, Highest,
+        end => end.Without("/compound").With(Chemicals, new JsonArray()).With(Highest, Quantity(116, "degC"))),
         new("chemicals-not-told", Severity.Caution, Chemicals, end => end.Without(Chemicals)),
         new("met-unlisted-chemical", Severity.Unknown, Chemicals + "/0", end => end.With(Chemicals, new JsonArray("brine"))),
         new("met-limited-chemical", Severity.Caution, Chemicals + "/0", end => end.With(Chemicals, new JsonArray("diesel"))),
         new("met-attacking-chemical", Severity.Stop, Chemicals + "/0", end => end.With(Chemicals, new JsonArray("acetone"))),
         new("socketing-date-missing", Severity.Unknown, Made, end => end.With("/ruleSet", "platform").Without(Made)),
-        new("mine-medium-not-by-design", Severity.Unknown, "/attachment/resinByDesign", end => end.With("/attachment", new JsonObject { ["resinByDesign"] = "no" })),
+        new("mine-medium-not-by-design", Severity.Unknown, "/attachment/resinByDesign",
+        end => end.With("/attachment", new JsonObject { ["resinByDesign"] = "no" })),
         new("resocketing-overdue", Severity.Stop, Made, end => end.With("/ruleSet", "platform").With(Made, "2024-03-11")),
     ];
 }

@@ -20,7 +20,8 @@ internal static class WireExamples
         new("core-wires-broken", Severity.Caution, Wires, end => Broken(end, 1, "core", 5, 1)),
         new("cut-beyond-damage", Severity.Caution, Wires, end => Rejected(end).With("/inspection/lengthLeft", Quantity(8, "m"))),
         new("rope-left-unknown", Severity.Caution, "/inspection/lengthLeft", Rejected),
-        new("rope-left-short", Severity.Stop, "/inspection/lengthLeft", end => Rejected(end).With("/inspection/lengthLeft", Quantity(5.9, "m"))),
+        new("rope-left-short", Severity.Stop, "/inspection/lengthLeft",
+        end => Rejected(end).With("/inspection/lengthLeft", Quantity(5.9, "m"))),
         new("drum-turns-few", Severity.Stop, Turns, end => Mine(end).With(Turns, Quantity(2.9, "1"))),
         new("drum-turns-missing", Severity.Unknown, Turns, end => Mine(end).Without(Turns)),
     ];

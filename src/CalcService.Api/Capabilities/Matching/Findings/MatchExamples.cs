@@ -6,7 +6,8 @@ namespace CalcService.Api.Capabilities.Matching.Findings;
 /// <summary>A match with which nothing is wrong, and what raises each finding of its own. The compound is invented.</summary>
 internal static class MatchExamples
 {
-    public const string Rope = "/rope", Socket = "/socket", Basket = "/socket/basket", Sheet = "/compound/sheet", Strength = "/rope/certificate/breakingForce";
+    public const string Rope = "/rope", Socket = "/socket", Basket = "/socket/basket", Sheet = "/compound/sheet",
+        Strength = "/rope/certificate/breakingForce";
 
     private const string Good = """
         {
@@ -16,7 +17,8 @@ internal static class MatchExamples
             "kits": [ { "code": "small", "volume": { "value": 300, "unit": "mL" } } ],
             "service": { "minimum": { "value": -15, "unit": "degC" }, "maximum": { "value": 60, "unit": "degC" } },
             "cured": {
-              "compressiveStrength": { "value": 120, "unit": "MPa" }, "modulus": { "value": 6000, "unit": "MPa" }, "poissonRatio": { "value": 0.25, "unit": "1" },
+              "compressiveStrength": { "value": 120, "unit": "MPa" }, "modulus": { "value": 6000, "unit": "MPa" },
+                "poissonRatio": { "value": 0.25, "unit": "1" },
               "volumetricShrinkage": { "value": 2, "unit": "%" }, "shrinkageAfterGel": { "value": 0.6, "unit": "%" } },
             "chemicals": [
               { "substance": "sea water", "effect": "resists" },
@@ -36,7 +38,8 @@ internal static class MatchExamples
             "standard": "EN 13411-4" },
           "duty": { "use": "sling", "load": { "value": 25, "unit": "kN" }, "designFactor": { "value": 5, "unit": "1" },
             "efficiency": { "value": 100, "unit": "%" }, "typeTested": "yes" },
-          "service": { "lowest": { "value": -10, "unit": "degC" }, "highest": { "value": 40, "unit": "degC" }, "chemicals": [ "sea water" ] },
+          "service": { "lowest": { "value": -10, "unit": "degC" }, "highest": { "value": 40, "unit": "degC" },
+            "chemicals": [ "sea water" ] },
           "preparation": { "core": "unlaid", "cleaner": "solvent", "plasticLeftIn": "no" },
           "cone": { "friction": { "value": 0.2, "unit": "1" }, "cooling": { "value": 0, "unit": "K" } }
         }

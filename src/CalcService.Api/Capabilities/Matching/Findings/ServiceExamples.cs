@@ -21,8 +21,10 @@ internal static class ServiceExamples
         new("chemical-not-on-sheet", Severity.Unknown, Chemicals + "/0", match => match.With(Chemicals, new JsonArray("brine"))),
         new("chemical-limited", Severity.Caution, Chemicals + "/0", match => match.With(Chemicals, new JsonArray("diesel"))),
         new("chemical-attacks", Severity.Stop, Chemicals + "/0", match => match.With(Chemicals, new JsonArray("acetone"))),
-        new("plastic-filled-rope", Severity.Caution, Rope + "/plasticFilled", match => match.With(Rope + "/plasticFilled", "yes").Without("/preparation/plasticLeftIn")),
-        new("left-in-broom", Severity.Stop, "/preparation/core", match => match.With(Rope + "/core", "fibre").With("/preparation/core", "leftIn")),
+        new("plastic-filled-rope", Severity.Caution, Rope + "/plasticFilled",
+        match => match.With(Rope + "/plasticFilled", "yes").Without("/preparation/plasticLeftIn")),
+        new("left-in-broom", Severity.Stop, "/preparation/core",
+        match => match.With(Rope + "/core", "fibre").With("/preparation/core", "leftIn")),
         new("left-in-broom", Severity.Stop, "/preparation/plasticLeftIn", match => match.With("/preparation/plasticLeftIn", "yes")),
         new("cleaner-forbidden", Severity.Stop, "/preparation/cleaner", match => match.With("/preparation/cleaner", "acid")),
     ];

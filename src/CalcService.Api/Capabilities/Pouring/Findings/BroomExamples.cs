@@ -26,7 +26,8 @@ internal static class BroomExamples
         new("rope-tilted", Severity.Unknown, End + "/tilt", pour => pour.With(End + "/tilt", Quantity(6, "deg"))),
         new("no-straight-rope", Severity.Stop, End + "/straightBelow", pour => pour.With(End + "/straightBelow", Quantity(0, "m"))),
         new("straight-rope-short", Severity.Caution, End + "/straightBelow", pour => pour.With(End + "/straightBelow", Quantity(1, "mm"))),
-        new("broom-part-contradicted", Severity.Unknown, End + "/fibreCore", pour => pour.With(Rope + "/core", "fibre").With(End + "/fibreCore", "none")),
+        new("broom-part-contradicted", Severity.Unknown, End + "/fibreCore",
+        pour => pour.With(Rope + "/core", "fibre").With(End + "/fibreCore", "none")),
         new("rope-tilted", Severity.Caution, End + "/tilt", pour => pour.With(End + "/tilt", Quantity(2, "deg"))),
     ];
 }

@@ -6,8 +6,10 @@ namespace CalcService.Api.Capabilities.Pouring.Findings;
 /// <summary>A pour with which nothing is wrong, and what raises each finding of a plan. The compound is invented.</summary>
 internal static class PourExamples
 {
-    public const string Air = "/conditions/airTemperature", Steel = "/conditions/steelTemperature", Humidity = "/conditions/relativeHumidity";
-    public const string Rope = "/ends/0/rope", Socket = "/ends/0/socket", Basket = "/ends/0/socket/basket", Sheet = "/compound/sheet", Lot = "/stock/0";
+    public const string Air = "/conditions/airTemperature", Steel = "/conditions/steelTemperature",
+        Humidity = "/conditions/relativeHumidity";
+    public const string Rope = "/ends/0/rope", Socket = "/ends/0/socket", Basket = "/ends/0/socket/basket", Sheet = "/compound/sheet",
+        Lot = "/stock/0";
 
     private const string Good = """
         {
@@ -63,5 +65,6 @@ internal static class PourExamples
         """;
 
     public static OperationExamples Operation { get; } = new("/v1/pour-plans", JsonNode.Parse(Good)!.AsObject(),
-        [.. ReadingExamples.All, .. SheetExamples.All, .. DoseExamples.All, .. StockExamples.All, .. FitExamples.All, .. BroomExamples.All, .. VapourExamples.All]);
+        [.. ReadingExamples.All, .. SheetExamples.All, .. DoseExamples.All, .. StockExamples.All, .. FitExamples.All, .. BroomExamples.All,
+        .. VapourExamples.All]);
 }

@@ -12,7 +12,8 @@ internal static class ReadingExamples
     [
         new("steel-at-dew-point", Severity.Stop, Steel, pour => pour.With(Humidity, Quantity(95, "%"))),
         new("steel-near-dew-point", Severity.Caution, Steel, pour => pour.With(Humidity, Quantity(80, "%"))),
-        new("outside-pouring-range", Severity.Stop, "/conditions/compoundTemperature", pour => pour.With("/conditions/compoundTemperature", Quantity(34.5, "degC"))),
+        new("outside-pouring-range", Severity.Stop, "/conditions/compoundTemperature",
+        pour => pour.With("/conditions/compoundTemperature", Quantity(34.5, "degC"))),
         new("reading-missing", Severity.Unknown, Steel, pour => pour.Without(Steel)),
         new("readings-old", Severity.Caution, "/conditions/readAt", pour => pour.With("/conditions/readAt", "2026-03-12T07:00:00+01:00")),
         new("read-again-during-pour", Severity.Note, "/conditions/readAt",

@@ -9,7 +9,8 @@ namespace CalcService.Api.Capabilities.Pouring.Findings;
 /// <summary>What the vapour and the place raise.</summary>
 internal static class VapourExamples
 {
-    private const string Room = "/conditions/room", MixingFactor = "/conditions/mixingFactor", Place = "/conditions/place", AirLimits = "/conditions/airLimits";
+    private const string Room = "/conditions/room", MixingFactor = "/conditions/mixingFactor", Place = "/conditions/place",
+        AirLimits = "/conditions/airLimits";
 
     public static IReadOnlyList<FindingExample> All { get; } =
     [
@@ -18,7 +19,8 @@ internal static class VapourExamples
         new("vapour-above-recommended", Severity.Caution, Room, pour => pour.With(Room, Of(8, 0))),
         new("vapour-above-own-limit", Severity.Stop, AirLimits + "/shortTerm", pour => pour.With(AirLimits,
             new JsonObject { ["shortTerm"] = Quantity(.01, "ppm"), ["source"] = "rule 4 of the yard" })),
-        new("vapour-above-own-limit", Severity.Caution, AirLimits + "/timeWeighted", pour => pour.With(Room, Of(40, 20)).Without(MixingFactor)
+        new("vapour-above-own-limit", Severity.Caution, AirLimits + "/timeWeighted",
+        pour => pour.With(Room, Of(40, 20)).Without(MixingFactor)
             .With(AirLimits, new JsonObject { ["timeWeighted"] = Quantity(.5, "ppm"), ["source"] = "rule 4 of the yard" })),
         new("vapour-not-computed", Severity.Unknown, Sheet + "/vapour", pour => pour.Without(Sheet + "/vapour")),
         new("room-missing", Severity.Unknown, Room, pour => pour.Without(Room)),

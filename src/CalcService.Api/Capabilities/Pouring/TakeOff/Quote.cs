@@ -56,7 +56,9 @@ public sealed record QuoteSeizing
     public int? Count { get; init; }
 }
 
-/// <summary>Kits to have over, of each size that the plan takes: exactly one of count and share. They come from the shelf as far as it reaches.</summary>
+/// <summary>
+/// Kits to have over, of each size that the plan takes: exactly one of count and share. They come from the shelf as far as it reaches.
+/// </summary>
 public sealed record SpareKits
 {
     /// <summary>So many of each size.</summary>

@@ -9,7 +9,8 @@ public static class QuoteCheck
 {
     public static void Check(PourPlanRequest request, CompoundSheet? sheet, ValidationContext<PourPlanRequest> context)
     {
-        if (request.Quote?.Currency is { } currency && sheet?.Currency is { } other && other != currency && sheet.Kits.Any(kit => kit.Cost is not null))
+        if (request.Quote?.Currency is { } currency && sheet?.Currency is { } other && other != currency
+            && sheet.Kits.Any(kit => kit.Cost is not null))
         {
             context.Contradict("Quote.Currency", nameof(PourPlanRequest.Compound), $"The sheet's costs are in {other}.");
         }

@@ -43,7 +43,8 @@ public static class TakeOffMapping
             Cost = kit.Cost,
         }).ToArray(),
         Doses = takeOff.Doses is { } doses
-            ? new() { PerKit = doses.PerKit, Needed = doses.Needed, FromStock = doses.FromStock, ToBuy = doses.ToBuy, Price = doses.Price, Cost = doses.Cost }
+            ? new() { PerKit = doses.PerKit, Needed = doses.Needed, FromStock = doses.FromStock, ToBuy = doses.ToBuy, Price = doses.Price,
+            Cost = doses.Cost }
             : null,
         Materials = takeOff.Materials.Select(line => Material(line, units)).ToArray(),
         Labour = takeOff.Labour.Select(line => Labour(line, units)).ToArray(),
@@ -90,5 +91,7 @@ public static class TakeOffMapping
     /// <summary>What is given for tasks, by the name that the contract and the engine share.</summary>
     private static IEnumerable<(string Name, object Value)> ByTask<T>(T? tasks)
         where T : class =>
-        tasks is null ? [] : ShapeTable.Of<T>().Members.Select(member => (member.Name, member.ValueIn(tasks))).Where(task => task.Item2 is not null).Select(task => (task.Name, task.Item2!));
+        tasks is null ? []
+        : ShapeTable.Of<T>().Members.Select(member => (member.Name, member.ValueIn(tasks))).Where(task => task.Item2 is not null)
+        .Select(task => (task.Name, task.Item2!));
 }

@@ -18,7 +18,8 @@ public static class TakeOffSheet
             [.. takeOff.Kits.Select(Kit), Doses(takeOff.Doses), .. takeOff.Materials.Select(Material)], isQuote);
         if (isQuote)
         {
-            Table(page, ["Work", "Times", "Each", "In all", "Time from", "Rate for an hour", "Cost"], takeOff.Labour.Select(Labour), isQuote);
+            Table(page, ["Work", "Times", "Each", "In all", "Time from", "Rate for an hour", "Cost"], takeOff.Labour.Select(Labour),
+                isQuote);
         }
 
         foreach (var line in Lines(takeOff, isQuote))
@@ -80,7 +81,8 @@ public static class TakeOffSheet
     ];
 
     private static string[] Labour(TakeOffLabour line) =>
-        [Words(line.Task), $"{Text(line.Times)} (per {line.Per})", Or(line.Each), Or(line.Minutes), line.From, Money(line.Rate), Money(line.Cost)];
+        [Words(line.Task), $"{Text(line.Times)} (per {line.Per})", Or(line.Each), Or(line.Minutes), line.From, Money(line.Rate),
+        Money(line.Cost)];
 
     /// <summary>A coil of wire is told in metres.</summary>
     private static string Or(Quantity? quantity) => quantity is { Unit: "mm", Value: >= 1000 }

@@ -18,11 +18,13 @@ internal static class ProofExamples
           "compound": { "sheet": {
             "name": "invented for the findings",
             "kits": [ { "code": "small", "volume": { "value": 300, "unit": "mL" } } ],
-            "cured": { "modulus": { "value": 6000, "unit": "MPa" }, "poissonRatio": { "value": 0.25, "unit": "1" }, "shrinkageAfterGel": { "value": 0.4, "unit": "%" } } } },
+            "cured": { "modulus": { "value": 6000, "unit": "MPa" }, "poissonRatio": { "value": 0.25, "unit": "1" },
+              "shrinkageAfterGel": { "value": 0.4, "unit": "%" } } } },
           "rope": { "diameter": { "value": 20, "unit": "mm" }, "construction": "6x36", "core": "iwrc", "grade": 1770, "finish": "bright",
             "metallicArea": { "value": 184, "unit": "mm2" }, "certificate": { "breakingForce": { "value": 252, "unit": "kN" } } },
           "socket": {
-            "basket": { "smallEndDiameter": { "value": 23, "unit": "mm" }, "largeEndDiameter": { "value": 45, "unit": "mm" }, "length": { "value": 100, "unit": "mm" } },
+            "basket": { "smallEndDiameter": { "value": 23, "unit": "mm" }, "largeEndDiameter": { "value": 45, "unit": "mm" },
+              "length": { "value": 100, "unit": "mm" } },
             "outerAtSmallEnd": { "value": 37, "unit": "mm" },
             "outerAtMouth": { "value": 72, "unit": "mm" },
             "proofRating": { "value": 130, "unit": "kN" } },
@@ -47,9 +49,12 @@ internal static class ProofExamples
         new("facts-not-stated", Severity.Unknown, "/socket/proofRating", test => test.Without("/socket/proofRating")),
         new("facts-not-stated", Severity.Caution, "/test/proofLoadFrom",
             test => test.With("/purpose", "plan").Without("/test/proofLoadFrom").Without("/measured")),
-        new("proof-above-socket-rating", Severity.Stop, "/socket/proofRating", test => test.With("/socket/proofRating", Quantity(95, "kN"))),
-        new("proof-below-rated-load", Severity.Unknown, Proof, test => test.With("/ruleSet", "general").With(Proof, Quantity(49, "kN")).Without("/measured")),
-        new("proof-above-half-breaking", Severity.Caution, Proof, test => test.With("/rope/certificate/breakingForce", Quantity(199, "kN"))),
+        new("proof-above-socket-rating", Severity.Stop, "/socket/proofRating",
+        test => test.With("/socket/proofRating", Quantity(95, "kN"))),
+        new("proof-below-rated-load", Severity.Unknown, Proof,
+        test => test.With("/ruleSet", "general").With(Proof, Quantity(49, "kN")).Without("/measured")),
+        new("proof-above-half-breaking", Severity.Caution, Proof,
+        test => test.With("/rope/certificate/breakingForce", Quantity(199, "kN"))),
         new("not-cured-for-proof", Severity.Stop, "/testedAt", test => test.With("/test/proofLoadFrom", "2026-03-12T16:00:00+01:00")),
         new("proof-at-breaking-force", Severity.Stop, Proof, test => test.With("/ruleSet", "general").With(Proof, Quantity(300, "kN"))
             .With("/socket/proofRating", Quantity(400, "kN")).Without("/measured")),
@@ -80,7 +85,9 @@ internal static class ProofExamples
     private static JsonObject Hard(JsonObject test, double? value, string? readAt)
     {
         test = test.With("/compound/sheet/hardness", new JsonObject { ["method"] = "indenter", ["minimum"] = Quantity(40, "1") });
-        return value is { } read ? test.With("/test/hardness", new JsonObject { ["method"] = "indenter", ["value"] = Quantity(read, "1"), ["readAt"] = readAt }) : test;
+        return value is { } read
+            ? test.With("/test/hardness", new JsonObject { ["method"] = "indenter", ["value"] = Quantity(read, "1"), ["readAt"] = readAt })
+            : test;
     }
 
     private static JsonObject Read(JsonObject test, double loadKN, double? seatingMm)

@@ -10,7 +10,9 @@ internal static class ReuseExamples
 {
     public const string Socket = "/socket", Past = "/socket/history", Found = "/socket/measured", Drawn = "/socket/nominal";
 
-    /// <summary>The sound socket of the documentation with all that a note would ask for. The source has no quote in it: the pages go into a shell.</summary>
+    /// <summary>
+    /// The sound socket of the documentation with all that a note would ask for. The source has no quote in it: the pages go into a shell.
+    /// </summary>
     public static OperationExamples Operation { get; } = new("/v1/reuse-assessments",
         RequestExamples.Of("reuse-assessments", "reuse").Json
             .With("/limits/source", "operator rule 7").With("/limits/pinWear", Quantity(2, "%"))

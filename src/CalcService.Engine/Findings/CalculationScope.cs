@@ -6,8 +6,8 @@ namespace CalcService.Engine.Findings;
 /// <summary>A member that is missing, and the finding that says so.</summary>
 internal sealed record Gap(FindingDefinition Finding, string Pointer, string What);
 
-/// <summary>What the steps of one calculation share in every room: where its findings, assumptions and trace go.</summary>
-internal abstract record RoomScope(RuleBook Book, Budget Budget)
+/// <summary>What the steps of one calculation share in every calculation: where its findings, assumptions and trace go.</summary>
+internal abstract record CalculationScope(RuleBook Book, Budget Budget)
 {
     public FindingList Findings { get; } = new();
 
@@ -48,7 +48,8 @@ internal abstract record RoomScope(RuleBook Book, Budget Budget)
 
     /// <summary>One finding for all that is missing, at the first member with the others beside it; none where nothing is.</summary>
     public void FindMissing(
-        FindingDefinition definition, IReadOnlyList<(string Pointer, string What)> missing, string between = ", ", Severity? severity = null)
+        FindingDefinition definition, IReadOnlyList<(string Pointer, string What)> missing, string between = ", ",
+        Severity? severity = null)
     {
         if (missing.Count > 0)
         {

@@ -21,7 +21,7 @@ public interface IFindingCase
 }
 
 /// <summary>What holds for the findings of every room.</summary>
-public static class RoomFindings
+public static class CatalogueCases
 {
     public static TheoryData<int, string> Numbered(IReadOnlyList<IFindingCase> cases) =>
         [.. cases.Select((one, index) => new TheoryDataRow<int, string>(index, $"{index} {one.Code} {one.Severity} {one.Pointer}"))];
@@ -30,7 +30,8 @@ public static class RoomFindings
     public static void Raises(IFindingCase one, string what, IReadOnlyList<Finding> findings)
     {
         Assert.True(
-            findings.Any(finding => finding.Definition.Code == one.Code && finding.Severity == one.Severity && finding.Pointer == one.Pointer),
+            findings.Any(finding => finding.Definition.Code == one.Code && finding.Severity == one.Severity
+            && finding.Pointer == one.Pointer),
             $"{what} is not among: {string.Join(", ", findings.Select(f => $"{f.Definition.Code} {f.Severity} {f.Pointer}"))}");
         Assert.Equal([.. one.Besides.Append(one.Code).Order(StringComparer.Ordinal)],
             findings.Select(finding => finding.Definition.Code).Distinct().Order(StringComparer.Ordinal));
@@ -52,7 +53,8 @@ public static class RoomFindings
         var given = finding.Words.Select(word => word.Name).ToHashSet(StringComparer.Ordinal);
         given.UnionWith(finding.Measured is null ? [] : ["measured"]);
         given.UnionWith(finding.Limit is null ? [] : ["limit"]);
-        var asked = (finding.Definition.Message + finding.Definition.Action).Split('{').Skip(1).Select(part => part[..part.IndexOf('}', StringComparison.Ordinal)])
+        var asked = (finding.Definition.Message + finding.Definition.Action).Split('{').Skip(1)
+            .Select(part => part[..part.IndexOf('}', StringComparison.Ordinal)])
             // What is rounded up says so after its name.
             .Select(name => name.Split(' ')[0]);
         Assert.True(asked.All(given.Contains), $"{what}: {finding.Definition.Message} has only {string.Join(", ", given)}");
@@ -61,7 +63,8 @@ public static class RoomFindings
 
     /// <summary>Each definition has a case in each of its severities.</summary>
     public static void AreAllRaised(IReadOnlyList<FindingDefinition> all, IReadOnlyList<IFindingCase> cases) => Assert.Equal(
-        all.SelectMany(definition => definition.Severities.Select(severity => $"{definition.Code} {severity}")).Order(StringComparer.Ordinal),
+        all.SelectMany(definition => definition.Severities.Select(severity => $"{definition.Code} {severity}"))
+        .Order(StringComparer.Ordinal),
         cases.Select(one => $"{one.Code} {one.Severity}").Distinct().Order(StringComparer.Ordinal));
 
     /// <summary>The catalogue holds every definition of these types, in the order of codes, none twice.</summary>
@@ -90,7 +93,8 @@ public static class RoomFindings
     {
         Assert.Matches("^[a-z]+(-[a-z]+)*$", definition.Code);
         Assert.NotEmpty(definition.Severities);
-        Assert.All([definition.Meaning, definition.Message, definition.Action, definition.SourceIn(Editions.Known.Current).Document], text =>
+        Assert.All([definition.Meaning, definition.Message, definition.Action, definition.SourceIn(Editions.Known.Current).Document],
+            text =>
         {
             Assert.False(string.IsNullOrWhiteSpace(text));
             // The scaffold's texts are to be filled in.
@@ -103,7 +107,8 @@ public static class RoomFindings
     {
         Assert.All(all.Where(definition => definition.SourceIn(Editions.Known.Current).Basis is Basis.FromMemory or Basis.CommonPractice),
             definition => Assert.DoesNotContain(Severity.Stop, definition.Severities));
-        Assert.All(raised.Where(finding => finding.Source?.Basis is Basis.FromMemory or Basis.CommonPractice), finding => Assert.NotEqual(Severity.Stop, finding.Severity));
+        Assert.All(raised.Where(finding => finding.Source?.Basis is Basis.FromMemory or Basis.CommonPractice),
+            finding => Assert.NotEqual(Severity.Stop, finding.Severity));
     }
 
     private static string[] Defined(Type[] types) =>

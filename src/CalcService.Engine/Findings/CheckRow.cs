@@ -14,7 +14,9 @@ public enum CheckOutcome
     /// <summary>There is nothing to check here, or no limit is set for it.</summary>
     NotApplicable,
 
-    /// <summary>A fact is missing, or what was found asks for care and decides nothing by itself; the finding of its rule says which.</summary>
+    /// <summary>
+    /// A fact is missing, or what was found asks for care and decides nothing by itself; the finding of its rule says which.
+    /// </summary>
     Undetermined,
 }
 
@@ -25,7 +27,7 @@ public enum CheckOutcome
 /// <param name="Source">Where the limit or rule comes from.</param>
 /// <param name="Missing">Members of the request that would decide it.</param>
 /// <param name="Rule">Code of the finding that it raises when it fails.</param>
-public sealed record RoomCheck(
+public sealed record CheckRow(
     string Id, CheckOutcome Outcome, Judged Judged, Source Source, IReadOnlyList<string> Missing, string Rule)
 {
     /// <summary>What was found.</summary>

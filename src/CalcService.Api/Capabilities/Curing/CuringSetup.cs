@@ -5,21 +5,24 @@ using CalcService.Engine.Curing;
 
 namespace CalcService.Api.Capabilities.Curing;
 
-/// <summary>The room of cure schedules: its services and its paths.</summary>
-public static class CuringRoom
+/// <summary>Cure schedules: its services and its paths.</summary>
+public static class CuringSetup
 {
     private const string Operation = "cure-schedules";
 
-    public static void AddCuring(this IServiceCollection services) => services.AddCalculation<CureScheduleRequest, CureScheduleResult, Engine.Curing.CureScheduleResult>(
+    public static void AddCuring(this IServiceCollection services) =>
+        services.AddCalculation<CureScheduleRequest, CureScheduleResult, Engine.Curing.CureScheduleResult>(
         Operation,
-        (asked, budget, cancellationToken) => CureSchedule.Calculate(CureScheduleMapping.ToEngine(asked.Request, asked.Sheet), asked.Rules, budget, cancellationToken),
+        (asked, budget, cancellationToken) =>
+        CureSchedule.Calculate(CureScheduleMapping.ToEngine(asked.Request, asked.Sheet), asked.Rules, budget, cancellationToken),
         (_, result, units) => CureScheduleMapping.ToContract(result, units));
 
     public static void MapCuring(this IEndpointRouteBuilder app) => app.MapCalculation(
         Operation,
         "scheduleCure",
         "Schedule a cure",
-        "When poured ends gel, may be moved, proof loaded and put to service, each with what set it. The decision follows the worst finding.",
+        "When poured ends gel, may be moved, proof loaded and put to service, each with what set it. The decision follows the worst "
+            + "finding.",
         RequestExamples.Of(Operation),
         new(
             (request, answer) => CureScheduleSheet.Write((CureScheduleRequest)request, (Answer<CureScheduleResult>)answer),

@@ -4,8 +4,8 @@ using CalcService.Engine.Sockets;
 
 namespace CalcService.Api.Contract;
 
-/// <summary>Room around the wires at one section.</summary>
-public sealed record WireRoom
+/// <summary>Space around the wires at one section.</summary>
+public sealed record WireSpace
 {
     /// <summary>smallEnd, oneThird or mouth.</summary>
     public required string Place { get; init; }
@@ -22,7 +22,7 @@ public sealed record WireRoom
     [Kind(QuantityKind.Length)]
     public required Quantity Clear { get; init; }
 
-    public static WireRoom From(WireSpacing wires, UnitSystem units) => new()
+    public static WireSpace From(WireSpacing wires, UnitSystem units) => new()
     {
         Place = wires.Place,
         BasketDiameter = Quantity.From(Measure.Length(wires.BasketDiameterM), units),

@@ -6,8 +6,8 @@ using CalcService.Engine.Verifications;
 
 namespace CalcService.Api.Capabilities.Verifications;
 
-/// <summary>The room of verifications: its services and its paths.</summary>
-public static class VerificationsRoom
+/// <summary>Verifications: its services and its paths.</summary>
+public static class VerificationsSetup
 {
     public const string Operation = "record-verifications";
 
@@ -27,6 +27,7 @@ public static class VerificationsRoom
         + "assumptions and ids. Words that differ and members that are not known are a caution.",
         RequestExamples.Of(Operation),
         new(
-            (request, answer) => RecordVerificationSheet.Write((RecordVerificationRequest)request, (Answer<RecordVerificationResult>)answer),
+            (request, answer) =>
+            RecordVerificationSheet.Write((RecordVerificationRequest)request, (Answer<RecordVerificationResult>)answer),
             (_, answer) => RecordVerificationSheet.Picture((Answer<RecordVerificationResult>)answer)));
 }
