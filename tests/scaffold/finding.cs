@@ -3,9 +3,8 @@
 #:property RestorePackagesWithLockFile=false
 #:property AnalysisLevel=latest
 
-// Makes what a new finding needs, with places to fill in that neither compile nor pass until somebody has:
-//   dotnet run tests/scaffold/finding.cs -- Proof Before wall-too-thin stop
-// room, theme (the file ProofFindings.Before.cs), code, severity.
+// Makes what a new finding needs, with places to fill in that neither compile nor pass until somebody has: dotnet run
+// tests/scaffold/finding.cs -- Proof Before wall-too-thin stop room, theme (the file ProofFindings.Before.cs), code, severity.
 using System.Text.RegularExpressions;
 
 if (args is not [var room, var theme, var code, ("stop" or "unknown" or "caution" or "note") and var weight]

@@ -4,8 +4,7 @@ namespace CalcService.Engine.Compounds;
 
 /// <summary>
 /// How long after gel the sheet asks to wait, against temperature. Between two rows the Arrhenius line of both; warmer than the warmest
-/// that
-/// row's time, since the sheet says nothing shorter; colder than the coldest by the largest activation energy in sight.
+/// that row's time, since the sheet says nothing shorter; colder than the coldest by the largest activation energy in sight.
 /// </summary>
 public sealed class AfterGel
 {

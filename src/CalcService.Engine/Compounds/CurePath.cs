@@ -11,8 +11,7 @@ public sealed record CurePath(TemperatureHistory BeforeGel, TemperatureHistory A
 
     /// <summary>
     /// The coldest of air, steel and compound, after gel of air and steel: steel outweighs the compound by far. Steel that nobody reads may
-    /// be
-    /// as cold as the air has been since it was last read.
+    /// be as cold as the air has been since it was last read.
     /// </summary>
     public static CurePath Uniform(TemperatureHistory air, SteelHistory steel, double compoundK)
     {

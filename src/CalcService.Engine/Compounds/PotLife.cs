@@ -17,8 +17,7 @@ internal sealed record PotLife(GelBand Gel, Reading By, double? S)
 
     /// <summary>
     /// The pot life of a mix that was made, and whether its gel time was read beyond the sheet's rows; null where it can't be known. A gel
-    /// that
-    /// was seen in the vessel takes the place of the computed one.
+    /// that was seen in the vessel takes the place of the computed one.
     /// </summary>
     public static (double Seconds, bool IsGuess)? OfMix(CompoundSheet sheet, int? doses, PouringRules rules, Reading? air,
         Reading? compound, double? vesselGelS, Trace trace)

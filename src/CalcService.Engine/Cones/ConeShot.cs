@@ -169,8 +169,7 @@ internal sealed class ConeShot
 
     /// <summary>
     /// Writes the laws at the small end, where the cone carries the whole load. Its pressure is the march's, which hangs on the seating
-    /// beyond
-    /// touching: in s that hides in the last digits where the load is small. The trace has the same law with s.
+    /// beyond touching: in s that hides in the last digits where the load is small. The trace has the same law with s.
     /// </summary>
     private ConeStation SmallEnd(ConeStation marched)
     {

@@ -7,8 +7,7 @@ internal static class SeatingBounds
 {
     /// <summary>
     /// What stands against a reading, with the limit that it is held against. A cone under load moves toward the small end only. One that
-    /// moved
-    /// by more than its rope's diameter is not seating: shrinkage and load let it move by a small part of that.
+    /// moved by more than its rope's diameter is not seating: shrinkage and load let it move by a small part of that.
     /// </summary>
     /// <param name="readM">The reading.</param>
     /// <param name="beforeM">The most that was read under a smaller load before it; 0 where nothing was.</param>

@@ -28,8 +28,7 @@ public readonly record struct TestLoads(Limit Least, Limit Most)
 
     /// <summary>
     /// What stands against a proof load, meant or read, on a rope with this breaking force: found in the same words in every calculation. A
-    /// rope may
-    /// break at its breaking force, so that much is too much.
+    /// rope may break at its breaking force, so that much is too much.
     /// </summary>
     internal static (FindingDefinition? Against, Judged Judged) CheckRope(CalculationScope scope, double loadN, double breakingN,
         MatchingRules rules, string pointer, string breakingAt)

@@ -5,9 +5,8 @@ namespace CalcService.Engine.Curing;
 
 /// <summary>
 /// Takes every end through prepare, position, pour, undisturbed, cure, proof and record, in whole minutes from the first shift on. People
-/// work in
-/// shifts only and finish what they begin; compound gels and cures through the night. A stand holds its end from positioning until it may
-/// be moved. Each end is mixed by itself.
+/// work in shifts only and finish what they begin; compound gels and cures through the night. A stand holds its end from positioning until
+/// it may be moved. Each end is mixed by itself.
 /// </summary>
 internal static class ShopPlanner
 {

@@ -41,8 +41,7 @@ internal abstract record CheckScope(RuleBook Book, Budget Budget) : CalculationS
 
     /// <summary>
     /// How a check comes out by the weight of what stands against it: only a stop fails, since no row may forbid what the decision allows.
-    /// What
-    /// asks for care or lacks a fact leaves it open.
+    /// What asks for care or lacks a fact leaves it open.
     /// </summary>
     public static CheckOutcome OutcomeOf(Severity? against) => against switch
     {

@@ -6,8 +6,7 @@ namespace CalcService.Engine.Findings;
 
 /// <summary>
 /// Definitions by the severity that they come with, for the lists of the calculations. Number and source of a limit are those of the
-/// edition in
-/// use; where no other source is named it is that of the first limit.
+/// edition in use; where no other source is named it is that of the first limit.
 /// </summary>
 internal static class FindingKinds
 {

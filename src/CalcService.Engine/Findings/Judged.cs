@@ -4,8 +4,7 @@ namespace CalcService.Engine.Findings;
 
 /// <summary>
 /// What was found, held against its limit: the one comparison of the service, which finding and check carry on. What equals its limit keeps
-/// it;
-/// what rounding and conversion of units add, a billionth of the limit, is no reason to exceed it. Where either is missing, nothing is
+/// it; what rounding and conversion of units add, a billionth of the limit, is no reason to exceed it. Where either is missing, nothing is
 /// exceeded.
 /// </summary>
 public readonly record struct Judged

@@ -4,8 +4,7 @@ namespace CalcService.Engine.Findings;
 
 /// <summary>
 /// A number that something is held against. It gives its number to <see cref="Judged"/> and, by a conversion that has to be written, to
-/// what is
-/// shown: no comparison goes past the one of the service.
+/// what is shown: no comparison goes past the one of the service.
 /// </summary>
 public readonly record struct Limit
 {

@@ -35,8 +35,7 @@ public sealed record StatedFact(string Pointer, string What, Stated Stated, bool
 
 /// <summary>
 /// Facts behind stop rules that nobody stated: one finding for all of one place. For work that is being done, what is said to be unknown
-/// and
-/// what is needed is a missing fact, the rest a caution; for work ahead all of it is a caution, since it is asked for again at its hold
+/// and what is needed is a missing fact, the rest a caution; for work ahead all of it is a caution, since it is asked for again at its hold
 /// point; a quote asks for none.
 /// </summary>
 public static class StatedFacts

@@ -6,10 +6,8 @@ using CalcService.Engine.Provenance;
 namespace CalcService.Engine.Pouring;
 
 /// <summary>
-/// Which dose, and how long until it gels. A warm compound in a cold socket takes the socket's temperature, so the
-/// dose goes by the colder of air and steel unless the sheet says otherwise; in the vessel the compound's own temperature counts, or the
-/// air's if
-/// that is warmer.
+/// Which dose, and how long until it gels. A warm compound in a cold socket takes the socket's temperature, so the dose goes by the colder
+/// of air and steel unless the sheet says otherwise; in the vessel the compound's own temperature counts, or the air's if that is warmer.
 /// </summary>
 internal static class DoseAndGel
 {

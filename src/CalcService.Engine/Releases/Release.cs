@@ -7,8 +7,7 @@ namespace CalcService.Engine.Releases;
 
 /// <summary>
 /// When a poured end may be moved and loaded. One law for schedule, shop, audit and proof: never before the sheet's own time along the
-/// coldest
-/// temperatures; a model of the cone's heat, a hold and a hot cone can only make it later.
+/// coldest temperatures; a model of the cone's heat, a hold and a hot cone can only make it later.
 /// </summary>
 public static class Release
 {

@@ -9,8 +9,7 @@ namespace CalcService.Api.Tests.Catalogues;
 
 /// <summary>
 /// The service with two invented editions around the one it comes with: an older one, to which all its findings are newer, and a newer one
-/// that is
-/// a copy but for one number with another source, and for one finding that is new in it.
+/// that is a copy but for one number with another source, and for one finding that is new in it.
 /// </summary>
 public sealed class EditionTests(EditionHost host) : IClassFixture<EditionHost>
 {

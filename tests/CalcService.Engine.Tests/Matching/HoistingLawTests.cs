@@ -7,9 +7,8 @@ namespace CalcService.Engine.Tests.Matching;
 
 /// <summary>
 /// 29 CFR 1926.1414(e)(2): a rotation resistant hoist rope has a design factor of at least 3.5 (ii); of type I 5 unless the makers of rope
-/// and
-/// equipment both approve less in writing (iii); of types II and III 5 except under (e)(3) (iv), and never on duty cycle (i).
-/// 29 CFR 1926.1431(g)(3): what hangs a personnel platform holds five times what is meant to hang, rotation resistant rope ten times.
+/// and equipment both approve less in writing (iii); of types II and III 5 except under (e)(3) (iv), and never on duty cycle (i). 29 CFR
+/// 1926.1431(g)(3): what hangs a personnel platform holds five times what is meant to hang, rotation resistant rope ten times.
 /// </summary>
 public sealed class HoistingLawTests
 {

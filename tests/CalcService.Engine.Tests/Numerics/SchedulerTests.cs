@@ -92,8 +92,8 @@ public sealed class SchedulerTests
     public void Shop_whose_only_hand_is_never_idle_ends_when_its_work_is_done(int quantity)
     {
         // By hand: a pour and a load of 10 each, releases 50 after the pour, later ones slower. The first load waits for the first cure and
-        // by then others are
-        // poured, so the hand works through every shift of 240, of which 24 tasks fill each; the last task ends with the work.
+        // by then others are poured, so the hand works through every shift of 240, of which 24 tasks fill each; the last task ends with the
+        // work.
         var tasks = 2 * quantity;
         var finish = ((tasks - 1) / 24 * 1000) + ((((tasks - 1) % 24) + 1) * 10);
         long[] cured = [.. Enumerable.Range(0, 1200).Select(slot => (slot * 5) + 50L + (slot / 40))];

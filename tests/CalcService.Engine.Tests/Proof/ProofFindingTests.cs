@@ -44,8 +44,7 @@ public sealed class ProofFindingTests
 
         var check = open.Single(check => check.Id == one.Check);
         // A seating that can't be compared is a caution about a fact that is missing; another caution leaves its check open too, since a
-        // row
-        // that fails forbids.
+        // row that fails forbids.
         var isMissing = one.Severity == Severity.Unknown || one.Check == "seating" || one.Code == "facts-not-stated";
         Assert.True((one.Severity == Severity.Stop ? CheckOutcome.Fail : CheckOutcome.Undetermined) == check.Outcome, what);
         Assert.Equal(isMissing ? [one.Pointer] : [], check.Missing);

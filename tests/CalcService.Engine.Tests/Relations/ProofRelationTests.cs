@@ -159,8 +159,7 @@ public sealed class ProofRelationTests
 
     /// <summary>
     /// What a load is to its rope is the same in the evaluation, the match and the record: nothing up to half, care up to the breaking
-    /// force,
-    /// no from there on.
+    /// force, no from there on.
     /// </summary>
     [Fact]
     public void Load_on_the_rope_is_judged_alike_in_evaluation_match_and_record() =>

@@ -7,8 +7,7 @@ namespace CalcService.Engine.Tests.Reuse;
 
 /// <summary>
 /// Hoop stress of the basket: the pressure of the cone in the socket as drawn, whose solution has its own checks in ConeCheckValueTests,
-/// times
-/// Lamé's factor of the wall that is left, worked out here by hand.
+/// times Lamé's factor of the wall that is left, worked out here by hand.
 /// </summary>
 public sealed class ReuseWallTests
 {

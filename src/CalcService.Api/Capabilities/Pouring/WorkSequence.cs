@@ -39,8 +39,7 @@ public sealed record SequenceStep
 
     /// <summary>
     /// measure, seize, cut, openBroom, core, plastic, degrease, clean, dry, drawIn, space, align, seal, vent, read, mix, witnessSample,
-    /// fill
-    /// or leave; more may come.
+    /// fill or leave; more may come.
     /// </summary>
     public required string Task { get; init; }
 

@@ -29,8 +29,7 @@ public sealed record ModelledCone
 
 /// <summary>
 /// Heat and cure of a cone together. The first place to gel gives the earliest gel, the last one the latest, the middle of the cone the
-/// expected; the
-/// least cured place decides. Where the sheet leaves a band, the earliest and the latest times are followed too.
+/// expected; the least cured place decides. Where the sheet leaves a band, the earliest and the latest times are followed too.
 /// </summary>
 /// <param name="Cone">The cone, poured at the start of the air.</param>
 /// <param name="Kinetics">Gel and cure.</param>

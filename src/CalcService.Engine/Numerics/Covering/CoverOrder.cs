@@ -4,8 +4,7 @@ namespace CalcService.Engine.Numerics.Covering;
 
 /// <summary>
 /// What a cover of one exact size is judged by, three sums in the order of the objective, in one number: each has so many bits that the
-/// largest sum
-/// a table can hold never reaches the next one. So to add and to compare the number is to add and to compare all three.
+/// largest sum a table can hold never reaches the next one. So to add and to compare the number is to add and to compare all three.
 /// </summary>
 internal readonly struct CoverOrder
 {

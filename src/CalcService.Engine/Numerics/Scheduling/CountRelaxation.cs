@@ -73,8 +73,7 @@ internal sealed class CountRelaxation
 
     /// <summary>
     /// When each step of each job should start, so that all is done by a time with the work that waits for nothing done first: the i-th of
-    /// a kind
-    /// when i and a share of them have. None where not even counts are.
+    /// a kind when i and a share of them have. None where not even counts are.
     /// </summary>
     /// <param name="by">When all is to be done.</param>
     /// <param name="lastWaits">Whether the last step of each job is left until the others are done; it holds nothing up.</param>
@@ -92,8 +91,7 @@ internal sealed class CountRelaxation
 
     /// <summary>
     /// Counts with everything done by the end of a bucket; any, or those that rise soonest, with or without those of the last steps. Null
-    /// where there
-    /// are none, and empty where the solver can't say: that proves nothing.
+    /// where there are none, and empty where the solver can't say: that proves nothing.
     /// </summary>
     private double[][][]? By(int end, bool? lastWaits)
     {

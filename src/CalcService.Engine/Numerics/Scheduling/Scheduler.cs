@@ -3,8 +3,7 @@ namespace CalcService.Engine.Numerics.Scheduling;
 /// <summary>Schedules jobs so that the last one ends as soon as possible.</summary>
 /// <remarks>
 /// Counts give a bound and say in which order steps should come; lists read from them are good schedules of many jobs, and a constraint
-/// programme goes
-/// on from the best list where jobs are few. All of it is the same everywhere.
+/// programme goes on from the best list where jobs are few. All of it is the same everywhere.
 /// </remarks>
 public static class Scheduler
 {

@@ -88,8 +88,7 @@ public static class InspectionRules2026Dec
 
     /// <summary>
     /// A condition that a crane's law has a competent person decide on at once. Until somebody has, the end carries nothing: that part is
-    /// our
-    /// own, for the crane and for every other end.
+    /// our own, for the crane and for every other end.
     /// </summary>
     private static EndConditionRule[] Determined(EndCondition condition, string what, string clause) =>
     [

@@ -24,8 +24,7 @@ public sealed class ConeHeatTests
     public void Thick_slice_agrees_with_CVODE()
     {
         // SUNDIALS CVODE 6.4.1, BDF, 640 + 48 rings at 1e-5 K and 1e-8 (tests/CalcService.Benchmarks/cvode): centre 135.6377 °C at 13.8333
-        // min; degree .05
-        // first after 10.1975, everywhere after 11.3986; .95 everywhere after 22.2337 min.
+        // min; degree .05 first after 10.1975, everywhere after 11.3986; .95 everywhere after 22.2337 min.
         var found = Cones.Slice(Cones.Thick() with { Degrees = [.05, .95], Grid = new(160, 12, 1, 0, new(1e-3, 1e-5)) });
 
         Assert.InRange(found.Peak.TemperatureK - Cones.Zero, 135.6377 - .01, 135.6377 + .01);
@@ -47,9 +46,9 @@ public sealed class ConeHeatTests
     public void Axial_flow_halves_the_peak_of_the_example_and_brings_the_last_place_forward()
     {
         // A trial with other code: slices alone peak at 67 °C and have their last place at .9 after 129 min; with axial flow 32 °C and 90
-        // min, the
-        // skin at the mouth 84 instead of 49 min. It doesn't say its law and film; assumed here: the law of the thick slice, 8 W/(m²·K),
-        // 70 mm outside all along, air from 12 °C at 08:00 to 3 °C at 20:00, poured at 08:30. So the sizes are held to a tenth only.
+        // min, the skin at the mouth 84 instead of 49 min. It doesn't say its law and film; assumed here: the law of the thick slice, 8
+        // W/(m²·K), 70 mm outside all along, air from 12 °C at 08:00 to 3 °C at 20:00, poured at 08:30. So the sizes are held to a tenth
+        // only.
         var input = Cones.Example(Cones.Hot) with { CurveShare = 1, CurveTimesS = [.. Enumerable.Range(0, 400).Select(i => i * 30.0)] };
         ConeHeatResult[] slices = [Cones.Slice(input, 0), Cones.Slice(input, .5), Cones.Slice(input, 1)];
         var whole = Cones.Whole(input);
@@ -133,8 +132,7 @@ public sealed class ConeHeatTests
     }
 
     // By hand: a bore of 23 mm at the small end and 45 mm at the mouth, 184 mm² of wire, steel of 7850 kg/m³, 460 J/(kg·K) and 50 W/(m·K),
-    // compound of
-    // 1750, 1250 and .6, of which 45 % react with 350 kJ/kg; wires at 8 °C, compound at 18 °C.
+    // compound of 1750, 1250 and .6, of which 45 % react with 350 kJ/kg; wires at 8 °C, compound at 18 °C.
     [Theory]
     [InlineData(0, 11.5, 0.442866, 4451.48, 633.03, 1.51403, 22.4776, 34496.4, 285.475)]
     [InlineData(.25, 14.25, 0.288429, 3509.41, 740.317, 1.07035, 14.8484, 55885.9, 287.141)]
