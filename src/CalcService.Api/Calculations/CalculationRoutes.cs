@@ -45,13 +45,11 @@ public static class CalculationRoutes
     /// <param name="id">Operation id in the OpenAPI document, such as planPour.</param>
     /// <param name="summary">What it answers.</param>
     /// <param name="description">More about it.</param>
-    /// <param name="examples">Requests that run as they stand.</param>
     /// <param name="sheet">Writes the printable form.</param>
     public static void MapCalculation(
-        this IEndpointRouteBuilder app, string operation, string id, string summary, string description,
-        IReadOnlyList<RequestExample> examples, SheetWriter sheet)
+        this IEndpointRouteBuilder app, string operation, string id, string summary, string description, SheetWriter sheet)
     {
-        var capability = app.ServiceProvider.Calculation(operation);
+        var (capability, examples) = (app.ServiceProvider.Calculation(operation), RequestExamples.Of(operation));
         app.MapPost($"/v1/{operation}",
             (HttpContext http, Readiness readiness) => CalculationEndpoint.HandleAsync(http, capability, readiness))
             .Describe(id, summary, Tag)
@@ -64,8 +62,7 @@ public static class CalculationRoutes
             (HttpContext http, Readiness readiness) => BatchEndpoint.HandleAsync(http, capability, readiness))
             .Describe(id + "Batch", summary + ", many at once", Tag)
             .WithDescription("Takes one request a line and answers line by line, in order. Up to 8 MiB the service reads everything "
-                + "before it writes; above, "
-                + "the header Batch-Mode says streaming and the client must read while it sends.")
+                + "before it writes; above, the header Batch-Mode says streaming and the client must read while it sends.")
             .Produces<string>(200, BatchEndpoint.MediaType)
             .ProducesProblems(BatchRefusals)
             .WithMetadata(new CalculationMetadata(IsBatch: true, examples));

@@ -48,13 +48,10 @@ public sealed class Resolver(ObjectChecks checks, CompoundCatalogue compounds, E
         }
 
         var compound = request!.Compound is { } named ? compounds.Resolve(named) : null;
-        using var canonical = ShapeWriter.Write(JsonForm.Canonical, shape, request, Known(request, compound));
+        var known = compound is null ? default : new KnownPart(request.Compound, compound.Canonical);
+        using var canonical = ShapeWriter.Write(JsonForm.Canonical, shape, request, known);
         return (request, [], new(
             request, asOf?.Rules ?? rules!, request.Units ?? UnitSystem.Metric, compound, canonical.Written.ToArray(),
             asOf?.Contract ?? ContractVersion.Current));
     }
-
-    /// <summary>Whatever the request names its compound by, the sheet stands in its canonical form.</summary>
-    private static KnownPart Known(ICalculationRequest request, ResolvedCompound? compound) =>
-        compound is null ? default : new(request.Compound, (byte[])[.. "{\"sheet\":"u8, .. compound.Canonical.Span, .. "}"u8]);
 }

@@ -55,7 +55,8 @@ public sealed class CompoundCatalogue
     private ResolvedCompound Resolve(string? profile, CompoundSheet sheet)
     {
         using var written = Write(sheet);
-        return new(profile, sheet, Flagged(sheet), Digest.Of(written.Written.Span), written.Written.ToArray());
+        var canonical = written.Written.Span;
+        return new(profile, sheet, Flagged(sheet), Digest.Of(canonical), (byte[])[.. "{\"sheet\":"u8, .. canonical, .. "}"u8]);
     }
 
     private static ShapeWriter Write(CompoundSheet sheet) => ShapeWriter.Write(JsonForm.Canonical, ShapeTable.Of<CompoundSheet>(), sheet);

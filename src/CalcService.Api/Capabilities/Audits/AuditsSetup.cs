@@ -1,6 +1,5 @@
 using CalcService.Api.Calculations;
 using CalcService.Api.Contract;
-using CalcService.Api.OpenApi;
 using CalcService.Engine.Audits;
 
 namespace CalcService.Api.Capabilities.Audits;
@@ -12,11 +11,11 @@ public static class AuditsSetup
 
     public static void AddAudits(this IServiceCollection services) =>
         services.AddCalculation<RecordAuditRequest, RecordAuditResult, AuditResult>(
-        Operation,
-        (asked, budget, cancellationToken) =>
-        RecordAudit.Calculate(RecordAuditMapping.ToEngine(asked.Request, asked.Sheet), asked.Rules, budget, cancellationToken),
-        (_, result, units) => RecordAuditMapping.ToContract(result, units),
-        rules => new RecordCollector(rules));
+            Operation,
+            (asked, budget, cancellationToken) =>
+                RecordAudit.Calculate(RecordAuditMapping.ToEngine(asked.Request, asked.Sheet), asked.Rules, budget, cancellationToken),
+            (_, result, units) => RecordAuditMapping.ToContract(result, units),
+            rules => new RecordCollector(rules));
 
     public static void MapAudits(this IEndpointRouteBuilder app) => app.MapCalculation(
         Operation,
@@ -25,7 +24,6 @@ public static class AuditsSetup
         "Whether an inspector can rebuild from its record the decision that the end is safe, and whether what it tells holds: lots on the "
             + "day, dose and pot life, gel and release, "
             + "proof load and seating, people. What is missing never passes.",
-        RequestExamples.Of(Operation),
         new(
             (request, answer) => RecordAuditSheet.Write((RecordAuditRequest)request, (Answer<RecordAuditResult>)answer),
             (request, answer) => RecordAuditSheet.Picture((RecordAuditRequest)request, (Answer<RecordAuditResult>)answer)));

@@ -1,6 +1,5 @@
 using CalcService.Api.Calculations;
 using CalcService.Api.Contract;
-using CalcService.Api.OpenApi;
 using CalcService.Engine.Curing;
 
 namespace CalcService.Api.Capabilities.Curing;
@@ -12,10 +11,10 @@ public static class CuringSetup
 
     public static void AddCuring(this IServiceCollection services) =>
         services.AddCalculation<CureScheduleRequest, CureScheduleResult, Engine.Curing.CureScheduleResult>(
-        Operation,
-        (asked, budget, cancellationToken) =>
-        CureSchedule.Calculate(CureScheduleMapping.ToEngine(asked.Request, asked.Sheet), asked.Rules, budget, cancellationToken),
-        (_, result, units) => CureScheduleMapping.ToContract(result, units));
+            Operation,
+            (asked, budget, cancellationToken) =>
+                CureSchedule.Calculate(CureScheduleMapping.ToEngine(asked.Request, asked.Sheet), asked.Rules, budget, cancellationToken),
+            (_, result, units) => CureScheduleMapping.ToContract(result, units));
 
     public static void MapCuring(this IEndpointRouteBuilder app) => app.MapCalculation(
         Operation,
@@ -23,7 +22,6 @@ public static class CuringSetup
         "Schedule a cure",
         "When poured ends gel, may be moved, proof loaded and put to service, each with what set it. The decision follows the worst "
             + "finding.",
-        RequestExamples.Of(Operation),
         new(
             (request, answer) => CureScheduleSheet.Write((CureScheduleRequest)request, (Answer<CureScheduleResult>)answer),
             (request, answer) => CureScheduleSheet.Picture((CureScheduleRequest)request, (Answer<CureScheduleResult>)answer)));

@@ -1,6 +1,5 @@
 using CalcService.Api.Calculations;
 using CalcService.Api.Contract;
-using CalcService.Api.OpenApi;
 using CalcService.Engine.Inspection;
 
 namespace CalcService.Api.Capabilities.Inspection;
@@ -12,11 +11,11 @@ public static class InspectionSetup
 
     public static void AddInspection(this IServiceCollection services) =>
         services.AddCalculation<ServiceInspectionRequest, ServiceInspectionResult, InspectionResult>(
-        Operation,
-        (asked, budget, cancellationToken) =>
-        ServiceInspection.Calculate(ServiceInspectionMapping.ToEngine(asked.Request, asked.Compound?.EngineSheet), asked.Rules, budget,
-        cancellationToken),
-        (_, result, units) => ServiceInspectionMapping.ToContract(result, units));
+            Operation,
+            (asked, budget, cancellationToken) =>
+                ServiceInspection.Calculate(ServiceInspectionMapping.ToEngine(asked.Request, asked.Compound?.EngineSheet),
+                    asked.Rules, budget, cancellationToken),
+            (_, result, units) => ServiceInspectionMapping.ToContract(result, units));
 
     public static void MapInspection(this IEndpointRouteBuilder app) => app.MapCalculation(
         Operation,
@@ -24,7 +23,6 @@ public static class InspectionSetup
         "Judge an end in service",
         "Whether a socketed end may go on serving under the rule set that is named, where to cut, and whether enough rope is left. The "
             + "decision follows the worst finding.",
-        RequestExamples.Of(Operation),
         new(
             (request, answer) => ServiceInspectionSheet.Write((ServiceInspectionRequest)request, (Answer<ServiceInspectionResult>)answer),
             (request, answer) =>

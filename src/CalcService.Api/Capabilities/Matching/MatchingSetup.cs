@@ -1,6 +1,5 @@
 using CalcService.Api.Calculations;
 using CalcService.Api.Contract;
-using CalcService.Api.OpenApi;
 using CalcService.Engine.Matching;
 
 namespace CalcService.Api.Capabilities.Matching;
@@ -12,10 +11,11 @@ public static class MatchingSetup
 
     public static void AddMatching(this IServiceCollection services) =>
         services.AddCalculation<TerminationMatchRequest, TerminationMatchResult, MatchResult>(
-        Operation,
-        (asked, budget, cancellationToken) =>
-        TerminationMatch.Calculate(TerminationMatchMapping.ToEngine(asked.Request, asked.Sheet), asked.Rules, budget, cancellationToken),
-        (_, result, units) => TerminationMatchMapping.ToContract(result, units));
+            Operation,
+            (asked, budget, cancellationToken) =>
+                TerminationMatch.Calculate(TerminationMatchMapping.ToEngine(asked.Request, asked.Sheet),
+                    asked.Rules, budget, cancellationToken),
+            (_, result, units) => TerminationMatchMapping.ToContract(result, units));
 
     public static void MapMatching(this IEndpointRouteBuilder app) => app.MapCalculation(
         Operation,
@@ -23,7 +23,6 @@ public static class MatchingSetup
         "Match rope and socket",
         "Whether this rope belongs in this socket for this duty, what the end may carry, and how the cone hands its load to the socket. "
             + "The decision follows the worst finding.",
-        RequestExamples.Of(Operation),
         new(
             (request, answer) => TerminationMatchSheet.Write((TerminationMatchRequest)request, (Answer<TerminationMatchResult>)answer),
             (request, answer) => TerminationMatchSheet.Picture((TerminationMatchRequest)request, (Answer<TerminationMatchResult>)answer)));

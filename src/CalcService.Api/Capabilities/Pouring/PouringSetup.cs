@@ -1,6 +1,5 @@
 using CalcService.Api.Calculations;
 using CalcService.Api.Contract;
-using CalcService.Api.OpenApi;
 using CalcService.Engine.Pouring;
 
 namespace CalcService.Api.Capabilities.Pouring;
@@ -12,10 +11,10 @@ public static class PouringSetup
 
     public static void AddPouring(this IServiceCollection services) =>
         services.AddCalculation<PourPlanRequest, PourPlanResult, Engine.Pouring.PourPlanResult>(
-        Operation,
-        (asked, budget, cancellationToken) =>
-        PourPlan.Calculate(PourPlanMapping.ToEngine(asked.Request, asked.Sheet), asked.Rules, budget, cancellationToken),
-        (asked, result, units) => PourPlanMapping.ToContract(result, asked.Compound!.Sheet.Currency, units));
+            Operation,
+            (asked, budget, cancellationToken) =>
+                PourPlan.Calculate(PourPlanMapping.ToEngine(asked.Request, asked.Sheet), asked.Rules, budget, cancellationToken),
+            (asked, result, units) => PourPlanMapping.ToContract(result, asked.Compound!.Sheet.Currency, units));
 
     public static void MapPouring(this IEndpointRouteBuilder app) => app.MapCalculation(
         Operation,
@@ -23,7 +22,6 @@ public static class PouringSetup
         "Plan a pour",
         "Volumes, dose, pot life, whole kits by lot, and whether today's air and steel allow it. Without stock it is a quote. The "
             + "decision follows the worst finding.",
-        RequestExamples.Of(Operation),
         new(
             (request, answer) => PourPlanSheet.Write((PourPlanRequest)request, (Answer<PourPlanResult>)answer),
             (request, answer) => PourPlanSheet.Picture((PourPlanRequest)request, (Answer<PourPlanResult>)answer)));

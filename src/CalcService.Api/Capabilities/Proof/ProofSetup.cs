@@ -1,6 +1,5 @@
 using CalcService.Api.Calculations;
 using CalcService.Api.Contract;
-using CalcService.Api.OpenApi;
 using CalcService.Engine.Proof;
 
 namespace CalcService.Api.Capabilities.Proof;
@@ -12,11 +11,11 @@ public static class ProofSetup
 
     public static void AddProof(this IServiceCollection services) =>
         services.AddCalculation<ProofLoadEvaluationRequest, ProofLoadEvaluationResult, ProofResult>(
-        Operation,
-        (asked, budget, cancellationToken) =>
-        ProofLoadEvaluation.Calculate(ProofLoadEvaluationMapping.ToEngine(asked.Request, asked.Sheet), asked.Rules, budget,
-        cancellationToken),
-        (_, result, units) => ProofLoadEvaluationMapping.ToContract(result, units));
+            Operation,
+            (asked, budget, cancellationToken) =>
+                ProofLoadEvaluation.Calculate(ProofLoadEvaluationMapping.ToEngine(asked.Request, asked.Sheet),
+                    asked.Rules, budget, cancellationToken),
+            (_, result, units) => ProofLoadEvaluationMapping.ToContract(result, units));
 
     public static void MapProof(this IEndpointRouteBuilder app) => app.MapCalculation(
         Operation,
@@ -24,7 +23,6 @@ public static class ProofSetup
         "Plan or judge a proof load",
         "Before the test: the proof load, its steps, and how far the cone may be expected to seat. After it: the verdict on load, seating "
             + "and what was seen. The decision follows the worst finding.",
-        RequestExamples.Of(Operation),
         new(
             (request, answer) =>
             ProofLoadEvaluationSheet.Write((ProofLoadEvaluationRequest)request, (Answer<ProofLoadEvaluationResult>)answer),

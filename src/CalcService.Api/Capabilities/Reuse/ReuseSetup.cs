@@ -1,6 +1,5 @@
 using CalcService.Api.Calculations;
 using CalcService.Api.Contract;
-using CalcService.Api.OpenApi;
 using CalcService.Engine.Reuse;
 
 namespace CalcService.Api.Capabilities.Reuse;
@@ -12,10 +11,10 @@ public static class ReuseSetup
 
     public static void AddReuse(this IServiceCollection services) =>
         services.AddCalculation<ReuseAssessmentRequest, ReuseAssessmentResult, ReuseResult>(
-        Operation,
-        (asked, budget, cancellationToken) =>
-        ReuseAssessment.Calculate(ReuseAssessmentMapping.ToEngine(asked.Request), asked.Rules, budget, cancellationToken),
-        (_, result, units) => ReuseAssessmentMapping.ToContract(result, units));
+            Operation,
+            (asked, budget, cancellationToken) =>
+                ReuseAssessment.Calculate(ReuseAssessmentMapping.ToEngine(asked.Request), asked.Rules, budget, cancellationToken),
+            (_, result, units) => ReuseAssessmentMapping.ToContract(result, units));
 
     public static void MapReuse(this IEndpointRouteBuilder app) => app.MapCalculation(
         Operation,
@@ -24,7 +23,6 @@ public static class ReuseSetup
         "Whether a socket may be used again after its old cone is out: history, inspection, wear against the limits of the request, "
             + "strength with what is left. "
             + "What is missing never passes; a crack is never worked away.",
-        RequestExamples.Of(Operation),
         new(
             (request, answer) => ReuseAssessmentSheet.Write((ReuseAssessmentRequest)request, (Answer<ReuseAssessmentResult>)answer),
             (request, answer) => ReuseAssessmentSheet.Picture((ReuseAssessmentRequest)request, (Answer<ReuseAssessmentResult>)answer)));

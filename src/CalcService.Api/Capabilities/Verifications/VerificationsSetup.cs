@@ -1,7 +1,6 @@
 using CalcService.Api.Calculations;
 using CalcService.Api.Contract;
 using CalcService.Api.Hosting;
-using CalcService.Api.OpenApi;
 using CalcService.Engine.Verifications;
 
 namespace CalcService.Api.Capabilities.Verifications;
@@ -25,7 +24,6 @@ public static class VerificationsSetup
         "Compute an archived answer again",
         "Whether an archived answer is what its request gives, by the rules and the engine that it names: decision, numbers, findings, "
         + "assumptions and ids. Words that differ and members that are not known are a caution.",
-        RequestExamples.Of(Operation),
         new(
             (request, answer) =>
             RecordVerificationSheet.Write((RecordVerificationRequest)request, (Answer<RecordVerificationResult>)answer),
