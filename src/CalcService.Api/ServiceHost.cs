@@ -64,7 +64,7 @@ public static class ServiceHost
         builder.Services.AddSingleton(Findings).AddSingleton(Editions.Known);
         builder.Services.AddSingleton(CompoundCatalogue.Load(builder.Configuration[CompoundFolder.Key]));
         builder.Services.AddSingleton(settings);
-        builder.Services.AddSingleton<Lanes>().AddSingleton<WorkConditions>();
+        builder.Services.AddSingleton<Lanes>().AddSingleton<HeldBytes>().AddSingleton<WorkConditions>();
         builder.Services.AddSingleton<Drain>().AddHostedService(services => services.GetRequiredService<Drain>());
         builder.Services.AddSingleton<Readiness>().AddHostedService(services => services.GetRequiredService<Readiness>());
         builder.Services.AddAdmission(settings, builder.Configuration[Admission.ClientHeaderKey]);

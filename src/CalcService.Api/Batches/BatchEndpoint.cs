@@ -31,28 +31,60 @@ public static class BatchEndpoint
         }
 
         var conditions = http.RequestServices.GetRequiredService<WorkConditions>();
-        await using var stream = HttpBody.Open(http.Request);
-        await using var head = new HeadStream(stream);
-        var unreadable = await ReadHeadAsync(http, head, conditions.Drain.Over);
-        if (unreadable is not null)
+        using var time = new BatchTime(http, conditions);
+        using var held = conditions.Held.Open();
+        await using var bytes = new SentBytes(http.Request);
+        await using var sent = new HeadStream(bytes, held);
+        problem = await ReadHeadAsync(http, sent, new(conditions.Settings), time);
+        using var place = problem is null ? conditions.Lanes.TryEnterBatch() : null;
+        if (place is null)
         {
-            await ProblemWriter.WriteAsync(http, unreadable);
+            await ProblemWriter.WriteAsync(http, problem ?? ProblemKinds.Unavailable.With(
+                "As many batches as this instance takes at once are in work; send it again as Retry-After says."));
             return;
         }
 
         http.Response.ContentType = MediaType;
-        http.Response.Headers[ModeHeader] = head.IsWhole ? "buffered" : "streaming";
+        http.Response.Headers[ModeHeader] = sent.IsWhole ? "buffered" : "streaming";
         var logger = http.RequestServices.GetRequiredService<ILoggerFactory>().CreateLogger(typeof(BatchEndpoint));
-        using var run = new BatchRun(http, capability, full, head, conditions, logger);
+        await using var input = HttpBody.Decode(http.Request, sent);
+        using var run = new BatchRun(http, capability, full, new DecodedStream(input, sent), time, conditions, logger);
         await run.WriteAsync();
     }
 
-    private static async Task<Problem?> ReadHeadAsync(HttpContext http, HeadStream head, CancellationToken stopping)
+    private static async Task<Problem?> ReadHeadAsync(HttpContext http, HeadStream sent, Patience patience, BatchTime time)
     {
-        using var given = CancellationTokenSource.CreateLinkedTokenSource(http.RequestAborted, stopping);
         try
         {
-            await head.ReadHeadAsync(Limits.BufferedBatchBytes, given.Token);
+            return await sent.ReadHeadAsync(Limits.BufferedBatchBytes, patience, time.Over)
+                ?? await CheckEncodingAsync(http, sent, time.Over.Token);
+        }
+        catch (OperationCanceledException) when (!http.RequestAborted.IsCancellationRequested)
+        {
+            return time.Problem;
+        }
+    }
+
+    /// <summary>
+    /// Decodes the beginning once for nothing: what isn't packed as it says is refused before an answer begins, not within it.
+    /// </summary>
+    private static async Task<Problem?> CheckEncodingAsync(HttpContext http, HeadStream sent, CancellationToken cancellationToken)
+    {
+        try
+        {
+            await using var decoded = HttpBody.Decode(http.Request, sent);
+            if (decoded == sent)
+            {
+                return null;
+            }
+
+            var piece = new byte[64 << 10];
+            for (int left = sent.IsWhole ? Limits.BufferedBatchBytes : 1, read = 1; left > 0 && read > 0; left -= read)
+            {
+                read = await decoded.ReadAsync(piece, cancellationToken);
+            }
+
+            sent.Rewind();
             return null;
         }
         catch (Exception failure) when (HttpBody.IsBadEncoding(failure))

@@ -1,9 +1,6 @@
-using System.Buffers;
-using System.IO.Pipelines;
 using CalcService.Api.Calculations;
 using CalcService.Api.Hosting;
 using CalcService.Api.Problems;
-using CalcService.Api.Telemetry;
 using CalcService.Api.Writing;
 
 namespace CalcService.Api.Batches;
@@ -12,36 +9,24 @@ namespace CalcService.Api.Batches;
 /// The lines of a batch, several in work at once and written in order. Only so many are begun ahead of the one to be
 /// written next, so a client that reads slowly slows the work and nothing piles up.
 /// </summary>
-internal sealed class BatchRun : IDisposable
+internal sealed class BatchRun(
+    HttpContext http, ICapability capability, bool full, Stream input, BatchTime time, WorkConditions conditions, ILogger logger) : IDisposable
 {
-    /// <summary>So much is gathered before it is sent, unless the service has to wait for the client.</summary>
-    private const int FlushBytes = 64 << 10;
+    /// <summary>So much may wait to be written while more is begun.</summary>
+    private const int BytesAhead = 4 << 20;
 
     private static readonly int LinesAhead = 4 * Environment.ProcessorCount;
 
-    private readonly HttpContext _http;
-    private readonly string _operation;
-    private readonly Measurements _measurements;
-    private readonly LineReader _reader;
-    private readonly CancellationTokenSource _stopping;
-    private readonly Stack<LineWork> _free;
+    private readonly LineReader _reader = new(input, Limits.LineBytes, Limits.BatchLines);
+    private readonly Patience _patience = new(conditions.Settings);
+    private readonly AnswerOutput _output = new(http, conditions.Settings);
     private readonly Queue<LineWork> _begun = new(LinesAhead);
-    private readonly ISummaryCollector? _collector;
+    private readonly Stack<LineWork> _free =
+        new(Enumerable.Range(0, LinesAhead).Select(_ => new LineWork(capability, full, time, conditions, logger)));
+
+    private readonly ISummaryCollector? _collector = capability.NewCollector();
     private long _lines;
     private long _answered;
-
-    public BatchRun(HttpContext http, ICapability capability, bool full, Stream input, WorkConditions conditions, ILogger logger)
-    {
-        _http = http;
-        _collector = capability.NewCollector();
-        _operation = capability.Operation;
-        _measurements = conditions.Measurements;
-        _reader = new LineReader(input, Limits.LineBytes, Limits.BatchLines);
-        _stopping = CancellationTokenSource.CreateLinkedTokenSource(http.RequestAborted, conditions.Drain.Over);
-        _free = new(Enumerable.Range(0, LinesAhead).Select(_ => new LineWork(capability, full, conditions, logger)));
-    }
-
-    private PipeWriter Output => _http.Response.BodyWriter;
 
     /// <summary>Writes the whole answer, with the summary or without.</summary>
     public async Task WriteAsync()
@@ -51,26 +36,26 @@ internal sealed class BatchRun : IDisposable
         {
             aborted = await WriteLinesAsync();
         }
-        catch (OperationCanceledException) when (!_http.RequestAborted.IsCancellationRequested)
+        catch (OperationCanceledException) when (!http.RequestAborted.IsCancellationRequested)
         {
-            aborted = ProblemKinds.Unavailable.With("The service is stopping; send the batch again.");
+            aborted = time.Problem;
         }
         finally
         {
             await EndBegunAsync();
         }
 
-        LineWork.Write(Output, aborted is null
+        LineWork.Write(http.Response.BodyWriter, aborted is null
             ? new BatchEnd { Summary = new() { Lines = _lines, Answered = _answered, Rejected = _lines - _answered,
             InputDigest = Digest.Of(_reader.Digest), Statistics = _collector?.Result() } }
             : new BatchAborted { Aborted = aborted });
-        await FlushAsync(1);
+        await _output.SendAsync();
     }
 
     public void Dispose()
     {
         _reader.Dispose();
-        _stopping.Dispose();
+        _begun.Concat(_free).ToList().ForEach(work => work.Dispose());
     }
 
     /// <summary>Writes a line for each, and gives why that ended before the end.</summary>
@@ -78,7 +63,7 @@ internal sealed class BatchRun : IDisposable
     {
         while (true)
         {
-            if (_free.Count == 0)
+            while (_free.Count == 0 || _begun.Sum(work => (long)work.Held) > BytesAhead)
             {
                 await WriteNextAsync();
             }
@@ -88,7 +73,7 @@ internal sealed class BatchRun : IDisposable
             {
                 var work = _free.Pop();
                 _begun.Enqueue(work);
-                work.Start(next, _stopping.Token);
+                work.Start(next, time.Over.Token);
                 continue;
             }
 
@@ -120,32 +105,38 @@ internal sealed class BatchRun : IDisposable
 
             if (!pending.IsCompleted)
             {
-                await FlushAsync(1);
+                await _output.SendAsync();
             }
+
+            return await _patience.WaitAsync(pending);
         }
-        catch
+        catch (Exception failure)
         {
             // The reader may not be let go while it still reads.
-            await _stopping.CancelAsync();
+            await time.Over.CancelAsync();
             await ((Task)pending).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
-            throw;
-        }
+            if (failure is not TimeoutException)
+            {
+                throw;
+            }
 
-        return await pending;
+            return (null, ProblemKinds.RequestTimeout.With());
+        }
     }
 
     private async ValueTask<(Line? Line, Problem? Aborted)> NextAsync()
     {
         try
         {
-            var line = await _reader.NextAsync(_stopping.Token);
+            var line = await _reader.NextAsync(time.Over.Token);
+            _patience.Moved(line?.Bytes.Length ?? 0);
             return (line, _reader.HasMore ? ProblemKinds.TooLarge.With($"More than {Limits.BatchLines} lines.") : null);
         }
         catch (Exception failure) when (HttpBody.IsBadEncoding(failure))
         {
             return (null, HttpBody.BadEncoding());
         }
-        catch (BadHttpRequestException refused) when (!_http.RequestAborted.IsCancellationRequested)
+        catch (BadHttpRequestException refused) when (!http.RequestAborted.IsCancellationRequested)
         {
             return (null, ProblemKinds.ForStatus(refused.StatusCode).With());
         }
@@ -158,19 +149,10 @@ internal sealed class BatchRun : IDisposable
         _lines++;
         _answered += processed.Status == 200 ? 1 : 0;
         _collector?.Add(work.Number, processed);
-        _measurements.CountLine(_operation, processed.Status);
-        Output.Write(work.Output);
+        conditions.Measurements.CountLine(capability.Operation, processed.Status);
+        await _output.WriteAsync(work.Output);
         _free.Push(_begun.Dequeue());
-        await FlushAsync(FlushBytes);
-    }
-
-    /// <summary>Sends what is gathered where it is at least so much. Nothing sent leaves room for a problem instead.</summary>
-    private async ValueTask FlushAsync(long least)
-    {
-        if (Output.UnflushedBytes >= least)
-        {
-            await Output.FlushAsync(_http.RequestAborted);
-        }
+        work.LetGo();
     }
 
     /// <summary>Where the batch is given up, what is begun is not left behind.</summary>
@@ -178,7 +160,7 @@ internal sealed class BatchRun : IDisposable
     {
         if (_begun.Count > 0)
         {
-            await _stopping.CancelAsync();
+            await time.Over.CancelAsync();
         }
 
         foreach (var work in _begun)

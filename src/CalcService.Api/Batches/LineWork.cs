@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.Diagnostics;
 using System.Text.Json;
 using CalcService.Api.Calculations;
 using CalcService.Api.Hosting;
@@ -10,20 +11,24 @@ namespace CalcService.Api.Batches;
 /// One line in work, from its bytes to what is written for it, beside the reading and writing of others. Its buffers
 /// are used again for a later line, so a batch of any length takes the same memory.
 /// </summary>
-internal sealed class LineWork(ICapability capability, bool full, WorkConditions conditions, ILogger logger)
+internal sealed class LineWork(ICapability capability, bool full, BatchTime batch, WorkConditions conditions, ILogger logger) : IDisposable
 {
     // The serializer checks what it writes itself.
     private static readonly JsonWriterOptions WriterOptions = new() { Encoder = ApiJson.Options.Encoder, SkipValidation = true };
 
     private readonly ArrayBufferWriter<byte> _input = new();
-    private readonly ArrayBufferWriter<byte> _output = new();
+    private readonly HeldShare _held = conditions.Held.Open();
+    private ArrayBufferWriter<byte> _output = new();
     private Task<Processed> _done = Task.FromResult<Processed>(default);
 
     /// <summary>Number of the line.</summary>
     public long Number { get; private set; }
 
     /// <summary>What is written, once it is done.</summary>
-    public ReadOnlySpan<byte> Output => _output.WrittenSpan;
+    public ReadOnlyMemory<byte> Output => _output.WrittenMemory;
+
+    /// <summary>Bytes that are done and wait to be written.</summary>
+    public int Held => _done.IsCompleted ? _output.WrittenCount : 0;
 
     /// <summary>Takes the bytes of a line and starts on them.</summary>
     public void Start(Line line, CancellationToken stopping)
@@ -43,6 +48,18 @@ internal sealed class LineWork(ICapability capability, bool full, WorkConditions
     /// <summary>What came of the line.</summary>
     public Task<Processed> DoneAsync() => _done;
 
+    /// <summary>Lets go of what has been written; a buffer that a large line took isn't kept for the small ones.</summary>
+    public void LetGo()
+    {
+        _held.Dispose();
+        if (_output.Capacity > HeldShare.FreeBytes)
+        {
+            _output = new();
+        }
+    }
+
+    public void Dispose() => _held.Dispose();
+
     /// <summary>Writes one object as a line.</summary>
     public static void Write(IBufferWriter<byte> output, object line)
     {
@@ -56,20 +73,31 @@ internal sealed class LineWork(ICapability capability, bool full, WorkConditions
 
     private async Task<Processed> WorkAsync(long number, bool isTooLong, CancellationToken stopping)
     {
-        using var lane = await conditions.Lanes.EnterAsync(stopping);
+        using var lane = await conditions.Lanes.EnterLineAsync(stopping);
+        var begun = Stopwatch.GetTimestamp();
         var processed = isTooLong
             ? new(413, ProblemKinds.TooLarge.With($"The line is longer than {Limits.LineBytes} bytes."), null)
             : Process(stopping);
-        Write(_output, new BatchLine
+        Write(number, processed);
+        if (!_held.TryHold(_output.WrittenCount))
         {
-            Line = number,
-            Id = processed.Reference,
-            Status = processed.Status,
-            Answer = processed.Status == 200 ? processed.Body : null,
-            Problem = processed.Body as Problem,
-        });
+            processed = new(503, HttpBody.NoRoom(), processed.Reference);
+            _output = new();
+            Write(number, processed);
+        }
+
+        batch.AddWork(Stopwatch.GetElapsedTime(begun));
         return processed;
     }
+
+    private void Write(long number, Processed processed) => Write(_output, new BatchLine
+    {
+        Line = number,
+        Id = processed.Reference,
+        Status = processed.Status,
+        Answer = processed.Status == 200 ? processed.Body : null,
+        Problem = processed.Body as Problem,
+    });
 
 #pragma warning disable CA1031 // As on the error path: what fails in one line is that line's 500.
     private Processed Process(CancellationToken stopping)
@@ -80,7 +108,8 @@ internal sealed class LineWork(ICapability capability, bool full, WorkConditions
         {
             return conditions.Measurements.Process(capability, _input.WrittenSpan, full, time.Token);
         }
-        catch (OperationCanceledException) when (!stopping.IsCancellationRequested)
+        catch (Exception failure) when (failure is OutOfMemoryException
+            || (failure is OperationCanceledException && !stopping.IsCancellationRequested))
         {
             return new(503, ProblemKinds.Unavailable.With(), null);
         }

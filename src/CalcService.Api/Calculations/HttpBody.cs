@@ -1,5 +1,6 @@
 using System.IO.Compression;
 using System.Net.Http.Headers;
+using CalcService.Api.Hosting;
 using CalcService.Api.Problems;
 
 namespace CalcService.Api.Calculations;
@@ -22,12 +23,12 @@ public static class HttpBody
             : ProblemKinds.UnsupportedMediaType.With("Content-Encoding may be gzip or br.");
     }
 
-    /// <summary>The decoded body as a stream.</summary>
-    public static Stream Open(HttpRequest request) => Encoding(request) switch
+    /// <summary>The decoded bytes of those that were sent.</summary>
+    public static Stream Decode(HttpRequest request, Stream sent) => Encoding(request) switch
     {
-        "gzip" => new GZipStream(new SentBytes(request), CompressionMode.Decompress),
-        "br" => new BrotliStream(new SentBytes(request), CompressionMode.Decompress),
-        _ => new SentBytes(request),
+        "gzip" => new GZipStream(sent, CompressionMode.Decompress, leaveOpen: true),
+        "br" => new BrotliStream(sent, CompressionMode.Decompress, leaveOpen: true),
+        _ => sent,
     };
 
     /// <summary>Whether a failure while reading means that the body doesn't match its Content-Encoding.</summary>
@@ -36,17 +37,23 @@ public static class HttpBody
     /// <summary>What is said then.</summary>
     public static Problem BadEncoding() => ProblemKinds.Unreadable.With("The body is not what its Content-Encoding says.");
 
-    /// <summary>The whole body up to a limit, in the time there is for it.</summary>
-    public static async Task<(byte[] Bytes, Problem? Problem)> ReadAsync(HttpRequest request, int limit, CancellationToken time)
+    /// <summary>What is said where too much is held for others.</summary>
+    public static Problem NoRoom() => ProblemKinds.Unavailable.With(
+        "This instance holds as many bytes of requests and answers as it may; send the request again as Retry-After says.");
+
+    /// <summary>The whole body up to a limit, in the time there is for it. Room is made for what has come, not for what is announced.</summary>
+    public static async Task<(ReadOnlyMemory<byte> Bytes, Problem? Problem)> ReadAsync(
+        HttpRequest request, int limit, HeldShare held, CancellationToken time)
     {
         if (request.ContentLength > limit)
         {
-            return ([], TooLarge(limit));
+            return (default, TooLarge(limit));
         }
 
-        var body = new byte[Math.Max(4096, (int)(request.ContentLength ?? 0) + 1)];
+        var body = new byte[Math.Clamp((request.ContentLength ?? 0) + 1, 4096, HeldShare.FreeBytes)];
         var length = 0;
-        await using var stream = Open(request);
+        await using var sent = new SentBytes(request);
+        await using var stream = Decode(request, sent);
         try
         {
             int read;
@@ -55,25 +62,30 @@ public static class HttpBody
                 length += read;
                 if (length > limit)
                 {
-                    return ([], TooLarge(limit));
+                    return (default, TooLarge(limit));
                 }
 
                 if (length == body.Length)
                 {
+                    if (!held.TryHold(2 * length))
+                    {
+                        return (default, NoRoom());
+                    }
+
                     Array.Resize(ref body, Math.Min(2 * length, limit + 1));
                 }
             }
         }
         catch (Exception failure) when (IsBadEncoding(failure))
         {
-            return ([], BadEncoding());
+            return (default, BadEncoding());
         }
         catch (OperationCanceledException) when (!request.HttpContext.RequestAborted.IsCancellationRequested)
         {
-            return ([], ProblemKinds.RequestTimeout.With());
+            return (default, ProblemKinds.RequestTimeout.With());
         }
 
-        return (length == body.Length ? body : body[..length], null);
+        return (body.AsMemory(0, length), null);
     }
 
     private static Problem TooLarge(int limit) => ProblemKinds.TooLarge.With($"The body is larger than {limit} bytes.");

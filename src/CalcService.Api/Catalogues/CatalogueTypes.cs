@@ -264,8 +264,20 @@ public sealed record BuildLimits
     /// <summary>Lines of a batch.</summary>
     public required int BatchLines { get; init; }
 
-    /// <summary>Bytes of a batch up to which a client may send everything before it reads.</summary>
+    /// <summary>Bytes of a batch, as they are sent, up to which a client may send everything before it reads.</summary>
     public required int BufferedBatchBytes { get; init; }
+
+    /// <summary>Bytes of a batch, after decompression.</summary>
+    public required long BatchBytes { get; init; }
+
+    /// <summary>Bytes after decompression for each byte of a batch that was sent, beyond the first bufferedBatchBytes.</summary>
+    public required int BatchExpansion { get; init; }
+
+    /// <summary>Seconds for a batch, from its head to its summary.</summary>
+    public required int BatchSeconds { get; init; }
+
+    /// <summary>Seconds of computing for the lines of a batch together.</summary>
+    public required int BatchWorkSeconds { get; init; }
 
     /// <summary>Depth of nested arrays and objects.</summary>
     public required int Depth { get; init; }
@@ -294,10 +306,16 @@ public sealed record BuildLimits
     /// <summary>Bytes a second below which a client that sends or reads is given up.</summary>
     public required int BytesPerSecond { get; init; }
 
+    /// <summary>Seconds that a client is waited for which stops reading its answer, or sending its batch.</summary>
+    public required int WaitSeconds { get; init; }
+
+    /// <summary>Mebibytes of large bodies and answers that are held at once.</summary>
+    public required int HeldMiB { get; init; }
+
     /// <summary>Connections at once.</summary>
     public required int Connections { get; init; }
 
-    /// <summary>Single requests in work at once.</summary>
+    /// <summary>Single requests at once that compute or wait for their turn.</summary>
     public required int Requests { get; init; }
 
     /// <summary>Batches in work at once.</summary>

@@ -1,4 +1,5 @@
 using CalcService.Api.Problems;
+using Microsoft.AspNetCore.Connections;
 
 namespace CalcService.Api.Hosting;
 
@@ -22,7 +23,7 @@ public static partial class ErrorPath
                     await ProblemWriter.WriteAsync(http, ProblemKinds.ForStatus(http.Response.StatusCode).With());
                 }
             }
-            catch (Exception) when (http.RequestAborted.IsCancellationRequested)
+            catch (Exception failure) when (http.RequestAborted.IsCancellationRequested || failure is ConnectionAbortedException)
             {
                 // The client has gone: there is nobody to answer. 499 shows in the request log only.
                 if (!http.Response.HasStarted)
@@ -34,7 +35,7 @@ public static partial class ErrorPath
             {
                 await ProblemWriter.WriteAsync(http, ProblemKinds.ForStatus(refused.StatusCode).With());
             }
-            catch (OperationCanceledException) when (!http.Response.HasStarted)
+            catch (Exception failure) when (failure is OperationCanceledException or OutOfMemoryException && !http.Response.HasStarted)
             {
                 await ProblemWriter.WriteAsync(http, ProblemKinds.Unavailable.With());
             }

@@ -15,8 +15,14 @@ public static class Limits
     /// <summary>Lines of a batch, blank ones too.</summary>
     public const int BatchLines = 1_000_000;
 
-    /// <summary>Bytes of a batch that are read before anything is written; above, the client must read while it sends.</summary>
+    /// <summary>Bytes of a batch, as they are sent, that are read before anything is written; above, the client must read while it sends.</summary>
     public const int BufferedBatchBytes = 8 << 20;
+
+    /// <summary>Bytes of a batch after decompression.</summary>
+    public const long BatchBytes = 4L << 30;
+
+    /// <summary>Bytes after decompression for each that was sent, beyond the first <see cref="BufferedBatchBytes"/>.</summary>
+    public const int BatchExpansion = 250;
 
     /// <summary>Bytes of all headers of a request.</summary>
     public const int HeaderBytes = 32 << 10;

@@ -9,8 +9,11 @@ public sealed class ServiceSettings
     /// <summary>Seconds for the body of a single request to arrive.</summary>
     public static Setting BodySeconds { get; } = new("Limits:BodySeconds", 30, 1, 3600);
 
-    /// <summary>Bytes a second below which a client that sends or reads is given up, after five seconds of grace.</summary>
-    public static Setting BytesPerSecond { get; } = new("Limits:BytesPerSecond", 240, 1, 1_000_000);
+    /// <summary>Bytes a second below which a client that sends or reads is given up, after some seconds of grace.</summary>
+    public static Setting BytesPerSecond { get; } = new("Limits:BytesPerSecond", 1024, 1, 1_000_000);
+
+    /// <summary>Seconds that a client is waited for which stops reading its answer, or sending its batch.</summary>
+    public static Setting WaitSeconds { get; } = new("Limits:WaitSeconds", 30, 1, 3600);
 
     /// <summary>
     /// Seconds for one calculation before the service says that it is not available. What is computed never depends on it: the budget
@@ -18,10 +21,19 @@ public sealed class ServiceSettings
     /// </summary>
     public static Setting CalculationSeconds { get; } = new("Limits:CalculationSeconds", 30, 1, 3600);
 
+    /// <summary>Seconds for a batch, from its head to its summary.</summary>
+    public static Setting BatchSeconds { get; } = new("Limits:BatchSeconds", 900, 1, 86_400);
+
+    /// <summary>Seconds of computing, on one core, for the lines of a batch together.</summary>
+    public static Setting BatchWorkSeconds { get; } = new("Limits:BatchWorkSeconds", 600, 1, 86_400);
+
+    /// <summary>Mebibytes of large bodies and answers that are held at once.</summary>
+    public static Setting HeldMiB { get; } = new("Limits:HeldMiB", 128, 16, 1_000_000);
+
     /// <summary>Connections at once.</summary>
     public static Setting Connections { get; } = new("Limits:Connections", 1000, 1, 100_000);
 
-    /// <summary>Single requests in work at once.</summary>
+    /// <summary>Single requests at once that compute or wait for their turn, their bodies being there.</summary>
     public static Setting Requests { get; } = new("Limits:Requests", 128, 1, 100_000);
 
     /// <summary>Batches in work at once.</summary>
@@ -45,8 +57,8 @@ public sealed class ServiceSettings
     /// <summary>All of them.</summary>
     public static IReadOnlyList<Setting> All { get; } =
     [
-        HeaderSeconds, BodySeconds, BytesPerSecond, CalculationSeconds, Connections, Requests, Batches, RequestsPerMinute, UnreadySeconds,
-            DrainSeconds,
+        HeaderSeconds, BodySeconds, BytesPerSecond, WaitSeconds, CalculationSeconds, BatchSeconds, BatchWorkSeconds, HeldMiB, Connections,
+        Requests, Batches, RequestsPerMinute, UnreadySeconds, DrainSeconds,
     ];
 
     public int Value(Setting setting) => _values[setting];

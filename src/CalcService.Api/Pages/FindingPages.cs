@@ -53,7 +53,7 @@ public sealed class FindingPages(
             if (!_written.TryGetValue(key, out page))
             {
                 time.CancelAfter(conditions.Settings.Time(ServiceSettings.CalculationSeconds));
-                using var lane = await conditions.Lanes.EnterAsync(time.Token);
+                using var lane = await conditions.Lanes.EnterLineAsync(time.Token);
                 page = _written[key] = code.Length == 0
                     ? MarkdownPage.Of("Findings", FindingIndex.Write([.. findings.Where(finding => finding.IsIn(book))]), root: "../")
                     : MarkdownPage.Of(code, FindingPage.Write(_findings[code], book, book == editions.Current,

@@ -16,22 +16,19 @@ public static class SheetEndpoint
     public const string PageType = "text/html";
     public const string PictureType = "image/svg+xml";
 
-    public static async Task HandleAsync(HttpContext http, ICapability capability, SheetWriter sheet, Readiness readiness)
+    public static Task HandleAsync(HttpContext http, ICapability capability, SheetWriter sheet, Readiness readiness)
     {
         var type = RequestHead.CheckAccept(http.Request, PageType) is null ? PageType : PictureType;
         var refused = http.Request.Query.Count > 0
             ? ProblemKinds.UnknownQuery.With("A sheet takes no query parameters.")
             : RequestHead.CheckAccept(http.Request, type);
-        if (await CalculationEndpoint.ProcessAsync(http, capability, full: false, refused, readiness) is not { } processed)
-        {
-            return;
-        }
-
         var write = type == PageType ? sheet.Page : sheet.Picture;
-        var body = Encoding.UTF8.GetBytes(write(processed.Request!, processed.Body));
-        http.Response.ContentType = type + "; charset=utf-8";
-        http.Response.Headers.ContentSecurityPolicy = StandardHeaders.SheetPolicy;
-        http.Response.ContentLength = body.Length;
-        await http.Response.Body.WriteAsync(body, http.RequestAborted);
+        return CalculationEndpoint.AnswerAsync(http, capability, full: false, refused, readiness, processed =>
+        {
+            var body = Encoding.UTF8.GetBytes(write(processed.Request!, processed.Body));
+            http.Response.ContentType = type + "; charset=utf-8";
+            http.Response.Headers.ContentSecurityPolicy = StandardHeaders.SheetPolicy;
+            return body;
+        });
     }
 }

@@ -24,6 +24,9 @@ public sealed class ShapeWriter(JsonForm form, KnownPart known = default, Versio
 {
     private static readonly SearchValues<char> Escaped = SearchValues.Create([.. Enumerable.Range(0, 32).Select(c => (char)c), '"', '\\']);
 
+    /// <summary>Larger buffers aren't lent: the pool would keep them of every thread.</summary>
+    private const int MostLent = 1 << 20;
+
     private byte[] _bytes = ArrayPool<byte>.Shared.Rent(32768);
     private int _length;
 
@@ -48,7 +51,7 @@ public sealed class ShapeWriter(JsonForm form, KnownPart known = default, Versio
 
     public void Dispose()
     {
-        ArrayPool<byte>.Shared.Return(_bytes);
+        Return(_bytes);
         _bytes = [];
     }
 
@@ -212,12 +215,21 @@ public sealed class ShapeWriter(JsonForm form, KnownPart known = default, Versio
     {
         if (_bytes.Length - _length < bytes)
         {
-            var larger = ArrayPool<byte>.Shared.Rent(Math.Max(2 * _bytes.Length, _length + bytes));
+            var size = Math.Max(2 * _bytes.Length, _length + bytes);
+            var larger = size <= MostLent ? ArrayPool<byte>.Shared.Rent(size) : GC.AllocateUninitializedArray<byte>(size);
             _bytes.AsSpan(0, _length).CopyTo(larger);
-            ArrayPool<byte>.Shared.Return(_bytes);
+            Return(_bytes);
             _bytes = larger;
         }
 
         return _bytes.AsSpan(_length);
+    }
+
+    private static void Return(byte[] bytes)
+    {
+        if (bytes.Length <= MostLent)
+        {
+            ArrayPool<byte>.Shared.Return(bytes);
+        }
     }
 }

@@ -74,9 +74,9 @@ public sealed class BatchOrderTests(Service service)
             new ServiceSettings(new ConfigurationBuilder().AddInMemoryCollection([new(ServiceSettings.CalculationSeconds.Key, "1")])
             .Build());
         using var drain = new Drain(settings, TimeProvider.System);
-        using var lanes = new Lanes();
+        using var lanes = new Lanes(settings);
         await using var services = new ServiceCollection().AddLogging()
-            .AddSingleton(new WorkConditions(settings, lanes, drain, service.Services.GetRequiredService<Measurements>()))
+            .AddSingleton(new WorkConditions(settings, lanes, new(settings), drain, service.Services.GetRequiredService<Measurements>()))
             .BuildServiceProvider();
         using var output = new MemoryStream();
         using var request = new Activity("request").Start();

@@ -12,6 +12,15 @@ public static class Plans
     /// <summary>Six ends on a cool morning: the request of the contract.</summary>
     public static JsonObject Plan => Example("plan");
 
+    /// <summary>A plan of so many ends.</summary>
+    public static JsonObject OfEnds(int count)
+    {
+        var plan = Plan;
+        var end = plan["ends"]![0]!.AsObject();
+        plan["ends"] = new JsonArray([.. Enumerable.Range(0, count).Select(at => end.With("/id", $"end {at}").With("/quantity", 1))]);
+        return plan;
+    }
+
     public static JsonObject Example(string name) => JsonNode.Parse(RequestExamples.Of("pour-plans", name).Body)!.AsObject();
 
     /// <summary>The plan with the demonstration sheet inline.</summary>

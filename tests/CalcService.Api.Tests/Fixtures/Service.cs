@@ -62,7 +62,7 @@ public sealed class Service : WebApplicationFactory<Program>
         (string Key, string? Value)[] patient =
         [
             ("Log:Level", "Fatal"), (ServiceSettings.CalculationSeconds.Key, "600"), (ServiceSettings.HeaderSeconds.Key, "600"),
-                (ServiceSettings.BodySeconds.Key, "600"),
+                (ServiceSettings.BodySeconds.Key, "600"), (ServiceSettings.WaitSeconds.Key, "600"),
             (ServiceSettings.BytesPerSecond.Key, "1"), (ServiceSettings.Batches.Key, "1000"), (ServiceSettings.UnreadySeconds.Key, "0"),
         ];
         foreach (var (key, value) in patient.Concat(_settings))

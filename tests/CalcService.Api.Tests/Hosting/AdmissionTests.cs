@@ -4,54 +4,110 @@ using CalcService.Api.Calculations;
 using CalcService.Api.Hosting;
 using CalcService.Api.Tests.Batches;
 using CalcService.Api.Tests.Fixtures;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace CalcService.Api.Tests.Hosting;
 
 /// <summary>What happens when more is asked for than the instance takes, or than a client may ask for.</summary>
-public sealed class AdmissionTests
+public sealed class AdmissionTests(Service service)
 {
     [Fact]
     public async Task Request_beyond_those_taken_at_once_gets_503_and_is_taken_when_one_has_ended()
     {
-        await using var service = new Service((ServiceSettings.Requests.Key, "1"), (ServiceSettings.Batches.Key, "1"));
-        var plan = Plans.Plan.ToJsonString();
-        var (held, refused) = await HoldAsync(service,
-            connection => connection.SendHeadAsync(Plans.Path, CalculationEndpoint.MediaType, plan.Length),
-            () => service.PostAsync(Plans.Path, Plans.Plan));
-        using var _ = held;
-
-        ProblemAssert.IsProblem(refused, 503);
-
-        Assert.Equal(["5"], refused.Headers.GetValues("Retry-After"));
-        // Batches, probes and catalogues have room of their own.
-        Assert.Equal(200, (await service.PostAsync(Plans.Path + "/batch", BatchOutput.Content("{}"u8.ToArray(), null))).Status);
-        Assert.Equal(200, (await service.GetAsync("/health/ready")).Status);
-        Assert.Equal(200, (await service.GetAsync("/v1/build")).Status);
-        await held.SendAsync(plan);
-        Assert.Equal(200, (await held.ReadToEndAsync()).Status);
-        // The place is free once the server has done with the request, a moment after its answer.
-        Reply next;
-        while ((next = await service.PostAsync(Plans.Path, Plans.Plan)).Status != 200)
+        await using var service = new Service((ServiceSettings.Requests.Key, "1"));
+        using (await service.Services.GetRequiredService<Lanes>().EnterSingleAsync(isLarge: false, TestContext.Current.CancellationToken))
         {
-            Assert.Equal(503, next.Status);
+            var refused = await service.PostAsync(Plans.Path, Plans.Plan);
+
+            ProblemAssert.IsProblem(refused, 503);
+            Assert.Equal(["5"], refused.Headers.GetValues("Retry-After"));
+            // Batches, probes and catalogues have room of their own.
+            Assert.Equal(200, (await AskBatchAsync(service)).Status);
+            Assert.Equal(200, (await service.GetAsync("/health/ready")).Status);
+            Assert.Equal(200, (await service.GetAsync("/v1/build")).Status);
         }
+
+        Assert.Equal(200, (await service.PostAsync(Plans.Path, Plans.Plan)).Status);
     }
 
     [Fact]
     public async Task Batch_beyond_those_taken_at_once_gets_503_while_single_requests_are_answered()
     {
         await using var service = new Service((ServiceSettings.Batches.Key, "1"));
-        var (held, reply) = await HoldAsync(service,
-            connection => connection.SendHeadAsync(Plans.Path + "/batch", BatchEndpoint.MediaType, 3),
-            () => service.PostAsync("/v1/reuse-assessments/batch", BatchOutput.Content("{}"u8.ToArray(), null)));
-        using var _ = held;
-        await held.SendAsync("{");
+        using (service.Services.GetRequiredService<Lanes>().TryEnterBatch())
+        {
+            var refused = await AskBatchAsync(service);
 
-        ProblemAssert.IsProblem(reply, 503);
-        Assert.Equal(["5"], reply.Headers.GetValues("Retry-After"));
+            ProblemAssert.IsProblem(refused, 503);
+            Assert.Equal(["5"], refused.Headers.GetValues("Retry-After"));
+            Assert.Equal(200, (await service.PostAsync(Plans.Path, Plans.Plan)).Status);
+        }
+
+        Assert.Equal(200, (await AskBatchAsync(service)).Status);
+    }
+
+    /// <summary>Only who has sent his body takes a place.</summary>
+    [Fact]
+    public async Task Bodies_that_come_slowly_keep_nobody_out()
+    {
+        await using var service = new Service((ServiceSettings.Requests.Key, "1"), (ServiceSettings.Batches.Key, "1"));
+        var slow = Enumerable.Range(0, 40).Select(_ => new RawConnection(service.Address)).ToArray();
+        foreach (var (at, connection) in slow.Index())
+        {
+            await (at % 2 == 0 ? connection.SendHeadAsync(Plans.Path, CalculationEndpoint.MediaType, 1_000_000)
+                : connection.SendHeadAsync(Plans.Path + "/batch", BatchEndpoint.MediaType, 100_000_000));
+            await connection.SendAsync("{");
+        }
+
+        for (var asked = 0; asked < 20; asked++)
+        {
+            Assert.Equal(200, (await service.PostAsync(Plans.Path, Plans.Plan)).Status);
+            Assert.Equal(200, (await AskBatchAsync(service)).Status);
+        }
+
+        Array.ForEach(slow, connection => connection.Dispose());
+    }
+
+    [Fact]
+    public async Task Single_request_is_answered_while_lines_of_batches_and_a_large_request_take_all_lanes_they_may()
+    {
+        var lanes = service.Services.GetRequiredService<Lanes>();
+        var taken = new List<Lane>();
+        for (var core = 0; core < Environment.ProcessorCount; core++)
+        {
+            taken.Add(await lanes.EnterLineAsync(TestContext.Current.CancellationToken));
+        }
+
         Assert.Equal(200, (await service.PostAsync(Plans.Path, Plans.Plan)).Status);
-        await held.SendAsync("}\n");
-        BatchOutput.Parse(200, "buffered", (await held.ReadToEndAsync()).Text).AssertSummary(1, 0, "{}\n"u8.ToArray());
+        taken[0].Dispose();
+        using (await lanes.EnterSingleAsync(isLarge: true, TestContext.Current.CancellationToken))
+        {
+            Assert.Equal(200, (await service.PostAsync(Plans.Path, Plans.Plan)).Status);
+        }
+
+        taken.ForEach(lane => lane.Dispose());
+    }
+
+    [Fact]
+    public async Task Large_bodies_and_answers_get_503_where_too_many_bytes_are_held_and_small_ones_are_answered()
+    {
+        await using var service = new Service((ServiceSettings.HeldMiB.Key, "16"));
+        var large = Plans.OfEnds(100);
+        Assert.Equal(200, (await service.PostAsync(Plans.Path, large)).Status);
+        using (var share = service.Services.GetRequiredService<HeldBytes>().Open())
+        {
+            Assert.True(share.TryHold((16 << 20) + HeldShare.FreeBytes));
+            Assert.False(share.TryHold((16 << 20) + HeldShare.FreeBytes + 1));
+
+            var refused = await service.PostAsync(Plans.Path, large);
+
+            ProblemAssert.IsProblem(refused, 503);
+            Assert.Equal(["5"], refused.Headers.GetValues("Retry-After"));
+            ProblemAssert.IsProblem(await service.PostAsync(Plans.Path + "/batch", BatchOutput.Content(new byte[1 << 20], null)), 503);
+            Assert.Equal(200, (await service.PostAsync(Plans.Path, Plans.Plan)).Status);
+        }
+
+        Assert.Equal(200, (await service.PostAsync(Plans.Path, large)).Status);
     }
 
     [Fact]
@@ -90,28 +146,8 @@ public sealed class AdmissionTests
         Assert.Contains(429, replies);
     }
 
-    /// <summary>
-    /// Takes the only place, and what another gets then. Where the other one came first, the place is taken once it is free.
-    /// </summary>
-    private static async Task<(RawConnection Held, Reply Refused)> HoldAsync(Service service, Func<RawConnection, Task> begin,
-        Func<Task<Reply>> ask)
-    {
-        while (true)
-        {
-            var held = new RawConnection(service.Address);
-            await begin(held);
-            while (!held.HasAnswer)
-            {
-                var reply = await ask();
-                if (reply.Status != 200)
-                {
-                    return (held, reply);
-                }
-            }
-
-            held.Dispose();
-        }
-    }
+    private static Task<Reply> AskBatchAsync(Service service) =>
+        service.PostAsync("/v1/reuse-assessments/batch", BatchOutput.Content("{}"u8.ToArray(), null));
 
     private static async Task<Reply> AskAsync(Service service, params (string Name, string Value)[] headers)
     {

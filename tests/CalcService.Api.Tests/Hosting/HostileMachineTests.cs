@@ -77,6 +77,42 @@ public sealed class HostileMachineTests(Service service)
         Assert.Equal(200, (await PostAsync(small.Client, Plans.Path, Plans.Plan.ToJsonString(), "application/json")).Status);
     }
 
+    /// <summary>As the image sets it: probes have a listener of their own.</summary>
+    [Fact]
+    public async Task Probe_is_answered_whatever_else_is_open()
+    {
+        await using var crowded = await ServiceProcess.StartAsync([(ServiceSettings.Connections.Key, "5"),
+            ("Kestrel:Endpoints:Work:Url", "http://127.0.0.1:0"), ("Kestrel:Endpoints:Health:Url", "http://127.0.0.1:0")]);
+        var other = new Uri((string)(await crowded.LogLineAsync(line => line["address"] is not null))["address"]!);
+        var idle = Enumerable.Range(0, 20).Select(_ => new RawConnection(other)).ToArray();
+
+        for (var asked = 0; asked < 5; asked++)
+        {
+            // Each on a connection of its own, as probes are.
+            using var client = new HttpClient { BaseAddress = crowded.Address };
+            using var live = new HttpRequestMessage(HttpMethod.Get, "/health/live");
+            Assert.Equal(200, (await Reply.SendAsync(client, live)).Status);
+        }
+
+        Array.ForEach(idle, connection => connection.Dispose());
+    }
+
+    /// <summary>What one of them takes is a tenth of the heap and more.</summary>
+    [Fact]
+    public async Task Largest_plans_all_at_once_in_a_heap_of_384_MiB_are_answered_or_told_to_come_back()
+    {
+        await using var small = await ServiceProcess.StartAsync([(ServiceSettings.CalculationSeconds.Key, "10")],
+            ("DOTNET_GCHeapHardLimit", "0x18000000"));
+        var body = Plans.OfEnds(900).ToJsonString();
+
+        var replies = await Task.WhenAll(Enumerable.Range(0, 64).Select(_ =>
+            PostAsync(small.Client, Plans.Path + "?detail=full", body, "application/json")));
+
+        Assert.All(replies, reply => Assert.True(reply.Status is 200 or 503, $"{reply.Status}: {reply.Text[..200]}"));
+        Assert.Contains(replies, reply => reply.Status == 200);
+        Assert.Equal(200, (await PostAsync(small.Client, Plans.Path, Plans.Plan.ToJsonString(), "application/json")).Status);
+    }
+
     private static async Task<Reply> PostAsync(HttpClient client, string path, string body, string type)
     {
         using var request = new HttpRequestMessage(HttpMethod.Post, path) { Content = new StringContent(body, Encoding.UTF8, type) };

@@ -44,15 +44,22 @@ public sealed class ManifestTests(Service service)
     [InlineData("startupProbe")]
     [InlineData("livenessProbe")]
     [InlineData("readinessProbe")]
-    public async Task Probe_asks_what_the_service_answers(string probe) =>
+    public async Task Probe_asks_what_the_service_answers_at_the_listener_of_probes(string probe)
+    {
         Assert.Equal(200, (await service.GetAsync(Text(Container[probe]["httpGet"]["path"]))).Status);
+        Assert.Equal("health", Text(Container[probe]["httpGet"]["port"]));
+    }
 
     [Fact]
-    public void Port_is_the_one_of_the_image()
+    public void Ports_are_those_of_the_image()
     {
         var image = File.ReadAllText(Repository.PathOf("Dockerfile"));
+        var (work, health) = (Text(Container["ports"][0]["containerPort"]), Text(Container["ports"][1]["containerPort"]));
 
-        Assert.Contains($"EXPOSE {Text(Container["ports"][0]["containerPort"])}\n", image, StringComparison.Ordinal);
+        Assert.Contains($"EXPOSE {work} {health}\n", image, StringComparison.Ordinal);
+        Assert.Contains($"Kestrel__Endpoints__Work__Url=http://*:{work} Kestrel__Endpoints__Health__Url=http://*:{health} ", image,
+            StringComparison.Ordinal);
+        Assert.Contains($"/dev/tcp/127.0.0.1/{health}", image, StringComparison.Ordinal);
     }
 
     [Fact]
