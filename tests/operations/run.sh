@@ -1,5 +1,6 @@
 #!/usr/bin/env bash
-# Restarts instances behind nginx, one after the other, while requests come, and shows that nothing is lost.
+# Restarts instances behind nginx, one after the other, while requests come, and shows that nothing is lost; then plays clients that
+# want to take an instance from others, and shows that they can't (about a quarter of an hour in all).
 # Usage: tests/operations/run.sh [--instances <number; 3 if absent>] [--rounds <number; 1 if absent>]
 set -euo pipefail
 here=$(cd "$(dirname "$0")" && pwd)
@@ -145,5 +146,8 @@ wait "$load" || status=$?
 load=
 if [ "$status" -ne 0 ]; then
     tail -n 20 "$work/nginx.log" >&2
+    exit "$status"
 fi
-exit "$status"
+
+echo "Attacks: what, how many tries, how many did harm"
+node "$here/attacks.mjs" "$service" docs/openapi/v1.json
