@@ -10,7 +10,8 @@ namespace CalcService.Api.Batches;
 /// written next, so a client that reads slowly slows the work and nothing piles up.
 /// </summary>
 internal sealed class BatchRun(
-    HttpContext http, ICapability capability, bool full, Stream input, BatchTime time, WorkConditions conditions, ILogger logger) : IDisposable
+    HttpContext http, ICapability capability, bool full, Stream input, BatchTime time, WorkConditions conditions, ILogger logger)
+    : IDisposable
 {
     /// <summary>So much may wait to be written while more is begun.</summary>
     private const int BytesAhead = 4 << 20;

@@ -25,7 +25,7 @@ internal sealed class BatchTime : IDisposable
 
     /// <summary>Why it is over.</summary>
     public Problem Problem =>
-        IsWorkedOut ? ProblemKinds.TooLarge.With($"The lines took more than {MostWork.TotalSeconds} s of computing; send them in several batches.")
+        IsWorkedOut ? ProblemKinds.TooLarge.With($"The lines took more than {MostWork.TotalSeconds} s of computing; send several batches.")
         : _conditions.Drain.Over.IsCancellationRequested ? ProblemKinds.Unavailable.With("The service is stopping; send the batch again.")
         : ProblemKinds.Unavailable.With($"The batch was not done in {_conditions.Settings.Value(ServiceSettings.BatchSeconds)} s.");
 

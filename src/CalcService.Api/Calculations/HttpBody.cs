@@ -41,7 +41,9 @@ public static class HttpBody
     public static Problem NoRoom() => ProblemKinds.Unavailable.With(
         "This instance holds as many bytes of requests and answers as it may; send the request again as Retry-After says.");
 
-    /// <summary>The whole body up to a limit, in the time there is for it. Room is made for what has come, not for what is announced.</summary>
+    /// <summary>
+    /// The whole body up to a limit, in the time there is for it. Room is made for what has come, not for what is announced.
+    /// </summary>
     public static async Task<(ReadOnlyMemory<byte> Bytes, Problem? Problem)> ReadAsync(
         HttpRequest request, int limit, HeldShare held, CancellationToken time)
     {

@@ -15,7 +15,9 @@ public static class Limits
     /// <summary>Lines of a batch, blank ones too.</summary>
     public const int BatchLines = 1_000_000;
 
-    /// <summary>Bytes of a batch, as they are sent, that are read before anything is written; above, the client must read while it sends.</summary>
+    /// <summary>
+    /// Bytes of a batch, as they are sent, that are read before anything is written; above, the client must read while it sends.
+    /// </summary>
     public const int BufferedBatchBytes = 8 << 20;
 
     /// <summary>Bytes of a batch after decompression.</summary>

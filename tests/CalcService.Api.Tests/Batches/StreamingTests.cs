@@ -60,7 +60,8 @@ public sealed class StreamingTests(Service service)
 
         var batch = await BatchOutput.PostAsync(service, packed[..^20], "gzip");
 
-        Assert.Equal("streaming", batch.Mode);
+        // Of what was sent it is far less.
+        Assert.Equal("buffered", batch.Mode);
         Assert.Null(batch.Summary);
         Assert.True(batch.Lines.Count > 100);
         ProblemAssert.IsProblem(batch.Aborted!, 400);
