@@ -125,6 +125,7 @@ public static class CatalogueEndpoints
         [.. EngineVersion.All.OrderBy(engine => engine.Key, StringComparer.Ordinal)
         .Select(engine => new EngineEntry { Operation = engine.Key, Engine = engine.Value })],
         Rules = current.Edition,
+        Processor = ProcessorEntry.Here(),
         Limits = new()
         {
             BodyBytes = Limits.BodyBytes,

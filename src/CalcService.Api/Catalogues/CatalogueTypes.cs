@@ -1,3 +1,6 @@
+using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics.Arm;
+using System.Runtime.Intrinsics.X86;
 using CalcService.Api.Answers;
 using CalcService.Api.Contract;
 using CalcService.Api.Units;
@@ -245,8 +248,37 @@ public sealed record BuildInfo
     /// <summary>Current edition of the rules.</summary>
     public required string Rules { get; init; }
 
+    /// <summary>What it runs on. No answer depends on it.</summary>
+    public required ProcessorEntry Processor { get; init; }
+
     /// <summary>What it takes at the most.</summary>
     public required BuildLimits Limits { get; init; }
+}
+
+/// <summary>The processor as the runtime uses it.</summary>
+public sealed record ProcessorEntry
+{
+    /// <summary>Architecture of the process, such as x64 or arm64.</summary>
+    public required string Architecture { get; init; }
+
+    /// <summary>
+    /// Those of avx, avx2, fma, avx512f and adv-simd that the runtime uses here; fewer than the processor has where it was told so.
+    /// </summary>
+    public required IReadOnlyList<string> InstructionSets { get; init; }
+
+    internal static ProcessorEntry Here()
+    {
+        (string Name, bool IsUsed)[] known =
+        [
+            ("avx", Avx.IsSupported), ("avx2", Avx2.IsSupported), ("fma", Fma.IsSupported), ("avx512f", Avx512F.IsSupported),
+            ("adv-simd", AdvSimd.IsSupported),
+        ];
+        return new()
+        {
+            Architecture = RuntimeInformation.ProcessArchitecture.ToString().ToLowerInvariant(),
+            InstructionSets = [.. known.Where(set => set.IsUsed).Select(set => set.Name)],
+        };
+    }
 }
 
 /// <summary>What the service takes at the most.</summary>

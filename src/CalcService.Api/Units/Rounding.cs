@@ -32,16 +32,24 @@ public static class Rounding
         {
             >= 0 and <= 22 => size >= PowersOfTen[next] ? next : least,
             < 0 and >= -22 => size * PowersOfTen[-next] >= 1 ? next : least,
-            _ => (int)Math.Floor(Math.Log10(size)),
+            _ => int.Parse(size.ToString("E16", CultureInfo.InvariantCulture)[^4..], CultureInfo.InvariantCulture),
         };
     }
+
+    /// <summary>The double nearest to a power of ten.</summary>
+    internal static double PowerOfTen(int exponent) => exponent switch
+    {
+        >= 0 and <= 22 => PowersOfTen[exponent],
+        < 0 and >= -22 => 1 / PowersOfTen[-exponent],
+        _ => double.Parse("1e" + exponent.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture),
+    };
 
     /// <summary>The least number with so many digits that isn't below the value, but for rounding in its last bits.</summary>
     public static double UpToDigits(double value, int digits)
     {
         var nearest = ToDigits(value, digits);
         return new Judged(Measure.Count(nearest), Limit.Of(Measure.Count(value))).IsBelow
-            ? ToDigits(nearest + Math.Pow(10, DecimalExponent(Math.Abs(value)) - digits + 1), digits) : nearest;
+            ? ToDigits(nearest + PowerOfTen(DecimalExponent(Math.Abs(value)) - digits + 1), digits) : nearest;
     }
 
     /// <summary>Never more than the value.</summary>

@@ -1,5 +1,6 @@
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
+using CalcService.Engine.Numerics;
 using CalcService.Engine.Numerics.Charts;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
@@ -23,7 +24,7 @@ internal sealed class RecordGroup
         if (record.Ratio is { } ratio)
         {
             _chart.Add(ratio);
-            _logs += Math.Log(ratio);
+            _logs += Elementary.Log(ratio);
             if (_lines.Count < RecordStatistics.MostKept)
             {
                 _lines.Add(record.Line);

@@ -1,3 +1,5 @@
+using CalcService.Engine.Numerics;
+
 namespace CalcService.Engine.Compounds;
 
 /// <summary>
@@ -17,10 +19,13 @@ public sealed record CureLaw(double K10PerS, double E1JPerMol, double K20PerS, d
     /// <summary>dα/dt at a degree of cure and a temperature; a degree outside 0 to 1 counts as its nearest end.</summary>
     public double RatePerS(double degree, double temperatureK)
     {
+        // Each product as one exponential. The logarithm of nothing is minus infinity, and its exponential is nothing again.
         var done = Math.Clamp(degree, 0, 1);
         var inverse = -1 / (GasConstant * temperatureK);
-        var k1 = K10PerS * Math.Exp(E1JPerMol * inverse);
-        var k2 = K20PerS * Math.Exp(E2JPerMol * inverse);
-        return (k1 + (k2 * Math.Pow(done, M))) * Math.Pow(1 - done, N);
+        var left = LogPower(1 - done, N);
+        return (K10PerS * Elementary.Exp((E1JPerMol * inverse) + left))
+            + (K20PerS * Elementary.Exp((E2JPerMol * inverse) + LogPower(done, M) + left));
     }
+
+    private static double LogPower(double of, double exponent) => exponent == 0 ? 0 : exponent * Elementary.Log(of);
 }

@@ -1,3 +1,4 @@
+using CalcService.Engine.Numerics;
 using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Compounds;
@@ -55,8 +56,8 @@ public sealed class CureShape
             least++;
         }
 
-        return new(Math.Exp(Root(logAcceleration => Math.Log(Age(Math.Exp(logAcceleration), least) / fullAge),
-            Math.Log(SlowestAcceleration), Math.Log(SteepestAcceleration))),
+        return new(Elementary.Exp(Root(logAcceleration => Elementary.Log(Age(Elementary.Exp(logAcceleration), least) / fullAge),
+            Elementary.Log(SlowestAcceleration), Elementary.Log(SteepestAcceleration))),
             least, gelDegree, fullDegree);
     }
 
@@ -69,7 +70,7 @@ public sealed class CureShape
         if (Order == 1)
         {
             // (1 + c·α)/(1 − α) = exp((1 + c)·θ), turned so that it doesn't overflow.
-            var left = Math.Exp(-(1 + Acceleration) * _toGel * age);
+            var left = Elementary.Exp(-(1 + Acceleration) * _toGel * age);
             return (1 - left) / (1 + (Acceleration * left));
         }
 
@@ -87,7 +88,7 @@ public sealed class CureShape
     /// <summary>The law at the gel times of one line.</summary>
     public CureLaw LawOf(GelLine line)
     {
-        var k1 = _toGel / line.ReferenceS * Math.Exp(line.EnergyJPerMol / (GelModel.GasConstant * line.ReferenceK));
+        var k1 = _toGel / line.ReferenceS * Elementary.Exp(line.EnergyJPerMol / (GelModel.GasConstant * line.ReferenceK));
         return new(k1, line.EnergyJPerMol, Acceleration * k1, line.EnergyJPerMol, 1, Order);
     }
 
@@ -100,10 +101,10 @@ public sealed class CureShape
     public static double ReactionTime(double degree, double acceleration, int order, Trace trace)
     {
         var (b, u) = (1 + acceleration, 1 - degree);
-        var time = Math.Log(1 + (acceleration * degree)) / acceleration;
+        var time = Elementary.Log(1 + (acceleration * degree)) / acceleration;
         for (var n = 1; n <= order; n++)
         {
-            var plain = n == 1 ? -Math.Log(u) : (Math.Pow(u, 1 - n) - 1) / (n - 1);
+            var plain = n == 1 ? -Elementary.Log(u) : (Elementary.Pow(u, 1 - n) - 1) / (n - 1);
             time = (plain + (acceleration * time)) / b;
         }
 
@@ -144,5 +145,5 @@ public sealed class CureShape
         return x;
     }
 
-    private static double Expm1(double x) => Math.Abs(x) < 1e-5 ? x + (x * x / 2) : Math.Exp(x) - 1;
+    private static double Expm1(double x) => Math.Abs(x) < 1e-5 ? x + (x * x / 2) : Elementary.Exp(x) - 1;
 }

@@ -1,3 +1,4 @@
+using CalcService.Engine.Numerics;
 using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Compounds;
@@ -41,14 +42,14 @@ public static class DewPoint
         : dew;
 
     /// <summary>Relative humidity at which air wets or frosts steel of this temperature: the same equations solved for U.</summary>
-    internal static double Humidity(double airK, double pointK) => Math.Exp(On(pointK).Exponent(pointK) - Water.Exponent(airK));
+    internal static double Humidity(double airK, double pointK) => Elementary.Exp(On(pointK).Exponent(pointK) - Water.Exponent(airK));
 
     /// <summary>Air temperature at which steel of this temperature gets wet or frosted: the same equations solved for t.</summary>
     internal static double AirK(double pointK, double relativeHumidity) =>
-        Water.PointK(On(pointK).Exponent(pointK) - Math.Log(relativeHumidity));
+        Water.PointK(On(pointK).Exponent(pointK) - Elementary.Log(relativeHumidity));
 
     /// <summary>γ = ln U + a·t/(b + t) of the air, over water whatever it leaves on the steel.</summary>
-    private static double Gamma(double airK, double relativeHumidity) => Math.Log(relativeHumidity) + Water.Exponent(airK);
+    private static double Gamma(double airK, double relativeHumidity) => Elementary.Log(relativeHumidity) + Water.Exponent(airK);
 
     /// <summary>What comes out of the air at a temperature.</summary>
     private static MagnusForm On(double pointK) => pointK < ZeroCelsiusK ? Ice : Water;

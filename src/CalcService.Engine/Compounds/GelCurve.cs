@@ -1,3 +1,5 @@
+using CalcService.Engine.Numerics;
+
 namespace CalcService.Engine.Compounds;
 
 /// <summary>One Arrhenius line of a gel curve.</summary>
@@ -9,7 +11,7 @@ public readonly record struct GelLine(double FromK, double ReferenceK, double Re
 {
     /// <summary>1/t_gel, 1/s.</summary>
     public double RatePerS(double kelvins) =>
-        Math.Exp(EnergyJPerMol / GelModel.GasConstant * ((1 / ReferenceK) - (1 / kelvins))) / ReferenceS;
+        Elementary.Exp(EnergyJPerMol / GelModel.GasConstant * ((1 / ReferenceK) - (1 / kelvins))) / ReferenceS;
 }
 
 /// <summary>Gel time against temperature as Arrhenius lines that meet, coldest first: what integrals over a history need.</summary>

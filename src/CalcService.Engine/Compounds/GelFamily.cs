@@ -1,3 +1,4 @@
+using CalcService.Engine.Numerics;
 using CalcService.Engine.Rules;
 
 namespace CalcService.Engine.Compounds;
@@ -26,5 +27,6 @@ public sealed record GelFamily(double LotSpread, double ObservationSpread, doubl
     /// <param name="age">Its age in gel times along the coldest temperatures.</param>
     /// <param name="earliestS">The earliest gel of its model; null where that isn't known.</param>
     public bool Holds(double seenS, bool hasSoftLook, double age, double? earliestS) =>
-        !(hasSoftLook && age > 1 && !Contains(Math.Log(age))) && !(seenS < earliestS && !Contains(Math.Log(seenS / earliestS.Value)));
+        !(hasSoftLook && age > 1 && !Contains(Elementary.Log(age)))
+        && !(seenS < earliestS && !Contains(Elementary.Log(seenS / earliestS.Value)));
 }

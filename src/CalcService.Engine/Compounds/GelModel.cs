@@ -1,3 +1,4 @@
+using CalcService.Engine.Numerics;
 using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Compounds;
@@ -89,7 +90,7 @@ public sealed class GelModel
         Expression = "t_ref·exp(E/R·(1/T − 1/T_ref))", Kind = QuantityKind.Duration,
             Range = "between the rows of the sheet; beyond them a finding says so")]
     public static double GelTimeS(double referenceS, double referenceK, double energyJPerMol, double kelvins, Trace trace) =>
-        trace.Step("gel-time", referenceS * Math.Exp(energyJPerMol / GasConstant * ((1 / kelvins) - (1 / referenceK))),
+        trace.Step("gel-time", referenceS * Elementary.Exp(energyJPerMol / GasConstant * ((1 / kelvins) - (1 / referenceK))),
             new("t_ref", Measure.Duration(referenceS)), new("E", new Measure(energyJPerMol, QuantityKind.MolarEnergy)),
             new("T", Measure.Kelvins(kelvins)), new("T_ref", Measure.Kelvins(referenceK)));
 
@@ -98,7 +99,7 @@ public sealed class GelModel
         Name = "activation energy of gelling",
         Expression = "R·ln(t_1/t_2)/(1/T_1 − 1/T_2)", Kind = QuantityKind.MolarEnergy, Range = "two rows at different temperatures")]
     public static double ActivationEnergyJPerMol(double coldK, double coldS, double warmK, double warmS, Trace trace) =>
-        trace.Step("gel-activation-energy", GasConstant * Math.Log(coldS / warmS) / ((1 / coldK) - (1 / warmK)),
+        trace.Step("gel-activation-energy", GasConstant * Elementary.Log(coldS / warmS) / ((1 / coldK) - (1 / warmK)),
             new("t_1", Measure.Duration(coldS)), new("t_2", Measure.Duration(warmS)),
             new("T_1", Measure.Kelvins(coldK)), new("T_2", Measure.Kelvins(warmK)));
 }

@@ -1,3 +1,4 @@
+using CalcService.Engine.Numerics;
 using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Compounds;
@@ -13,7 +14,7 @@ public static class GelPosterior
     public static double Factor(double meanLog, int count, double lotSpread, double error, Trace trace)
     {
         var (prior, seen) = (1 / (lotSpread * lotSpread), count / (error * error));
-        return trace.Step("gel-posterior", Math.Exp(meanLog * seen / (prior + seen)), new("x", Measure.Count(meanLog)),
+        return trace.Step("gel-posterior", Elementary.Exp(meanLog * seen / (prior + seen)), new("x", Measure.Count(meanLog)),
             new("N", Measure.Count(count)),
             new("σ_o", Measure.Fraction(error)), new("σ_l", Measure.Fraction(lotSpread)));
     }

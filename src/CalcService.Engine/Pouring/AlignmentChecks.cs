@@ -1,4 +1,5 @@
 using CalcService.Engine.Findings;
+using CalcService.Engine.Numerics;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Sockets;
 
@@ -14,7 +15,7 @@ public static class AlignmentChecks
             && planned.Wires[0].ClearM is var gap and > 0
             && TiltShiftM(end.GripLengthM, tilt, scope.Trace) is var shift && Judged.Length(shift, gap).IsAbove
             && scope.Rules.Fit.ReadTilt.Judge(Measure.Angle(tilt)) is { IsAbove: true } read
-            && new Judged(Measure.Angle(tilt), Limit.Of(Measure.Angle(Math.Atan(gap / end.GripLengthM)))) is { IsAbove: true } most)
+            && new Judged(Measure.Angle(tilt), Limit.Of(Measure.Angle(Elementary.Atan(gap / end.GripLengthM)))) is { IsAbove: true } most)
         {
             scope.Find(BoundFindings.RopeTilted, pointer + "/tilt", read.Share < most.Share ? read : most);
         }
@@ -25,5 +26,5 @@ public static class AlignmentChecks
         Name = "shift of the broom over the basket",
         Expression = "L·tan(τ)", Kind = QuantityKind.Length, Range = "rope straight up to the mouth")]
     public static double TiltShiftM(double lengthM, double tiltRad, Trace trace) =>
-        trace.Step("tilt-shift", lengthM * Math.Tan(tiltRad), new("L", Measure.Length(lengthM)), new("τ", Measure.Angle(tiltRad)));
+        trace.Step("tilt-shift", lengthM * Elementary.Tan(tiltRad), new("L", Measure.Length(lengthM)), new("τ", Measure.Angle(tiltRad)));
 }

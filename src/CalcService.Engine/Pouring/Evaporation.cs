@@ -1,3 +1,4 @@
+using CalcService.Engine.Numerics;
 using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Pouring;
@@ -13,7 +14,7 @@ public static class Evaporation
         Kind = QuantityKind.Stress, Range = "242.54 to 636 K")]
     public static double StyreneVapourPressurePa(double kelvins, Trace trace) =>
         trace.Step("styrene-vapour-pressure",
-            Math.Exp(105.93 - (8685.9 / kelvins) - (12.42 * Math.Log(kelvins)) + (7.5583e-6 * kelvins * kelvins)),
+            Elementary.Exp(105.93 - (8685.9 / kelvins) - (12.42 * Elementary.Log(kelvins)) + (7.5583e-6 * kelvins * kelvins)),
             new Substitution("T", Measure.Kelvins(kelvins)));
 
     /// <summary>
@@ -31,9 +32,9 @@ public static class Evaporation
     {
         var torr = vapourPressurePa * 760 / 101325;
         var feetPerMinute = airSpeedMPerS / .3048 * 60;
-        var gramsPerSecond = 8.24e-8 * Math.Pow(molarMassGPerMol, .835) * moleFraction * torr
-            * Math.Pow((1.0 / 29) + (1 / molarMassGPerMol), .25) * Math.Sqrt(feetPerMinute) * (surfaceM2 * 1e4)
-            / (Math.Pow(kelvins, .05) * Math.Sqrt(lengthM * 100));
+        var gramsPerSecond = 8.24e-8 * Elementary.Pow(molarMassGPerMol, .835) * moleFraction * torr
+            * Elementary.Pow((1.0 / 29) + (1 / molarMassGPerMol), .25) * Math.Sqrt(feetPerMinute) * (surfaceM2 * 1e4)
+            / (Elementary.Pow(kelvins, .05) * Math.Sqrt(lengthM * 100));
         return trace.Step("evaporation-rate", gramsPerSecond / 1000,
             Substitution.In("M", molarMassGPerMol, "g/mol"), new("X", Measure.Count(moleFraction)), Substitution.In("P_v", torr, "torr"),
             Substitution.In("v", feetPerMinute, "ft/min"), Substitution.In("A", surfaceM2 * 1e4, "cm²"),

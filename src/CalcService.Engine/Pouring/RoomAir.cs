@@ -1,3 +1,4 @@
+using CalcService.Engine.Numerics;
 using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Pouring;
@@ -18,7 +19,7 @@ public readonly record struct RoomAir(double SourceKgPerS, double DecayPerS, dou
         Kind = QuantityKind.MassConcentration, Range = "well-mixed air; n reduced by the mixing factor; t up to the end of the source")]
     public double ConcentrationKgPerM3(double seconds, Trace trace) =>
         trace.Step("room-concentration",
-        SourceKgPerS * seconds / VolumeM3 * Math.Exp(-DecayPerS * seconds) * MeanDecay((AirChangesPerS - DecayPerS) * seconds),
+        SourceKgPerS * seconds / VolumeM3 * Elementary.Exp(-DecayPerS * seconds) * MeanDecay((AirChangesPerS - DecayPerS) * seconds),
             new("G", new Measure(SourceKgPerS, QuantityKind.MassFlow)), new("t", Measure.Duration(seconds)),
             new("V", Measure.Volume(VolumeM3)), new("n", new Measure(AirChangesPerS, QuantityKind.Rate)),
             new("k", new Measure(DecayPerS, QuantityKind.Rate)));
@@ -69,15 +70,15 @@ public readonly record struct RoomAir(double SourceKgPerS, double DecayPerS, dou
     {
         var more = (DecayPerS - AirChangesPerS) / AirChangesPerS;
         return Math.Abs(more) < 1e-6 ? (1 - (more / 2)) / AirChangesPerS
-            : Math.Log(DecayPerS / AirChangesPerS) / (DecayPerS - AirChangesPerS);
+            : Elementary.Log(DecayPerS / AirChangesPerS) / (DecayPerS - AirChangesPerS);
     }
 
-    private static double MeanDecay(double x) => Math.Abs(x) < 1e-4 ? 1 - (x / 2) + (x * x / 6) : (1 - Math.Exp(-x)) / x;
+    private static double MeanDecay(double x) => Math.Abs(x) < 1e-4 ? 1 - (x / 2) + (x * x / 6) : (1 - Elementary.Exp(-x)) / x;
 
     /// <summary>(φ(x) − φ(y))/(y − x), by the slope of φ where the two are close.</summary>
     private static double Slope(double x, double y) => Math.Abs(y - x) < 1e-4 ? SlopeAt((x + y) / 2)
         : (MeanDecay(x) - MeanDecay(y)) / (y - x);
 
     /// <summary>−φ′(x).</summary>
-    private static double SlopeAt(double x) => x < 1e-3 ? .5 - (x / 3) + (x * x / 8) : (1 - (Math.Exp(-x) * (1 + x))) / (x * x);
+    private static double SlopeAt(double x) => x < 1e-3 ? .5 - (x / 3) + (x * x / 8) : (1 - (Elementary.Exp(-x) * (1 + x))) / (x * x);
 }

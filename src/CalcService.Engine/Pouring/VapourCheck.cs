@@ -1,5 +1,6 @@
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Findings;
+using CalcService.Engine.Numerics;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
 
@@ -120,7 +121,7 @@ internal static class VapourCheck
             Math.PI / 4 * diameter * diameter, kelvins, diameter, scope.Trace);
 
         // A vessel as wide as it is filled high.
-        var (vessel, mouths) = (Rate(Math.Cbrt(4 * vesselM3 / Math.PI)), 0.0);
+        var (vessel, mouths) = (Rate(Elementary.Pow(4 * vesselM3 / Math.PI, 1.0 / 3)), 0.0);
         for (var i = 0; i < scope.Input.Ends.Count; i++)
         {
             mouths += scope.Input.Ends[i].Quantity * Rate(scope.Input.Ends[i].Basket.LargeEndDiameterM);

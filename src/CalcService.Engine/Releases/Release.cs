@@ -1,5 +1,6 @@
 using CalcService.Engine.Compounds;
 using CalcService.Engine.Cones.Heat;
+using CalcService.Engine.Numerics;
 using CalcService.Engine.Provenance;
 using CalcService.Engine.Rules;
 
@@ -65,7 +66,7 @@ public static class Release
     /// </summary>
     public static double Lot(IEnumerable<double?> ages, CuringRules rules, Trace trace)
     {
-        double[] logs = [.. ages.OfType<double>().Where(age => age > 0).Select(age => Math.Log(age))];
+        double[] logs = [.. ages.OfType<double>().Where(age => age > 0).Select(age => Elementary.Log(age))];
         return logs.Length == 0 ? 1
             : Math.Max(1, GelPosterior.Factor(logs.Average(), logs.Length, rules.LotSpread.Si, rules.ObservationSpread.Si, trace));
     }

@@ -1,3 +1,4 @@
+using CalcService.Engine.Numerics;
 using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Ropes;
@@ -20,7 +21,7 @@ public static class Broom
         var x = tanHalfAngle * tanHalfAngle;
         var s = Math.Abs(tanHalfAngle) < SeriesBelow
             ? 1 + (x / 4) - (x * x / 24)
-            : 2 / (3 * x) * (Math.Pow(1 + x, 1.5) - 1);
+            : 2 / (3 * x) * (Elementary.Pow(1 + x, 1.5) - 1);
         return trace.Step("wire-obliquity", s, new Substitution("t", Measure.Count(tanHalfAngle)));
     }
 

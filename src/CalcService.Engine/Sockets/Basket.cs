@@ -1,3 +1,4 @@
+using CalcService.Engine.Numerics;
 using CalcService.Engine.Provenance;
 
 namespace CalcService.Engine.Sockets;
@@ -44,6 +45,6 @@ public sealed record Basket
         Name = "included angle of the cone",
         Expression = "2·arctan((D − d)/(2·L))", Kind = QuantityKind.Angle, Range = "straight taper from small end to mouth")]
     public static double IncludedAngleRad(double smallEndM, double largeEndM, double lengthM, Trace trace) =>
-        trace.Step("included-angle", 2 * Math.Atan((largeEndM - smallEndM) / (2 * lengthM)),
+        trace.Step("included-angle", 2 * Elementary.Atan((largeEndM - smallEndM) / (2 * lengthM)),
             new("D", Measure.Length(largeEndM)), new("d", Measure.Length(smallEndM)), new("L", Measure.Length(lengthM)));
 }

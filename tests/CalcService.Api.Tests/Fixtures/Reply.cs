@@ -1,17 +1,21 @@
 using System.Net.Http.Headers;
 using System.Text;
 using System.Text.Json.Nodes;
+using System.Text.RegularExpressions;
 
 namespace CalcService.Api.Tests.Fixtures;
 
 /// <summary>What came back, read whole.</summary>
-public sealed record Reply(int Status, HttpResponseHeaders Headers, HttpContentHeaders ContentHeaders, string Text)
+public sealed partial record Reply(int Status, HttpResponseHeaders Headers, HttpContentHeaders ContentHeaders, string Text)
 {
     public string? MediaType => ContentHeaders.ContentType?.MediaType;
 
     public JsonObject Json => JsonNode.Parse(Text)!.AsObject();
 
     public string Decision => (string)Json["decision"]!;
+
+    /// <summary>The text without the moment and the request's own id.</summary>
+    public string Lasting => Moment().Replace(Text, "");
 
     public static async Task<Reply> SendAsync(HttpClient client, HttpRequestMessage request)
     {
@@ -22,6 +26,9 @@ public sealed record Reply(int Status, HttpResponseHeaders Headers, HttpContentH
     public static async Task<Reply> FromAsync(HttpResponseMessage response) => new(
         (int)response.StatusCode, response.Headers, response.Content.Headers,
         await response.Content.ReadAsStringAsync(TestContext.Current.CancellationToken));
+
+    [GeneratedRegex("\"(computedAt|traceId)\":\"[^\"]*\"|computed [0-9-]+ [0-9:]+Z")]
+    private static partial Regex Moment();
 }
 
 /// <summary>Requests as a client sends them.</summary>

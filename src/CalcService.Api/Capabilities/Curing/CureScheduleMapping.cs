@@ -113,7 +113,7 @@ public static class CureScheduleMapping
         LeastCured = end.LeastCured is { } least
         ? new() { Where = least.Where, DegreeOfCure = Quantity.From(Measure.Fraction(least.DegreeOfCure), units) } : null,
         Curve = end.Curve.Select(point => Point(point, units)).ToArray(),
-        EnergyBalanceError = Quantity.From(end.EnergyBalanceError, QuantityKind.Fraction, units),
+        EnergyBalanceError = Quantity.From(end.EnergyBalanceError is { } error ? Math.Round(error, 9) : null, QuantityKind.Fraction, units),
     };
 
     private static CureCurvePoint Point(CurvePoint point, UnitSystem units) => new()

@@ -84,7 +84,9 @@ public sealed record CuredEnd
     /// <summary>Temperatures and degrees of cure over time.</summary>
     public required IReadOnlyList<CureCurvePoint> Curve { get; init; }
 
-    /// <summary>Heat that the solver lost or made up, as a share of the heat released; null in the uniform model.</summary>
+    /// <summary>
+    /// Heat that the solver lost or made up, as a share of the heat released, to 10⁻⁹: what is less is rounding. Null in the uniform model.
+    /// </summary>
     [Kind(QuantityKind.Fraction)]
     public required Quantity? EnergyBalanceError { get; init; }
 }

@@ -26,7 +26,7 @@ internal static class Tolerance
         var (then, now) = (archived.GetDouble(), computed.GetDouble());
         // The smaller of two numbers that touch a power of ten has the finer last digit.
         var smaller = Math.Min(Math.Abs(then), Math.Abs(now));
-        var unit = Math.Pow(10, Math.Floor(Math.Log10(smaller)) - Rounding.AnswerDigits + 1);
+        var unit = smaller > 0 ? Rounding.PowerOfTen(Rounding.DecimalExponent(smaller) - Rounding.AnswerDigits + 1) : 0;
         return then == now ? Nearness.Same : Math.Abs(then - now) <= unit * (1 + 1e-9) ? Nearness.Near : Nearness.Other;
     }
 

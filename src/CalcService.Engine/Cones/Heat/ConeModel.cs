@@ -1,3 +1,4 @@
+using CalcService.Engine.Numerics;
 using CalcService.Engine.Numerics.Conduction;
 using CalcService.Engine.Provenance;
 
@@ -123,7 +124,7 @@ internal sealed class ConeModel
     {
         const double Growth = 1.4;
         var (metal, steel) = (_input.Body.MetallicAreaM2, ConeSection.Steel(_input.Materials));
-        var length = _ropeParts == 0 ? 0 : _input.Body.RopeBelowM * (Growth - 1) / (Math.Pow(Growth, _ropeParts) - 1);
+        var length = _ropeParts == 0 ? 0 : _input.Body.RopeBelowM * (Growth - 1) / (Elementary.Pow(Growth, _ropeParts) - 1);
         var depth = 0.0;
         for (var part = _ropeParts - 1; part >= 0; part--, length *= Growth)
         {

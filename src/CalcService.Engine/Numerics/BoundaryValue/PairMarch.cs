@@ -53,7 +53,7 @@ public sealed class PairMarch<TSlope>(TSlope slope, double tolerance, Budget bud
                 return null;
             }
 
-            var factor = size > 0 ? Math.Clamp(.9 * Math.Pow(size, -.2), .2, 5) : 5;
+            var factor = size > 0 ? Math.Clamp(.9 * Elementary.Pow(size, -.2), .2, 5) : 5;
             if (size <= 1)
             {
                 (x, y, k1) = (isLast ? to : x + h, next, k7);

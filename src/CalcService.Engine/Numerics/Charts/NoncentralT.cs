@@ -52,8 +52,8 @@ public static class NoncentralT
     {
         public double At(double x)
         {
-            var power = Degrees > 1 ? (Degrees - 1) * Math.Log(x / Mode) : 0;
-            return Math.Exp(power - (((x * x) - (Mode * Mode)) / 2)) * (double.IsNegativeInfinity(Shift) ? 1
+            var power = Degrees > 1 ? (Degrees - 1) * Elementary.Log(x / Mode) : 0;
+            return Elementary.Exp(power - (((x * x) - (Mode * Mode)) / 2)) * (double.IsNegativeInfinity(Shift) ? 1
                 : Normal.Cumulative((Slope * x) - Shift));
         }
     }

@@ -36,7 +36,7 @@ public static class Normal
     public static double Quantile(double p) =>
         RisingRoot.Find(x => Cumulative(x) - p, (-Farthest, Cumulative(-Farthest) - p), (Farthest, Cumulative(Farthest) - p), 0)!.Value;
 
-    private static double Density(double x) => Math.Exp(-x * x / 2) / Math.Sqrt(2 * Math.PI);
+    private static double Density(double x) => Elementary.Exp(-x * x / 2) / Math.Sqrt(2 * Math.PI);
 
     private static double Fraction(double x)
     {

@@ -53,6 +53,7 @@ public sealed class CureScheduleTests(Service service)
         var end = answer.At("/result/ends/0")!;
         Assert.NotNull(end["peak"]);
         Assert.True((double)end.At("/energyBalanceError/value")! < 1e-4);
+        Assert.Equal(Math.Round((double)end.At("/energyBalanceError/value")!, 9), (double)end.At("/energyBalanceError/value")!);
         Assert.True(At(end, "/gelAt/earliest") < At(end, "/gelAt/latest") && At(end, "/undisturbedUntil") < At(end, "/proofLoadFrom"));
         Assert.All(["undisturbedUntil", "proofLoadFrom", "serviceFrom"],
             member => Assert.EndsWith(":00+01:00", (string)end[member]!, StringComparison.Ordinal));
