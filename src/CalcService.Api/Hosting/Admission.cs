@@ -55,6 +55,7 @@ public static class Admission
     {
         if (!lease.TryGetMetadata(MetadataName.RetryAfter, out var wait))
         {
+            ServiceLog.MarkShed(http);
             return ProblemWriter.WriteAsync(http,
                 ProblemKinds.Unavailable.With(
                 "As many calculations as this instance takes at once are in work; send the request again as Retry-After says."));
