@@ -6,7 +6,8 @@ namespace CalcService.Api.Calculations;
 /// <summary>
 /// The bytes of a request as they are sent. Kestrel reads what is left of a body before the next request, and takes a read
 /// of its own stream that was cancelled for one still in progress; so the pipe is read, where a read can be given up.
-/// What it throws where the sender wrote its chunks wrong is a refusal: it has one for most of that, but none for a size too large to count.
+/// What it throws where the sender wrote its chunks wrong is a refusal: it has one for most of that, but none for a size too large to
+/// count.
 /// </summary>
 public sealed class SentBytes(HttpRequest request) : ForwardStream
 {

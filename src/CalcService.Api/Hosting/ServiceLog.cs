@@ -33,7 +33,8 @@ public static class ServiceLog
     {
         options.MessageTemplate = "{RequestMethod} {RequestPath} {StatusCode} in {Elapsed:0.000} ms";
         // Probes would drown everything else.
-        options.GetLevel = (http, _, failure) => failure is not null || (http.Response.StatusCode >= 500 && !IsShed(http)) ? LogEventLevel.Error
+        options.GetLevel = (http, _, failure) =>
+            failure is not null || (http.Response.StatusCode >= 500 && !IsShed(http)) ? LogEventLevel.Error
             : http.Request.Path.StartsWithSegments("/health", StringComparison.Ordinal) ? LogEventLevel.Verbose : LogEventLevel.Information;
     }
 

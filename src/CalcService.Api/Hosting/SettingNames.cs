@@ -10,7 +10,8 @@ public static class SettingNames
 
     public static IReadOnlyList<string> All { get; } =
     [
-        .. ServiceSettings.All.Select(setting => setting.Key), Admission.ClientHeaderKey, CrossOrigin.Key, CompoundFolder.Key, ServiceLog.Key,
+        .. ServiceSettings.All.Select(setting => setting.Key),
+        Admission.ClientHeaderKey, CrossOrigin.Key, CompoundFolder.Key, ServiceLog.Key,
     ];
 
     /// <exception cref="StartRefusedException">Something is set that is none of them, in a section of ours or nearly so.</exception>

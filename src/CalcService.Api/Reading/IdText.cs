@@ -52,7 +52,8 @@ public static class IdText
         return !isNamed ? $"An id needs a letter or a digit. {Allowed}"
             : afterSpace ? $"The space at the end is one that nobody sees. {Allowed}"
             : (seen & ~Scripts.Latin) != 0 && !hasOwn
-            ? $"Each {seen & ~Scripts.Latin} letter of this id looks like a Latin one: write it in Latin letters, or with a letter that doesn't."
+            ? $"Each {seen & ~Scripts.Latin} letter of this id looks like a Latin one: write it in Latin letters, or with a letter that "
+                + "doesn't."
             : null;
     }
 
