@@ -3,12 +3,14 @@ using CalcService.Api.Hosting;
 
 try
 {
-    ServiceHost.Create(args).Run();
+    await using var app = ServiceHost.Create(args);
+    await Listening.StartAsync(app);
+    await app.WaitForShutdownAsync();
     return 0;
 }
 catch (StartRefusedException refused)
 {
     // Whoever configured it needs the sentence, not the stack.
-    Console.Error.WriteLine(refused.Message);
+    await Console.Error.WriteLineAsync(refused.Message);
     return 1;
 }

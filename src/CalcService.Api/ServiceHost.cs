@@ -54,6 +54,7 @@ public static class ServiceHost
         ThreadPool.GetMinThreads(out _, out var completion);
         ThreadPool.SetMinThreads((2 * Environment.ProcessorCount) + 2, completion);
         var builder = WebApplication.CreateBuilder(args);
+        SettingNames.Check(builder.Configuration);
         var settings = new ServiceSettings(builder.Configuration);
         var origins = CrossOrigin.Origins(builder.Configuration);
         builder.WebHost.ConfigureKestrel(kestrel => ServerLimits.Apply(kestrel, settings));
@@ -67,7 +68,7 @@ public static class ServiceHost
         builder.Services.AddSingleton<Lanes>().AddSingleton<HeldBytes>().AddSingleton<WorkConditions>();
         builder.Services.AddSingleton<Drain>().AddHostedService(services => services.GetRequiredService<Drain>());
         builder.Services.AddSingleton<Readiness>().AddHostedService(services => services.GetRequiredService<Readiness>());
-        builder.Services.AddAdmission(settings, builder.Configuration[Admission.ClientHeaderKey]);
+        builder.Services.AddAdmission(settings, HeaderName.Of(Admission.ClientHeaderKey, builder.Configuration));
         builder.Services.AddBatchCompression();
         builder.Services.AddCrossOrigin(origins);
         builder.Services.AddSingleton<ObjectChecks>().AddSingleton<Resolver>();

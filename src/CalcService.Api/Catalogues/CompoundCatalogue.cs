@@ -32,7 +32,7 @@ public sealed class CompoundCatalogue
         using var nothing = new ServiceCollection().BuildServiceProvider();
         var checks = new ObjectChecks(nothing);
         var sheets = new SortedDictionary<string, CompoundSheet>(StringComparer.Ordinal);
-        foreach (var found in FindShipped().Concat(string.IsNullOrEmpty(folder) ? [] : CompoundFolder.Find(folder)))
+        foreach (var found in FindShipped().Concat(folder is null ? [] : CompoundFolder.Find(folder)))
         {
             if (!sheets.TryAdd(found.Id, Read(found, checks)))
             {

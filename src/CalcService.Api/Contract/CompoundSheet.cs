@@ -9,6 +9,7 @@ namespace CalcService.Api.Contract;
 public sealed record Compound
 {
     /// <summary>Id of a compound at /v1/compounds.</summary>
+    [Id]
     public string? Profile { get; init; }
 
     /// <summary>The data sheet of the compound in hand.</summary>
@@ -131,6 +132,7 @@ public sealed record CompoundSheet
 public sealed record CompoundKit
 {
     /// <summary>What the kit is called.</summary>
+    [Id]
     public required string Code { get; init; }
 
     /// <summary>Volume when mixed.</summary>
@@ -138,6 +140,7 @@ public sealed record CompoundKit
     public required Quantity Volume { get; init; }
 
     /// <summary>Part number to order it by.</summary>
+    [Id]
     public string? PartNumber { get; init; }
 
     /// <summary>Cost, a plain amount in the sheet's currency.</summary>

@@ -48,6 +48,10 @@ public sealed class ItemsAttribute(int least, int most) : Attribute
     public int Most { get; } = most;
 }
 
+/// <summary>A text of a request that names something; others are free text.</summary>
+[AttributeUsage(AttributeTargets.Property)]
+public sealed class IdAttribute : Attribute;
+
 /// <summary>A member of a request that comes back with the record and that no calculation reads.</summary>
 [AttributeUsage(AttributeTargets.Property)]
 public sealed class KeptAttribute : Attribute;

@@ -72,6 +72,7 @@ public sealed record Rope
 public sealed record RopeCertificate
 {
     /// <summary>Number of the certificate, kept with the record.</summary>
+    [Id]
     public string? Number { get; init; }
 
     /// <summary>Minimum breaking force as certified.</summary>

@@ -9,9 +9,11 @@ namespace CalcService.Api.Contract;
 public sealed record StockLot
 {
     /// <summary>Lot number.</summary>
+    [Id]
     public required string Lot { get; init; }
 
     /// <summary>Code of the kit, as on the sheet.</summary>
+    [Id]
     public required string Kit { get; init; }
 
     /// <summary>Kits on the shelf.</summary>
@@ -29,14 +31,17 @@ public sealed record StockLot
 
     /// <summary>Lot number of the resin in the kits, kept with the record.</summary>
     [Kept]
+    [Id]
     public string? ResinLot { get; init; }
 
     /// <summary>Lot number of the hardener in the kits, kept with the record.</summary>
     [Kept]
+    [Id]
     public string? HardenerLot { get; init; }
 
     /// <summary>Lot number of the doses, kept with the record.</summary>
     [Kept]
+    [Id]
     public string? DoseLot { get; init; }
 
     /// <summary>Last good day of the resin.</summary>
@@ -59,6 +64,7 @@ public sealed record StockLot
     public Fact? Quarantined { get; init; }
 
     /// <summary>Reference of the job that the lot is kept for; other jobs do not use it.</summary>
+    [Id]
     public string? ReservedFor { get; init; }
 
     /// <summary>How it was stored.</summary>

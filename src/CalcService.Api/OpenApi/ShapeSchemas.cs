@@ -78,6 +78,11 @@ public sealed class ShapeSchemas(IServiceProvider services) : ISchemaGenerator
             description = $"{description} Allowed: {range}.";
         }
 
+        if (isRequest && member.Shape is TextShape { IsId: true })
+        {
+            description = $"{description} It is an id: /docs/texts says which characters that takes.";
+        }
+
         if (member.IsKept)
         {
             description = $"{description} Kept only: it is part of the record, and no number goes by it.";

@@ -24,7 +24,8 @@ public ref partial struct BodyReader
             InstantShape => Texts.Instant(text) is { } instant ? instant : Refuse("date-time",
                 $"“{ReadErrors.Show(text)}” is no date-time yyyy-MM-ddThh:mm:ss with Z or an offset, from {Texts.FirstYear} to "
                     + $"{Texts.LastYear}."),
-            TextShape { MaxLength: var most } when Texts.Fault(text, most) is var (code, detail) => Refuse(code, detail),
+            TextShape { MaxLength: var most, IsId: var isId } when Texts.Fault(text, most, isId) is var (code, detail) =>
+                Refuse(code, detail),
             _ => text,
         };
     }

@@ -71,8 +71,20 @@ public sealed class ReadErrors
     /// <summary>What a client sent, short and safe enough to show it back.</summary>
     public static string Show(string text)
     {
-        var shown = text.Length > ShownCharacters ? string.Concat(text.AsSpan(0, ShownCharacters), "…") : text;
-        return Texts.IsPlain(shown) ? shown : string.Concat(shown.Select(c => Texts.IsPlain(c.ToString()) ? c : '\uFFFD'));
+        var shown = new StringBuilder();
+        var count = 0;
+        foreach (var c in text.EnumerateRunes())
+        {
+            if (count++ == ShownCharacters)
+            {
+                shown.Append('…');
+                break;
+            }
+
+            shown.Append(PlainText.IsShown(c) ? c : Rune.ReplacementChar);
+        }
+
+        return shown.ToString();
     }
 
     private void Add(string code, string detail, bool isUnreadable, bool isHole = true, string below = "")

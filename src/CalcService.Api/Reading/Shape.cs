@@ -30,10 +30,13 @@ public abstract class ValueShape<T> : Shape, IValueShape<T>
     internal sealed override void Write(ShapeWriter writer, object value) => Write(writer, (T)value);
 }
 
-/// <summary>A string of limited length without control and direction characters.</summary>
-public sealed class TextShape(int maxLength) : Shape
+/// <summary>A string of limited length: an id, or free text.</summary>
+public sealed class TextShape(int maxLength, bool isId = false) : Shape
 {
     public int MaxLength { get; } = maxLength;
+
+    /// <summary>Whether it names something, so that it has to be told from others.</summary>
+    public bool IsId { get; } = isId;
 
     internal override void Write(ShapeWriter writer, object value) => writer.Text((string)value);
 }

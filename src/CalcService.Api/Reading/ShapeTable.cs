@@ -72,7 +72,7 @@ public static class ShapeTable
 
         return Type.GetTypeCode(type) switch
         {
-            TypeCode.String => new TextShape(TextLength),
+            TypeCode.String => new TextShape(TextLength, member.IsDefined(typeof(IdAttribute))),
             TypeCode.Int32 or TypeCode.Int64 => new IntegerShape(type == typeof(long), member.GetCustomAttribute<WithinAttribute>()),
             TypeCode.Decimal => new DecimalShape(),
             TypeCode.Boolean => new BooleanShape(),

@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace CalcService.Api.Reading;
 
-/// <summary>Texts of the contract: plain text, dates and date-times.</summary>
+/// <summary>Texts of the contract: ids, free text, dates and date-times.</summary>
 public static class Texts
 {
     /// <summary>Earlier years are what clients send who never set a date.</summary>
@@ -11,31 +11,14 @@ public static class Texts
     /// <summary>Later years leave no room to add a schedule.</summary>
     public const int LastYear = 2199;
 
-    /// <summary>
-    /// Whether every character is one that a person can see and that can't turn a log or a page around: no control or direction characters,
-    /// no markup.
-    /// </summary>
-    public static bool IsPlain(string text)
-    {
-        foreach (var c in text)
-        {
-            if (char.IsControl(c)
-                || c is '<' or '>' or '\u061C' or '\u200E' or '\u200F' or (>= '\u2028' and <= '\u202E') or (
-                >= '\u2066' and <= '\u2069') or '\uFEFF')
-            {
-                return false;
-            }
-        }
-
-        return true;
-    }
-
-    /// <summary>What is wrong with a text that must have something to say; null where nothing is.</summary>
-    public static (string Code, string Detail)? Fault(string text, int most) =>
-        text.Length > most ? ("too-long", $"{text.Length} characters; at most {most} are allowed.")
-        : string.IsNullOrWhiteSpace(text) || !IsPlain(text)
-        ? ("text", "The text is empty or holds control characters, direction characters, < or >.")
+    /// <summary>What is wrong with a text of a request; null where nothing is.</summary>
+    public static (string Code, string Detail)? Fault(string text, int most, bool isId = false) =>
+        Length(text) is var length && length > most ? ("too-long", $"{length} characters; at most {most} are allowed.")
+        : (isId ? IdText.Fault(text) : PlainText.Fault(text)) is { } detail ? ("text", detail)
         : null;
+
+    /// <summary>Characters as JSON Schema counts them.</summary>
+    private static int Length(string text) => text.Length - text.Count(char.IsLowSurrogate);
 
     /// <summary>yyyy-MM-dd from 1950 to 2199.</summary>
     public static DateOnly? Date(string text) =>

@@ -19,6 +19,7 @@ public static class Export
     /// </summary>
     public const string Key = "OTEL_EXPORTER_OTLP_ENDPOINT";
 
+    private const string ProtocolKey = "OTEL_EXPORTER_OTLP_PROTOCOL";
     private const string RequestDuration = "http.server.request.duration";
     private static readonly string[] ServerMeters = ["Microsoft.AspNetCore.Hosting", "Microsoft.AspNetCore.Server.Kestrel",
         "Microsoft.AspNetCore.RateLimiting"];
@@ -32,6 +33,7 @@ public static class Export
             return;
         }
 
+        CheckProtocol(configuration);
         services.AddOpenTelemetry()
             .ConfigureResource(Describe)
             .WithMetrics(meters => meters
@@ -44,6 +46,15 @@ public static class Export
                 .AddAspNetCoreInstrumentation(server => server.Filter = http =>
                 !http.Request.Path.StartsWithSegments("/health", StringComparison.Ordinal))
                 .AddOtlpExporter());
+    }
+
+    /// <exception cref="StartRefusedException">It is another than the exporter knows, which would then take its own.</exception>
+    private static void CheckProtocol(IConfiguration configuration)
+    {
+        if (configuration[ProtocolKey] is { } text and not ("" or "grpc" or "http/protobuf"))
+        {
+            throw new StartRefusedException($"{ProtocolKey} is \"{text}\"; grpc or http/protobuf is expected.");
+        }
     }
 
     private static bool IsNamed(IConfiguration configuration) => configuration[Key] switch

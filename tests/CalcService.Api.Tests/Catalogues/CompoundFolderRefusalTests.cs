@@ -10,7 +10,8 @@ public sealed class CompoundFolderRefusalTests
     private const int MiB = 1 << 20;
 
     [Theory]
-    [InlineData("", "Not JSON")]
+    [InlineData(" ", "Not JSON")]
+    [InlineData("", "it is empty or no file")]
     [InlineData("{\"name\": \"x\", \"kits\": [}", "Not JSON")]
     [InlineData("[]", "expected an object")]
     [InlineData("{\"name\": \"x\"}", "/kits “kits” is required.")]
@@ -96,42 +97,50 @@ public sealed class CompoundFolderRefusalTests
         Assert.Contains("can't be read", Refusal(folder.Path, folder.PathOf("link.json")), StringComparison.Ordinal);
     }
 
+    /// <summary>A pipe that nobody writes to would be waited for without end.</summary>
+    [Fact]
+    public void What_is_called_a_sheet_and_is_no_file_refuses_the_start()
+    {
+        using var pipe = new SheetFolder().With("good.json", SheetFolder.Sheet);
+        using (var made = Process.Start("mkfifo", [pipe.PathOf("pipe.json")]))
+        {
+            made.WaitForExit();
+        }
+
+        Assert.Contains("no file", Refusal(pipe.Path, pipe.PathOf("pipe.json")), StringComparison.Ordinal);
+
+        using var linked = new SheetFolder();
+        File.CreateSymbolicLink(linked.PathOf("linked.json"), pipe.PathOf("pipe.json"));
+        Assert.Contains("no file", Refusal(linked.Path, linked.PathOf("linked.json")), StringComparison.Ordinal);
+
+        using var device = new SheetFolder();
+        File.CreateSymbolicLink(device.PathOf("zero.json"), "/dev/zero");
+        Assert.Contains("no file", Refusal(device.Path, device.PathOf("zero.json")), StringComparison.Ordinal);
+
+        using var below = new SheetFolder();
+        Directory.CreateDirectory(below.PathOf("below.json"));
+        Assert.Contains("no file", Refusal(below.Path, below.PathOf("below.json")), StringComparison.Ordinal);
+
+        using var loop = new SheetFolder();
+        File.CreateSymbolicLink(loop.PathOf("loop.json"), loop.Path);
+        Assert.Contains("no file", Refusal(loop.Path, loop.PathOf("loop.json")), StringComparison.Ordinal);
+
+        using var round = new SheetFolder();
+        File.CreateSymbolicLink(round.PathOf("round.json"), round.PathOf("round.json"));
+        Assert.Contains("can't be read", Refusal(round.Path, round.PathOf("round.json")), StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData(true)]
     [InlineData(false)]
     public async Task Refused_start_is_one_line_on_standard_error_and_exit_code_1(bool byEnvironment)
     {
         using var folder = new SheetFolder().With("shop.json", SheetFolder.Sheet.With("/potLife/value", 101));
-        var start = new ProcessStartInfo("dotnet") { RedirectStandardError = true, RedirectStandardOutput = true };
-        start.ArgumentList.Add(typeof(ServiceHost).Assembly.Location);
-        if (byEnvironment)
-        {
-            start.Environment["Compounds__Folder"] = folder.Path;
-        }
-        else
-        {
-            start.ArgumentList.Add("--Compounds:Folder=" + folder.Path);
-        }
+        var end = byEnvironment ? await RefusedStart.RunAsync([], ("Compounds__Folder", folder.Path))
+            : await RefusedStart.RunAsync(["--Compounds:Folder=" + folder.Path]);
 
-        using var process = Process.Start(start)!;
-        using var patience = CancellationTokenSource.CreateLinkedTokenSource(TestContext.Current.CancellationToken);
-        patience.CancelAfter(TimeSpan.FromMinutes(2));
-        try
-        {
-            var output = process.StandardOutput.ReadToEndAsync(patience.Token);
-            var error = await process.StandardError.ReadToEndAsync(patience.Token);
-            await process.WaitForExitAsync(patience.Token);
-
-            Assert.Equal(1, process.ExitCode);
-            Assert.Empty(await output);
-            Assert.Equal(
-                $"Compound sheet {folder.PathOf("shop.json")}: /potLife 101 % is out of range; allowed: 1 to 100 %.{Environment.NewLine}",
-                error);
-        }
-        finally
-        {
-            process.Kill();
-        }
+        Assert.Equal((1, "", $"Compound sheet {folder.PathOf("shop.json")}: /potLife 101 % is out of range; allowed: 1 to 100 %."
+            + Environment.NewLine), (end.ExitCode, end.Output, end.Error));
     }
 
     private static string[] Arguments(string folder) => ["--Compounds:Folder=" + folder, "--Log:Level=Fatal"];

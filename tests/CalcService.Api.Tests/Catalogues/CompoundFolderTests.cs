@@ -31,7 +31,7 @@ public sealed class CompoundFolderTests
         // A folder lists in no order; "a" goes before and "z" after the demonstration. What is no sheet stays out.
         using var folder = new SheetFolder().With("z.json", SheetFolder.Sheet).With("a.JSON", SheetFolder.Sheet.With("/name", "A"))
             .With("readme.txt", "no sheet");
-        Directory.CreateDirectory(folder.PathOf("below.json"));
+        Directory.CreateDirectory(folder.PathOf("below"));
         await using var service = new Service(folder.Path);
 
         var listed = (await service.GetAsync("/v1/compounds")).Json["compounds"]!.AsArray();

@@ -20,6 +20,27 @@ public sealed class RequestLogTests
     }
 
     [Fact]
+    public async Task Request_that_is_told_to_come_back_is_no_failure_in_the_log()
+    {
+        await using var service = await ServiceProcess.StartAsync([("Limits:Batches", "1")]);
+        using var held = new RawConnection(service.Address);
+        await held.SendHeadAsync(Plans.Path + "/batch", "application/x-ndjson", 3);
+        var status = 0;
+        while (status != 503 && !held.HasAnswer)
+        {
+            using var reply = await service.Client.PostAsync(new Uri("/v1/reuse-assessments/batch", UriKind.Relative),
+                new StringContent("{}", Encoding.UTF8, "application/x-ndjson"), TestContext.Current.CancellationToken);
+            status = (int)reply.StatusCode;
+            Assert.True(status is 200 or 503);
+        }
+
+        var line = await service.LogLineAsync(line => (int?)line["StatusCode"] == 503);
+
+        // Compact lines leave out the level where it is Information.
+        Assert.Null(line["@l"]);
+    }
+
+    [Fact]
     public async Task Instance_whose_collector_is_not_there_answers_and_stops_all_the_same()
     {
         // The discard port: nobody listens there.

@@ -13,9 +13,11 @@ namespace CalcService.Api.Capabilities.Audits;
 public sealed record RecordAuditRequest : ICalculationRequest
 {
     /// <summary>Your own reference; comes back as the id of a batch line.</summary>
+    [Id]
     public string? Reference { get; init; }
 
     /// <summary>Edition of the rules, such as 2026-12; the current one if absent.</summary>
+    [Id]
     public string? Rules { get; init; }
 
     /// <summary>Units of the answer: metric (if absent) or inch.</summary>
@@ -73,9 +75,11 @@ public sealed record RecordAuditRequest : ICalculationRequest
 public sealed record RecordIdentity
 {
     /// <summary>Number of the record. A batch counts numbers that come twice.</summary>
+    [Id]
     public string? Number { get; init; }
 
     /// <summary>Mark of the end.</summary>
+    [Id]
     public string? End { get; init; }
 }
 
@@ -83,13 +87,16 @@ public sealed record RecordIdentity
 public sealed record RecordedSocket
 {
     /// <summary>Its mark.</summary>
+    [Id]
     public string? Id { get; init; }
 
     /// <summary>Number of its certificate.</summary>
+    [Id]
     public string? Certificate { get; init; }
 
     /// <summary>Heat number of its steel, kept with the record.</summary>
     [Kept]
+    [Id]
     public string? HeatNumber { get; init; }
 
     /// <summary>The conical basket.</summary>

@@ -11,9 +11,11 @@ namespace CalcService.Api.Capabilities.Curing;
 public sealed record CureScheduleRequest : ICalculationRequest
 {
     /// <summary>Your own reference, such as a job number; comes back as the id of a batch line.</summary>
+    [Id]
     public string? Reference { get; init; }
 
     /// <summary>Edition of the rules, such as 2026-12; the current one if absent.</summary>
+    [Id]
     public string? Rules { get; init; }
 
     /// <summary>Units of the answer: metric (if absent) or inch.</summary>
@@ -145,6 +147,7 @@ public sealed record CureConditions
 public sealed record CureEnd
 {
     /// <summary>Your name for these ends, different for each entry.</summary>
+    [Id]
     public required string Id { get; init; }
 
     /// <summary>How many.</summary>
@@ -162,6 +165,7 @@ public sealed record CureEnd
 public sealed record GelObservation
 {
     /// <summary>Id of the end.</summary>
+    [Id]
     public required string End { get; init; }
 
     /// <summary>When it had gelled.</summary>

@@ -10,9 +10,11 @@ namespace CalcService.Api.Capabilities.Inspection;
 public sealed record ServiceInspectionRequest : ICalculationRequest
 {
     /// <summary>Your own reference, such as the number of the end; comes back as the id of a batch line.</summary>
+    [Id]
     public string? Reference { get; init; }
 
     /// <summary>Edition of the rules, such as 2026-12; the current one if absent.</summary>
+    [Id]
     public string? Rules { get; init; }
 
     /// <summary>Units of the answer: metric (if absent) or inch.</summary>
@@ -25,6 +27,7 @@ public sealed record ServiceInspectionRequest : ICalculationRequest
     /// <summary>
     /// Rule set that holds: construction-crane, mine-hoist, platform, naval or general; /v1/rule-sets tells their limits.
     /// </summary>
+    [Id]
     public string? RuleSet { get; init; }
 
     /// <summary>The compound in the socket, where it is known.</summary>

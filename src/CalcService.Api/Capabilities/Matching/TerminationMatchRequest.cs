@@ -11,9 +11,11 @@ namespace CalcService.Api.Capabilities.Matching;
 public sealed record TerminationMatchRequest : ICalculationRequest
 {
     /// <summary>Your own reference, such as a job number; comes back as the id of a batch line.</summary>
+    [Id]
     public string? Reference { get; init; }
 
     /// <summary>Edition of the rules, such as 2026-12; the current one if absent.</summary>
+    [Id]
     public string? Rules { get; init; }
 
     /// <summary>Units of the answer: metric (if absent) or inch.</summary>

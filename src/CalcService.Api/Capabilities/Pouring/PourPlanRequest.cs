@@ -12,9 +12,11 @@ namespace CalcService.Api.Capabilities.Pouring;
 public sealed record PourPlanRequest : ICalculationRequest
 {
     /// <summary>Your own reference, such as a job number; comes back as the id of a batch line.</summary>
+    [Id]
     public string? Reference { get; init; }
 
     /// <summary>Edition of the rules, such as 2026-12; the current one if absent.</summary>
+    [Id]
     public string? Rules { get; init; }
 
     /// <summary>Units of the answer: metric (if absent) or inch.</summary>
@@ -109,6 +111,7 @@ public sealed record PourConditions
     /// <summary>
     /// Code of the jurisdiction whose limits for the air hold: US or US-CA; US if absent, with a caution where a stricter one is passed.
     /// </summary>
+    [Id]
     public string? Jurisdiction { get; init; }
 
     /// <summary>Where the pour is. Outdoors no vapour is computed; elsewhere the room is needed.</summary>
@@ -180,6 +183,7 @@ public sealed record Room
 public sealed record PourEnd
 {
     /// <summary>Your name for these ends, different for each entry.</summary>
+    [Id]
     public required string Id { get; init; }
 
     /// <summary>How many.</summary>

@@ -11,9 +11,11 @@ namespace CalcService.Api.Capabilities.Proof;
 public sealed record ProofLoadEvaluationRequest : ICalculationRequest
 {
     /// <summary>Your own reference, such as the number of the end; comes back as the id of a batch line.</summary>
+    [Id]
     public string? Reference { get; init; }
 
     /// <summary>Edition of the rules, such as 2026-12; the current one if absent.</summary>
+    [Id]
     public string? Rules { get; init; }
 
     /// <summary>Units of the answer: metric (if absent) or inch.</summary>
@@ -33,6 +35,7 @@ public sealed record ProofLoadEvaluationRequest : ICalculationRequest
     /// Rule set of the duty: sling, pendant, hoist-rope, mine-hoist, lift, mooring or general. Only sling sets a proof load of its own;
     /// with the others give test.proofLoad.
     /// </summary>
+    [Id]
     public string? RuleSet { get; init; }
 
     /// <summary>The compound.</summary>

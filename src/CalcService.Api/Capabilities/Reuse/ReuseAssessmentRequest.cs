@@ -9,9 +9,11 @@ namespace CalcService.Api.Capabilities.Reuse;
 public sealed record ReuseAssessmentRequest : ICalculationRequest
 {
     /// <summary>Your own reference, such as the socket's number; comes back as the id of a batch line.</summary>
+    [Id]
     public string? Reference { get; init; }
 
     /// <summary>Edition of the rules, such as 2026-12; the current one if absent.</summary>
+    [Id]
     public string? Rules { get; init; }
 
     /// <summary>Units of the answer: metric (if absent) or inch.</summary>
@@ -23,6 +25,7 @@ public sealed record ReuseAssessmentRequest : ICalculationRequest
 
     /// <summary>Rule set: general, also if absent. The limits of wear come with the request.</summary>
     [Kept]
+    [Id]
     public string? RuleSet { get; init; }
 
     /// <summary>The socket.</summary>

@@ -11,6 +11,7 @@ namespace CalcService.Api.Capabilities.Reuse;
 public sealed record SocketToReuse
 {
     /// <summary>The mark that tells it from others.</summary>
+    [Id]
     public string? Id { get; init; }
 
     /// <summary>Open, with ears and pin, or closed, with a bail.</summary>

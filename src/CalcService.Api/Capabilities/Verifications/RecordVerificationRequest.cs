@@ -8,9 +8,11 @@ namespace CalcService.Api.Capabilities.Verifications;
 public sealed record RecordVerificationRequest : ICalculationRequest
 {
     /// <summary>Your own reference; comes back as the id of a batch line.</summary>
+    [Id]
     public string? Reference { get; init; }
 
     /// <summary>Edition of the rules for this request itself. The archived answer is computed again by the edition that it names.</summary>
+    [Id]
     public string? Rules { get; init; }
 
     /// <summary>Units of this answer: metric (if absent) or inch. The archived answer is compared in its own.</summary>
@@ -18,6 +20,7 @@ public sealed record RecordVerificationRequest : ICalculationRequest
     public UnitSystem? Units { get; init; }
 
     /// <summary>The calculation, as in its path and in provenance.operation, such as pour-plans.</summary>
+    [Id]
     public required string Operation { get; init; }
 
     /// <summary>The request, as it was sent.</summary>

@@ -20,5 +20,5 @@ internal static class UnknownNames
     private static string Escape(string name) =>
         name.Replace("~", "~0", StringComparison.Ordinal).Replace("/", "~1", StringComparison.Ordinal);
 
-    private static bool IsShown(string name) => name.Length is > 0 and <= ShapeTable.TextLength && Texts.IsPlain(name);
+    private static bool IsShown(string name) => Texts.Fault(name, ShapeTable.TextLength) is null;
 }
